@@ -1,0 +1,224 @@
+import * as z from 'zod';
+import { dottedIdSchema, idSchema } from './ids.ts';
+import { measureSchema } from './measure.ts';
+import { changeSchema, genderSchema, protocolSchema, readingSchema, referenceSchema, sheetSchema } from './sheet.ts';
+import { supplySchema } from './supply.ts';
+
+export const lineKinds = [
+  'trunk',
+  'drop',
+  'ethernet',
+  'pair',
+  'single-wire',
+  'analog',
+  'engine-can',
+  'modbus',
+  'coax',
+  'video',
+  'audio',
+  'usb',
+  'feed',
+  'feeder',
+] as const;
+export const lineKindSchema = z.enum(lineKinds);
+export type LineKind = z.infer<typeof lineKindSchema>;
+
+const nameSchema = z.string().min(1).max(200);
+const metresSchema = z.number().min(-500).max(500).meta({ unit: 'm' });
+const outlineSchema = z
+  .array(z.tuple([metresSchema, metresSchema]))
+  .min(3)
+  .max(500);
+
+export const hullSchema = z.strictObject({
+  kind: z.enum([
+    'sloop',
+    'ketch',
+    'catamaran',
+    'pilothouse-motorboat',
+    'trawler',
+    'sport-cruiser',
+    'open-boat',
+    'rigid-inflatable',
+    'river-cruiser',
+    'steel-workboat',
+  ]),
+  material: z.enum(['grp', 'wood', 'steel', 'aluminium', 'other']),
+  lengthM: z.number().min(2).max(60).meta({ unit: 'm' }),
+  beamM: z.number().min(0.5).max(20).meta({ unit: 'm' }),
+  draftM: z.number().min(0.05).max(10).meta({ unit: 'm' }),
+  airDraft: measureSchema,
+  outline: z.exactOptional(z.strictObject({ side: outlineSchema, top: outlineSchema })),
+});
+
+export const placeSchema = z.strictObject({
+  id: idSchema,
+  name: nameSchema,
+  xM: metresSchema,
+  yM: metresSchema,
+  zM: metresSchema,
+  exposure: z.enum(['dry', 'damp', 'spray', 'weather', 'engine', 'bilge']),
+  reach: z.enum(['open', 'panel', 'hard', 'aloft']),
+  tees: z.boolean(),
+  spares: z.exactOptional(z.int().min(0).max(20)),
+});
+export type Place = z.infer<typeof placeSchema>;
+
+export const waySchema = z.strictObject({
+  id: idSchema,
+  ends: z.tuple([idSchema, idSchema]),
+  length: measureSchema,
+  kind: z.enum(['conduit', 'open', 'tray', 'mast', 'gland']),
+  known: z.enum(['pulled', 'seen', 'assumed']),
+  bore: z.exactOptional(
+    z.strictObject({
+      mm: z.number().positive().max(1000).meta({ unit: 'mm' }),
+      how: z.enum(['taped', 'papers', 'guessed']),
+    }),
+  ),
+  through: z.exactOptional(z.enum(['deck', 'watertight', 'fire', 'plain'])),
+  allows: z.exactOptional(z.array(lineKindSchema)),
+  trunkTimes: z.exactOptional(z.union([z.literal(1), z.literal(2)])),
+  hours: z.exactOptional(z.number().min(0).max(1000).meta({ unit: 'h' })),
+  exposure: z.exactOptional(z.enum(['dry', 'damp', 'spray', 'weather', 'engine', 'bilge'])),
+  near: z.exactOptional(z.array(idSchema)),
+});
+export type Way = z.infer<typeof waySchema>;
+
+const endSchema = z.strictObject({
+  place: idSchema,
+  at: z.exactOptional(z.union([dottedIdSchema, idSchema])),
+  connector: z.exactOptional(z.string().min(1).max(60)),
+  gender: z.exactOptional(genderSchema),
+});
+
+export const cableSchema = z.strictObject({
+  id: idSchema,
+  kind: lineKindSchema,
+  name: z.exactOptional(nameSchema),
+  from: endSchema,
+  to: endSchema,
+  serves: z.exactOptional(idSchema),
+  ways: z.array(idSchema),
+  length: measureSchema,
+  diameterMm: z.number().positive().max(200).meta({ unit: 'mm' }),
+  conductors: z.exactOptional(z.int().min(1).max(100)),
+  condition: z.enum(['good', 'doubtful', 'bad', 'untested']),
+  fate: z.enum(['stays', 'goes']),
+  terminator: z.exactOptional(z.boolean()),
+});
+export type Cable = z.infer<typeof cableSchema>;
+
+export const kitSchema = z.strictObject({
+  id: idSchema,
+  name: nameSchema,
+  sheet: idSchema,
+  fate: z.enum(['stays', 'goes', 'comes']),
+  phase: z.exactOptional(z.int().min(1).max(9)),
+  place: idSchema,
+  tail: z.exactOptional(measureSchema),
+  identity: z.exactOptional(z.string().regex(/^[0-9a-f]{16}$/, 'A NAME is 16 hexadecimal digits in small letters.')),
+  instances: z.exactOptional(
+    z.array(z.strictObject({ port: idSchema, reading: readingSchema, instance: z.int().min(0).max(252) })),
+  ),
+  changes: z.exactOptional(z.array(changeSchema)),
+});
+export type Kit = z.infer<typeof kitSchema>;
+
+export const needSchema = z.strictObject({
+  reading: readingSchema,
+  instance: z.exactOptional(z.int().min(0).max(252)),
+  at: idSchema,
+  must: z.boolean(),
+  everyMs: z.exactOptional(z.number().positive().max(86_400_000).meta({ unit: 'ms' })),
+  reference: z.exactOptional(referenceSchema),
+  withOffset: z.exactOptional(z.boolean()),
+});
+export type Need = z.infer<typeof needSchema>;
+
+export const gradeSchema = z.enum(['light', 'mid', 'heavy', 'industrial-thick']);
+export type GradeId = z.infer<typeof gradeSchema>;
+
+export const busSchema = z.strictObject({
+  id: idSchema,
+  name: nameSchema,
+  protocol: z.literal('nmea2000'),
+  grade: z.exactOptional(gradeSchema),
+});
+
+export const joinKinds = protocolSchema.exclude(['dc']);
+export const joinSchema = z.strictObject({
+  id: idSchema,
+  kind: joinKinds,
+  bus: z.exactOptional(idSchema),
+  members: z.array(z.strictObject({ kit: idSchema, port: idSchema, as: z.enum(['talk', 'listen', 'both']) })),
+  hold: z.enum(['fixed', 'never']),
+  confirmed: z.exactOptional(z.strictObject({ by: nameSchema, source: nameSchema, version: nameSchema })),
+});
+export type Join = z.infer<typeof joinSchema>;
+
+const hundredths = z.int().min(0).max(1_000_000_000).meta({ unit: 'hundredths of the currency' });
+export const pricesSchema = z.strictObject({
+  currency: z.string().regex(/^[A-Z]{3}$/, 'A currency is three capital letters, for example EUR.'),
+  trunkPerM: hundredths,
+  dropPerM: hundredths,
+  tee: hundredths,
+  terminator: hundredths,
+  feed: hundredths,
+  feedLeadPerM: hundredths,
+  hour: hundredths,
+  byGrade: z.exactOptional(
+    z.partialRecord(gradeSchema, z.strictObject({ trunkPerM: hundredths, dropPerM: hundredths })),
+  ),
+});
+export type Prices = z.infer<typeof pricesSchema>;
+
+const stateSchema = z.enum(['fixed', 'bought', 'fitted']);
+const walkStepSchema = z.strictObject({
+  place: idSchema,
+  via: z.exactOptional(idSchema),
+  tees: z.array(z.string().min(1).max(140)),
+});
+export const pinsSchema = z.strictObject({
+  layouts: z.exactOptional(
+    z.record(
+      idSchema,
+      z.strictObject({ grade: gradeSchema, walk: z.array(walkStepSchema).min(1), state: stateSchema }),
+    ),
+  ),
+});
+
+export const limitOverrideSchema = z.strictObject({ value: z.number(), reason: z.string().min(1).max(400) });
+
+/** The boat file, version 1: what a person measured, chose, ticked. Everything else is computed. */
+export const boatSchema = z
+  .strictObject({
+    format: z.literal('fairlead-boat'),
+    version: z.literal(1),
+    name: nameSchema,
+    hull: hullSchema,
+    places: z.array(placeSchema),
+    ways: z.array(waySchema),
+    cables: z.array(cableSchema),
+    sheets: z.array(sheetSchema),
+    kit: z.array(kitSchema),
+    needs: z.array(needSchema),
+    buses: z.array(busSchema),
+    joins: z.array(joinSchema),
+    supply: supplySchema,
+    prices: z.exactOptional(pricesSchema),
+    limits: z.exactOptional(z.record(z.string().min(1).max(80), limitOverrideSchema)),
+    pins: z.exactOptional(pinsSchema),
+    labels: z.exactOptional(z.record(z.string().min(1).max(300), z.string().regex(/^[A-Z][A-Z0-9-]{1,9}$/))),
+    accepted: z.exactOptional(
+      z.array(z.strictObject({ finding: z.string().min(1).max(400), reason: z.string().min(1).max(400) })),
+    ),
+  })
+  .meta({
+    title: 'Fairlead boat file',
+    description: 'What a person measured, chose and ticked; everything else is computed.',
+  });
+export type Boat = z.infer<typeof boatSchema>;
+export type Hull = z.infer<typeof hullSchema>;
+export type Bus = z.infer<typeof busSchema>;
+export type WalkStep = z.infer<typeof walkStepSchema>;

@@ -1,0 +1,21 @@
+import * as z from 'zod';
+
+/** An id in a boat file: lower-case letter first, then letters, digits, hyphens. */
+export const idSchema = z
+  .string()
+  .regex(/^[a-z][a-z0-9-]*$/, 'An id starts with a small letter and holds small letters, digits and hyphens only.')
+  .max(64);
+
+/** A reference to a port or a plug of a unit: `kit.port`. */
+export const dottedIdSchema = z
+  .string()
+  .regex(/^[a-z][a-z0-9-]*\.[a-z][a-z0-9-]*$/, 'This is written unit.port, for example "mfd-helm.n2k".');
+
+/** Splits `kit.port` at its dot. */
+export const splitDotted = (dotted: string): { kit: string; part: string } => {
+  const dot = dotted.indexOf('.');
+  return { kit: dotted.slice(0, dot), part: dotted.slice(dot + 1) };
+};
+
+/** Order of two strings by code unit, the only order used in a plan (never by locale). */
+export const byCodeUnit = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

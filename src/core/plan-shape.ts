@@ -1,0 +1,145 @@
+import * as z from 'zod';
+import { gradeSchema, joinKinds, lineKindSchema } from './boat/boat-schema.ts';
+import { readingSchema } from './boat/sheet.ts';
+
+/**
+ * The shape of a plan, as `plan --json` prints it. Lengths in metres, figures rounded to 1e-6 at the edge.
+ * Lists are sorted by every id field in order of writing, so equal input gives equal bytes.
+ */
+const id = z.string();
+const metres = z.number().meta({ unit: 'm' });
+const volts = z.number().meta({ unit: 'V' });
+const percent = z.number().meta({ unit: '%' });
+
+export const levels = ['danger', 'fault', 'doubt', 'advice'] as const;
+export const levelSchema = z.enum(levels);
+export type Level = z.infer<typeof levelSchema>;
+
+export const findingSchema = z.strictObject({
+  id,
+  rule: id,
+  level: levelSchema,
+  about: z.array(id),
+  says: z.string(),
+  measured: z.exactOptional(z.strictObject({ value: z.number(), unit: z.string() })),
+  limit: z.exactOptional(z.strictObject({ value: z.number(), unit: z.string(), source: z.string() })),
+  cure: z.exactOptional(z.string()),
+});
+export type Finding = z.infer<typeof findingSchema>;
+
+export const joinEntrySchema = z.strictObject({
+  id,
+  kind: joinKinds,
+  bus: z.exactOptional(id),
+  members: z.array(z.strictObject({ kit: id, port: id, as: z.enum(['talk', 'listen', 'both']) })),
+  from: z.enum(['file', 'proposed']),
+  lines: z.array(id),
+});
+export type JoinEntry = z.infer<typeof joinEntrySchema>;
+
+/** What keeps a reading from a screen: the kind of break and the two ports (or the one) between which it lies. */
+export const brokenLinkSchema = z.strictObject({
+  broken: z.enum([
+    'no-source',
+    'source-not-aboard',
+    'not-joined',
+    'dialect-differs',
+    'baud-differs',
+    'not-heard',
+    'not-carried',
+    'wrong-instance',
+    'wrong-reference',
+    'no-offset',
+    'too-slow',
+  ]),
+  from: z.exactOptional(id),
+  to: z.exactOptional(id),
+});
+export type BrokenLink = z.infer<typeof brokenLinkSchema>;
+
+export const readingEntrySchema = z.strictObject({
+  reading: readingSchema,
+  instance: z.exactOptional(z.int()),
+  at: id,
+  must: z.boolean(),
+  arrives: z.boolean(),
+  rests: z.exactOptional(z.enum(['typical', 'manual', 'recording', 'proved'])),
+  by: z.array(id),
+  backups: z.array(z.array(id)),
+  whyNot: z.exactOptional(z.strictObject({ link: brokenLinkSchema, says: z.string(), cures: z.array(z.string()) })),
+});
+export type ReadingEntry = z.infer<typeof readingEntrySchema>;
+
+export const walkStepSchema = z.strictObject({ place: id, via: z.exactOptional(id), tees: z.array(z.string()) });
+
+export const layoutStatusSchema = z.enum(['proven', 'gap', 'stopped', 'heuristic', 'pinned', 'infeasible']);
+export type LayoutStatus = z.infer<typeof layoutStatusSchema>;
+
+export const busEntrySchema = z.strictObject({
+  id,
+  protocol: z.literal('nmea2000'),
+  grade: gradeSchema,
+  /** trunk as entered, and with every doubt against it */
+  lengthM: metres,
+  longestM: metres,
+  /** drops with every doubt against them, on the piece bought */
+  longestDropM: metres,
+  dropsM: metres,
+  /** farthest two points of the network along the cable, drops included */
+  farthestM: metres,
+  devices: z.int(),
+  len: z.int(),
+  feedPlace: z.exactOptional(id),
+  ends: z.tuple([id, id]),
+  walk: z.array(walkStepSchema),
+  /** volts at the feed tee's source, before the feed lead, with the bank at its lowest */
+  supplyV: z.exactOptional(volts),
+  volts: z.array(z.strictObject({ port: id, lowestV: volts, dropV: volts })),
+  /** the published rule of thumb for the same bus, beside the exact solve */
+  thumbDropV: z.exactOptional(volts),
+  traffic: z.strictObject({ averagePct: percent, worstPct: percent }),
+  layout: z.strictObject({
+    hash: z.string(),
+    cost: z.int(),
+    bound: z.int(),
+    status: layoutStatusSchema,
+    work: z.int(),
+    /** limits of the layout problem that this layout breaks, in words; empty when it holds */
+    broken: z.array(z.string()),
+  }),
+});
+export type BusEntry = z.infer<typeof busEntrySchema>;
+
+export const lineEntrySchema = z.strictObject({
+  id,
+  label: z.exactOptional(z.string()),
+  kind: lineKindSchema,
+  from: z.string(),
+  to: z.string(),
+  /** places it passes, first to last, and the ways between them */
+  places: z.array(id),
+  ways: z.array(id),
+  lengthM: metres,
+  longestM: metres,
+  /** true where a way on the route or a tail is only guessed */
+  guessed: z.boolean(),
+  kept: z.exactOptional(id),
+});
+export type LineEntry = z.infer<typeof lineEntrySchema>;
+
+/** The plan before the rules have read it. */
+export const planDraftSchema = z.strictObject({
+  boat: z.string(),
+  program: z.string(),
+  phase: z.int(),
+  joins: z.array(joinEntrySchema),
+  readings: z.array(readingEntrySchema),
+  buses: z.array(busEntrySchema),
+  lines: z.array(lineEntrySchema),
+});
+export type PlanDraft = z.infer<typeof planDraftSchema>;
+
+export const planSchema = planDraftSchema
+  .extend({ findings: z.array(findingSchema) })
+  .meta({ title: 'Fairlead plan', description: 'Everything computed from one boat file.' });
+export type Plan = z.infer<typeof planSchema>;
