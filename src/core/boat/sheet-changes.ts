@@ -9,9 +9,7 @@ const isNode = (value: unknown): value is Node => typeof value === 'object' && v
 /** The names by which an entry of a list in a sheet is addressed in a path. */
 const namesOf = (entry: unknown): string[] =>
   isNode(entry) && !Array.isArray(entry)
-    ? [entry['id'], entry['port'], entry['pgn'], entry['sentence'], entry['reading']]
-        .filter((name) => name !== undefined)
-        .map(String)
+    ? [entry.id, entry.port, entry.pgn, entry.sentence, entry.reading].filter((name) => name !== undefined).map(String)
     : [];
 
 const keyIn = (node: Node, step: string): string | number | undefined => {
@@ -21,7 +19,7 @@ const keyIn = (node: Node, step: string): string | number | undefined => {
 };
 
 const applyChange = (sheet: Sheet, change: Change): Sheet => {
-  const copy = structuredClone(sheet);
+  const copy = JSON.parse(JSON.stringify(sheet)) as Sheet;
   const steps = change.path.split('.');
   const last = steps.pop();
   if (last === undefined) return sheet;
