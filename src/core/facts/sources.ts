@@ -14,6 +14,18 @@ export const sources = {
     standing: 'common practice',
     text: 'Doubt of a length by the way it is known; nothing printed was found. Every one is a setting.',
   },
+  'pgn-database': {
+    standing: 'published',
+    text: 'CANboat PGN database 6.2.0, (C) 2009-2025 Kees Verruijt, Apache-2.0; priorities it lacks from its extract of NMEA 2000 Appendix B.1 version 1.300 (May 2009).',
+  },
+  'pgn-typical-length': {
+    standing: 'project choice',
+    text: 'Typical length of a message of variable length, where the CANboat PGN database 6.2.0 states only the least.',
+  },
+  'pgn-maker-range': {
+    standing: 'published',
+    text: 'Ranges kept for makers, CANboat PGN database 6.2.0. A length of 20 bytes for their fast packets is a project choice.',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof sources;
