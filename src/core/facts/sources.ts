@@ -26,6 +26,54 @@ export const sources = {
     standing: 'published',
     text: 'Ranges kept for makers, CANboat PGN database 6.2.0. A length of 20 bytes for their fast packets is a project choice.',
   },
+  'practice-bus-limits': {
+    standing: 'common practice',
+    text: 'Several public installation handbooks for NMEA 2000 wiring agree. The standard itself is sold and was not read.',
+  },
+  'practice-cable-grades': {
+    standing: 'common practice',
+    text: 'Grades of NMEA 2000 cable: gauges, plug, current and outside diameter as several public handbooks give them; diameters also in Omron and AIPU data.',
+  },
+  'practice-plug-holes': {
+    standing: 'common practice',
+    text: 'Hole that lets a moulded plug pass: about 16 mm for M12, 26 to 28 mm for 7/8 in.',
+  },
+  'toshiba-devicenet': {
+    standing: 'published',
+    text: 'Toshiba, 2000-series DeviceNet module manual 6F8C0845, tables 1-2 and 1-3, 250 kbit/s (the same cable and bus); boat-trade handbooks agree where they speak.',
+  },
+  'omron-devicenet': {
+    standing: 'published',
+    text: 'Omron, DeviceNet Operation Manual, sections 2-2, 2-3, 3-4, 3-5.',
+  },
+  'aipu-cable': {
+    standing: 'published',
+    text: 'AIPU, DeviceNet cable data page: 57.0 mohm/m at most for the 22 AWG pair.',
+  },
+  'memory-thick-cable': {
+    standing: 'from memory',
+    text: 'Thick industrial cable, 15 AWG power pair: 3.6 ohm per 1000 ft; not checked against a printed page. Printed figures run from 8.9 to 11.3 mohm/m, so this one is on the careful side.',
+  },
+  'computed-stranded-copper': {
+    standing: 'computed',
+    text: 'Copper of 0.017241 ohm mm²/m (IEC 60028) at the gauge’s theoretical diameter, plus 8 % for stranded tinned wire.',
+  },
+  'choice-resistance-range': {
+    standing: 'project choice',
+    text: 'Range a conductor of this gauge can have; one handbook prints a figure ten times too small, a lost decimal.',
+  },
+  'choice-feed-lead': {
+    standing: 'project choice',
+    text: 'A feed lead nobody has measured counts as 16 AWG (1.3 mm²).',
+  },
+  'choice-lost-volts': {
+    standing: 'project choice',
+    text: 'Handbooks of boat-equipment makers print 1.5 V, 1.67 V (newer) and 3.0 V (older, or a 13.8 V supply). From a battery: warn at 1.5 V, fail at 1.67 V; from a regulated supply of 13.8 V or more: fail at 3.0 V.',
+  },
+  'choice-prices': {
+    standing: 'project choice',
+    text: 'Round figures of the order asked over the counter, so that layouts can be compared before any price is entered.',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof sources;

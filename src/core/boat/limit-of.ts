@@ -1,0 +1,22 @@
+import { type BusLimitId, busLimits } from '../facts/bus-limits.ts';
+import { sources } from '../facts/sources.ts';
+import type { Boat } from './boat-schema.ts';
+
+/** A limit as it holds on one boat; `source` is in words, ready to print. */
+export interface LimitOnBoat {
+  readonly value: number;
+  readonly unit: string;
+  readonly source: string;
+}
+
+/**
+ * The limit that holds on this boat: the owner's own figure where `limits` in the file has one, else the one in facts.
+ *
+ * @example limitOf(boat, 'nmea2000-one-drop') // { value: 6, unit: 'm', source: 'published: …' }
+ */
+export const limitOf = (boat: Pick<Boat, 'limits'>, limitId: BusLimitId): LimitOnBoat => {
+  const { value, unit, source } = busLimits[limitId];
+  const own = boat.limits !== undefined && Object.hasOwn(boat.limits, limitId) ? boat.limits[limitId] : undefined;
+  if (own !== undefined) return { value: own.value, unit, source: `set by the owner: ${own.reason}` };
+  return { value, unit, source: `${sources[source].standing}: ${sources[source].text}` };
+};
