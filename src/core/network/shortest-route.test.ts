@@ -32,6 +32,15 @@ test('of equally long routes the one over fewer ways wins, then the first by nam
   expect(shortestRoutes({ edges, from: 'a' }).get('d')).toEqual({ mm: 2, edges: ['y'] });
 });
 
+test('of equally long routes the one with less doubt wins, over more ways if need be', () => {
+  const edges: RouteEdge[] = [
+    { id: 'guessed', a: 'a', b: 'd', mm: 2000, longestMm: 2600 },
+    { id: 'taped-1', a: 'a', b: 'b', mm: 1000, longestMm: 1100 },
+    { id: 'taped-2', a: 'b', b: 'd', mm: 1000, longestMm: 1100 },
+  ];
+  expect(shortestRoutes({ edges, from: 'a' }).get('d')?.edges).toEqual(['taped-1', 'taped-2']);
+});
+
 const edgesArbitrary = fc
   .array(fc.record({ a: fc.nat(6), b: fc.nat(6), mm: fc.nat(3) }), { maxLength: 9 })
   .map((list) => list.map(({ a, b, mm }, n): RouteEdge => ({ id: `w${n}`, a: `p${a}`, b: `p${b}`, mm })));

@@ -6,6 +6,8 @@ export interface RouteEdge {
   readonly b: string;
   /** length, at least 0 */
   readonly mm: number;
+  /** longest possible length; settles which of two equally long routes is taken */
+  readonly longestMm?: number;
 }
 
 export interface Route {
@@ -17,6 +19,7 @@ export interface Route {
 interface Label {
   readonly node: string;
   readonly mm: number;
+  readonly longestMm: number;
   readonly count: number;
   readonly edge: string;
   readonly before: Label | undefined;
@@ -24,8 +27,8 @@ interface Label {
 
 /**
  * Shortest route from one node to every node it reaches, itself included (0 mm, no edges); edges run both ways.
- * Of equally long routes the one with fewest edges wins, then the one whose list of edge ids comes first, so the answer
- * does not hang on the order of `edges`.
+ * Of equally long routes the one with the least `longestMm` wins, then the one with fewest edges, then the one whose list
+ * of edge ids comes first: the answer does not hang on the order of `edges`, nor its lengths on the direction asked.
  */
 export const shortestRoutes = ({
   edges,
@@ -37,7 +40,7 @@ export const shortestRoutes = ({
   const leaving = neighbours(edges);
   const settled = new Map<string, Label>();
   const waiting: Label[] = [];
-  push(waiting, { node: from, mm: 0, count: 0, edge: '', before: undefined });
+  push(waiting, { node: from, mm: 0, longestMm: 0, count: 0, edge: '', before: undefined });
   for (let label = pop(waiting); label !== undefined; label = pop(waiting)) {
     if (settled.has(label.node)) continue;
     settled.set(label.node, label);
@@ -46,6 +49,7 @@ export const shortestRoutes = ({
       push(waiting, {
         node: step.to,
         mm: label.mm + step.mm,
+        longestMm: label.longestMm + step.longestMm,
         count: label.count + 1,
         edge: step.edge,
         before: label,
@@ -59,6 +63,7 @@ interface Step {
   readonly to: string;
   readonly edge: string;
   readonly mm: number;
+  readonly longestMm: number;
 }
 
 const neighbours = (edges: readonly RouteEdge[]): ReadonlyMap<string, readonly Step[]> => {
@@ -68,9 +73,9 @@ const neighbours = (edges: readonly RouteEdge[]): ReadonlyMap<string, readonly S
     if (steps === undefined) leaving.set(at, [step]);
     else steps.push(step);
   };
-  for (const { id, a, b, mm } of edges) {
-    add(a, { to: b, edge: id, mm });
-    add(b, { to: a, edge: id, mm });
+  for (const { id, a, b, mm, longestMm = 0 } of edges) {
+    add(a, { to: b, edge: id, mm, longestMm });
+    add(b, { to: a, edge: id, mm, longestMm });
   }
   return leaving;
 };
@@ -93,6 +98,7 @@ const compareEdges = (one: Label, other: Label): number => {
 
 const isBefore = (one: Label, other: Label): boolean => {
   if (one.mm !== other.mm) return one.mm < other.mm;
+  if (one.longestMm !== other.longestMm) return one.longestMm < other.longestMm;
   if (one.count !== other.count) return one.count < other.count;
   return compareEdges(one, other) < 0;
 };

@@ -1,0 +1,80 @@
+import type { BoatIndex } from '../boat/boat-index.ts';
+import type { LineKind } from '../boat/boat-schema.ts';
+import { type Route, type RouteEdge, shortestRoutes } from '../network/shortest-route.ts';
+import { allowsLine } from './allowed-lines.ts';
+import { type WayLength, wayLengths } from './way-lengths.ts';
+
+/** The route of a line: places first to last, the ways between them, and the lengths of those ways added. */
+export interface LineRoute extends WayLength {
+  readonly places: readonly string[];
+  readonly ways: readonly string[];
+}
+
+/** Finds routes on one boat; routes once found are kept, so one router serves a whole plan. */
+export interface Router {
+  /** least length over ways that allow this kind; absent where no such route exists */
+  between(ask: { readonly kind: LineKind; readonly from: string; readonly to: string }): LineRoute | undefined;
+  /** the same ways walked as told, for a trunk or a kept cable; absent where they do not hang together */
+  along(ask: { readonly from: string; readonly ways: readonly string[] }): LineRoute | undefined;
+}
+
+/**
+ * A router for one boat. Of equally long routes the least doubtful is taken, then the one over fewest ways, then the first by id.
+ *
+ * @example makeRouter(index).between({ kind: 'drop', from: 'helm', to: 'locker' })?.mm // 2200
+ */
+export const makeRouter = (index: BoatIndex): Router => {
+  const lengths = wayLengths({ ways: index.boat.ways, places: index.places });
+  const edgesByKind = new Map<LineKind, readonly RouteEdge[]>();
+  const routesByStart = new Map<string, ReadonlyMap<string, Route>>();
+
+  const edgesFor = (kind: LineKind): readonly RouteEdge[] => {
+    const known = edgesByKind.get(kind);
+    if (known !== undefined) return known;
+    const edges = index.boat.ways.flatMap((way): RouteEdge[] => {
+      const length = lengths.get(way.id);
+      if (length === undefined || !allowsLine(way, kind)) return [];
+      return [{ id: way.id, a: way.ends[0], b: way.ends[1], mm: length.mm, longestMm: length.longestMm }];
+    });
+    edgesByKind.set(kind, edges);
+    return edges;
+  };
+
+  const routesFor = (kind: LineKind, from: string): ReadonlyMap<string, Route> => {
+    const key = `${kind} ${from}`;
+    const known = routesByStart.get(key);
+    if (known !== undefined) return known;
+    const routes = shortestRoutes({ edges: edgesFor(kind), from });
+    routesByStart.set(key, routes);
+    return routes;
+  };
+
+  const along: Router['along'] = ({ from, ways }) => {
+    const places = [from];
+    let total: WayLength = { mm: 0, longestMm: 0, guessed: false };
+    for (const id of ways) {
+      const length = lengths.get(id);
+      const next = index.ways.get(id)?.ends;
+      const here = places.at(-1);
+      if (length === undefined || next === undefined || here === undefined || !next.includes(here)) return undefined;
+      places.push(next[0] === here ? next[1] : next[0]);
+      total = addLengths([total, length]);
+    }
+    return { places, ways, ...total };
+  };
+
+  return {
+    along,
+    between: ({ kind, from, to }) => {
+      const route = index.places.has(from) ? routesFor(kind, from).get(to) : undefined;
+      return route === undefined ? undefined : along({ from, ways: route.edges });
+    },
+  };
+};
+
+/** Lengths laid end to end. */
+export const addLengths = (lengths: readonly WayLength[]): WayLength => ({
+  mm: lengths.reduce((sum, { mm }) => sum + mm, 0),
+  longestMm: lengths.reduce((sum, { longestMm }) => sum + longestMm, 0),
+  guessed: lengths.some(({ guessed }) => guessed),
+});
