@@ -1,0 +1,12 @@
+// npm run fairlead -- ARGS: the command line from a checkout, installed and built when needed.
+import './node-version.mjs';
+import { spawnSync } from 'node:child_process';
+import { join } from 'node:path';
+import { build, install, root } from './ready.mjs';
+
+install();
+build();
+const done = spawnSync(process.execPath, [join(root, 'dist/cli/main.js'), ...process.argv.slice(2)], {
+  stdio: 'inherit',
+});
+process.exit(done.status ?? 1);
