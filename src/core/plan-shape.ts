@@ -85,6 +85,8 @@ export const busEntrySchema = z.strictObject({
   /** drops with every doubt against them, on the piece bought */
   longestDropM: metres,
   dropsM: metres,
+  /** each drop as entered, and on the piece bought */
+  drops: z.array(z.strictObject({ port: id, lengthM: metres, boughtM: metres })),
   /** farthest two points of the network along the cable, drops included */
   farthestM: metres,
   devices: z.int(),

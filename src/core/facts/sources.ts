@@ -74,6 +74,39 @@ export const sources = {
     standing: 'project choice',
     text: 'Round figures of the order asked over the counter, so that layouts can be compared before any price is entered.',
   },
+  'practice-terminators': {
+    standing: 'common practice',
+    text: 'Two terminators, one at each end of the trunk, where they can be lifted for a test: several public installation handbooks agree.',
+  },
+  'practice-dry-joints': {
+    standing: 'common practice',
+    text: 'No joints in the bilge, in the weather or in the engine space; a wet tee is the commonest fault of a bus.',
+  },
+  'practice-0183': {
+    standing: 'common practice',
+    text: 'One talker, several listeners on a pair; never two talkers: several public installation handbooks agree.',
+  },
+  'iec-61162': {
+    standing: 'published',
+    text: 'IEC 61162-1 (4800 baud) and IEC 61162-2 (38400 baud), second-hand; the standards themselves are sold and were not read.',
+  },
+  'messages-conflicts': {
+    standing: 'computed',
+    text: 'Two senders of one instance overwrite each other on every receiver: follows from the messages, which carry no other mark; seen in shared recordings.',
+  },
+  geometry: { standing: 'computed', text: 'Follows from the places and ways as entered.' },
+  'project-layout': {
+    standing: 'project choice',
+    text: 'The layout problem of one bus as this project states it; see the method page on layouts.',
+  },
+  'project-readings': {
+    standing: 'project choice',
+    text: 'A reading arrives when a chain of ports, joins and turns carries it to the screen; see the method page on readings.',
+  },
+  'project-provenance': {
+    standing: 'project choice',
+    text: 'Every figure says where it comes from; nothing from memory is shown as checked.',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof sources;

@@ -1,0 +1,27 @@
+import type { Rule } from '../rule.ts';
+
+/** A reading somebody asked for does not reach the screen that should show it; the plan says at which link it breaks. */
+export const neededButMissing: Rule = {
+  id: 'readings/needed-but-missing',
+  level: 'fault',
+  title: 'A reading that is needed does not arrive.',
+  sources: ['project-readings'],
+  check: ({ index, plan }) =>
+    plan.readings.flatMap(({ reading, instance, at, must, whyNot }) => {
+      if (whyNot === undefined) return [];
+      const [cure] = whyNot.cures;
+      const screen = index.kit.get(at)?.name ?? at;
+      const which = instance === undefined ? reading : `${reading} ${instance}`;
+      return [
+        {
+          about: [at, ...[whyNot.link.from, whyNot.link.to].flatMap((port) => (port === undefined ? [] : [port]))],
+          apart: [reading, ...(instance === undefined ? [] : [instance])],
+          level: must ? ('fault' as const) : ('advice' as const),
+          says: `${which.replaceAll('-', ' ')} does not arrive at ${screen}. ${whyNot.says}`.replace(/^./, (first) =>
+            first.toUpperCase(),
+          ),
+          ...(cure === undefined ? {} : { cure }),
+        },
+      ];
+    }),
+};

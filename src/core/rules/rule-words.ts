@@ -1,0 +1,21 @@
+import type { BoatIndex } from '../boat/boat-index.ts';
+import type { LimitOnBoat } from '../boat/limit-of.ts';
+
+/** A length as people read it: two decimals and its unit. */
+export const metres = (lengthM: number): string => `${lengthM.toFixed(2)} m`;
+
+/** The limit part of a finding. */
+export const limitPart = ({ value, unit, source }: LimitOnBoat): { value: number; unit: string; source: string } => ({
+  value,
+  unit,
+  source,
+});
+
+/** Name of a bus as the owner wrote it. */
+export const busName = (index: BoatIndex, busId: string): string => index.buses.get(busId)?.name ?? busId;
+
+/** Name of the unit a port belongs to, from `kit.port`. */
+export const unitName = (index: BoatIndex, port: string): string => {
+  const kit = port.split('.')[0] ?? port;
+  return index.kit.get(kit)?.name ?? kit;
+};
