@@ -3,6 +3,8 @@
  * The same drawing becomes SVG text (papers), React elements (app) and, later, PDF.
  */
 export interface Drawing {
+  /** what the sheet shows, in a few words: the title of the SVG and its name for a screen reader */
+  readonly title?: string;
   readonly widthMm: number;
   readonly heightMm: number;
   readonly shapes: readonly Shape[];
