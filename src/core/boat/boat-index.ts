@@ -1,3 +1,4 @@
+import { readingsOf } from '../facts/message-readings.ts';
 import type { Boat, Bus, Cable, Join, Kit, Place, Way } from './boat-schema.ts';
 import type { Port, Sheet } from './sheet.ts';
 import { applyChanges } from './sheet-changes.ts';
@@ -29,14 +30,19 @@ const withInstances = (sheet: Sheet, instances: NonNullable<Kit['instances']>): 
   }),
 });
 
-/** A kit instance stands beside a port's bare reading; for a message it is looked up by reading, so it is kept on the port's sends of that reading. */
+/**
+ * A unit's own instance for a reading goes on every `sends` of the port that gives it, by its bare name or by a message.
+ * A message that gives several readings of different instances keeps the sheet's: one number would be wrong for some.
+ */
 const instancedPort = (port: Port, own: NonNullable<Kit['instances']>): Port => {
   if (port.sends === undefined) return port;
   return {
     ...port,
     sends: port.sends.map((sent) => {
-      const match = own.find((entry) => sent.reading === entry.reading);
-      return match === undefined ? sent : { ...sent, instance: match.instance };
+      const given = new Set<string>(readingsOf(sent).map((entry) => entry.reading));
+      const instances = new Set(own.filter((entry) => given.has(entry.reading)).map((entry) => entry.instance));
+      const [instance] = instances;
+      return instance === undefined || instances.size > 1 ? sent : { ...sent, instance };
     }),
   };
 };
