@@ -36,6 +36,8 @@ export const joinEntrySchema = z.strictObject({
   lines: z.array(id),
 });
 export type JoinEntry = z.infer<typeof joinEntrySchema>;
+/** A join before its lines are known: what rooms that follow messages from port to port need of it. */
+export type StandingJoin = Omit<JoinEntry, 'lines'>;
 
 /** What keeps a reading from a screen: the kind of break and the two ports (or the one) between which it lies. */
 export const brokenLinkSchema = z.strictObject({
