@@ -30,7 +30,7 @@ export interface ProblemPlace {
   readonly spares: number;
 }
 
-/** `trunk`: how often the trunk may run through; `extra`: cost of using the way once for trunk, in hundredths. */
+/** `trunk`: how often the trunk may run through; `extra`: cost of each time the trunk runs through, in hundredths. */
 export interface ProblemWay {
   readonly id: string;
   readonly a: string;
@@ -78,6 +78,12 @@ export interface LayoutStep {
   readonly tees: readonly string[];
 }
 
+/**
+ * One way to lay out a bus. `cost` and `bound` are exact integers in thousandths of a hundredth of the currency, since
+ * prices are in hundredths a metre and lengths in millimetres: divide by 100 000 for the currency. No layout that keeps
+ * every limit costs less than `bound`. Status `infeasible` means that no layout keeping every limit was found, and this is
+ * the one that breaks them least; it does not say that none exists. The walk is written in the direction that comes first.
+ */
 export interface Layout {
   readonly problem: string;
   readonly grade: GradeId;

@@ -127,6 +127,26 @@ export const sources = {
     standing: 'project choice',
     text: 'Every figure says where it comes from; nothing from memory is shown as checked.',
   },
+  'practice-tails': {
+    standing: 'common practice',
+    text: 'Cable left at a unit where none was entered: enough to reach its plug, and to draw a flush unit forward. Every one is a setting.',
+  },
+  'practice-drop-pieces': {
+    standing: 'common practice',
+    text: 'Lengths in which moulded drop cables are commonly sold; the owner’s own price list replaces them.',
+  },
+  'practice-lowest-bank': {
+    standing: 'common practice',
+    text: 'A 12 V bank is taken down to about 11.5 V under load before it is charged again; the owner’s own figure replaces it.',
+  },
+  'choice-unknown-supply': {
+    standing: 'project choice',
+    text: 'A panel feeder of unknown length, size or load counts as losing 3 %, the limit it should have been made to; a supply of unknown voltage counts as 12 V.',
+  },
+  'iec-60028': {
+    standing: 'from memory',
+    text: 'IEC 60028: resistivity of annealed copper 0.017241 ohm mm²/m at 20 C. The standard is sold and was not read.',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof sources;

@@ -1,0 +1,79 @@
+import type { BoatIndex } from '../boat/boat-index.ts';
+import { byCodeUnit } from '../boat/ids.ts';
+import { isAboard, lastPhase } from '../boat/phase.ts';
+import type { Port, Power, Sheet } from '../boat/sheet.ts';
+import { lenCurrent } from '../facts/bus-limits.ts';
+import { tailOf } from '../ways/tails.ts';
+import type { ProblemDevice } from './problem.ts';
+
+/** A device of a bus before its least volts and LEN are known: `id` is `kit.port`. */
+export interface BusPort {
+  readonly id: string;
+  readonly kit: string;
+  readonly place: string;
+  readonly port: Port;
+  readonly sheet: Sheet;
+}
+
+/** The NMEA 2000 ports joined to a bus by the file, of units aboard in the last phase, sorted by id. */
+export const busPorts = (index: BoatIndex, bus: string): readonly BusPort[] => {
+  const phase = lastPhase(index.boat);
+  const found = new Map<string, BusPort>();
+  const members = index.boat.joins
+    .filter((join) => join.kind === 'nmea2000' && join.bus === bus && join.hold === 'fixed')
+    .flatMap((join) => join.members);
+  for (const member of members) {
+    const unit = index.kit.get(member.kit);
+    const sheet = index.sheetOf.get(member.kit);
+    const port = sheet?.ports.find((entry) => entry.id === member.port);
+    if (unit === undefined || sheet === undefined || port?.protocol !== 'nmea2000') continue;
+    if (!isAboard(unit, phase)) continue;
+    const id = `${member.kit}.${member.port}`;
+    found.set(id, { id, kit: member.kit, place: unit.place, port, sheet });
+  }
+  return [...found.values()].sort((one, other) => byCodeUnit(one.id, other.id));
+};
+
+/** The devices of a bus as the layout problem counts them: place, tail, LEN, least volts. */
+export const busDevices = ({
+  index,
+  ports,
+  nominalV,
+  leastMv,
+}: {
+  readonly index: BoatIndex;
+  readonly ports: readonly BusPort[];
+  /** volts that turn the watts of a device into amperes where its sheet does not say at which */
+  readonly nominalV: number;
+  /** least volts of a device whose sheet does not say */
+  readonly leastMv: number;
+}): readonly ProblemDevice[] =>
+  ports.map(({ id, kit, place, port, sheet }) => {
+    const power = sheet.power?.find((entry) => entry.port === port.id);
+    const tail = tailOf({ index, kit, kind: 'drop' });
+    return {
+      id,
+      place,
+      tailMm: tail.mm,
+      maxTailMm: tail.longestMm,
+      len: lenOf({ port, power, nominalV }),
+      minMv: power === undefined ? leastMv : Math.round(power.minV * 1000),
+    };
+  });
+
+/** LEN as the sheet says; absent, the largest current / 50 mA rounded up; a device that does not live on the bus counts 1. */
+const lenOf = ({
+  port,
+  power,
+  nominalV,
+}: {
+  readonly port: Port;
+  readonly power: Power | undefined;
+  readonly nominalV: number;
+}): number => {
+  if (port.len !== undefined) return port.len;
+  if (power === undefined) return 1;
+  const largestA = power.unit === 'A' ? power.max : power.max / (power.atV ?? nominalV);
+  // 0.15 A / 50 mA must be 3, not 4 for a decimal that is not exact in binary.
+  return Math.ceil((largestA * 1000) / lenCurrent.value - 1e-9);
+};

@@ -1,0 +1,138 @@
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { type BoatIndex, indexBoat } from '../boat/boat-index.ts';
+import type { Boat, Bus, GradeId, Place, Way } from '../boat/boat-schema.ts';
+import { byCodeUnit } from '../boat/ids.ts';
+import { limitOf } from '../boat/limit-of.ts';
+import { feedLead } from '../facts/cable-grades.ts';
+import { defaultTail, dropPieces, supplyDefaults } from '../facts/defaults.ts';
+import { typicalPrices } from '../facts/prices.ts';
+import { allowsLine, trunkTimes } from '../ways/allowed-lines.ts';
+import { makeRouter, type Router } from '../ways/routes.ts';
+import { wayLengths } from '../ways/way-lengths.ts';
+import { busDevices, busPorts } from './bus-devices.ts';
+import { canonicalJson } from './canonical-json.ts';
+import { feedPanel } from './feed-panel.ts';
+import { panelMv, panelNominalV } from './panel-volts.ts';
+import type { Problem, ProblemFeed, ProblemGrade, ProblemPlace, ProblemWay } from './problem.ts';
+
+/**
+ * The layout problem of every bus of a boat, for the last phase, sorted by bus. Equal boats give equal hashes whatever the
+ * order of their lists; names and texts do not count. Pure.
+ */
+export const layoutProblems = (boat: Boat): Problem[] => {
+  const index = indexBoat(boat);
+  const router = makeRouter(index);
+  return [...index.buses.values()]
+    .sort((one, other) => byCodeUnit(one.id, other.id))
+    .map((bus) => layoutProblem({ index, router, bus }));
+};
+
+const layoutProblem = ({
+  index,
+  router,
+  bus,
+}: {
+  readonly index: BoatIndex;
+  readonly router: Router;
+  readonly bus: Bus;
+}): Problem => {
+  const { boat } = index;
+  const ports = busPorts(index, bus.id);
+  const panel = feedPanel({ index, router, bus: bus.id, devicePlaces: ports.map(({ place }) => place) });
+  const prices = boat.prices ?? typicalPrices;
+  const places = [...boat.places].sort((one, other) => byCodeUnit(one.id, other.id));
+  const body: Omit<Problem, 'hash'> = {
+    format: 1,
+    bus: bus.id,
+    places: places.map(problemPlace),
+    ways: problemWays({ index, hourPrice: prices.hour }),
+    devices: busDevices({
+      index,
+      ports,
+      nominalV: panel === undefined ? supplyDefaults.nominalV.value : panelNominalV(index, panel),
+      leastMv: thousandths(limitOf(boat, 'nmea2000-device-volts-least').value),
+    }),
+    grades: gradesOf(bus).map((grade) => problemGrade({ boat, grade })),
+    limits: {
+      dropMm: thousandths(limitOf(boat, 'nmea2000-one-drop').value),
+      dropsMm: thousandths(limitOf(boat, 'nmea2000-all-drops').value),
+      devices: Math.floor(limitOf(boat, 'nmea2000-devices').value),
+    },
+    pieces: dropPieces.valuesM.map(thousandths),
+    prices: { tee: prices.tee, terminator: prices.terminator, feed: prices.feed },
+    feed: {
+      mv: panel === undefined ? 0 : panelMv(index, panel),
+      leadPerM: prices.feedLeadPerM,
+      leadMicroOhmPerM: Math.round(feedLead.ohmPerM.value * 1_000_000),
+      reach: panel === undefined ? [] : feedReach({ router, places, from: panel.place }),
+    },
+  };
+  return { ...body, hash: bytesToHex(sha256(utf8ToBytes(canonicalJson(body)))) };
+};
+
+const thousandths = (value: number): number => Math.round(value * 1000);
+
+/** A trunk may end where a terminator can be reached; aloft only at a tee, for there it sits on the last one. */
+const problemPlace = (place: Place): ProblemPlace => ({
+  id: place.id,
+  tees: place.tees,
+  end: place.reach === 'open' || place.reach === 'panel' || (place.reach === 'aloft' && place.tees),
+  spares: place.tees ? (place.spares ?? 0) : 0,
+});
+
+const problemWays = ({
+  index,
+  hourPrice,
+}: {
+  readonly index: BoatIndex;
+  readonly hourPrice: number;
+}): readonly ProblemWay[] => {
+  const lengths = wayLengths({ ways: index.boat.ways, places: index.places });
+  const problemWay = (way: Way): ProblemWay[] => {
+    const length = lengths.get(way.id);
+    const trunk = trunkTimes(way);
+    const drop = allowsLine(way, 'drop');
+    if (length === undefined || (trunk === 0 && !drop)) return [];
+    const [a, b] = [...way.ends].sort(byCodeUnit);
+    if (a === undefined || b === undefined) return [];
+    const extra = Math.round((way.hours ?? 0) * hourPrice);
+    return [{ id: way.id, a, b, mm: length.mm, maxMm: length.longestMm, trunk, drop, extra }];
+  };
+  return index.boat.ways.flatMap(problemWay).sort((one, other) => byCodeUnit(one.id, other.id));
+};
+
+const gradesOf = (bus: Bus): readonly GradeId[] =>
+  bus.grade === undefined ? (['heavy', 'light', 'mid'] as const) : [bus.grade];
+
+const problemGrade = ({ boat, grade }: { readonly boat: Boat; readonly grade: GradeId }): ProblemGrade => {
+  const own = boat.prices;
+  const perM = own === undefined ? typicalPrices.byGrade[grade] : (own.byGrade?.[grade] ?? own);
+  return {
+    id: grade,
+    warnMm: thousandths(limitOf(boat, `nmea2000-trunk-${grade}-warn`).value),
+    failMm: thousandths(limitOf(boat, `nmea2000-trunk-${grade}-fail`).value),
+    microOhmPerM: Math.round(limitOf(boat, `nmea2000-ohm-${grade}`).value * 1_000_000),
+    maxMa: thousandths(limitOf(boat, `nmea2000-current-${grade}`).value),
+    trunkPerM: perM.trunkPerM,
+    dropPerM: perM.dropPerM,
+  };
+};
+
+/** The feed lead to each place with tees: its route and the tail at the panel. */
+const feedReach = ({
+  router,
+  places,
+  from,
+}: {
+  readonly router: Router;
+  readonly places: readonly Place[];
+  readonly from: string;
+}): ProblemFeed['reach'] => {
+  const tailMm = thousandths(defaultTail.dc.value);
+  return places.flatMap((place) => {
+    const route = place.tees ? router.between({ kind: 'feed', from, to: place.id }) : undefined;
+    if (route === undefined) return [];
+    return [{ place: place.id, mm: route.mm + tailMm, maxMm: route.longestMm + tailMm }];
+  });
+};
