@@ -34,6 +34,38 @@ export const sources = {
     standing: 'published',
     text: 'Davis, Burns, Bril, Lukkien, Real-Time Systems 35 (2007) 239-272: worst-case bits of a frame, 80 + 10n with a 29-bit identifier, interframe space included.',
   },
+  'maker-loads': {
+    standing: 'published',
+    text: 'Currents at 12 V as boat-equipment makers print them, names withheld, grouped by kind.',
+  },
+  'memory-loads': {
+    standing: 'from memory',
+    text: 'Currents of magnetron radars, not checked against a printed page.',
+  },
+  'practice-sent-messages': {
+    standing: 'common practice',
+    text: 'Messages by kind of unit: those sent counted in public recordings of buses, those needed by habit.',
+  },
+  'practice-converter': {
+    standing: 'common practice',
+    text: 'What a converter carries and loses, after one converter handbook.',
+  },
+  'practice-display-envelope': {
+    standing: 'common practice',
+    text: 'Sizes of the middle of each class, never for cutting.',
+  },
+  'maker-compass-distance': {
+    standing: 'published',
+    text: 'Distance to a compass: one printed manual for each kind, a stand-in until the plate is read.',
+  },
+  'practice-radio-compass-distance': {
+    standing: 'common practice',
+    text: 'Distance of a fixed radio to a compass: 0.5 to 0.8 m by habit, unprinted; the larger is taken.',
+  },
+  'practice-sheet-gaps': {
+    standing: 'project choice',
+    text: 'Plugs, leads and whatever else nothing printed was found for are a plausible choice.',
+  },
   'pgn-database': {
     standing: 'published',
     text: 'CANboat PGN database 6.2.0, (C) 2009-2025 Kees Verruijt, Apache-2.0; priorities it lacks from its extract of NMEA 2000 Appendix B.1 version 1.300 (May 2009).',

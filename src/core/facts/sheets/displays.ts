@@ -1,0 +1,181 @@
+import type { Hears, Power, Sends, Sheet } from '../../boat/sheet.ts';
+import {
+  busPlug,
+  busPort,
+  busPower,
+  hears,
+  netPlug,
+  netPort,
+  readings,
+  safeFromCompass,
+  sends,
+  supplyPlug,
+  supplyPort,
+  typicalSheet,
+} from './parts.ts';
+
+const displaySources = ['maker-loads', 'practice-sent-messages', 'practice-display-envelope'] as const;
+
+/** A display draws the same watts at any voltage: brightness decides, so typical lies far below the most. */
+const displayPower = (load: { typicalW: number; maxW: number; fuseA: number }): Power => ({
+  port: 'dc',
+  typical: load.typicalW,
+  max: load.maxW,
+  unit: 'W',
+  behaves: 'power',
+  minV: 10,
+  maxV: 16,
+  fuseA: load.fuseA,
+});
+
+const shown: Hears[] = hears(
+  126983,
+  126985,
+  126992,
+  127233,
+  127237,
+  127245,
+  127250,
+  127251,
+  127257,
+  127258,
+  127488,
+  127489,
+  127493,
+  127497,
+  127505,
+  127506,
+  127508,
+  128259,
+  128267,
+  128275,
+  129025,
+  129026,
+  129029,
+  129038,
+  129039,
+  129040,
+  129041,
+  129283,
+  129284,
+  129285,
+  129291,
+  129539,
+  129540,
+  129794,
+  129808,
+  129809,
+  129810,
+  130306,
+  130310,
+  130311,
+  130312,
+  130313,
+  130314,
+  130316,
+  130577,
+);
+
+const routeAndAlarms: Sends[] = sends(126983, 126985, 127233, 129283, 129284, 129285);
+
+const network: Hears[] = readings(
+  'radar-picture',
+  'radar-targets',
+  'sonar-picture',
+  'chart-share',
+  'route',
+  'depth',
+  'water-temperature',
+  'position',
+  'course-speed-ground',
+  'time-date',
+);
+
+/** The temperature of a sounder on the network reaches the instruments on the bus through one display. */
+const temperatureToBus: NonNullable<Sheet['turns']> = [
+  { fromPort: 'eth', toPort: 'n2k', carries: [{ reading: 'water-temperature' }, { reading: 'air-temperature' }] },
+];
+
+const multifunctionDisplay12 = typicalSheet(displaySources, {
+  id: 'multifunction-display-12',
+  name: '12-inch multifunction display, typical',
+  kind: 'display',
+  plugs: [busPlug, netPlug, supplyPlug],
+  ports: [
+    supplyPort,
+    busPort(1, { sends: [...routeAndAlarms, ...sends(130316)], hears: shown }),
+    netPort({ sends: readings('chart-share', 'route'), hears: network }),
+  ],
+  turns: temperatureToBus,
+  power: [displayPower({ typicalW: 27.6, maxW: 36.5, fuseA: 5 })],
+  body: { widthMm: 335, heightMm: 218, depthMm: 165 },
+  cutout: { widthMm: 306, heightMm: 192 },
+  compassSafe: safeFromCompass(0.5),
+  ipCode: 'IPX6/IPX7',
+});
+
+const multifunctionDisplay9 = typicalSheet(displaySources, {
+  id: 'multifunction-display-9',
+  name: '9-inch multifunction display with inner position antenna, typical',
+  kind: 'display',
+  plugs: [busPlug, netPlug, supplyPlug],
+  ports: [
+    supplyPort,
+    busPort(1, { sends: [...routeAndAlarms, ...sends(130316)], hears: shown }),
+    netPort({
+      sends: readings('chart-share', 'route', 'position', 'course-speed-ground', 'time-date'),
+      hears: network,
+    }),
+  ],
+  turns: temperatureToBus,
+  power: [displayPower({ typicalW: 10.8, maxW: 18, fuseA: 3 })],
+  body: { widthMm: 262, heightMm: 164, depthMm: 150 },
+  cutout: { widthMm: 236, heightMm: 142 },
+  compassSafe: safeFromCompass(0.5),
+  ipCode: 'IPX6/IPX7',
+});
+
+const instrument4 = typicalSheet(displaySources, {
+  id: 'instrument-4',
+  name: '4-inch colour instrument, typical',
+  kind: 'instrument',
+  plugs: [busPlug],
+  ports: [
+    busPort(6, {
+      hears: hears(
+        126992,
+        127245,
+        127250,
+        127251,
+        127257,
+        127258,
+        127488,
+        127489,
+        127505,
+        127506,
+        127508,
+        128259,
+        128267,
+        128275,
+        129025,
+        129026,
+        129029,
+        129283,
+        129284,
+        130306,
+        130310,
+        130311,
+        130312,
+        130316,
+      ),
+    }),
+  ],
+  power: [busPower({ typicalA: 0.25, maxA: 0.3 })],
+  body: { widthMm: 112, heightMm: 115, depthMm: 60 },
+  cutout: { widthMm: 92, heightMm: 92 },
+  compassSafe: safeFromCompass(0.5),
+  ipCode: 'IPX6/IPX7',
+});
+
+/** Screens: two multifunction displays and a bus instrument. */
+export const displays: readonly Sheet[] = [multifunctionDisplay12, multifunctionDisplay9, instrument4];

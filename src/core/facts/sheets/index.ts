@@ -1,0 +1,28 @@
+import type { Sheet } from '../../boat/sheet.ts';
+import { antennas } from './antennas.ts';
+import { converters } from './converters.ts';
+import { depth } from './depth.ts';
+import { displays } from './displays.ts';
+import { engineAndTanks } from './engine-and-tanks.ts';
+import { heading } from './heading.ts';
+import { oldKit } from './old-kit.ts';
+import { pilot } from './pilot.ts';
+import { radarAndNetwork } from './radar-and-network.ts';
+import { radios } from './radios.ts';
+
+/**
+ * Sheets of no maker, one for each kind of unit: what it usually sends, hears, draws and measures.
+ * Every one is marked typical; sizes are never for cutting, currents give way to the unit's plate.
+ */
+export const typicalSheets: readonly Sheet[] = [
+  ...displays,
+  ...antennas,
+  ...heading,
+  ...depth,
+  ...radios,
+  ...radarAndNetwork,
+  ...converters,
+  ...pilot,
+  ...engineAndTanks,
+  ...oldKit,
+];
