@@ -178,6 +178,17 @@ export const sources = {
   'iec-60028': {
     standing: 'from memory',
     text: 'IEC 60028: resistivity of annealed copper 0.017241 ohm mm²/m at 20 C. The standard is sold and was not read.',
+  'iec-60028': {
+    standing: 'from memory',
+    text: 'IEC 60028, resistance of annealed copper: 0.017241 ohm mm²/m at 20 °C, 0.00393 per kelvin. The standard was not at hand.',
+  },
+  'rockwell-devicenet': {
+    standing: 'published',
+    text: 'Rockwell Automation, DeviceNet Media Design and Installation Guide, DNET-UM072C-EN-P, July 2004.',
+  },
+  'computed-industrial-fit': {
+    standing: 'computed',
+    text: 'Straight-line resistance fitted to the tables of Omron, DeviceNet Operation Manual, and Bray, Series 70 DeviceNet manual (2000), tables 4 and 5, within 0.011 A.',
   },
 } as const satisfies Record<string, Source>;
 
