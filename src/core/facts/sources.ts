@@ -177,9 +177,6 @@ export const sources = {
   },
   'iec-60028': {
     standing: 'from memory',
-    text: 'IEC 60028: resistivity of annealed copper 0.017241 ohm mm²/m at 20 C. The standard is sold and was not read.',
-  'iec-60028': {
-    standing: 'from memory',
     text: 'IEC 60028, resistance of annealed copper: 0.017241 ohm mm²/m at 20 °C, 0.00393 per kelvin. The standard was not at hand.',
   },
   'rockwell-devicenet': {
