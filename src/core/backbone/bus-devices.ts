@@ -2,7 +2,7 @@ import type { BoatIndex } from '../boat/boat-index.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import { isAboard, lastPhase } from '../boat/phase.ts';
 import type { Port, Power, Sheet } from '../boat/sheet.ts';
-import { lenCurrent } from '../facts/bus-limits.ts';
+import { lenOf } from '../network/len-of.ts';
 import { tailOf } from '../ways/tails.ts';
 import type { ProblemDevice } from './problem.ts';
 
@@ -56,13 +56,13 @@ export const busDevices = ({
       place,
       tailMm: tail.mm,
       maxTailMm: tail.longestMm,
-      len: lenOf({ port, power, nominalV }),
+      len: portLen({ port, power, nominalV }),
       minMv: power === undefined ? leastMv : Math.round(power.minV * 1000),
     };
   });
 
 /** LEN as the sheet says; absent, the largest current / 50 mA rounded up; a device that does not live on the bus counts 1. */
-const lenOf = ({
+const portLen = ({
   port,
   power,
   nominalV,
@@ -74,6 +74,5 @@ const lenOf = ({
   if (port.len !== undefined) return port.len;
   if (power === undefined) return 1;
   const largestA = power.unit === 'A' ? power.max : power.max / (power.atV ?? nominalV);
-  // 0.15 A / 50 mA must be 3, not 4 for a decimal that is not exact in binary.
-  return Math.ceil((largestA * 1000) / lenCurrent.value - 1e-9);
+  return lenOf(largestA);
 };

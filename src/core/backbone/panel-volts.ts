@@ -2,11 +2,12 @@ import type { BoatIndex } from '../boat/boat-index.ts';
 import { lengthMm } from '../boat/measure.ts';
 import type { Panel } from '../boat/supply.ts';
 import { supplyDefaults } from '../facts/defaults.ts';
+import { copperOhmPerM } from '../network/copper-ohm.ts';
 import { panelsUp } from './feed-panel.ts';
 
 /**
  * Volts at a panel with the bank at its lowest, in whole millivolts rounded down: V = V_source - sum of the feeders' drops.
- * Each feeder carries its panel's main current: dV = 2 rho L I / A, with rho 0.017241 ohm mm²/m (source `iec-60028`), L the
+ * Each feeder carries its panel's main current: dV = 2 rho L I / A, with rho / A from copperOhmPerM, L the
  * longest length in m, I the main fuse in A, A in mm². A feeder of which one of the three is unknown loses 3 % of the source.
  */
 export const panelMv = (index: BoatIndex, panel: Panel): number => {
@@ -36,5 +37,5 @@ const feederDropV = (panel: Panel, sourceV: number): number => {
     return (sourceV * supplyDefaults.feederDropPct.value) / 100;
   }
   const lengthM = lengthMm(panel.feeder.length).longestMm / 1000;
-  return (2 * supplyDefaults.copperOhmMm2PerM.value * lengthM * panel.mainA) / areaMm2;
+  return 2 * copperOhmPerM({ areaMm2 }) * lengthM * panel.mainA;
 };

@@ -38,5 +38,4 @@ export const supplyDefaults = {
   nominalV: { value: 12, unit: 'V', source: 'choice-unknown-supply' },
   /** lost in a panel's feeder of unknown length, size or load */
   feederDropPct: { value: 3, unit: '%', source: 'choice-unknown-supply' },
-  copperOhmMm2PerM: { value: 0.017241, unit: 'ohm mm²/m', source: 'iec-60028' },
 } as const satisfies Record<string, Figure>;
