@@ -4,14 +4,11 @@ import {
   busPort,
   busPower,
   coaxPlug,
-  ownPower,
   pairPlug,
   readings,
   safeFromCompass,
   says,
   sends,
-  supplyPlug,
-  supplyPort,
   typicalSheet,
 } from './parts.ts';
 
@@ -53,13 +50,12 @@ const gnssAntennaCoax = typicalSheet(['practice-sheet-gaps'], {
   ipCode: 'IPX6/IPX7',
 });
 
-const gnssAntenna0183 = typicalSheet(['maker-loads', 'practice-sent-messages'], {
+const gnssAntenna0183 = typicalSheet(['practice-sent-messages', 'practice-sheet-gaps'], {
   id: 'gnss-antenna-0183',
-  name: 'Old position antenna with NMEA 0183 leads, typical',
+  name: 'Old position antenna with NMEA 0183 leads, fed by its plotter, typical',
   kind: 'position-antenna',
-  plugs: [pairPlug('data', ['out']), supplyPlug],
+  plugs: [pairPlug('data', ['out'])],
   ports: [
-    supplyPort,
     {
       id: 'out',
       onPlug: 'data',
@@ -70,7 +66,6 @@ const gnssAntenna0183 = typicalSheet(['maker-loads', 'practice-sent-messages'], 
       sends: [...says(['RMC'], 2000), ...says(['GGA', 'VTG'], 1000)],
     },
   ],
-  power: [ownPower({ typicalA: 0.1, maxA: 0.15, minV: 10 })],
   compassSafe: safeFromCompass(0.15),
 });
 

@@ -93,7 +93,7 @@ const network: Hears[] = readings(
 
 /** The temperature of a sounder on the network reaches the instruments on the bus through one display. */
 const temperatureToBus: NonNullable<Sheet['turns']> = [
-  { fromPort: 'eth', toPort: 'n2k', carries: [{ reading: 'water-temperature' }, { reading: 'air-temperature' }] },
+  { fromPort: 'eth', toPort: 'n2k', carries: readings('water-temperature') },
 ];
 
 const multifunctionDisplay12 = typicalSheet(displaySources, {

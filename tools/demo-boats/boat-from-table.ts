@@ -1,0 +1,114 @@
+import type { Boat, Cable, Join, Kit, Need, Way } from '../../src/core/boat/boat-schema.ts';
+import { byCodeUnit } from '../../src/core/boat/ids.ts';
+import type { Sheet } from '../../src/core/boat/sheet.ts';
+import type { Circuit, Panel } from '../../src/core/boat/supply.ts';
+import { typicalSheets } from '../../src/core/facts/sheets/index.ts';
+import type { CableRow, CircuitRow, KitRow, PanelRow, Table } from './table.ts';
+
+/** What a table says only in words, written out by hand for one boat. */
+export interface ByHand {
+  readonly joins: readonly Join[];
+  /** by cable id; every cable of the table must be here */
+  readonly cables: Readonly<Record<string, Pick<Cable, 'kind' | 'conductors' | 'serves'>>>;
+  /** by kit id: the ports and readings that its one instance of the table stands for */
+  readonly instanced: Readonly<
+    Record<string, readonly Pick<NonNullable<Kit['instances']>[number], 'port' | 'reading'>[]>
+  >;
+  readonly changes: Readonly<Record<string, NonNullable<Kit['changes']>>>;
+  readonly buses: Boat['buses'];
+  /** mends a need that the rest of the table cannot meet */
+  readonly need: (need: Need) => Need;
+}
+
+const circuitKinds: ReadonlyMap<string, Circuit['kind']> = new Map([
+  ['breaker', 'breaker'],
+  ['breaker, slow', 'slow-breaker'],
+  ['fuse', 'fuse'],
+  ['fuse, spare', 'fuse'],
+  ['always live fuse', 'live-fuse'],
+]);
+
+const found = <Value>(value: Value | undefined, what: string): Value => {
+  if (value === undefined) throw new Error(`The tables name ${what}, which is nowhere.`);
+  return value;
+};
+
+const wayFrom = ({ straightM: _straightM, runsNow: _runsNow, near, ...way }: Table['ways'][number]): Way =>
+  near === undefined || near.length === 0 ? way : { ...way, near };
+
+const cableFrom = (row: CableRow, own: ByHand['cables'][string]): Cable => ({
+  id: row.id,
+  name: row.kind,
+  ...own,
+  from: { place: row.from },
+  to: { place: row.to },
+  ways: row.ways,
+  length: row.length,
+  diameterMm: row.diameterMm,
+  condition: row.condition,
+  fate: row.fate,
+});
+
+const kitFrom = (row: KitRow, own: ByHand): Kit => {
+  const changes = own.changes[row.id];
+  const { instance } = row;
+  return {
+    id: row.id,
+    name: row.name,
+    sheet: row.sheetKind,
+    fate: row.fate,
+    ...(row.phase === undefined ? {} : { phase: row.phase }),
+    place: row.place,
+    ...(row.tail === undefined ? {} : { tail: row.tail }),
+    ...(instance === undefined
+      ? {}
+      : { instances: found(own.instanced[row.id], `instance of ${row.id}`).map((entry) => ({ ...entry, instance })) }),
+    ...(changes === undefined ? {} : { changes }),
+  };
+};
+
+const circuitFrom = (panel: string, row: CircuitRow, table: Table): Circuit => {
+  const ids = new Set([...table.kit.flatMap((unit) => unit.buses), ...table.supply.panels.map(({ id }) => id)]);
+  const units = new Set(table.kit.map((unit) => unit.id));
+  const words = row.feeds.filter((feed) => !ids.has(feed) && !units.has(feed));
+  const name = row.kind.endsWith(', spare') ? 'spare' : words.join(', ');
+  const fedHere = table.kit.filter((unit) => unit.feed === `${panel}/${row.id}`).map((unit) => `${unit.id}.dc`);
+  return {
+    id: row.id,
+    ...(name === '' ? {} : { name }),
+    ratingA: row.ratingA,
+    kind: found(circuitKinds.get(row.kind), `a circuit of kind ${row.kind}`),
+    feeds: [...fedHere, ...row.feeds.filter((feed) => ids.has(feed))].sort(byCodeUnit),
+  };
+};
+
+const panelFrom = ({ mainFuse: _mainFuse, feeder, ...row }: PanelRow, table: Table): Panel => ({
+  ...row,
+  feeder: { length: feeder.length, areaMm2: feeder.areaMm2 },
+  circuits: row.circuits.map((circuit) => circuitFrom(row.id, circuit, table)),
+});
+
+/** The boat file that a table and what was written out by hand give together. */
+export const boatFromTable = (table: Table, own: ByHand): Boat => {
+  const sheets: ReadonlyMap<string, Sheet> = new Map(typicalSheets.map((sheet) => [sheet.id, sheet]));
+  const used = [...new Set(table.kit.map((unit) => unit.sheetKind))].sort(byCodeUnit);
+  return {
+    format: 'fairlead-boat',
+    version: 1,
+    name: table.name,
+    hull: table.hull,
+    places: table.places,
+    ways: table.ways.map(wayFrom),
+    cables: table.cables.map((row) => cableFrom(row, found(own.cables[row.id], `cable ${row.id}`))),
+    sheets: used.map((kind) => found(sheets.get(kind), `a sheet ${kind}`)),
+    kit: table.kit.map((row) => kitFrom(row, own)),
+    needs: table.needs.map(own.need),
+    buses: own.buses,
+    joins: [...own.joins],
+    supply: {
+      banks: table.supply.banks,
+      panels: table.supply.panels.map((panel) => panelFrom(panel, table)),
+      dcdc: table.supply.dcdc,
+    },
+  };
+};

@@ -1,0 +1,81 @@
+import { readFileSync } from 'node:fs';
+import type { Boat, Need } from '../../src/core/boat/boat-schema.ts';
+import { type ByHand, boatFromTable } from './boat-from-table.ts';
+import { gannetJoins } from './gannet-joins.ts';
+import { type Table, tableSchema } from './table.ts';
+
+/** Gannet's table as designed. */
+export const gannetTable = (): Table =>
+  tableSchema.parse(JSON.parse(readFileSync(new URL('./tables/gannet.json', import.meta.url), 'utf8')));
+
+const cables: ByHand['cables'] = {
+  gc1: { kind: 'feeder', conductors: 2 },
+  gc2: { kind: 'feeder', conductors: 2, serves: 'm1' },
+  gc3: { kind: 'feeder', conductors: 2, serves: 'm2' },
+  gc4: { kind: 'analog', conductors: 2, serves: 'lead-pump' },
+  gc5: { kind: 'analog', conductors: 4, serves: 'lead-rudder' },
+  gc6: { kind: 'analog', conductors: 4, serves: 'lead-fluxgate' },
+  gc7: { kind: 'single-wire', serves: 'wire-head' },
+  gc8: { kind: 'single-wire', serves: 'wire-head-fly' },
+  gc9: { kind: 'coax', serves: 'coax-vhf-1' },
+  gc10: { kind: 'coax' },
+  gc11: { kind: 'video', serves: 'old-radar-cable' },
+  gc12: { kind: 'analog' },
+  gc13: { kind: 'pair', serves: 'old-pair-gps' },
+  gc14: { kind: 'analog', conductors: 2, serves: 'lead-fuel-p' },
+  gc15: { kind: 'analog', conductors: 2, serves: 'lead-fuel-s' },
+  gc16: { kind: 'analog', conductors: 2, serves: 'lead-water' },
+};
+
+const engineRun = (port: string) =>
+  [
+    { port, reading: 'engine' },
+    { port, reading: 'transmission' },
+  ] as const;
+
+const instanced: ByHand['instanced'] = {
+  'depth-bus': [{ port: 'n2k', reading: 'depth' }],
+  gnss: [
+    { port: 'n2k', reading: 'position' },
+    { port: 'n2k', reading: 'course-speed-ground' },
+  ],
+  heading: [{ port: 'n2k', reading: 'heading' }],
+  'eng-gw-port': engineRun('n2k'),
+  'eng-gw-stbd': engineRun('n2k'),
+  'engine-p': engineRun('engine-bus'),
+  'engine-s': engineRun('engine-bus'),
+  'fuel-p': [{ port: 'signal', reading: 'fuel-level' }],
+  'fuel-s': [{ port: 'signal', reading: 'fuel-level' }],
+  'water-s': [{ port: 'signal', reading: 'water-level' }],
+  shunt: [{ port: 'n2k', reading: 'battery' }],
+};
+
+const off = (...paths: string[]): NonNullable<ByHand['changes'][string]> =>
+  paths.map((path) => ({ path, how: 'seen' }));
+
+const changes: ByHand['changes'] = {
+  // One position on the bus: the AIS keeps its own to itself.
+  ais: off('ports.n2k.sends.129025', 'ports.n2k.sends.129026', 'ports.n2k.sends.129029'),
+  // The pilot's own heading stays inside, so that two headings do not meet on the bus.
+  'conv-pilot': off('ports.in.hears.HDG', 'ports.out.sends.DPT', 'ports.out.sends.MTW'),
+  // One display brings the sounder's temperature to the bus.
+  'mfd-fly': off('ports.n2k.sends.130316'),
+  'water-s': [{ path: 'ports.signal.sends.fuel-level.reading', value: 'water-level', how: 'seen' }],
+};
+
+/** RMC goes to the pilot every two seconds, the most a 4800 baud line of this load should carry. */
+const need = (asked: Need): Need =>
+  asked.at === 'pilot-computer' && (asked.reading === 'course-speed-ground' || asked.reading === 'variation')
+    ? { ...asked, everyMs: 2000 }
+    : asked;
+
+/** Gannet, the first boat a newcomer sees: soundly designed, with the few doubts that honestly remain. */
+export const gannet = (): Boat =>
+  boatFromTable(gannetTable(), {
+    joins: gannetJoins,
+    cables,
+    instanced,
+    changes,
+    buses: [{ id: 'nav', name: 'Navigation bus', protocol: 'nmea2000' }],
+    need,
+  });

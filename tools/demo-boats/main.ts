@@ -1,0 +1,34 @@
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { Boat } from '../../src/core/boat/boat-schema.ts';
+import { gannet } from './gannet.ts';
+
+const examples: readonly (readonly [path: string, boat: () => Boat])[] = [['examples/gannet/gannet.boat.json', gannet]];
+
+const root = new URL('../../', import.meta.url);
+
+const textOf = (boat: Boat): string => `${JSON.stringify(boat, null, 2)}\n`;
+
+const textNow = (file: string): string | undefined => {
+  try {
+    return readFileSync(file, 'utf8');
+  } catch {
+    return undefined;
+  }
+};
+
+const check = process.argv.includes('--check');
+for (const [path, boat] of examples) {
+  const file = fileURLToPath(new URL(path, root));
+  const text = textOf(boat());
+  if (textNow(file) === text) continue;
+  if (check) {
+    console.error(`${path} is not what its tables give. Run "npm run examples" and commit the result.`);
+    process.exitCode = 1;
+    continue;
+  }
+  mkdirSync(dirname(file), { recursive: true });
+  writeFileSync(file, text);
+  console.log(`wrote ${path}`);
+}
