@@ -1,0 +1,95 @@
+import { byCodeUnit } from '../boat/ids.ts';
+import type { BusEntry } from '../plan-shape.ts';
+import { type BusDrop, busDrops } from './bus-drops.ts';
+import { type BusLeg, busLegs, deviceVolts, type FedBus, thumbDropV } from './bus-volts.ts';
+import { effectiveLength } from './effective-length.ts';
+import type { Layout, LayoutStep, Problem } from './problem.ts';
+
+/** Everything measured on one laid-out bus. `legs` is empty where nothing feeds it. */
+export interface BusFigures {
+  readonly entry: Omit<BusEntry, 'traffic' | 'layout'>;
+  readonly legs: readonly BusLeg[];
+}
+
+/**
+ * The figures of a bus from its layout: lengths in metres, nominal and with every doubt against them, drops on the piece
+ * bought, LEN, and volts at each device with the bank at its lowest. Nothing is rounded. The walk must hang together over
+ * ways of the problem; anything else that is wrong with the layout is only measured.
+ */
+export const busFigures = (problem: Problem, layout: Layout): BusFigures => {
+  const { walk } = layout;
+  const drops = busDrops(problem, walk);
+  const atMm = positionsMm(problem, walk, 'maxMm');
+  const trunkMm = atMm.at(-1) ?? 0;
+  const reached = drops.flatMap(({ port, step, cable }) => (cable === undefined ? [] : [{ port, step, ...cable }]));
+  const tees = reached.map(({ step, boughtMm }) => ({ atMm: atMm[step] ?? 0, dropMm: boughtMm }));
+  const bus = fedBus({ problem, layout, atMm, drops });
+  const feedStep = walk.find(({ tees }) => tees.includes('feed'));
+  return {
+    entry: {
+      id: problem.bus,
+      protocol: 'nmea2000',
+      grade: layout.grade,
+      lengthM: (positionsMm(problem, walk, 'mm').at(-1) ?? 0) / 1000,
+      longestM: trunkMm / 1000,
+      longestDropM: Math.max(0, ...tees.map(({ dropMm }) => dropMm)) / 1000,
+      dropsM: tees.reduce((sumMm, { dropMm }) => sumMm + dropMm, 0) / 1000,
+      drops: reached
+        .map(({ port, mm, boughtMm }) => ({ port, lengthM: mm / 1000, boughtM: boughtMm / 1000 }))
+        .sort((one, other) => byCodeUnit(one.port, other.port)),
+      farthestM: effectiveLength({ trunkMm, tees }) / 1000,
+      devices: drops.length,
+      len: drops.reduce((sum, drop) => sum + drop.len, 0),
+      ...(feedStep === undefined ? {} : { feedPlace: feedStep.place }),
+      ends: [walk[0]?.place ?? '', walk.at(-1)?.place ?? ''],
+      walk: walk.map(({ tees, ...step }) => ({ ...step, tees: [...tees] })),
+      ...(bus === undefined ? { volts: [] } : voltsOf(bus)),
+    },
+    legs: bus === undefined ? [] : busLegs(bus),
+  };
+};
+
+/** Distance of every step from the start of the walk, along the cable; a place passed twice has two. */
+const positionsMm = (problem: Problem, walk: readonly LayoutStep[], length: 'mm' | 'maxMm'): readonly number[] => {
+  const ways = new Map(problem.ways.map((way) => [way.id, way[length]]));
+  let atMm = 0;
+  return walk.map(({ via }) => {
+    const wayMm = via === undefined ? 0 : ways.get(via);
+    if (wayMm === undefined) throw new Error(`The walk of ${problem.bus} goes through ${via}, no way of its problem.`);
+    atMm += wayMm;
+    return atMm;
+  });
+};
+
+const fedBus = ({
+  problem,
+  layout,
+  atMm,
+  drops,
+}: {
+  readonly problem: Problem;
+  readonly layout: Layout;
+  readonly atMm: readonly number[];
+  readonly drops: readonly BusDrop[];
+}): FedBus | undefined => {
+  const step = layout.walk.findIndex(({ tees }) => tees.includes('feed'));
+  const reach = problem.feed.reach.find(({ place }) => place === layout.walk[step]?.place);
+  const grade = problem.grades.find(({ id }) => id === layout.grade);
+  if (reach === undefined || grade === undefined) return undefined;
+  return {
+    atMm,
+    drops,
+    feed: { step, leadMm: reach.maxMm },
+    supplyMv: problem.feed.mv,
+    microOhmPerM: grade.microOhmPerM,
+    leadMicroOhmPerM: problem.feed.leadMicroOhmPerM,
+  };
+};
+
+const voltsOf = (bus: FedBus): Pick<BusEntry, 'supplyV' | 'volts' | 'thumbDropV'> => {
+  const supplyV = bus.supplyMv / 1000;
+  const volts = deviceVolts(bus)
+    .map(({ port, volts: lowestV }) => ({ port, lowestV, dropV: supplyV - lowestV }))
+    .sort((one, other) => byCodeUnit(one.port, other.port));
+  return { supplyV, volts, thumbDropV: thumbDropV(bus) };
+};
