@@ -3,8 +3,12 @@ import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Boat } from '../../src/core/boat/boat-schema.ts';
 import { gannet } from './gannet.ts';
+import { wreck } from './wreck/index.ts';
 
-const examples: readonly (readonly [path: string, boat: () => Boat])[] = [['examples/gannet/gannet.boat.json', gannet]];
+const examples: readonly (readonly [path: string, boat: () => Boat])[] = [
+  ['examples/gannet/gannet.boat.json', gannet],
+  ['examples/wreck/wreck.boat.json', () => wreck()],
+];
 
 const root = new URL('../../', import.meta.url);
 

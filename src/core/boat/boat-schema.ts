@@ -209,17 +209,7 @@ export const boatSchema = z
     prices: z.exactOptional(pricesSchema),
     limits: z.exactOptional(z.record(z.string().min(1).max(80), limitOverrideSchema)),
     pins: z.exactOptional(pinsSchema),
-    labels: z.exactOptional(
-      z.record(
-        z.string().min(1).max(300),
-        z
-          .string()
-          .regex(
-            /^[A-Z][A-Z0-9-]{1,9}$/,
-            'A label is a capital letter, then capitals, digits or hyphens, for example C07.',
-          ),
-      ),
-    ),
+    labels: z.exactOptional(z.record(z.string().min(1).max(300), z.string().regex(/^[A-Z][A-Z0-9-]{1,9}$/))),
     accepted: z.exactOptional(
       z.array(z.strictObject({ finding: z.string().min(1).max(400), reason: z.string().min(1).max(400) })),
     ),

@@ -1,0 +1,43 @@
+import type { Boat } from '../../../src/core/boat/boat-schema.ts';
+import { wreckBase } from './base.ts';
+import type { Fault } from './fault.ts';
+import { busDropTooLong } from './faults/bus-drop-too-long.ts';
+import { busDropsTooLongTogether } from './faults/bus-drops-too-long-together.ts';
+import { busEndOutOfReach } from './faults/bus-end-out-of-reach.ts';
+import { busTeeNotAllowedHere } from './faults/bus-tee-not-allowed-here.ts';
+import { busTooFarEndToEnd } from './faults/bus-too-far-end-to-end.ts';
+import { busTooManyDevices } from './faults/bus-too-many-devices.ts';
+import { busVoltsTooLow } from './faults/bus-volts-too-low.ts';
+import { identitiesSameInstanceTwice } from './faults/identities-same-instance-twice.ts';
+import { provenanceManualWithoutNote } from './faults/provenance-manual-without-note.ts';
+import { readingsNeededButMissing } from './faults/readings-needed-but-missing.ts';
+import { waysPlaceJoinedToNothing } from './faults/ways-place-joined-to-nothing.ts';
+import { waysShorterThanStraight } from './faults/ways-shorter-than-straight.ts';
+import { wiringBaudDiffers } from './faults/wiring-baud-differs.ts';
+import { wiringTwoTalkersOnOnePair } from './faults/wiring-two-talkers-on-one-pair.ts';
+
+/** Every fault planted in the Wreck, one a rule. */
+export const faults: readonly Fault[] = [
+  busDropTooLong,
+  busDropsTooLongTogether,
+  busEndOutOfReach,
+  busTeeNotAllowedHere,
+  busTooFarEndToEnd,
+  busTooManyDevices,
+  busVoltsTooLow,
+  identitiesSameInstanceTwice,
+  provenanceManualWithoutNote,
+  readingsNeededButMissing,
+  waysPlaceJoinedToNothing,
+  waysShorterThanStraight,
+  wiringBaudDiffers,
+  wiringTwoTalkersOnOnePair,
+];
+
+/**
+ * The Wreck with every fault planted, or her twin without the one that breaks the given rule.
+ *
+ * @example wreck('bus/drop-too-long') // every fault but the long drop
+ */
+export const wreck = (without?: string): Boat =>
+  faults.filter((fault) => fault.rule !== without).reduce((boat, fault) => fault.plant(boat), wreckBase);
