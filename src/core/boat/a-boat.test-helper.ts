@@ -298,8 +298,14 @@ const smallBoat: Boat = {
   },
 };
 
+/** Lets a recipe end in any value, such as the new length that push gives. */
+const inPlace = <Value extends object>(value: Value, recipe: (draft: Draft<Value>) => void): Value =>
+  create(value, (draft) => {
+    recipe(draft);
+  });
+
 const builder = (boat: Boat): BoatBuilder => {
-  const change = (recipe: (draft: Draft<Boat>) => void): BoatBuilder => builder(create(boat, recipe));
+  const change = (recipe: (draft: Draft<Boat>) => void): BoatBuilder => builder(inPlace(boat, recipe));
   return {
     boat,
     change,
@@ -317,7 +323,7 @@ const builder = (boat: Boat): BoatBuilder => {
     unit: (id, fields) =>
       builder({ ...boat, kit: boat.kit.map((unit) => (unit.id === id ? { ...unit, ...fields } : unit)) }),
     sheet: (id, recipe) =>
-      builder({ ...boat, sheets: boat.sheets.map((sheet) => (sheet.id === id ? create(sheet, recipe) : sheet)) }),
+      builder({ ...boat, sheets: boat.sheets.map((sheet) => (sheet.id === id ? inPlace(sheet, recipe) : sheet)) }),
   };
 };
 

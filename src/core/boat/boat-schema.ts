@@ -209,7 +209,17 @@ export const boatSchema = z
     prices: z.exactOptional(pricesSchema),
     limits: z.exactOptional(z.record(z.string().min(1).max(80), limitOverrideSchema)),
     pins: z.exactOptional(pinsSchema),
-    labels: z.exactOptional(z.record(z.string().min(1).max(300), z.string().regex(/^[A-Z][A-Z0-9-]{1,9}$/))),
+    labels: z.exactOptional(
+      z.record(
+        z.string().min(1).max(300),
+        z
+          .string()
+          .regex(
+            /^[A-Z][A-Z0-9-]{1,9}$/,
+            'A label is a capital letter, then capitals, digits or hyphens, for example C07.',
+          ),
+      ),
+    ),
     accepted: z.exactOptional(
       z.array(z.strictObject({ finding: z.string().min(1).max(400), reason: z.string().min(1).max(400) })),
     ),

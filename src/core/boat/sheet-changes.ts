@@ -7,7 +7,7 @@ type Change = NonNullable<Kit['changes']>[number];
 const isNode = (value: unknown): value is Node => typeof value === 'object' && value !== null;
 
 /** The names by which an entry of a list in a sheet is addressed in a path. */
-const namesOf = (entry: unknown): string[] =>
+export const namesOf = (entry: unknown): string[] =>
   isNode(entry) && !Array.isArray(entry)
     ? [entry.id, entry.port, entry.pgn, entry.sentence, entry.reading].filter((name) => name !== undefined).map(String)
     : [];

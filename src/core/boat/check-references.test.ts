@@ -1,0 +1,212 @@
+import type { Draft } from 'mutative';
+import { expect, test } from 'vitest';
+import { aBoat } from './a-boat.test-helper.ts';
+import { sentenceOf } from './boat-problem.ts';
+import type { Boat } from './boat-schema.ts';
+import { checkReferences } from './check-references.ts';
+import { placeInFile } from './place-in-file.ts';
+
+type Recipe = (boat: Draft<Boat>) => void;
+
+const told = (recipe: Recipe): string[] =>
+  checkReferences(aBoat().change(recipe).boat).map((problem) => `${placeInFile(problem.path)}: ${sentenceOf(problem)}`);
+
+test('the small boat holds together', () => {
+  expect(told(() => undefined)).toEqual([]);
+});
+
+test('labels of unknown lines and accepted findings that are gone are not bad input', () => {
+  expect(
+    told((boat) => {
+      boat.labels = { 'drop:gone~radio.wires': 'C01' };
+      boat.accepted = [{ finding: 'power/drop gone', reason: 'It was.' }];
+    }),
+  ).toEqual([]);
+});
+
+test.each<[string, Recipe, string]>([
+  [
+    'a bus called like the battery',
+    (boat) => {
+      for (const bank of boat.supply.banks) bank.id = 'nav';
+    },
+    'supply.banks[0].id: "nav" is the id of a bus and of a bank; an id names one thing in the whole file.',
+  ],
+  [
+    'a circuit called like a place',
+    (boat) => {
+      boat.supply.panels[0]?.circuits.push({ id: 'helm', ratingA: 5, kind: 'fuse', feeds: [] });
+    },
+    'supply.panels[0].circuits[2].id: "helm" is the id of a place and of a circuit; an id names one thing in the whole file.',
+  ],
+  [
+    'two units of one id',
+    (boat) => {
+      boat.kit.push({ id: 'gnss', name: 'Second', sheet: 'gnss-receiver', fate: 'comes', place: 'helm' });
+    },
+    'kit[5].id: "gnss" is the id of a unit twice; an id names one thing in the whole file.',
+  ],
+  [
+    'a way to a place that is not there',
+    (boat) => {
+      boat.ways.push({
+        id: 'w',
+        ends: ['helm', 'bow'],
+        length: { valueM: 5, how: 'guessed' },
+        kind: 'open',
+        known: 'assumed',
+      });
+    },
+    'ways[5].ends[1]: There is no place "bow".',
+  ],
+  [
+    'a way from a place to itself',
+    (boat) => {
+      boat.ways.push({
+        id: 'w',
+        ends: ['helm', 'helm'],
+        length: { valueM: 5, how: 'guessed' },
+        kind: 'open',
+        known: 'assumed',
+      });
+    },
+    'ways[5].ends: The way "w" starts and ends at one place.',
+  ],
+  [
+    'a unit at a place that is not there',
+    (boat) => {
+      for (const unit of boat.kit.slice(0, 1)) unit.place = 'hlem';
+    },
+    'kit[0].place: There is no place "hlem"; did you mean `helm`?',
+  ],
+  [
+    'a unit without its sheet',
+    (boat) => {
+      for (const unit of boat.kit.slice(0, 1)) unit.sheet = 'heading-sensors';
+    },
+    'kit[0].sheet: There is no sheet "heading-sensors"; did you mean `heading-sensor`?',
+  ],
+  [
+    'a need at a unit that is not there',
+    (boat) => {
+      boat.needs.push({ reading: 'depth', at: 'plotter', must: true });
+    },
+    'needs[3].at: There is no unit "plotter".',
+  ],
+  [
+    'an instance at a port that is not there',
+    (boat) => {
+      for (const unit of boat.kit.slice(0, 1)) unit.instances = [{ port: 'n3k', reading: 'heading', instance: 1 }];
+    },
+    'kit[0].instances[0].port: There is no port "n3k" of "compass"; did you mean `n2k`?',
+  ],
+  [
+    'an instance given twice',
+    (boat) => {
+      const entry = { port: 'n2k', reading: 'heading' } as const;
+      for (const unit of boat.kit.slice(0, 1)) unit.instances = [1, 2].map((instance) => ({ ...entry, instance }));
+    },
+    'kit[0].instances[1]: The instance of heading at port "n2k" is given twice.',
+  ],
+  [
+    'a pinned layout of a bus that is not there',
+    (boat) => {
+      boat.pins = { layouts: { ship: { grade: 'mid', walk: [{ place: 'helm', tees: [] }], state: 'fixed' } } };
+    },
+    'pins.layouts.ship: There is no bus "ship".',
+  ],
+  [
+    'a pinned layout through a way that is not there',
+    (boat) => {
+      const walk = [
+        { place: 'helm', tees: [] },
+        { place: 'locker', via: 'helm-locker', tees: [] },
+      ];
+      boat.pins = { layouts: { nav: { grade: 'mid', walk, state: 'fixed' } } };
+    },
+    'pins.layouts.nav.walk[1].via: There is no way "helm-locker".',
+  ],
+])('%s is refused', (_, recipe, expected) => {
+  expect(told(recipe)).toEqual([expected]);
+});
+
+test.each<[string, Partial<Boat['cables'][number]>, string]>([
+  ['from a place that is not there', { from: { place: 'bow' } }, 'cables[0].from.place: There is no place "bow".'],
+  [
+    'to a plug that is not there',
+    { to: { place: 'helm', at: 'radio.wire' } },
+    'cables[0].to.at: There is no plug "wire" of "radio"; did you mean `wires`?',
+  ],
+  [
+    'to a circuit that is not there',
+    { to: { place: 'locker', at: 'main-panel.x' } },
+    'cables[0].to.at: There is no circuit "x" of "main-panel".',
+  ],
+  [
+    'to a bank that is not there',
+    { to: { place: 'locker', at: 'starter' } },
+    'cables[0].to.at: There is no bank, panel or bus "starter".',
+  ],
+  ['through a way that is not there', { ways: ['locker-bow'] }, 'cables[0].ways[0]: There is no way "locker-bow".'],
+  [
+    'for a join that is not there',
+    { serves: 'radio-heading' },
+    'cables[0].serves: There is no join, bus or circuit "radio-heading".',
+  ],
+])('a cable %s is refused', (_, fields, expected) => {
+  const cable: Boat['cables'][number] = {
+    id: 'old-pair',
+    kind: 'pair',
+    from: { place: 'locker', at: 'main-panel.helm-circuit' },
+    to: { place: 'helm', at: 'radio.wires' },
+    serves: 'radio-position',
+    ways: ['locker-helm'],
+    length: { valueM: 4, how: 'guessed' },
+    diameterMm: 5,
+    condition: 'good',
+    fate: 'stays',
+  };
+  expect(told((boat) => boat.cables.push(cable))).toEqual([]);
+  expect(told((boat) => boat.cables.push({ ...cable, ...fields }))[0]).toContain(expected.slice(0, -1));
+});
+
+test.each<[string, Recipe, string]>([
+  [
+    'a panel fed by nothing known',
+    (boat) => {
+      for (const panel of boat.supply.panels) panel.from = 'hose';
+    },
+    'supply.panels[0].from: There is no bank, panel or DC converter "hose"; did you mean `house`?',
+  ],
+  [
+    'two panels that feed each other',
+    (boat) => {
+      for (const panel of boat.supply.panels) panel.from = 'side-panel';
+      boat.supply.panels.push({ id: 'side-panel', place: 'helm', from: 'main-panel', circuits: [] });
+    },
+    'supply.panels[0].from: The panel "main-panel" is fed by itself, straight or through other panels.',
+  ],
+  [
+    'a circuit to a port that is not there',
+    (boat) => {
+      boat.supply.panels[0]?.circuits[1]?.feeds.push('gnss.dc');
+    },
+    'supply.panels[0].circuits[1].feeds[2]: There is no port "dc" of "gnss".',
+  ],
+  [
+    'a circuit to a port that takes no power',
+    (boat) => {
+      boat.supply.panels[0]?.circuits[1]?.feeds.push('gnss.n2k');
+    },
+    'supply.panels[0].circuits[1].feeds[2]: A circuit feeds a dc port or a bus, and the port "gnss.n2k" is nmea2000.',
+  ],
+  [
+    'a circuit to nothing known',
+    (boat) => {
+      boat.supply.panels[0]?.circuits[1]?.feeds.push('lights');
+    },
+    'supply.panels[0].circuits[1].feeds[2]: There is no bus, bank, panel or DC converter "lights".',
+  ],
+])('%s is refused', (_, recipe, expected) => {
+  expect(told(recipe)[0]).toBe(expected);
+});

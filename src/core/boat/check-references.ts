@@ -1,0 +1,34 @@
+import { indexBoat } from './boat-index.ts';
+import type { BoatProblem } from './boat-problem.ts';
+import type { Boat } from './boat-schema.ts';
+import { checkChanges } from './checks/check-changes.ts';
+import { checkIds } from './checks/check-ids.ts';
+import { checkJoins } from './checks/check-joins.ts';
+import { checkLinks, knownIn, linkTo } from './checks/check-links.ts';
+import { checkSheet } from './checks/check-sheet.ts';
+import { checkSupply } from './checks/check-supply.ts';
+
+const checkUnitSheets = (boat: Boat): BoatProblem[] => {
+  const sheets = new Map(boat.sheets.map((sheet) => [sheet.id, sheet]));
+  return boat.kit.flatMap((unit, at) => {
+    const path = ['kit', at];
+    const sheet = sheets.get(unit.sheet);
+    return sheet === undefined
+      ? linkTo(sheets, { id: unit.sheet, what: 'sheet', path: [...path, 'sheet'] })
+      : checkChanges(unit, sheet, path);
+  });
+};
+
+/**
+ * What the schema cannot see in a boat file: ids given twice, references that lead nowhere, sheets and joins that cannot
+ * be. Empty for a boat that holds together. Sheets that are wrong in themselves are told of before what rests on them.
+ * Unknown lines and findings in labels and accepted are no problem here.
+ */
+export const checkReferences = (boat: Boat): BoatProblem[] => {
+  const ids = checkIds(boat);
+  if (ids.length > 0) return ids;
+  const sheets = [...boat.sheets.flatMap((sheet, at) => checkSheet(sheet, ['sheets', at])), ...checkUnitSheets(boat)];
+  if (sheets.length > 0) return sheets;
+  const known = knownIn(indexBoat(boat));
+  return [...checkLinks(known), ...checkJoins(known), ...checkSupply(known)];
+};

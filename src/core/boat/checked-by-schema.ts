@@ -1,0 +1,46 @@
+import * as z from 'zod';
+import { bareSchema, schemaOfEntry } from './schema-at.ts';
+
+type Issue = z.core.$ZodIssue;
+type Path = readonly (string | number)[];
+
+/** Issues after which a file is no longer searched for more. */
+const issuesAtMost = 100;
+
+/** The entries of a value that its schema checks one by one; of an object only those that hold entries themselves. */
+const entriesOf = (schema: z.core.$ZodType, value: unknown): [step: string | number, entry: unknown][] => {
+  if (typeof value !== 'object' || value === null) return [];
+  if (Array.isArray(value)) return schema instanceof z.ZodArray ? [...value.entries()] : [];
+  if (schema instanceof z.ZodRecord) return Object.entries(value);
+  if (!(schema instanceof z.ZodObject)) return [];
+  return Object.entries(value).filter(([, entry]) => typeof entry === 'object' && entry !== null);
+};
+
+/** Adds the issues of a value, innermost first, until there are enough; what holds a faulty entry is not looked at itself. */
+const collect = (schema: z.core.$ZodType, value: unknown, { path, issues }: { path: Path; issues: Issue[] }): void => {
+  const before = issues.length;
+  for (const [step, entry] of entriesOf(bareSchema(schema), value)) {
+    if (issues.length >= issuesAtMost) return;
+    const inner = schemaOfEntry(schema, step);
+    if (inner !== undefined) collect(inner, entry, { path: [...path, step], issues });
+  }
+  if (issues.length > before) return;
+  const parsed = z.safeParse(schema, value);
+  if (parsed.success) return;
+  issues.push(...parsed.error.issues.map((issue) => ({ ...issue, path: [...path, ...issue.path] })));
+};
+
+/**
+ * Parses data by a schema, but stops looking once there are about a hundred issues: a file with a million faulty entries
+ * would otherwise fill the memory with them. The issues come in the schema's order unless the search was stopped.
+ */
+export const checkedBySchema = <Schema extends z.ZodType>(
+  schema: Schema,
+  data: unknown,
+): { data: z.infer<Schema> } | { issues: readonly Issue[]; searchedAll: boolean } => {
+  const issues: Issue[] = [];
+  collect(schema, data, { path: [], issues });
+  if (issues.length >= issuesAtMost) return { issues, searchedAll: false };
+  const parsed = schema.safeParse(data);
+  return parsed.success ? { data: parsed.data } : { issues: parsed.error.issues, searchedAll: true };
+};
