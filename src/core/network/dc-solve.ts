@@ -31,7 +31,7 @@ export type DcAnswer =
  * Newton from V0 downwards. The equations are convex and, from above, their matrix is an M-matrix, so every step is an
  * upper bound on every answer. Hence two proofs that there is none: the bound at a loaded node is not above 0, or the
  * matrix has lost a positive pivot. For one device that is P > V0² / (4 R) exactly, but for one part in 1e12 at the
- * edge, where the net counts as solved. docs/methods/voltage-drop.md has the argument.
+ * edge, where the net counts as solved. docs/methods/constant-power.md has the argument.
  */
 export const solveDc = ({ source, sourceV, edges, loads }: DcNet): DcAnswer => {
   if (!(sourceV > 0)) throw new Error(`A DC source needs more than 0 V, not ${sourceV}.`);

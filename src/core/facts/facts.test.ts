@@ -1,0 +1,64 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { typicalSheets } from './sheets/index.ts';
+import { sources } from './sources.ts';
+
+const here = new URL('.', import.meta.url);
+const tables = readdirSync(here).filter((name) => /^(?!.*\.test\.)(?!sources\.).*\.ts$/.test(name));
+const isKey = (key: unknown): boolean => typeof key === 'string' && Object.hasOwn(sources, key);
+
+/** Where numbers stand in `value` that have a known source neither beside them nor above; a wrong key is listed too. */
+const unsourced = (value: unknown, path: string, isCovered = false): string[] => {
+  if (typeof value === 'number') return isCovered ? [] : [path];
+  if (typeof value !== 'object' || value === null) return [];
+  const entries: [unknown, unknown][] = value instanceof Map ? [...value] : Object.entries(value);
+  const key = entries.find(([name]) => name === 'source')?.[1];
+  if (key !== undefined && !isKey(key)) return [`${path}.source`];
+  return entries.flatMap(([name, part]) => unsourced(part, `${path}.${String(name)}`, isCovered || isKey(key)));
+};
+
+describe('the search for figures without a source', () => {
+  it('finds one however deep it stands, and a source that is not in the ledger', () => {
+    const good = { value: 6, unit: 'm', source: 'practice-bus-limits' };
+    expect(unsourced({ good, list: [good] }, 'table')).toEqual([]);
+    expect(unsourced({ source: 'practice-bus-limits', deep: { row: [1, 2] } }, 'table')).toEqual([]);
+    expect(unsourced({ good, bad: { value: 6 } }, 'table')).toEqual(['table.bad.value']);
+    expect(unsourced(new Map([['a', [{ source: 'hearsay', value: 1 }]]]), 'table')).toEqual(['table.a.0.source']);
+  });
+});
+
+describe.each(tables)('the figures of %s', (file) => {
+  it('each have a source in the ledger', async () => {
+    const exported: Record<string, unknown> = await import(new URL(file, here).pathname);
+    const objects = Object.entries(exported).filter(([, value]) => typeof value === 'object');
+    expect(objects.flatMap(([name, value]) => unsourced(value, name))).toEqual([]);
+  });
+
+  it('are not given by a file that names no source at all', () => {
+    const text = readFileSync(new URL(file, here), 'utf8').replace(/^import .*$/gm, '');
+    const names = Object.keys(sources).filter((key) => text.includes(key));
+    const figures = text.replace(/\/\*[\s\S]*?\*\/|\/\/.*$/gm, '').match(/(?<![\w'-])\d+(\.\d+)?(?![\w'])/g) ?? [];
+    if (figures.some((figure) => Number(figure) > 1)) expect(names).not.toEqual([]);
+  });
+});
+
+describe('the typical sheets', () => {
+  it('each say where their figures come from, in words of the ledger', () => {
+    const texts = Object.values(sources).map(({ text }) => text);
+    const silent = typicalSheets.filter(({ sourceNote = '' }) => !texts.some((text) => sourceNote.includes(text)));
+    expect(silent.map(({ id }) => id)).toEqual([]);
+  });
+});
+
+describe('the ledger of sources', () => {
+  it('says in whole sentences what each source is', () => {
+    for (const { text } of Object.values(sources)) expect(text).toMatch(/^[A-Z].*\.$/);
+  });
+
+  it('never calls published what its own text says nobody has read', () => {
+    const odd = Object.entries(sources).filter(
+      ([, { standing, text }]) => standing === 'published' && /from memory|not checked/.test(text),
+    );
+    expect(odd).toEqual([]);
+  });
+});

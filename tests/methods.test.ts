@@ -1,0 +1,45 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { effectiveLength } from '../src/core/backbone/effective-length.ts';
+import { sources } from '../src/core/facts/sources.ts';
+import { copperOhmPerM } from '../src/core/network/copper-ohm.ts';
+import { solveDc } from '../src/core/network/dc-solve.ts';
+import { lenOf } from '../src/core/network/len-of.ts';
+import { ruleOfThumb } from '../src/core/network/rule-of-thumb.ts';
+import { awgAreaMm2 } from '../src/core/units/awg.ts';
+import { ohmPerMOfPer1000Ft } from '../src/core/units/ohm-per-1000-ft.ts';
+
+const methods = { awgAreaMm2, copperOhmPerM, effectiveLength, lenOf, ohmPerMOfPer1000Ft, ruleOfThumb, solveDc };
+const folder = new URL('../docs/methods/', import.meta.url);
+const pages = readdirSync(folder);
+
+/** The examples of a page, each `call; // figure`. */
+const examples = (text: string): readonly { call: string; figure: string }[] =>
+  [...text.matchAll(/```ts\n([\s\S]*?)```/g)].flatMap(([, code = '']) =>
+    [...code.matchAll(/(\S[\s\S]*?); \/\/ (\S+)\n/g)].map(([, call = '', figure = '']) => ({ call, figure })),
+  );
+
+describe.each(pages)('the method page %s', (page) => {
+  const text = readFileSync(new URL(page, folder), 'utf8');
+
+  it('says what the formula is for, its symbols, its source, an example and its limits', () => {
+    const headings = [...text.matchAll(/^## (.*)$/gm)].map(([, heading]) => heading);
+    expect(headings).toEqual(['What it is for', 'Formula', 'Source', 'Worked example', 'Limits']);
+    expect(text).toMatch(/^\| symbol +\| meaning +\| unit +\|$/m);
+  });
+
+  it('has examples that come out as printed, to the last digit shown', () => {
+    expect(examples(text)).not.toEqual([]);
+    for (const { call, figure } of examples(text)) {
+      // The pages are our own, and these lines are code by intention.
+      const value: unknown = new Function(...Object.keys(methods), `return ${call}`)(...Object.values(methods));
+      const digits = figure.split('.')[1]?.length ?? 0;
+      expect(`${call} // ${Number(value).toFixed(digits)}`).toBe(`${call} // ${figure}`);
+    }
+  });
+
+  it('names only sources that are in the ledger', () => {
+    const [, part = ''] = /## Source\n([\s\S]*?)\n## /.exec(text) ?? [];
+    for (const [, key = ''] of part.matchAll(/`([a-z0-9-]+)`/g)) expect(sources).toHaveProperty(key);
+  });
+});
