@@ -58,8 +58,13 @@ const changes: ByHand['changes'] = {
   ais: off('ports.n2k.sends.129025', 'ports.n2k.sends.129026', 'ports.n2k.sends.129029'),
   // The pilot's own heading stays inside, so that two headings do not meet on the bus.
   'conv-pilot': off('ports.in.hears.HDG', 'ports.out.sends.DPT', 'ports.out.sends.MTW'),
-  // One display brings the sounder's temperature to the bus.
-  'mfd-fly': off('ports.n2k.sends.130316'),
+  // One display steers the pilot and brings the sounder's temperature to the bus.
+  'mfd-fly': off(
+    'ports.n2k.sends.129283',
+    'ports.n2k.sends.129284',
+    'ports.n2k.sends.129285',
+    'ports.n2k.sends.130316',
+  ),
   'water-s': [{ path: 'ports.signal.sends.fuel-level.reading', value: 'water-level', how: 'seen' }],
 };
 

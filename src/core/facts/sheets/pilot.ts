@@ -64,6 +64,8 @@ const pilotComputer0183 = typicalSheet(['maker-loads', 'practice-sent-messages',
   ],
   turns: [
     { fromPort: 'flux', toPort: 'out', carries: readings('heading') },
+    // HDG has a field for variation; the computer fills it only with what it hears.
+    { fromPort: 'in', toPort: 'out', carries: readings('variation') },
     { fromPort: 'flux', toPort: 'head-wire', carries: readings('heading') },
     { fromPort: 'rudder-in', toPort: 'out', carries: readings('rudder') },
     { fromPort: 'rudder-in', toPort: 'head-wire', carries: readings('rudder') },
@@ -79,7 +81,7 @@ const pilotHeadMaker = typicalSheet(['maker-loads', 'practice-sheet-gaps'], {
   plugs: [makerPlug('from-computer'), makerPlug('to-next')],
   ports: [
     { ...headWire('wire', 'from-computer'), sends: readings('pilot-command'), hears: toHeads },
-    { ...headWire('next', 'to-next'), sends: toHeads, hears: readings('pilot-command') },
+    headWire('next', 'to-next'),
   ],
   together: [['wire', 'next']],
   power: [{ port: 'wire', typical: 0.03, max: 0.04, unit: 'A', behaves: 'current', minV: 10.8, maxV: 16 }],
