@@ -1,5 +1,6 @@
 import { readingsOf } from '../facts/message-readings.ts';
 import type { Boat, Bus, Cable, Join, Kit, Place, Way } from './boat-schema.ts';
+import { canonicalSheet } from './canonical-sheet.ts';
 import type { Port, Sheet } from './sheet.ts';
 import { applyChanges } from './sheet-changes.ts';
 import type { Bank, Panel } from './supply.ts';
@@ -54,7 +55,9 @@ export const indexBoat = (boat: Boat): BoatIndex => {
   for (const unit of boat.kit) {
     const sheet = sheets.get(unit.sheet);
     if (sheet === undefined) continue;
-    sheetOf.set(unit.id, withInstances(applyChanges(sheet, unit.changes ?? []), unit.instances ?? []));
+    // a change may bring a whole list in any order, so the changed sheet is put in order again
+    const own = unit.changes === undefined ? sheet : canonicalSheet(applyChanges(sheet, unit.changes));
+    sheetOf.set(unit.id, withInstances(own, unit.instances ?? []));
   }
   return {
     boat,

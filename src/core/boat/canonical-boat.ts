@@ -1,0 +1,92 @@
+import { type Boat, boatSchema, type Cable, type Join, type Kit, type Way } from './boat-schema.ts';
+import { canonicalSheet } from './canonical-sheet.ts';
+import { byCodeUnit } from './ids.ts';
+import { inSchemaOrder } from './in-schema-order.ts';
+import { sortedBy } from './sorted-by.ts';
+import type { Supply } from './supply.ts';
+import { walkingOrder } from './walking-order.ts';
+
+const byId = (entry: { readonly id: string }): string[] => [entry.id];
+const inOrder = (words: readonly string[]): string[] => [...words].sort(byCodeUnit);
+
+const canonicalWay = (way: Way): Way => {
+  const [a, b] = way.ends;
+  return {
+    ...way,
+    ends: a <= b ? [a, b] : [b, a],
+    ...(way.allows === undefined ? {} : { allows: [...way.allows].sort(byCodeUnit) }),
+    ...(way.near === undefined ? {} : { near: inOrder(way.near) }),
+  };
+};
+
+const canonicalCable = (cable: Cable, ways: ReadonlyMap<string, Way>): Cable => {
+  const known = cable.ways.flatMap((id) => ways.get(id) ?? []);
+  const ends = { from: cable.from.place, to: cable.to.place };
+  const walked = known.length === cable.ways.length ? walkingOrder(known, ends) : undefined;
+  return { ...cable, ways: [...(walked ?? inOrder(cable.ways))] };
+};
+
+const canonicalUnit = (unit: Kit): Kit =>
+  unit.instances === undefined
+    ? unit
+    : { ...unit, instances: sortedBy(unit.instances, (entry) => [entry.port, entry.reading]) };
+
+const canonicalJoin = (join: Join): Join => ({
+  ...join,
+  members: sortedBy(join.members, (member) => [member.kit, member.port]),
+});
+
+const canonicalSupply = (supply: Supply): Supply => ({
+  banks: sortedBy(supply.banks, byId),
+  panels: sortedBy(
+    supply.panels.map((panel) => ({
+      ...panel,
+      circuits: sortedBy(
+        panel.circuits.map((circuit) => ({ ...circuit, feeds: inOrder(circuit.feeds) })),
+        byId,
+      ),
+    })),
+    byId,
+  ),
+  dcdc: sortedBy(supply.dcdc, byId),
+});
+
+const canonicalPins = (pins: NonNullable<Boat['pins']>): NonNullable<Boat['pins']> =>
+  pins.layouts === undefined
+    ? pins
+    : {
+        ...pins,
+        layouts: Object.fromEntries(
+          Object.entries(pins.layouts).map(([bus, layout]) => [
+            bus,
+            { ...layout, walk: layout.walk.map((step) => ({ ...step, tees: inOrder(step.tees) })) },
+          ]),
+        ),
+      };
+
+/**
+ * The same boat with everything that has no order of its own put into one: lists sorted by their ids, the ends of ways by
+ * code unit, the ways of a cable as they are walked from its `from`, names in the order of the schema. Changes of a unit,
+ * steps of a pinned walk and points of an outline keep their order. However a file's lists and names are shuffled, its
+ * canonical boat is the same, to the byte when written.
+ */
+export const canonicalBoat = (boat: Boat): Boat => {
+  const ways = new Map(boat.ways.map((way) => [way.id, way]));
+  return inSchemaOrder(boatSchema, {
+    ...boat,
+    places: sortedBy(boat.places, byId),
+    ways: sortedBy(boat.ways.map(canonicalWay), byId),
+    cables: sortedBy(
+      boat.cables.map((cable) => canonicalCable(cable, ways)),
+      byId,
+    ),
+    sheets: sortedBy(boat.sheets.map(canonicalSheet), byId),
+    kit: sortedBy(boat.kit.map(canonicalUnit), byId),
+    needs: sortedBy(boat.needs, (need) => [need.reading, need.instance, need.at]),
+    buses: sortedBy(boat.buses, byId),
+    joins: sortedBy(boat.joins.map(canonicalJoin), byId),
+    supply: canonicalSupply(boat.supply),
+    ...(boat.pins === undefined ? {} : { pins: canonicalPins(boat.pins) }),
+    ...(boat.accepted === undefined ? {} : { accepted: sortedBy(boat.accepted, (entry) => [entry.finding]) }),
+  });
+};

@@ -1,0 +1,102 @@
+import { aBoat } from './a-boat.test-helper.ts';
+import type { Boat } from './boat-schema.ts';
+
+const guessed = (valueM: number): Boat['ways'][number]['length'] => ({ valueM, how: 'guessed' });
+
+/** The Tern with something in every list and optional part of the file, so that what is said of every list can be tried. */
+export const aFullBoat = (): Boat =>
+  aBoat()
+    .sheet('converter-0183', (sheet) => {
+      sheet.together = [
+        ['out', 'n2k'],
+        ['n2k', 'air'],
+      ];
+      sheet.inLine = ['out', 'n2k'];
+      sheet.plugs[1]?.conductors?.[0]?.ports.push('n2k');
+      sheet.ports.push({ id: 'air', protocol: 'wifi', role: 'both' });
+      sheet.ports[0]?.hears?.push({ reading: 'depth', wants: { everyMs: 500, reference: 'keel', withOffset: true } });
+      sheet.ports[0]?.hears?.push({ reading: 'depth', wants: { reference: 'waterline' } });
+      sheet.turns?.push({ fromPort: 'n2k', toPort: 'air', carries: [{ reading: 'depth', loses: ['rate', 'offset'] }] });
+    })
+    .unit('compass', {
+      instances: [
+        { port: 'n2k', reading: 'rate-of-turn', instance: 2 },
+        { port: 'n2k', reading: 'heading', instance: 1 },
+      ],
+      changes: [
+        { path: 'ports.n2k.len', value: 2, how: 'manual' },
+        { path: 'body', value: { heightMm: 40, widthMm: 50 }, how: 'seen' },
+        { path: 'ports.n2k.len', value: 3, how: 'seen' },
+      ],
+    })
+    .change((boat) => {
+      for (const way of boat.ways.slice(0, 2)) {
+        way.near = ['starter-cable', 'mains'];
+        way.allows = ['trunk', 'drop', 'feed'];
+      }
+      boat.hull.outline = {
+        side: [
+          [0, 0],
+          [8.4, 1],
+          [8.4, 0],
+        ],
+        top: [
+          [0, -1],
+          [8.4, 0],
+          [0, 1],
+        ],
+      };
+      for (const id of ['old-log', 'old-pair']) {
+        boat.cables.push({
+          id,
+          kind: 'pair',
+          from: { place: 'stern-rail' },
+          to: { place: 'mast-base' },
+          ways: ['locker-stern', 'locker-helm', 'helm-mast'],
+          length: guessed(9),
+          diameterMm: 6,
+          condition: 'doubtful',
+          fate: 'stays',
+        });
+      }
+      boat.needs.push(
+        { reading: 'depth', at: 'display', must: false },
+        { reading: 'depth', at: 'display', must: true },
+      );
+      boat.buses.push({ id: 'aft-bus', name: 'Second bus', protocol: 'nmea2000' });
+      boat.supply.banks.push({
+        id: 'engine-bank',
+        place: 'battery-box',
+        chemistry: 'agm',
+        nominalV: 12,
+        capacityAh: 70,
+        for: 'start',
+      });
+      boat.supply.panels.push({ id: 'aft-panel', place: 'helm', from: 'main-panel', circuits: [] });
+      for (const id of ['radio-supply', 'aft-supply']) {
+        boat.supply.dcdc.push({ id, place: 'locker', outV: 12, ratedA: 10, efficiencyPct: 90, isolated: true });
+      }
+      boat.limits = { 'drop-pct': { value: 2, reason: 'Old radio.' }, 'bus-devices': { value: 40, reason: 'Margin.' } };
+      boat.labels = { 'feed:nav~main-panel': 'C02', 'drop:nav~gnss.bus': 'C01' };
+      boat.accepted = [
+        { finding: 'ways/assumed helm-mast', reason: 'Seen from the other side.' },
+        { finding: 'needs/missing depth', reason: 'No transducer yet.' },
+      ];
+      const walk = [
+        { place: 'locker', tees: ['feed', 'converter.n2k', 'gnss.n2k'] },
+        { place: 'helm', via: 'locker-helm', tees: ['spare@helm#1', 'display.n2k'] },
+        { place: 'mast-base', via: 'helm-mast', tees: ['compass.n2k'] },
+      ];
+      boat.pins = { layouts: { nav: { grade: 'mid', walk, state: 'fixed' } } };
+      boat.prices = {
+        currency: 'EUR',
+        trunkPerM: 500,
+        dropPerM: 400,
+        tee: 2500,
+        terminator: 1500,
+        feed: 3000,
+        feedLeadPerM: 300,
+        hour: 6000,
+        byGrade: { mid: { trunkPerM: 700, dropPerM: 500 }, light: { trunkPerM: 400, dropPerM: 350 } },
+      };
+    }).boat;
