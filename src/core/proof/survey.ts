@@ -1,0 +1,119 @@
+import { startSeconds } from './busiest-second.ts';
+import { pgnOfCanId, sourceOfCanId } from './can-id.ts';
+import { startFastPackets } from './fast-packet.ts';
+import { exactBits, unstuffedBits, worstBits } from './frame-bits.ts';
+import { readName } from './name-field.ts';
+import { readProductInformation } from './product-information.ts';
+import type { ReaderCounts, RecordedFrame } from './recorded-frame.ts';
+import { type Sender, startSenderBook } from './sender-book.ts';
+import { addMessage } from './sent-book.ts';
+import type { SurveyReport } from './survey-report.ts';
+import { type SurveyTallies, surveySummary } from './survey-summary.ts';
+import { startTimeAxis } from './time-axis.ts';
+
+/** Surveys recordings of one bus, frame by frame, in memory that stays flat. */
+export interface Survey {
+  take(frame: RecordedFrame): void;
+  /** Everything found so far; `read` = what the readers of the recordings counted beside the frames. */
+  report(read?: readonly ReaderCounts[]): SurveyReport;
+}
+
+const addressClaim = 60_928;
+const isoRequest = 59_904;
+const productInformation = 126_996;
+/** More message numbers asked for than any bus knows: a damaged recording. */
+const mostRequests = 4096;
+
+const startTallies = (): SurveyTallies => ({
+  frames: 0,
+  shortFrames: 0,
+  errorFrames: 0,
+  remoteFrames: 0,
+  exactBits: 0,
+  unstuffedBits: 0,
+  worstBits: 0,
+  leftOut: 0,
+  claims: 0,
+  framesByAddress: new Array<number>(256).fill(0),
+  requests: new Map(),
+});
+
+/**
+ * Starts the survey of a bus. Pass its `take` to a recording reader, to several one after the other if need be.
+ *
+ * @example const survey = startSurvey(); const reader = startRecordingReader(survey.take);
+ */
+export const startSurvey = (): Survey => {
+  const axis = startTimeAxis();
+  const seconds = startSeconds();
+  const packets = startFastPackets();
+  const senders = startSenderBook();
+  const tallies = startTallies();
+
+  const addBits = (frame: RecordedFrame, elapsedUs: number | undefined): void => {
+    const dataBytes = frame.remote ? 0 : frame.length;
+    const exact = exactBits(frame);
+    const worst = worstBits(dataBytes, frame.extended);
+    tallies.exactBits += exact;
+    tallies.worstBits += worst;
+    tallies.unstuffedBits += unstuffedBits(dataBytes, frame.extended);
+    if (elapsedUs !== undefined) seconds.add({ elapsedUs, exactBits: exact, worstBits: worst });
+  };
+
+  const senderOf = (frame: RecordedFrame, pgn: number): Sender => {
+    const address = sourceOfCanId(frame.id);
+    tallies.framesByAddress[address] = (tallies.framesByAddress[address] ?? 0) + 1;
+    const name = pgn === addressClaim ? readName(frame.data.subarray(0, frame.length)) : undefined;
+    if (name === undefined) return senders.at(address);
+    tallies.claims += 1;
+    return senders.claim(address, name);
+  };
+
+  const noteProtocol = (pgn: number, payload: Uint8Array, sender: Sender): void => {
+    if (pgn === productInformation) sender.product = readProductInformation(payload) ?? sender.product;
+    if (pgn !== isoRequest || payload.length < 3) return;
+    const asked = (payload[0] ?? 0) | ((payload[1] ?? 0) << 8) | ((payload[2] ?? 0) << 16);
+    const count = tallies.requests.get(asked);
+    if (count !== undefined || tallies.requests.size < mostRequests) tallies.requests.set(asked, (count ?? 0) + 1);
+  };
+
+  const decode = (frame: RecordedFrame, elapsedUs: number | undefined): void => {
+    const pgn = pgnOfCanId(frame.id);
+    const sender = senderOf(frame, pgn);
+    sender.frames += 1;
+    const record = sender.sent.of(pgn);
+    if (record === undefined) {
+      tallies.leftOut += 1;
+      return;
+    }
+    record.frames += 1;
+    const payload = record.isFast ? packets.take(frame) : frame.data.subarray(0, frame.length);
+    if (payload === undefined) return;
+    noteProtocol(pgn, payload, sender);
+    addMessage(record, payload, elapsedUs);
+  };
+
+  return {
+    take(frame) {
+      const elapsedUs = axis.advance(frame.timeUs);
+      tallies.frames += 1;
+      if (frame.error) {
+        tallies.errorFrames += 1;
+        return;
+      }
+      addBits(frame, elapsedUs);
+      if (frame.remote) tallies.remoteFrames += 1;
+      else if (frame.extended) decode(frame, elapsedUs);
+      if (!frame.extended) tallies.shortFrames += 1;
+    },
+    report: (read = []) =>
+      surveySummary({
+        tallies,
+        senders: senders.all(),
+        time: axis.summary(),
+        busiest: seconds.busiest(),
+        fastPackets: packets.counts(),
+        read,
+      }),
+  };
+};
