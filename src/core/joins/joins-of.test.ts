@@ -54,7 +54,9 @@ describe('the joins that stand', () => {
         ),
       );
     fc.assert(
-      fc.property(shuffled, (joins) => expect(joinsOf(indexBoat({ ...boat, joins }), 1)).toEqual(plain)),
+      fc.property(shuffled, (joins) => {
+        expect(joinsOf(indexBoat({ ...boat, joins }), 1)).toEqual(plain);
+      }),
       { numRuns: 30 },
     );
   });
