@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { hullSchema, needSchema, placeSchema, waySchema } from '../../src/core/boat/boat-schema.ts';
+import { gradeSchema, hullSchema, needSchema, placeSchema, waySchema } from '../../src/core/boat/boat-schema.ts';
 import { idSchema } from '../../src/core/boat/ids.ts';
 import { measureSchema } from '../../src/core/boat/measure.ts';
 import { supplySchema } from '../../src/core/boat/supply.ts';
@@ -56,6 +56,21 @@ const panelRowSchema = z.strictObject({
 });
 export type PanelRow = z.infer<typeof panelRowSchema>;
 
+const designSchema = z.object({
+  bus: idSchema,
+  grade: gradeSchema,
+  walk: z.array(idSchema),
+  feedPlace: idSchema,
+  trunkM: z.number(),
+  trunkLongestM: z.number(),
+  devices: z.int(),
+  len: z.int(),
+  dropsSumM: z.number(),
+  longestDropM: z.number(),
+  limitM: z.number(),
+  tees: z.array(z.object({ kit: idSchema, teeAt: idSchema, dropM: z.number(), dropLongestM: z.number() })),
+});
+
 /** The designer's table of one demo boat; what is in words there is turned into joins and supply by hand. */
 export const tableSchema = z.object({
   name: z.string(),
@@ -70,6 +85,8 @@ export const tableSchema = z.object({
     panels: z.array(panelRowSchema),
     dcdc: supplySchema.shape.dcdc,
   }),
+  /** layouts drawn and added up by hand */
+  goodDesign: z.array(designSchema),
   distances: z.strictObject({
     antennas: z.array(z.tuple([idSchema, idSchema, z.number()])),
     compass: z.array(z.tuple([idSchema, idSchema, z.number()])),
