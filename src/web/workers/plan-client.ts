@@ -1,0 +1,66 @@
+import {
+  firstPlanState,
+  nextPlanState,
+  type PlanEvent,
+  type PlanReply,
+  type PlanRequest,
+  type PlanState,
+} from './protocol.ts';
+
+/** As much of a Worker as the client needs. */
+export interface PlanPort {
+  postMessage(request: PlanRequest): void;
+  onReply(listener: (reply: PlanReply) => void): void;
+  /** called when the worker itself breaks, with what it said */
+  onBreak(listener: (detail: string) => void): void;
+}
+
+/** The page's end of the planning worker: one plan in flight, stale answers dropped, the last good answer kept. */
+export interface PlanClient {
+  readonly state: () => PlanState;
+  readonly subscribe: (listener: () => void) => () => void;
+  /** plans a boat file; a plan still running is given up */
+  readonly plan: (boatText: string) => void;
+  /** stops the running plan and keeps what there is */
+  readonly cancel: () => void;
+  /** forgets the boat */
+  readonly close: () => void;
+}
+
+/** Makes a client on a worker. */
+export const planClient = (port: PlanPort): PlanClient => {
+  let state = firstPlanState;
+  const listeners = new Set<() => void>();
+  const move = (event: PlanEvent): void => {
+    const next = nextPlanState(state, event);
+    if (next === state) return;
+    state = next;
+    for (const listener of listeners) listener();
+  };
+  const stop = (): void => {
+    if (state.busy) port.postMessage({ kind: 'cancel', revision: state.revision });
+  };
+  port.onReply(move);
+  port.onBreak((detail) => move({ kind: 'fault', revision: state.revision, detail }));
+  return {
+    state: () => state,
+    subscribe: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    plan: (boatText) => {
+      stop();
+      const revision = state.revision + 1;
+      move({ kind: 'asked', revision });
+      port.postMessage({ kind: 'plan', revision, boatText });
+    },
+    cancel: () => {
+      stop();
+      move({ kind: 'cancelled' });
+    },
+    close: () => {
+      stop();
+      move({ kind: 'closed' });
+    },
+  };
+};

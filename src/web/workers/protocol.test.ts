@@ -1,0 +1,133 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import type { Boat } from '../../core/boat/boat-schema.ts';
+import type { Plan } from '../../core/plan-shape.ts';
+import { type PlanPort, planClient } from './plan-client.ts';
+import { firstPlanState, nextPlanState, type PlanEvent, type PlanReply, type PlanRequest } from './protocol.ts';
+
+// The state machine never looks inside a boat or a plan, so two named objects stand for them.
+const boat = { name: 'Boat' } as unknown as Boat;
+const plan = { boat: 'Boat' } as unknown as Plan;
+
+const answer = (revision: number, settled = true): PlanReply => ({
+  kind: 'answer',
+  revision,
+  boat,
+  plan,
+  titles: new Map(),
+  settled,
+  ms: 4,
+});
+const after = (...events: PlanEvent[]) => events.reduce(nextPlanState, firstPlanState);
+
+test('a first plan shows while a cheaper one is still looked for', () => {
+  const state = after({ kind: 'asked', revision: 1 }, answer(1, false));
+  expect(state.answer?.plan).toBe(plan);
+  expect(state.busy).toBe(true);
+  expect(nextPlanState(state, answer(1)).busy).toBe(false);
+});
+
+test('an answer to an earlier file is dropped', () => {
+  const state = after({ kind: 'asked', revision: 1 }, { kind: 'asked', revision: 2 }, answer(1));
+  expect(state).toEqual({ revision: 2, busy: true });
+});
+
+test('an answer that comes after a cancel is dropped', () => {
+  expect(after({ kind: 'asked', revision: 1 }, { kind: 'cancelled' }, answer(1)).answer).toBeUndefined();
+});
+
+test('a refused file leaves the boat that was open in place', () => {
+  const state = after(
+    { kind: 'asked', revision: 1 },
+    answer(1),
+    { kind: 'asked', revision: 2 },
+    {
+      kind: 'refused',
+      revision: 2,
+      says: 'This is not JSON.',
+      place: 'line 3',
+      whatToDo: 'Mend the comma there.',
+    },
+  );
+  expect(state.answer?.revision).toBe(1);
+  expect(state.refusal).toEqual({ says: 'This is not JSON.', place: 'line 3', whatToDo: 'Mend the comma there.' });
+  expect(state.busy).toBe(false);
+});
+
+test('the next file clears an old refusal', () => {
+  const refused: PlanReply = { kind: 'refused', revision: 1, says: 'No.', whatToDo: 'Do.' };
+  expect(after({ kind: 'asked', revision: 1 }, refused, { kind: 'asked', revision: 2 }).refusal).toBeUndefined();
+});
+
+test('whatever the order of events, the answer shown never goes back to an older file', () => {
+  const event = fc.oneof(
+    fc.constant<'ask'>('ask'),
+    fc.constant<PlanEvent>({ kind: 'cancelled' }),
+    fc.tuple(fc.integer({ min: 1, max: 6 }), fc.boolean()).map(([revision, settled]) => answer(revision, settled)),
+  );
+  fc.assert(
+    fc.property(fc.array(event, { maxLength: 30 }), (events) => {
+      let state = firstPlanState;
+      for (const one of events) {
+        const next = nextPlanState(state, one === 'ask' ? { kind: 'asked', revision: state.revision + 1 } : one);
+        expect(next.answer?.revision ?? 0).toBeGreaterThanOrEqual(state.answer?.revision ?? 0);
+        expect(next.answer?.revision ?? 0).toBeLessThanOrEqual(next.revision);
+        state = next;
+      }
+    }),
+    { seed: 4, numRuns: 200 },
+  );
+});
+
+const fakePort = () => {
+  const sent: PlanRequest[] = [];
+  let reply: (reply: PlanReply) => void = () => undefined;
+  let broke: (detail: string) => void = () => undefined;
+  const port: PlanPort = {
+    postMessage: (request) => sent.push(request),
+    onReply: (listener) => {
+      reply = listener;
+    },
+    onBreak: (listener) => {
+      broke = listener;
+    },
+  };
+  return { port, sent, reply: (one: PlanReply) => reply(one), breaks: (detail: string) => broke(detail) };
+};
+
+test('asking again calls off the plan in flight', () => {
+  const { port, sent } = fakePort();
+  const client = planClient(port);
+  client.plan('a');
+  client.plan('b');
+  expect(sent.map((request) => [request.kind, request.revision])).toEqual([
+    ['plan', 1],
+    ['cancel', 1],
+    ['plan', 2],
+  ]);
+});
+
+test('a listener hears of an answer and not of a stale one', () => {
+  const { port, reply } = fakePort();
+  const client = planClient(port);
+  client.plan('a');
+  let heard = 0;
+  client.subscribe(() => {
+    heard += 1;
+  });
+  reply(answer(9));
+  expect(heard).toBe(0);
+  reply(answer(1));
+  expect(heard).toBe(1);
+  expect(client.state().answer?.revision).toBe(1);
+});
+
+test('a worker that breaks is a fault that leaves the boat in place', () => {
+  const { port, reply, breaks } = fakePort();
+  const client = planClient(port);
+  client.plan('a');
+  reply(answer(1));
+  client.plan('b');
+  breaks('out of memory');
+  expect(client.state()).toMatchObject({ fault: 'out of memory', answer: { revision: 1 }, busy: false });
+});
