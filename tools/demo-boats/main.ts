@@ -2,6 +2,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Boat } from '../../src/core/boat/boat-schema.ts';
+import { writeBoat } from '../../src/core/boat/write-boat.ts';
 import { gannet } from './gannet.ts';
 import { wreck } from './wreck/index.ts';
 
@@ -11,8 +12,6 @@ const examples: readonly (readonly [path: string, boat: () => Boat])[] = [
 ];
 
 const root = new URL('../../', import.meta.url);
-
-const textOf = (boat: Boat): string => `${JSON.stringify(boat, null, 2)}\n`;
 
 const textNow = (file: string): string | undefined => {
   try {
@@ -25,7 +24,7 @@ const textNow = (file: string): string | undefined => {
 const check = process.argv.includes('--check');
 for (const [path, boat] of examples) {
   const file = fileURLToPath(new URL(path, root));
-  const text = textOf(boat());
+  const text = writeBoat(boat());
   if (textNow(file) === text) continue;
   if (check) {
     console.error(`${path} is not what its tables give. Run "npm run examples" and commit the result.`);

@@ -31,10 +31,11 @@ export interface OwnBus {
   readonly name: string;
   readonly sheet: Sheet;
   readonly kit: readonly Omit<Kit, 'sheet' | 'fate'>[];
-  readonly walk: WalkStep[];
+  /** its pinned trunk; absent leaves the layout to be found */
+  readonly walk?: WalkStep[];
 }
 
-/** The boat with one more bus of its own units, its own breaker and a pinned layout, apart from all she had. */
+/** The boat with one more bus of its own units, its own breaker and, where given, a pinned trunk, apart from all she had. */
 export const withOwnBus = (boat: Boat, { id, name, sheet, kit, walk }: OwnBus): Boat => ({
   ...boat,
   sheets: [...boat.sheets, sheet],
@@ -57,8 +58,12 @@ export const withOwnBus = (boat: Boat, { id, name, sheet, kit, walk }: OwnBus): 
       circuits: [...panel.circuits, { id: `c-${id}`, ratingA: 3, kind: 'breaker', feeds: [id] }],
     })),
   },
-  pins: {
-    ...boat.pins,
-    layouts: { ...boat.pins?.layouts, [id]: { grade: 'light', walk, state: 'fixed' } },
-  },
+  ...(walk === undefined
+    ? {}
+    : {
+        pins: {
+          ...boat.pins,
+          layouts: { ...boat.pins?.layouts, [id]: { grade: 'light', walk, state: 'fixed' } },
+        },
+      }),
 });

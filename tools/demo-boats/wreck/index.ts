@@ -4,6 +4,7 @@ import type { Fault } from './fault.ts';
 import { busDropTooLong } from './faults/bus-drop-too-long.ts';
 import { busDropsTooLongTogether } from './faults/bus-drops-too-long-together.ts';
 import { busEndOutOfReach } from './faults/bus-end-out-of-reach.ts';
+import { busNoLayoutFound } from './faults/bus-no-layout-found.ts';
 import { busTeeNotAllowedHere } from './faults/bus-tee-not-allowed-here.ts';
 import { busTooFarEndToEnd } from './faults/bus-too-far-end-to-end.ts';
 import { busTooManyDevices } from './faults/bus-too-many-devices.ts';
@@ -21,6 +22,7 @@ export const faults: readonly Fault[] = [
   busDropTooLong,
   busDropsTooLongTogether,
   busEndOutOfReach,
+  busNoLayoutFound,
   busTeeNotAllowedHere,
   busTooFarEndToEnd,
   busTooManyDevices,
@@ -35,9 +37,9 @@ export const faults: readonly Fault[] = [
 ];
 
 /**
- * The Wreck with every fault planted, or her twin without the one that breaks the given rule.
+ * The Wreck with every fault planted, or her twin without those that break the given rules.
  *
  * @example wreck('bus/drop-too-long') // every fault but the long drop
  */
-export const wreck = (without?: string): Boat =>
-  faults.filter((fault) => fault.rule !== without).reduce((boat, fault) => fault.plant(boat), wreckBase);
+export const wreck = (...without: readonly string[]): Boat =>
+  faults.filter((fault) => !without.includes(fault.rule)).reduce((boat, fault) => fault.plant(boat), wreckBase);
