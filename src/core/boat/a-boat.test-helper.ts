@@ -1,5 +1,6 @@
-import { create, type Draft } from 'mutative';
+import type { Draft } from 'mutative';
 import type { Boat, Join, Kit, Need, Place, Way } from './boat-schema.ts';
+import { inPlace } from './in-place.ts';
 import type { Measure } from './measure.ts';
 import type { Plug, Sends, Sheet } from './sheet.ts';
 
@@ -297,12 +298,6 @@ const smallBoat: Boat = {
     dcdc: [],
   },
 };
-
-/** Lets a recipe end in any value, such as the new length that push gives. */
-const inPlace = <Value extends object>(value: Value, recipe: (draft: Draft<Value>) => void): Value =>
-  create(value, (draft) => {
-    recipe(draft);
-  });
 
 const builder = (boat: Boat): BoatBuilder => {
   const change = (recipe: (draft: Draft<Boat>) => void): BoatBuilder => builder(inPlace(boat, recipe));

@@ -190,6 +190,11 @@ export const pinsSchema = z.strictObject({
 
 export const limitOverrideSchema = z.strictObject({ value: z.number(), reason: z.string().min(1).max(400) });
 
+export const acceptedSchema = z.strictObject({
+  finding: z.string().min(1).max(400),
+  reason: z.string().min(1).max(400),
+});
+
 /** The boat file, version 1: what a person measured, chose, ticked. Everything else is computed. */
 export const boatSchema = z
   .strictObject({
@@ -220,9 +225,7 @@ export const boatSchema = z
           ),
       ),
     ),
-    accepted: z.exactOptional(
-      z.array(z.strictObject({ finding: z.string().min(1).max(400), reason: z.string().min(1).max(400) })),
-    ),
+    accepted: z.exactOptional(z.array(acceptedSchema)),
   })
   .meta({
     title: 'Fairlead boat file',

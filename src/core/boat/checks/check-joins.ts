@@ -46,6 +46,9 @@ const ruleOf: Readonly<Record<Join['kind'], Rule>> = {
   wifi: { holds: () => true, inWords: 'any number of units' },
 };
 
+/** Whether some members make a join of that kind. */
+export const membersHold = (kind: Join['kind'], members: readonly Member[]): boolean => ruleOf[kind].holds(members);
+
 const checkBus = (join: Join, index: BoatIndex, path: FilePath): BoatProblem[] => {
   if (join.kind === 'nmea2000') {
     if (join.bus !== undefined) return linkTo(index.buses, { id: join.bus, what: 'bus', path: [...path, 'bus'] });
@@ -98,7 +101,7 @@ const checkJoin = (join: Join, index: BoatIndex, path: FilePath): BoatProblem[] 
     ...checkBus(join, index, path),
     ...join.members.flatMap((member, at) => checkMember(join, member, { index, path: [...members, at] })),
     ...twice(join, path),
-    ...(rule.holds(join.members)
+    ...(membersHold(join.kind, join.members)
       ? []
       : [
           {

@@ -1,0 +1,121 @@
+import { expect, test } from 'vitest';
+import { aBoat } from '../a-boat.test-helper.ts';
+import type { Boat } from '../boat-schema.ts';
+import { UserError } from '../user-error.ts';
+import { type EditId, edits } from './index.ts';
+
+const tern = aBoat().boat;
+
+const refusalOf = (id: EditId, params: unknown, boat: Boat = tern): UserError | undefined => {
+  try {
+    edits[id].apply(boat, params);
+    return undefined;
+  } catch (error) {
+    if (error instanceof UserError) return error;
+    throw error;
+  }
+};
+
+test('every edit is listed under its own id', () => {
+  for (const [id, edit] of Object.entries(edits)) expect(edit.id).toBe(id);
+});
+
+test('a taped length takes the place of a guess', () => {
+  const length = { valueM: 2.35, how: 'taped' } as const;
+  const boat = edits['tape-length'].apply(tern, { way: 'locker-helm', length });
+  expect(boat.ways.find((way) => way.id === 'locker-helm')?.length).toEqual(length);
+  expect(edits['tape-length'].title({ way: 'locker-helm', length })).toBe(
+    'Put the length of locker-helm at 2.35 m, taped.',
+  );
+});
+
+test('a unit that comes in the second phase says so, and one of the first phase says nothing', () => {
+  const later = edits['set-fate'].apply(tern, { unit: 'gnss', fate: 'comes', phase: 2 });
+  expect(later.kit.find((unit) => unit.id === 'gnss')?.phase).toBe(2);
+  const now = edits['set-fate'].apply(later, { unit: 'gnss', fate: 'comes' });
+  expect(Object.hasOwn(now.kit.find((unit) => unit.id === 'gnss') ?? {}, 'phase')).toBe(false);
+});
+
+test('a finding is accepted with a reason, again with another, and opened again', () => {
+  const finding = 'power/drop display';
+  const once = edits['accept-finding'].apply(tern, { finding, reason: 'Rarely used.' });
+  const twice = edits['accept-finding'].apply(once, { finding, reason: 'Only by day.' });
+  expect(twice.accepted).toEqual([{ finding, reason: 'Only by day.' }]);
+  expect(edits['reopen-finding'].apply(twice, { finding })).toEqual(tern);
+  expect(refusalOf('reopen-finding', { finding })?.says).toBe(
+    'The finding "power/drop display" has not been accepted.',
+  );
+});
+
+test('a need is added once and taken out again', () => {
+  const need = { reading: 'depth', at: 'display', must: true } as const;
+  const more = edits['add-need'].apply(tern, need);
+  expect(more.needs.at(-1)).toEqual(need);
+  expect(refusalOf('add-need', need, more)?.says).toBe('The boat already wants depth at display.');
+  expect(refusalOf('add-need', { ...need, instance: 1 }, more)).toBeUndefined();
+  expect(edits['remove-need'].apply(more, { reading: 'depth', at: 'display' })).toEqual(tern);
+  expect(refusalOf('remove-need', { reading: 'depth', at: 'display' })?.says).toBe(
+    'The boat does not want depth at display.',
+  );
+});
+
+test('a unit that is taken out leaves its needs, its joins, its circuit and its cables', () => {
+  const withCable = aBoat().change((boat) => {
+    boat.cables.push({
+      id: 'old-pair',
+      kind: 'pair',
+      from: { place: 'locker', at: 'converter.wires' },
+      to: { place: 'helm', at: 'radio.wires' },
+      serves: 'radio-position',
+      ways: ['locker-helm'],
+      length: { valueM: 4, how: 'guessed' },
+      diameterMm: 5,
+      condition: 'good',
+      fate: 'stays',
+    });
+  }).boat;
+  const boat = edits['remove-unit'].apply(withCable, { unit: 'radio' });
+  expect(boat.kit.map((unit) => unit.id)).toEqual(['compass', 'converter', 'display', 'gnss']);
+  expect(boat.needs.map((need) => need.at)).toEqual(['display', 'display']);
+  expect(boat.joins.map((join) => join.id)).toEqual(['nav-join']);
+  expect(boat.supply.panels[0]?.circuits[1]?.feeds).toEqual(['display.dc']);
+  expect(boat.cables[0]?.to).toEqual({ place: 'helm' });
+  expect(boat.cables[0]?.from.at).toBe('converter.wires');
+  expect(boat.cables[0]?.serves).toBeUndefined();
+});
+
+test('a bus keeps its join when one of its units is taken out', () => {
+  const boat = edits['remove-unit'].apply(tern, { unit: 'gnss' });
+  expect(boat.joins[0]?.members.map((member) => member.kit)).toEqual(['compass', 'converter', 'display']);
+});
+
+test.each<[string, EditId, unknown, string]>([
+  [
+    'a place that is not there',
+    'move-unit',
+    { unit: 'gnss', place: 'hlem' },
+    'There is no place "hlem" in this boat; did you mean `helm`?',
+  ],
+  ['a unit that is not there', 'remove-unit', { unit: 'anchor' }, 'There is no unit "anchor" in this boat.'],
+  [
+    'a need at a unit that is not there',
+    'add-need',
+    { reading: 'depth', at: 'x', must: true },
+    'There is no unit "x" in this boat.',
+  ],
+  [
+    'a length that is no number',
+    'tape-length',
+    { way: 'locker-helm', length: { valueM: Number.NaN, how: 'taped' } },
+    '`valueM` should be a number, not NaN.',
+  ],
+  [
+    'a misspelt parameter',
+    'move-unit',
+    { unit: 'gnss', plaec: 'helm' },
+    '`plaec` is not a name known here; did you mean `place`?',
+  ],
+  ['nothing at all', 'move-unit', undefined, 'This entry is missing.'],
+])('%s is refused in a sentence', (_, id, params, says) => {
+  expect(refusalOf(id, params)?.says).toBe(says);
+});

@@ -1,0 +1,107 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { type EditId, edits } from './edits/index.ts';
+import { aFullBoat } from './full-boat.test-helper.ts';
+import { applyEdit, type History, redo, startHistory, undo } from './history.ts';
+import { readBoat } from './read-boat.ts';
+import { UserError } from './user-error.ts';
+import { writeBoat } from './write-boat.ts';
+
+const full = aFullBoat();
+const unit = fc.constantFrom(...full.kit.map((entry) => entry.id), 'nobody');
+const reading = fc.constantFrom('heading', 'position', 'depth', 'engine');
+const optional = <Value>(arbitrary: fc.Arbitrary<Value>) => fc.option(arbitrary, { nil: undefined });
+const finding = fc.constantFrom('needs/missing depth', 'ways/assumed helm-mast', 'power/drop display');
+
+const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
+  'accept-finding': fc.record({ finding, reason: fc.constantFrom('Seen.', 'Known.') }),
+  'add-need': fc.record({ reading, at: unit, must: fc.boolean(), instance: optional(fc.nat(2)) }),
+  'move-unit': fc.record({ unit, place: fc.constantFrom(...full.places.map((entry) => entry.id)) }),
+  'remove-need': fc.record({ reading, at: unit, instance: optional(fc.nat(2)) }),
+  'remove-unit': fc.record({ unit: fc.constantFrom('nobody', 'radio', 'gnss') }),
+  'reopen-finding': fc.record({ finding }),
+  'set-fate': fc.record({
+    unit,
+    fate: fc.constantFrom('stays', 'goes', 'comes'),
+    phase: optional(fc.integer({ min: 1, max: 3 })),
+  }),
+  'tape-length': fc.record({
+    way: fc.constantFrom(...full.ways.map((entry) => entry.id)),
+    length: fc.record({ valueM: fc.integer({ min: 1, max: 9 }), how: fc.constantFrom('taped', 'guessed') }),
+  }),
+};
+
+// reason: the keys of a record of every edit are the ids of edits
+const ids = Object.keys(params) as EditId[];
+const anEdit = fc.constantFrom(...ids).chain((id) => params[id].map((given) => ({ id, given })));
+
+const withoutAbsent = (given: object): object =>
+  Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined));
+
+/** The history with one more edit, or as it was where the edit is refused. */
+const tried = (history: History, { id, given }: { id: EditId; given: object }): History => {
+  try {
+    // reason: parameters made at random are for the edit itself to check
+    return applyEdit(history, id, withoutAbsent(given) as never);
+  } catch (error) {
+    if (error instanceof UserError) return history;
+    throw error;
+  }
+};
+
+test('200 edits taken back one by one, and made again, go through the same boats to the byte', () => {
+  fc.assert(
+    fc.property(fc.array(anEdit, { minLength: 200, maxLength: 200 }), (made) => {
+      let history = startHistory(full);
+      const texts = [writeBoat(history.boat)];
+      for (const edit of made) {
+        const next = tried(history, edit);
+        if (next !== history) texts.push(writeBoat(next.boat));
+        history = next;
+      }
+      expect(history.done.length).toBe(texts.length - 1);
+      for (const text of texts.toReversed()) {
+        expect(writeBoat(history.boat)).toBe(text);
+        history = undo(history);
+      }
+      expect(undo(history)).toBe(history);
+      for (const text of texts) {
+        expect(writeBoat(history.boat)).toBe(text);
+        history = redo(history);
+      }
+      expect(redo(history)).toBe(history);
+    }),
+    { numRuns: 3 },
+  );
+});
+
+test('whatever edits are made, the boat can be saved and read again', () => {
+  fc.assert(
+    fc.property(fc.array(anEdit, { maxLength: 12 }), (made) => {
+      const { boat } = made.reduce(tried, startHistory(full));
+      expect(readBoat(writeBoat(boat))).toEqual(boat);
+    }),
+    { numRuns: 40 },
+  );
+});
+
+test('a new edit after taking one back leaves nothing to make again', () => {
+  const first = applyEdit(startHistory(full), 'move-unit', { unit: 'gnss', place: 'helm' });
+  const second = applyEdit(undo(first), 'move-unit', { unit: 'radio', place: 'locker' });
+  expect(second.undone).toEqual([]);
+  expect(redo(second)).toBe(second);
+  expect(second.done.map((step) => step.title)).toEqual(['Move radio to locker.']);
+});
+
+test('an edit that changes nothing is no step to take back', () => {
+  const start = startHistory(full);
+  expect(applyEdit(start, 'move-unit', { unit: 'gnss', place: 'stern-rail' })).toBe(start);
+});
+
+test('an edit is one step however much it changes, and leaves the boat before it alone', () => {
+  const before = writeBoat(full);
+  const history = applyEdit(startHistory(full), 'remove-unit', { unit: 'radio' });
+  expect(history.done).toHaveLength(1);
+  expect(writeBoat(full)).toBe(before);
+  expect(edits['remove-unit'].apply(full, { unit: 'radio' })).toEqual(history.boat);
+});
