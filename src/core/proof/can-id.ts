@@ -20,7 +20,7 @@ export const pgnOfCanId = (id: number): number => (id >>> 8) & (isBroadcast(id) 
 export const sourceOfCanId = (id: number): number => id & 0xff;
 
 /** Destination address of a 29-bit identifier; 255 = everyone. */
-export const destinationOfCanId = (id: number): number => (isBroadcast(id) ? 0xff : (id >>> 8) & 0xff);
+const destinationOfCanId = (id: number): number => (isBroadcast(id) ? 0xff : (id >>> 8) & 0xff);
 
 /**
  * Takes a 29-bit identifier apart: from the top, 3 bits of priority, 2 of page, 8 of format, 8 specific, 8 of source.
