@@ -22,6 +22,10 @@ export const sources = {
     standing: 'common practice',
     text: 'Fields that most senders leave empty, and messages that carry one of several kinds: several public converter handbooks and recordings agree; the standards were not read.',
   },
+  'practice-derived-readings': {
+    standing: 'common practice',
+    text: 'What a reading is worked out from: true wind from apparent wind and speed through the water (over the ground in the careless form), set and drift from heading and both speeds.',
+  },
   'practice-sentence-rates': {
     standing: 'common practice',
     text: 'Usual intervals of NMEA 0183 sentences, and the once a second at which a 4800 baud line passes on a faster heading: several public handbooks agree.',

@@ -1,0 +1,89 @@
+import type { BoatIndex } from '../boat/boat-index.ts';
+import type { Need } from '../boat/boat-schema.ts';
+import { byCodeUnit } from '../boat/ids.ts';
+import type { ReadingEntry, StandingJoin } from '../plan-shape.ts';
+import { portNetworkOf } from './port-network.ts';
+import { stepsOf } from './reach.ts';
+import { type Reaches, reachesOf } from './reaches.ts';
+import { shortfalls, wantedOf } from './wanted.ts';
+import { whyNotOf } from './why-not.ts';
+
+/** One way a need is met: the ports from source to screen and the units they belong to. */
+interface WayIn {
+  readonly ports: readonly string[];
+  readonly kit: readonly string[];
+}
+
+const byLength = (a: WayIn, b: WayIn): number =>
+  a.ports.length - b.ports.length || byCodeUnit(a.ports.join(' '), b.ports.join(' '));
+
+const trust = ['typical', 'manual', 'recording'] as const;
+
+/** A chart is shared by one screen with another: what a screen keeps to itself is not shared. */
+const isOnlyFromOthers = (need: Need): boolean => need.reading === 'chart-share';
+
+const waysInto = (reaches: Reaches, need: Need): WayIn[] => {
+  const hasVariation = reaches.has(need.at, 'variation');
+  const own = isOnlyFromOthers(need) ? [] : reaches.ownOf(need.at, need.reading);
+  const self = own
+    .filter(({ signal }) => shortfalls(signal, wantedOf(need), hasVariation).length === 0)
+    .map(({ node }) => ({ ports: [node.id], kit: [need.at] }));
+  const heard = (reaches.of(need.reading).heard.get(need.at) ?? [])
+    .filter((step) => step.by.some((by) => shortfalls(step.signal, wantedOf(need, by), hasVariation).length === 0))
+    .map((step) => {
+      const steps = stepsOf(step);
+      return { ports: steps.map(({ node }) => node.id), kit: steps.map(({ node }) => node.kit) };
+    })
+    .filter((way) => way.kit[0] !== need.at);
+  return [...self, ...heard].sort(byLength);
+};
+
+/** The shortest way from each further source that shares no unit with `by`, the screen aside. */
+const backupsOf = (by: WayIn, ways: readonly WayIn[], at: string): string[][] => {
+  const used = new Set(by.kit.filter((kit) => kit !== at));
+  const bySource = new Map<string | undefined, WayIn>();
+  for (const way of ways) {
+    const [source] = way.kit;
+    if (way !== by && source !== by.kit[0] && !bySource.has(source) && !way.kit.some((kit) => used.has(kit)))
+      bySource.set(source, way);
+  }
+  return [...bySource.values()].map((way) => [...way.ports]);
+};
+
+const restsOn = (index: BoatIndex, way: WayIn): (typeof trust)[number] => {
+  const ranks = way.kit.map((kit) => trust.indexOf(index.sheetOf.get(kit)?.source ?? 'typical'));
+  return trust[Math.min(...ranks)] ?? 'typical';
+};
+
+const entryOf = (reaches: Reaches, need: Need): ReadingEntry => {
+  const { index } = reaches.network;
+  const { reading, instance, at, must } = need;
+  const named = { reading, ...(instance === undefined ? {} : { instance }), at, must };
+  const ways = waysInto(reaches, need);
+  const [by] = ways;
+  if (by === undefined) return { ...named, arrives: false, by: [], backups: [], whyNot: whyNotOf(reaches, need) };
+  return { ...named, arrives: true, rests: restsOn(index, by), by: [...by.ports], backups: backupsOf(by, ways, at) };
+};
+
+const orderOf = (need: Need): string =>
+  [need.must, need.everyMs ?? 0, need.reference ?? '', need.withOffset ?? ''].join(' ');
+
+const inOrder = (a: Need, b: Need): number =>
+  byCodeUnit(a.reading, b.reading) ||
+  (a.instance ?? -1) - (b.instance ?? -1) ||
+  byCodeUnit(a.at, b.at) ||
+  byCodeUnit(orderOf(a), orderOf(b));
+
+/**
+ * Whether each reading that is needed gets to its screen in a phase, by which ports, what else could bring it, and
+ * where it breaks if it does not. Needs at units that are not aboard then are left out.
+ * `joins` are those that stand in that phase. Pure; sorted by reading, instance, screen.
+ */
+export const arrivals = (index: BoatIndex, phase: number, joins: readonly StandingJoin[]): ReadingEntry[] => {
+  const network = portNetworkOf(index, phase, joins);
+  const reaches = reachesOf(network);
+  return index.boat.needs
+    .filter((need) => network.nodesOf.has(need.at))
+    .sort(inOrder)
+    .map((need) => entryOf(reaches, need));
+};

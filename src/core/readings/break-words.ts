@@ -1,0 +1,81 @@
+import type { Need } from '../boat/boat-schema.ts';
+import type { Break } from './nearest-break.ts';
+import type { PortNetwork, PortNode } from './port-network.ts';
+import { usualBaud } from './signal.ts';
+import { asMessage, heardAs, portWords, readingWords, unitWords, type WhyNot } from './why-words.ts';
+
+type Words = Pick<WhyNot, 'says' | 'cures'>;
+
+const baudOf = (node: PortNode): number => node.port.baud ?? usualBaud;
+
+const makerOf = (dialect: string | undefined): string => dialect?.split('/')[0] ?? '';
+
+const dialectWords = ({ index }: PortNetwork, from: PortNode, to: PortNode): Words => {
+  const names = `${unitWords(index, from.kit)} and ${unitWords(index, to.kit)}`;
+  const isOneMaker = from.port.dialect !== undefined && makerOf(from.port.dialect) === makerOf(to.port.dialect);
+  return isOneMaker
+    ? {
+        says: `${names} speak one maker's language in two generations, and nobody has confirmed that they understand each other.`,
+        cures: ['Ask the maker, and enter the answer on the join.'],
+      }
+    : { says: `${names} do not speak the same maker's language.`, cures: [] };
+};
+
+const unheardWords = ({ index }: PortNetwork, { at, to }: Break & { to: PortNode }): Words => {
+  const reading = readingWords(at.signal.reading);
+  const understood = heardAs(to, at.signal.reading);
+  const sends = `${unitWords(index, at.node.kit)} sends ${reading}${asMessage(at.signal)}`;
+  return understood === ''
+    ? { says: `${sends}, and ${unitWords(index, to.kit)} does not hear it.`, cures: [] }
+    : {
+        says: `${sends}, and ${unitWords(index, to.kit)} hears it only as ${understood}.`,
+        cures: [`Let ${unitWords(index, at.node.kit)} send ${understood}, if it can.`],
+      };
+};
+
+const uncarriedWords = ({ index }: PortNetwork, { at, to }: Break & { to: PortNode }): Words => {
+  const unit = unitWords(index, at.node.kit);
+  const reading = readingWords(at.signal.reading);
+  const isTurned = at.node.turnsFrom.some((entry) => entry.to === to);
+  if (!isTurned && to.turnsFrom.some((entry) => entry.to === at.node))
+    return {
+      says: `${unit} hears ${reading} at its port ${at.node.port.id}, but carries only the other way, from ${to.port.id} to ${at.node.port.id}.`,
+      cures: [],
+    };
+  return {
+    says: `${unit} hears ${reading}${asMessage(at.signal)} at its port ${at.node.port.id}, but does not carry it to its port ${to.port.id}.`,
+    cures: [],
+  };
+};
+
+const unjoinedWords = ({ index }: PortNetwork, { at, to }: Break, need: Need): Words => {
+  const gives = `${unitWords(index, at.node.kit)} gives ${readingWords(need.reading)}`;
+  return to === undefined
+    ? { says: `${gives}, but nothing leads from it to ${unitWords(index, need.at)}.`, cures: [] }
+    : {
+        says: `${gives}, but its port ${at.node.port.id} is not joined to ${portWords(index, to)}.`,
+        cures: [`Join ${at.node.id} to ${to.id}.`],
+      };
+};
+
+const wordsFor = (network: PortNetwork, need: Need, found: Break): Words => {
+  const { broken, at, to } = found;
+  if (to === undefined || broken === 'not-joined') return unjoinedWords(network, found, need);
+  if (broken === 'baud-differs')
+    return {
+      says: `${unitWords(network.index, at.node.kit)} sends at ${at.signal.baud} baud, ${unitWords(network.index, to.kit)} listens at ${baudOf(to)}.`,
+      cures: ['Set both to the same baud.'],
+    };
+  if (broken === 'dialect-differs') return dialectWords(network, at.node, to);
+  return broken === 'not-carried' ? uncarriedWords(network, { ...found, to }) : unheardWords(network, { ...found, to });
+};
+
+/** A break on the way in words, with its link. */
+export const wordsOfBreak = (network: PortNetwork, need: Need, found: Break): WhyNot => ({
+  link: {
+    broken: found.broken,
+    from: found.at.node.id,
+    ...(found.to === undefined ? {} : { to: found.to.id }),
+  },
+  ...wordsFor(network, need, found),
+});

@@ -1,0 +1,34 @@
+import type { BoatIndex } from '../boat/boat-index.ts';
+import { readingsOf } from '../facts/message-readings.ts';
+import type { ReadingId } from '../facts/reading-ids.ts';
+import type { ReadingEntry } from '../plan-shape.ts';
+import type { PortNode } from './port-network.ts';
+import type { Signal } from './signal.ts';
+
+/** Why a need is not met, and what could be done. */
+export type WhyNot = NonNullable<ReadingEntry['whyNot']>;
+
+/** A reading as people say it. */
+export const readingWords = (reading: ReadingId): string => reading.replaceAll('-', ' ');
+
+/** A unit by the name its owner gave it. */
+export const unitWords = (index: BoatIndex, kit: string): string => index.kit.get(kit)?.name ?? kit;
+
+/** A port of a unit: "port out of Converter". */
+export const portWords = (index: BoatIndex, node: PortNode): string =>
+  `port ${node.port.id} of ${unitWords(index, node.kit)}`;
+
+const messageWords = (message: number | string): string => (typeof message === 'number' ? `PGN ${message}` : message);
+
+/** " as DBT", " as PGN 128267", or nothing for a bare reading. */
+export const asMessage = ({ message }: Pick<Signal, 'message'>): string =>
+  message === undefined ? '' : ` as ${messageWords(message)}`;
+
+/** The messages by which a port would take a reading in: "DPT or PGN 128267". */
+export const heardAs = (node: PortNode, reading: ReadingId): string =>
+  (node.port.hears ?? [])
+    .filter((heard) => readingsOf(heard).some((entry) => entry.reading === reading))
+    .flatMap((heard) => heard.pgn ?? heard.sentence ?? [])
+    .map(messageWords)
+    .sort()
+    .join(' or ');
