@@ -42,7 +42,8 @@ export const isAlwaysEmpty = (sent: SentMessage): boolean => !sent.parts.some(ha
 /** Whether a message is one of those that keep a bus going. */
 export const isProtocol = (pgn: number): boolean => protocolNumbers.has(pgn);
 
-const instanceOf = (pgn: number, { instance }: SentPart): number | undefined => {
+/** The data instance of a part as a boat file takes it; undefined where the number stands for none. */
+export const instanceOf = (pgn: number, { instance }: { readonly instance?: number }): number | undefined => {
   const largest = pgn === rudder ? largestInstance - 1 : largestInstance;
   return instance === undefined || instance > largest ? undefined : instance;
 };
