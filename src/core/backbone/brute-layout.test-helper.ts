@@ -1,0 +1,221 @@
+import type { Problem, ProblemGrade } from './problem.ts';
+
+/** The cheapest layout of a tiny boat, found by trying everything. */
+export interface BruteLayout {
+  readonly cost: number;
+  readonly grade: string;
+}
+
+interface Step {
+  readonly place: string;
+  readonly mm: number;
+}
+
+interface Length {
+  readonly mm: number;
+  readonly longestMm: number;
+}
+
+const far: Length = { mm: Number.POSITIVE_INFINITY, longestMm: Number.POSITIVE_INFINITY };
+
+/** Lengths between all places over ways that take drops: least nominal length, then least longest. */
+const dropLengths = (problem: Problem): ((from: string, to: string) => Length) => {
+  const known = new Map<string, Length>();
+  const get = (from: string, to: string): Length => known.get(`${from} ${to}`) ?? far;
+  const offer = (from: string, to: string, length: Length): void => {
+    const now = get(from, to);
+    if (length.mm < now.mm || (length.mm === now.mm && length.longestMm < now.longestMm)) {
+      known.set(`${from} ${to}`, length);
+    }
+  };
+  for (const { id } of problem.places) offer(id, id, { mm: 0, longestMm: 0 });
+  for (const { a, b, mm, maxMm, drop } of problem.ways) {
+    if (drop) offer(a, b, { mm, longestMm: maxMm });
+    if (drop) offer(b, a, { mm, longestMm: maxMm });
+  }
+  for (const { id: middle } of problem.places) {
+    for (const { id: from } of problem.places) {
+      for (const { id: to } of problem.places) {
+        const [one, other] = [get(from, middle), get(middle, to)];
+        offer(from, to, { mm: one.mm + other.mm, longestMm: one.longestMm + other.longestMm });
+      }
+    }
+  }
+  return get;
+};
+
+/** Every choice of how often the trunk runs through each way. */
+function* everyTimes(most: readonly number[]): Generator<readonly number[]> {
+  const [first, ...rest] = most;
+  if (first === undefined) {
+    yield [];
+    return;
+  }
+  for (const others of everyTimes(rest)) for (let n = 0; n <= first; n += 1) yield [n, ...others];
+}
+
+/** Every walk from a place that uses up all the ways. */
+function* everyWalk(problem: Problem, left: readonly number[], steps: readonly Step[]): Generator<readonly Step[]> {
+  const here = steps.at(-1);
+  if (here === undefined) return;
+  if (left.every((n) => n === 0)) yield steps;
+  for (const [way, { a, b, maxMm }] of problem.ways.entries()) {
+    const n = left[way] ?? 0;
+    if (n === 0 || (a !== here.place && b !== here.place)) continue;
+    const place = a === here.place ? b : a;
+    yield* everyWalk(problem, left.with(way, n - 1), [...steps, { place, mm: here.mm + maxMm }]);
+  }
+}
+
+/** Whether one walk can use every way that often: at most two odd places, and none of this tells whether it hangs together. */
+const mayBeOneWalk = (problem: Problem, times: readonly number[]): boolean => {
+  const degree = new Map<string, number>();
+  for (const [way, n] of times.entries()) {
+    for (const end of [problem.ways[way]?.a ?? '', problem.ways[way]?.b ?? '']) {
+      degree.set(end, (degree.get(end) ?? 0) + n);
+    }
+  }
+  return [...degree.values()].filter((n) => n % 2 === 1).length <= 2;
+};
+
+interface Hung {
+  readonly x: number;
+  readonly boughtMm: number;
+  readonly ma: number;
+  readonly minMv: number;
+  readonly step: number;
+}
+
+const volts = (problem: Problem, grade: ProblemGrade, hung: readonly Hung[], feed: Step & { at: number }): boolean => {
+  const reach = problem.feed.reach.find(({ place }) => place === feed.place);
+  if (reach === undefined) return false;
+  const sum = (list: readonly Hung[]): number => list.reduce((ma, next) => ma + next.ma, 0);
+  if (sum(hung.filter(({ step }) => step >= feed.at)) > grade.maxMa) return false;
+  if (sum(hung.filter(({ step }) => step <= feed.at)) > grade.maxMa) return false;
+  return hung.every((device) => {
+    let lost = problem.feed.leadMicroOhmPerM * reach.maxMm * sum(hung);
+    lost += grade.microOhmPerM * device.boughtMm * device.ma;
+    for (const other of hung) {
+      const sameSide = Math.sign(device.x - feed.mm) === Math.sign(other.x - feed.mm);
+      const shared = sameSide ? Math.min(Math.abs(device.x - feed.mm), Math.abs(other.x - feed.mm)) : 0;
+      lost += grade.microOhmPerM * shared * other.ma;
+    }
+    return problem.feed.mv - (2 * lost) / 1e9 >= device.minMv;
+  });
+};
+
+const farthest = (trunkMm: number, hung: readonly Hung[]): number => {
+  const points = [{ x: 0, boughtMm: 0 }, { x: trunkMm, boughtMm: 0 }, ...hung];
+  let most = 0;
+  for (const [n, one] of points.entries()) {
+    for (const other of points.slice(n + 1)) {
+      most = Math.max(most, Math.abs(one.x - other.x) + one.boughtMm + other.boughtMm);
+    }
+  }
+  return most;
+};
+
+/** The least cost on one walk below `under`, over every tee of every device and every place of the feed. */
+const cheapestOnWalk = ({
+  problem,
+  grade,
+  limitMm,
+  walk,
+  trunkCost,
+  under,
+  drop,
+}: {
+  problem: Problem;
+  grade: ProblemGrade;
+  limitMm: number;
+  walk: readonly Step[];
+  trunkCost: number;
+  under: number;
+  drop: (from: string, to: string) => Length;
+}): number => {
+  let best = under;
+  const place = (id: string) => problem.places.find((entry) => entry.id === id);
+  const hang = (hung: readonly Hung[], cost: number): void => {
+    if (cost >= best) return;
+    const device = problem.devices[hung.length];
+    if (device !== undefined) {
+      for (const [step, { place: at, mm: x }] of walk.entries()) {
+        const route = drop(at, device.place);
+        if (place(at)?.tees !== true || route === far) continue;
+        const longestMm = route.longestMm + device.maxTailMm;
+        const boughtMm = Math.min(...problem.pieces.filter((piece) => piece >= longestMm));
+        const own = { x, step, ma: device.len * 50, minMv: device.minMv };
+        const mm = route.mm + device.tailMm;
+        const dropCost = mm * grade.dropPerM + 1000 * problem.prices.tee;
+        const hungHere = { ...own, boughtMm: Number.isFinite(boughtMm) ? boughtMm : longestMm };
+        if (hungHere.boughtMm <= problem.limits.dropMm) hang([...hung, hungHere], cost + dropCost);
+      }
+      return;
+    }
+    if (hung.reduce((sum, { boughtMm }) => sum + boughtMm, 0) > problem.limits.dropsMm) return;
+    if (farthest(walk.at(-1)?.mm ?? 0, hung) > limitMm) return;
+    for (const [at, step] of walk.entries()) {
+      const reach = problem.feed.reach.find((entry) => entry.place === step.place);
+      if (place(step.place)?.tees !== true || reach === undefined) continue;
+      const fed = cost + 1000 * (problem.prices.tee + problem.prices.feed) + reach.mm * problem.feed.leadPerM;
+      if (fed < best && volts(problem, grade, hung, { ...step, at })) best = fed;
+    }
+  };
+  hang([], trunkCost);
+  return best;
+};
+
+const cheapestOfGrade = ({
+  problem,
+  grade,
+  limitMm,
+  most,
+}: {
+  problem: Problem;
+  grade: ProblemGrade;
+  limitMm: number;
+  most: readonly number[];
+}): number => {
+  const drop = dropLengths(problem);
+  const ends = problem.places.filter(({ end }) => end).map(({ id }) => id);
+  let best = Number.POSITIVE_INFINITY;
+  for (const times of everyTimes(most)) {
+    let trunkCost = 2000 * problem.prices.terminator;
+    for (const [way, n] of times.entries()) {
+      trunkCost += n * ((problem.ways[way]?.mm ?? 0) * grade.trunkPerM + 1000 * (problem.ways[way]?.extra ?? 0));
+    }
+    if (trunkCost >= best || !mayBeOneWalk(problem, times)) continue;
+    for (const start of ends) {
+      for (const walk of everyWalk(problem, times, [{ place: start, mm: 0 }])) {
+        const last = walk.at(-1)?.place ?? '';
+        const passes = new Set(walk.map(({ place }) => place));
+        const spares = problem.places.filter((entry) => entry.spares > 0);
+        if (!ends.includes(last) || last < start || !spares.every(({ id }) => passes.has(id))) continue;
+        const spareCost = spares.reduce((sum, entry) => sum + entry.spares * 1000 * problem.prices.tee, 0);
+        const under = best;
+        best = cheapestOnWalk({ problem, grade, limitMm, walk, trunkCost: trunkCost + spareCost, under, drop });
+      }
+    }
+  }
+  return best;
+};
+
+/**
+ * The cheapest layout by trying every number of times the trunk runs through each way, every walk up to reversal, every
+ * start of a closed walk, every tee within reach and every place of the feed, as the layout problem is worded; nothing when
+ * none holds. Only for boats of a handful of ways. `timesMore` lets the trunk through open ways more often than it may.
+ */
+export const bruteLayout = (problem: Problem, { timesMore = 0 } = {}): BruteLayout | undefined => {
+  const most = problem.ways.map(({ trunk }) => (trunk === 2 ? trunk + timesMore : trunk));
+  if (problem.devices.length > problem.limits.devices) return undefined;
+  for (const limit of ['warnMm', 'failMm'] as const) {
+    const found = problem.grades
+      .map((grade) => ({
+        grade: grade.id,
+        cost: cheapestOfGrade({ problem, grade, limitMm: grade[limit], most }),
+      }))
+      .sort((one, other) => one.cost - other.cost)[0];
+    if (found !== undefined && Number.isFinite(found.cost)) return found;
+  }
+  return undefined;
+};

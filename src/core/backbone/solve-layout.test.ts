@@ -1,0 +1,209 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { aDevice, aGrade, aPlace, aProblem, aWay } from './a-problem.test-helper.ts';
+import { bruteLayout } from './brute-layout.test-helper.ts';
+import { checkLayout } from './check-layout.ts';
+import type { Layout, Problem } from './problem.ts';
+import { heuristicLayout, solveLayout } from './solve-layout.ts';
+import { tinyProblem } from './tiny-problem.test-helper.ts';
+
+const enough = { work: 20_000 };
+const lastLayout = (problem: Problem): Layout | undefined => [...solveLayout(problem, enough)].at(-1);
+const teesAt = (layout: Layout | undefined, place: string): readonly string[] =>
+  (layout?.walk ?? []).filter((step) => step.place === place).flatMap(({ tees }) => tees);
+
+const bowToStern = aProblem({
+  places: [aPlace('bow'), aPlace('helm'), aPlace('stern')],
+  ways: [aWay({ id: 'fore', a: 'bow', b: 'helm', mm: 4000 }), aWay({ id: 'rear', a: 'helm', b: 'stern', mm: 5000 })],
+  devices: [aDevice('compass.n2k', 'bow'), aDevice('display.n2k', 'helm'), aDevice('engine.n2k', 'stern')],
+});
+
+test('where drops cost more than trunk, the trunk runs from the first device to the last and each has its tee beside it', () => {
+  const layout = lastLayout(bowToStern);
+  expect(layout?.walk).toEqual([
+    { place: 'bow', tees: ['compass.n2k'] },
+    { place: 'helm', via: 'fore', tees: ['display.n2k', 'feed'] },
+    { place: 'stern', via: 'rear', tees: ['engine.n2k'] },
+  ]);
+  // 9 m of trunk at 4.00, 3 drops of 0.3 m at 5.00, 4 tees, 2 terminators, the feed and 1 m of lead.
+  expect(layout?.cost).toBe((9 * 400 + 0.9 * 500 + 4 * 2000 + 2 * 1500 + 3000 + 200) * 1000);
+});
+
+test('where drops are cheap, every tee stands at one place and the layout is proven', () => {
+  const cheapDrops = { ...bowToStern, grades: [aGrade({ trunkPerM: 4000, dropPerM: 100 })] };
+  const layout = lastLayout(cheapDrops);
+  expect(layout?.walk.map(({ place }) => place)).toEqual(['helm']);
+  expect(layout?.status).toBe('proven');
+  expect(layout?.cost).toBe(layout?.bound);
+});
+
+const withFlybridge = aProblem({
+  places: [aPlace('bow'), aPlace('fly'), aPlace('helm'), aPlace('stern')],
+  ways: [...bowToStern.ways, aWay({ id: 'up', a: 'fly', b: 'helm', mm: 2000 })],
+  devices: ['bow-1', 'bow-2', 'fly-1', 'fly-2', 'fly-3', 'stern-1', 'stern-2'].map((id) =>
+    aDevice(`${id}.n2k`, id.slice(0, -2)),
+  ),
+});
+
+test('a branch with many devices is served by running the trunk out and back, not by many drops', () => {
+  const layout = lastLayout(withFlybridge);
+  expect(layout?.walk.map(({ place }) => place)).toEqual(['bow', 'helm', 'fly', 'helm', 'stern']);
+  expect(teesAt(layout, 'fly')).toEqual(expect.arrayContaining(['fly-1.n2k', 'fly-2.n2k', 'fly-3.n2k']));
+});
+
+test('the trunk never ends where nobody can reach the terminator', () => {
+  const hardBow = {
+    ...bowToStern,
+    places: [aPlace('bow', { end: false }), aPlace('helm'), aPlace('stern')],
+    limits: { ...bowToStern.limits, dropMm: 3000 },
+  };
+  const layout = lastLayout(hardBow);
+  expect(layout?.walk.map(({ place }) => place)).toEqual(['helm', 'bow', 'helm', 'stern']);
+  expect(teesAt(layout, 'bow')).toContain('compass.n2k');
+});
+
+test('the feed goes to the middle where volts at the far end would fall too low', () => {
+  const hungry = {
+    ...bowToStern,
+    devices: [
+      aDevice('compass.n2k', 'bow', { len: 15, minMv: 11_000 }),
+      aDevice('engine.n2k', 'stern', { len: 15, minMv: 11_000 }),
+    ],
+    feed: {
+      ...bowToStern.feed,
+      reach: ['bow', 'helm', 'stern'].map((place, n) => ({ place, mm: 500 + 500 * n, maxMm: 500 + 500 * n })),
+    },
+  };
+  expect(teesAt(lastLayout(hungry), 'helm')).toEqual(['feed']);
+});
+
+test('heavier cable is chosen only where the light one cannot carry the bus', () => {
+  const grades = [aGrade(), aGrade({ id: 'mid', microOhmPerM: 14_200, maxMa: 8000, trunkPerM: 680, dropPerM: 750 })];
+  expect(lastLayout({ ...bowToStern, grades })?.grade).toBe('light');
+  const devices = bowToStern.devices.map((device) => ({ ...device, len: 35 }));
+  expect(lastLayout({ ...bowToStern, grades, devices })?.grade).toBe('mid');
+});
+
+test('over the warn limit of length only where nothing else fits', () => {
+  // From bow to stern is 9.6 m past the flybridge, 13.6 m by way of it.
+  const grades = [aGrade({ warnMm: 12_000, failMm: 14_000 })];
+  expect(lastLayout({ ...withFlybridge, grades })?.walk.map(({ place }) => place)).toEqual(['bow', 'helm', 'stern']);
+  const limits = { ...withFlybridge.limits, dropMm: 2000 };
+  expect(lastLayout({ ...withFlybridge, grades, limits })?.walk).toHaveLength(5);
+});
+
+test('where no layout keeps every limit, the one that breaks them least is given, and said to be none', () => {
+  const limits = { ...bowToStern.limits, dropsMm: 500 };
+  const layouts = [...solveLayout({ ...bowToStern, limits }, enough)];
+  expect(layouts.map(({ status }) => status)).toEqual(['infeasible']);
+  expect(layouts.flatMap((layout) => checkLayout({ ...bowToStern, limits }, layout).broken)).toEqual([
+    'All drops are 0.9 m as bought; the limit is 0.5 m.',
+  ]);
+  expect(heuristicLayout({ ...bowToStern, limits })?.status).toBe('infeasible');
+});
+
+test('a device that no drop reaches is left without a tee, and a bus that no panel feeds without a feed', () => {
+  const cutOff = {
+    ...bowToStern,
+    places: [...bowToStern.places, aPlace('tender', { tees: false, end: false })],
+    devices: [...bowToStern.devices, aDevice('tender.n2k', 'tender')],
+    feed: { ...bowToStern.feed, reach: [] },
+  };
+  const layout = lastLayout(cutOff);
+  expect(layout?.status).toBe('infeasible');
+  expect(layout === undefined ? [] : checkLayout(cutOff, layout).broken).toEqual([
+    'No panel feeds this bus.',
+    'tender.n2k has 0 tees; it needs 1.',
+  ]);
+});
+
+test('a boat without a place for an end has no layout at all', () => {
+  const places = bowToStern.places.map((place) => ({ ...place, end: false }));
+  expect(lastLayout({ ...bowToStern, places })).toBeUndefined();
+  expect(heuristicLayout({ ...bowToStern, places })).toBeUndefined();
+});
+
+test('the quick layout of a plan says that it is one', () => {
+  expect(heuristicLayout(bowToStern)?.status).toBe('heuristic');
+});
+
+test('on a hundred tiny boats no layout is cheaper than the cheapest of all, and most are equal to it', () => {
+  let [boats, equal] = [0, 0];
+  fc.assert(
+    fc.property(tinyProblem, (problem) => {
+      const layouts = [...solveLayout(problem, enough)];
+      const optimum = bruteLayout(problem);
+      for (const [n, layout] of layouts.entries()) {
+        const { cost, broken } = checkLayout(problem, layout);
+        expect(cost).toBe(layout.cost);
+        expect(broken.length > 0).toBe(layout.status === 'infeasible');
+        expect(layout.status === 'proven').toBe(layout.cost === layout.bound && layout.status !== 'infeasible');
+        expect(layout.cost).toBeLessThan(layouts[n - 1]?.cost ?? Number.POSITIVE_INFINITY);
+      }
+      const last = layouts.at(-1);
+      if (optimum === undefined) {
+        expect(last?.status ?? 'infeasible').toBe('infeasible');
+        return;
+      }
+      boats += 1;
+      if (last === undefined || last.status === 'infeasible') return;
+      expect(last.cost).toBeGreaterThanOrEqual(optimum.cost);
+      expect(last.bound).toBeLessThanOrEqual(optimum.cost);
+      if (last.cost === optimum.cost) equal += 1;
+    }),
+    { numRuns: 100, seed: 7 },
+  );
+  console.info(`The search found the cheapest layout of ${equal} of ${boats} tiny boats that have one.`);
+  expect(equal / boats).toBeGreaterThanOrEqual(0.95);
+});
+
+test('running through a way three times never makes a layout cheaper than twice', () => {
+  const few = tinyProblem.filter(({ ways, devices }) => ways.length <= 3 && devices.length <= 2);
+  fc.assert(
+    fc.property(few, (problem) => {
+      expect(bruteLayout(problem, { timesMore: 1 })).toEqual(bruteLayout(problem));
+    }),
+    { numRuns: 25, seed: 3 },
+  );
+});
+
+test('equal problem and budget give equal layouts, however small the budget', () => {
+  fc.assert(
+    fc.property(tinyProblem, fc.integer({ min: 1, max: 400 }), (problem, work) => {
+      expect([...solveLayout(problem, { work })]).toEqual([...solveLayout(problem, { work })]);
+    }),
+    { numRuns: 40 },
+  );
+});
+
+/** Two runs the length of the boat with a way across at every other place, and a device or two at each place. */
+const ladderBoat = (rungs: number): Problem => {
+  const sides = ['port', 'stbd'] as const;
+  const number = (n: number): string => String(n).padStart(2, '0');
+  const places = sides.flatMap((side) => Array.from({ length: rungs }, (_, n) => aPlace(`${side}-${number(n)}`)));
+  const along = sides.flatMap((side) =>
+    Array.from({ length: rungs - 1 }, (_, n) =>
+      aWay({
+        id: `${side}-run-${number(n)}`,
+        a: `${side}-${number(n)}`,
+        b: `${side}-${number(n + 1)}`,
+        mm: 900 + 100 * ((7 * n) % 9),
+      }),
+    ),
+  );
+  const across = Array.from({ length: rungs }, (_, n) => n)
+    .filter((n) => n % 2 === 0)
+    .map((n) =>
+      aWay({ id: `across-${number(n)}`, a: `port-${number(n)}`, b: `stbd-${number(n)}`, mm: 1800 + 100 * n }),
+    );
+  const devices = places.filter((_, n) => n % 3 !== 1).map(({ id }) => aDevice(`at-${id}.n2k`, id));
+  return aProblem({ places, ways: [...across, ...along], devices });
+};
+
+test('a boat of 25 devices on 36 places is laid out within the quick budget', () => {
+  const problem = ladderBoat(18);
+  const layout = heuristicLayout(problem);
+  expect(problem.devices.length).toBeGreaterThanOrEqual(24);
+  expect(layout === undefined ? ['none'] : checkLayout(problem, layout).broken).toEqual([]);
+  expect(layout?.work).toBeLessThanOrEqual(3200);
+});

@@ -1,0 +1,93 @@
+import { byCodeUnit } from '../boat/ids.ts';
+import type { Budget, Layout, Problem, ProblemGrade } from './problem.ts';
+import { type Ground, layGround } from './solver/ground.ts';
+import { layoutBound } from './solver/layout-bound.ts';
+import { type Purse, TrunkSearch } from './solver/search-trunks.ts';
+import type { TeePlan } from './solver/tee-plan.ts';
+import { isBetter } from './solver/trunk-value.ts';
+import { writeWalk } from './solver/write-layout.ts';
+
+/**
+ * Layouts for a problem, each cheaper than the one before: `proven` when the cost equals the bound, else `gap`. Equal
+ * problem and budget give equal layouts. Every grade is searched within its warn limit of length, within its fail limit
+ * only where nothing else fits. Where no layout keeping every limit is found, the last and only one yielded is the one that
+ * breaks them least, with status `infeasible`; nothing is yielded where no trunk can be laid at all.
+ */
+export function* solveLayout(problem: Problem, budget: Budget): Generator<Layout> {
+  const purse: Purse = { left: budget.work };
+  const bound = layoutBound(problem);
+  let best: { readonly ground: Ground; readonly plan: TeePlan } | undefined;
+  const layout = (status: Layout['status']): Layout[] => {
+    if (best === undefined) return [];
+    const { ground, plan } = best;
+    const { cost } = plan.value;
+    return [
+      {
+        problem: problem.hash,
+        grade: ground.grade.id,
+        walk: writeWalk(ground, plan),
+        cost,
+        bound: Math.min(bound, cost),
+        status,
+        work: budget.work - purse.left,
+      },
+    ];
+  };
+  const searched: { readonly grade: ProblemGrade; readonly refusedCost: number }[] = [];
+  for (const ground of grounds(problem)) {
+    if (best?.plan.value.violation === 0 && cannotBetter({ ground, cost: best.plan.value.cost, searched })) continue;
+    const search = new TrunkSearch(ground, purse);
+    for (const plan of search.run()) {
+      if (best !== undefined && !isBetter(plan.value, best.plan.value)) continue;
+      best = { ground, plan };
+      if (plan.value.violation === 0) yield* layout(plan.value.cost === bound ? 'proven' : 'gap');
+      if (plan.value.violation === 0 && plan.value.cost === bound) return;
+    }
+    searched.push({ grade: ground.grade, refusedCost: search.refusedCost });
+  }
+  if (best !== undefined && best.plan.value.violation > 0) yield* layout('infeasible');
+}
+
+/**
+ * Whether a grade need not be searched once a layout is found: a limit of length over the warn limit is for buses that
+ * nothing else fits, and a grade dearer in every metre only helps where limits kept something cheaper out.
+ */
+const cannotBetter = ({
+  ground: { grade, limitMm },
+  cost,
+  searched,
+}: {
+  readonly ground: Ground;
+  readonly cost: number;
+  readonly searched: readonly { readonly grade: ProblemGrade; readonly refusedCost: number }[];
+}): boolean =>
+  limitMm > grade.warnMm ||
+  searched.some(
+    ({ grade: other, refusedCost }) =>
+      refusedCost >= cost && other.trunkPerM <= grade.trunkPerM && other.dropPerM <= grade.dropPerM,
+  );
+
+/** Every grade within its warn limit, cheapest first, then those whose fail limit is longer within that. */
+const grounds = (problem: Problem): readonly Ground[] => {
+  const grades = [...problem.grades].sort(
+    (one, other) => one.trunkPerM - other.trunkPerM || one.dropPerM - other.dropPerM || byCodeUnit(one.id, other.id),
+  );
+  const ground = (grade: ProblemGrade, limitMm: number): Ground => layGround({ problem, grade, limitMm });
+  return [
+    ...grades.map((grade) => ground(grade, grade.warnMm)),
+    ...grades.filter(({ warnMm, failMm }) => failMm > warnMm).map((grade) => ground(grade, grade.failMm)),
+  ];
+};
+
+/** Work for a quick layout: enough for a boat of fifteen devices in a fraction of a second. */
+const quickWork = 3000;
+
+/**
+ * A good layout in a moment, for a plan that was given none: status `heuristic`, or `infeasible` where none keeping every
+ * limit was found. Absent where no trunk can be laid at all.
+ */
+export const heuristicLayout = (problem: Problem): Layout | undefined => {
+  const last = [...solveLayout(problem, { work: quickWork })].at(-1);
+  if (last === undefined || last.status === 'infeasible') return last;
+  return { ...last, status: 'heuristic' };
+};
