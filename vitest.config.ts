@@ -11,6 +11,9 @@ export default defineConfig({
         },
       },
       {
+        test: { name: 'crash', include: ['tests/crash/**/*.test.ts'], environment: 'node', testTimeout: 60_000 },
+      },
+      {
         test: {
           name: 'e2e',
           include: ['tests/e2e/**/*.test.ts'],

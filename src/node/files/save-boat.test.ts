@@ -1,0 +1,177 @@
+import {
+  chmodSync,
+  lstatSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  statSync,
+  symlinkSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
+import { UserError } from '../../core/boat/user-error.ts';
+import { writeBoat } from '../../core/boat/write-boat.ts';
+import { fileRefusal } from './file-refusal.ts';
+import { loadBoat } from './load-boat.ts';
+import { saveBoat } from './save-boat.ts';
+import { tempFolder } from './temp-folder.test-helper.ts';
+
+const named = (name: string): string => writeBoat(aBoat().with({ name }).boat);
+
+/** A clock that stands at a second of one morning. */
+const at = (second: number) => () => new Date(Date.UTC(2026, 2, 1, 9, 30, second));
+
+const refusalOf = async (save: Promise<unknown>): Promise<UserError | undefined> => {
+  try {
+    await save;
+    return undefined;
+  } catch (error) {
+    if (error instanceof UserError) return error;
+    throw error;
+  }
+};
+
+test('what is saved is what is read, and the hash is the one to save with next', async () => {
+  const path = join(tempFolder(), 'tern.boat.json');
+  const { hash } = await saveBoat({ path, text: named('Tern') });
+  const loaded = await loadBoat(path);
+  expect(loaded.text).toBe(named('Tern'));
+  expect(loaded.hash).toBe(hash);
+  await saveBoat({ path, text: named('Skua'), readHash: hash });
+  expect((await loadBoat(path)).boat.name).toBe('Skua');
+});
+
+test('a file that was changed outside is not saved over', async () => {
+  const folder = tempFolder();
+  const path = join(folder, 'tern.boat.json');
+  const { hash } = await saveBoat({ path, text: named('Tern') });
+  writeFileSync(path, named('Tern, by hand'));
+  const refusal = await refusalOf(saveBoat({ path, text: named('Skua'), readHash: hash }));
+  expect(refusal?.says).toContain('changed by something else since it was opened');
+  expect(readFileSync(path, 'utf8')).toBe(named('Tern, by hand'));
+  expect(readdirSync(folder)).toEqual(['tern.boat.json']);
+});
+
+test('of two saves at once on what was read once, one is refused and none is lost unawares', async () => {
+  const path = join(tempFolder(), 'tern.boat.json');
+  const { hash } = await saveBoat({ path, text: named('Tern') });
+  const saves = ['Skua', 'Gull'].map((name) => refusalOf(saveBoat({ path, text: named(name), readHash: hash })));
+  const refusals = await Promise.all(saves);
+  expect(refusals.map((refusal) => refusal === undefined)).toEqual([true, false]);
+  expect((await loadBoat(path)).boat.name).toBe('Skua');
+});
+
+test('what a file held before each save is kept beside it under its date', async () => {
+  const folder = tempFolder();
+  const path = join(folder, 'tern.boat.json');
+  for (const [second, name] of ['One', 'Two', 'Three'].entries()) {
+    await saveBoat({ path, text: named(name), now: at(second) });
+  }
+  const backups = readdirSync(join(folder, 'tern.backups')).sort();
+  expect(backups).toEqual(['2026-03-01-09-30-01-000.json', '2026-03-01-09-30-02-000.json']);
+  const kept = backups.map((name) => readFileSync(join(folder, 'tern.backups', name), 'utf8'));
+  expect(kept).toEqual([named('One'), named('Two')]);
+});
+
+test('saving the same again writes nothing and keeps no backup', async () => {
+  const folder = tempFolder();
+  const path = join(folder, 'tern.boat.json');
+  await saveBoat({ path, text: named('Tern') });
+  const before = statSync(path).mtimeMs;
+  await saveBoat({ path, text: named('Tern'), now: at(5) });
+  expect(statSync(path).mtimeMs).toBe(before);
+  expect(readdirSync(folder)).toEqual(['tern.boat.json']);
+});
+
+test('only the newest 20 backups are kept, and other files beside them are left alone', async () => {
+  const folder = tempFolder();
+  const path = join(folder, 'tern.boat.json');
+  mkdirSync(join(folder, 'tern.backups'));
+  writeFileSync(join(folder, 'tern.backups', 'mine.json'), 'mine');
+  for (let second = 0; second < 24; second += 1)
+    await saveBoat({ path, text: named(`Tern ${second}`), now: at(second) });
+  const backups = readdirSync(join(folder, 'tern.backups')).sort();
+  expect(backups).toHaveLength(21);
+  expect(backups[0]).toBe('2026-03-01-09-30-04-000.json');
+  expect(backups.at(-1)).toBe('mine.json');
+});
+
+test('two saves in one moment keep two backups', async () => {
+  const folder = tempFolder();
+  const path = join(folder, 'tern.boat.json');
+  for (const name of ['One', 'Two', 'Three']) await saveBoat({ path, text: named(name), now: at(0) });
+  const backups = readdirSync(join(folder, 'tern.backups')).sort();
+  expect(backups).toEqual(['2026-03-01-09-30-00-000-2.json', '2026-03-01-09-30-00-000.json']);
+});
+
+test('what a save cut short left behind is swept after a minute, and nothing else', async () => {
+  const folder = tempFolder();
+  const path = join(folder, 'tern.boat.json');
+  const old = join(folder, '.fairlead-1-1-tern.boat.json.tmp');
+  for (const name of ['.fairlead-1-1-tern.boat.json.tmp', '.fairlead-2-1-tern.boat.json.tmp', 'notes.tmp']) {
+    writeFileSync(join(folder, name), 'half');
+  }
+  const longAgo = new Date(Date.now() - 120_000);
+  utimesSync(old, longAgo, longAgo);
+  utimesSync(join(folder, 'notes.tmp'), longAgo, longAgo);
+  await saveBoat({ path, text: named('Tern') });
+  expect(readdirSync(folder).sort()).toEqual(['.fairlead-2-1-tern.boat.json.tmp', 'notes.tmp', 'tern.boat.json']);
+});
+
+test('a link stays a link, and a file keeps its permissions', async () => {
+  const folder = tempFolder();
+  const real = join(folder, 'real.boat.json');
+  const link = join(folder, 'link.boat.json');
+  await saveBoat({ path: real, text: named('Tern') });
+  chmodSync(real, 0o640);
+  symlinkSync(real, link);
+  await saveBoat({ path: link, text: named('Skua') });
+  expect(lstatSync(link).isSymbolicLink()).toBe(true);
+  expect(readFileSync(real, 'utf8')).toBe(named('Skua'));
+  expect(statSync(real).mode & 0o777).toBe(0o640);
+});
+
+test('a folder that is not there is refused in a sentence', async () => {
+  const path = join(tempFolder(), 'none', 'tern.boat.json');
+  const refusal = await refusalOf(saveBoat({ path, text: named('Tern') }));
+  expect(refusal?.says).toBe('There is no such file or folder.');
+  expect(refusal?.place).toBe(path);
+});
+
+test('a save that cannot keep its backup changes nothing', async () => {
+  const folder = tempFolder();
+  const path = join(folder, 'tern.boat.json');
+  await saveBoat({ path, text: named('Tern') });
+  writeFileSync(join(folder, 'tern.backups'), 'in the way');
+  expect(await refusalOf(saveBoat({ path, text: named('Skua') }))).toBeDefined();
+  expect(readFileSync(path, 'utf8')).toBe(named('Tern'));
+});
+
+test.runIf(process.getuid?.() !== 0)('a folder that may only be read is refused, and the file stays', async () => {
+  const folder = tempFolder();
+  const path = join(folder, 'tern.boat.json');
+  await saveBoat({ path, text: named('Tern') });
+  chmodSync(folder, 0o500);
+  const refusal = await refusalOf(saveBoat({ path, text: named('Skua') }));
+  chmodSync(folder, 0o700);
+  expect(refusal?.says).toBe('This program may not use the file or its folder.');
+  expect(readFileSync(path, 'utf8')).toBe(named('Tern'));
+});
+
+test.each([
+  ['ENOSPC', 'The disk is full; the file is as it was before.'],
+  ['EROFS', 'The disk can only be read.'],
+  ['EACCES', 'This program may not use the file or its folder.'],
+  ['EIO', 'The operating system refused the file: EIO.'],
+])('what the operating system calls %s is told in words', (code, says) => {
+  const error = Object.assign(new Error(code), { code, syscall: 'write' });
+  expect(fileRefusal(error, 'tern.boat.json')).toMatchObject({ says, place: 'tern.boat.json' });
+});
+
+test('a fault of the program is not taken for one of the disk', () => {
+  const fault = new TypeError('x is not a function');
+  expect(fileRefusal(fault, 'tern.boat.json')).toBe(fault);
+});

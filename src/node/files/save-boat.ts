@@ -1,0 +1,74 @@
+import { access, constants, readFile, realpath } from 'node:fs/promises';
+import { dirname } from 'node:path';
+import { UserError } from '../../core/boat/user-error.ts';
+import { contentHash } from './content-hash.ts';
+import { fileRefusal } from './file-refusal.ts';
+import { keepBackup } from './keep-backup.ts';
+import { sweepTemporaries, writeWhole } from './write-whole.ts';
+
+interface Save {
+  readonly path: string;
+  readonly text: string;
+  /** hash of what the file held when it was read; absent to save over whatever is there */
+  readonly readHash?: string;
+  readonly now?: () => Date;
+}
+
+const unlessMissing = async <Value>(wanted: Promise<Value>): Promise<Value | undefined> => {
+  try {
+    return await wanted;
+  } catch (error) {
+    if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return undefined;
+    throw error;
+  }
+};
+
+const checkUnchanged = (held: Uint8Array, { path, readHash }: Save): void => {
+  if (readHash === undefined || contentHash(held) === readHash) return;
+  throw new UserError({
+    says: 'The file was changed by something else since it was opened, and has not been saved over.',
+    place: path,
+    whatToDo: 'Open it again to see what changed, or save under another name.',
+  });
+};
+
+const save = async (wanted: Save): Promise<{ hash: string }> => {
+  const now = wanted.now?.() ?? new Date();
+  // a link stays a link: the file it leads to is saved
+  const path = (await unlessMissing(realpath(wanted.path))) ?? wanted.path;
+  const held = await unlessMissing(readFile(path));
+  const hash = contentHash(wanted.text);
+  if (held !== undefined) {
+    checkUnchanged(held, wanted);
+    if (contentHash(held) === hash) return { hash };
+    // a rename would replace a file that its owner made read-only
+    await access(path, constants.W_OK);
+    await keepBackup({ path, content: held, date: now });
+  }
+  await sweepTemporaries({ folder: dirname(path), nowMs: now.getTime() });
+  await writeWhole(path, wanted.text);
+  return { hash };
+};
+
+const underWay = new Map<string, Promise<unknown>>();
+
+/**
+ * Saves the text of a boat file, whole or not at all, and keeps what the file held before in the backups beside it.
+ * Saves of one path wait for one another. Gives the hash to pass as `readHash` next time. Throws UserError where the file
+ * changed since it was read, the disk is full or may not be written to; the file is then as it was.
+ *
+ * @example await saveBoat({ path: 'boats/gannet.boat.json', text: writeBoat(boat), readHash: loaded.hash })
+ */
+export const saveBoat = async (wanted: Save): Promise<{ hash: string }> => {
+  const before = underWay.get(wanted.path) ?? Promise.resolve();
+  const own = before.then(() => save(wanted));
+  const settled = own.catch(() => undefined);
+  underWay.set(wanted.path, settled);
+  try {
+    return await own;
+  } catch (error) {
+    throw fileRefusal(error, wanted.path);
+  } finally {
+    if (underWay.get(wanted.path) === settled) underWay.delete(wanted.path);
+  }
+};
