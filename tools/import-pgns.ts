@@ -61,7 +61,8 @@ const header = (version: string, copyright: string): string[] => [
 
 /** The text of src/core/facts/generated/pgns.ts: the standard messages of the database, sorted by number. */
 export const pgnTableText = (): string => {
-  const entry = createRequire(import.meta.url).resolve('@canboat/ts-pgns');
+  const require = createRequire(import.meta.url);
+  const entry = require.resolve('@canboat/ts-pgns');
   const database = databaseSchema.parse(JSON.parse(readFileSync(join(dirname(entry), '..', 'canboat.json'), 'utf8')));
   const formsOf = new Map<number, Definition[]>();
   for (const definition of database.PGNs) {

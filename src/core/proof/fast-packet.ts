@@ -17,7 +17,7 @@ export interface FastPacketCounts {
 }
 
 /** What `take` needs of a frame. */
-export interface FastPacketFrame {
+interface FastPacketFrame {
   readonly id: number;
   readonly length: number;
   readonly data: Uint8Array;
