@@ -101,7 +101,7 @@ export const busEntrySchema = z.strictObject({
   volts: z.array(z.strictObject({ port: id, lowestV: volts, dropV: volts })),
   /** the published rule of thumb for the same bus, beside the exact solve */
   thumbDropV: z.exactOptional(volts),
-  traffic: z.strictObject({ averagePct: percent, worstPct: percent }),
+  traffic: z.exactOptional(z.strictObject({ averagePct: percent, worstPct: percent })),
   layout: z.strictObject({
     hash: z.string(),
     cost: z.int(),

@@ -7,14 +7,22 @@ export const noLayoutFound: Rule = {
   title: 'No layout was found for a bus.',
   sources: ['project-layout'],
   check: ({ index, plan }) => {
-    const laid = new Set(plan.buses.map((bus) => bus.id));
+    const laid = new Map(plan.buses.map((bus) => [bus.id, bus.layout]));
     const joined = new Set(plan.joins.flatMap((join) => (join.bus === undefined ? [] : [join.bus])));
-    return index.boat.buses
-      .filter((bus) => joined.has(bus.id) && !laid.has(bus.id))
-      .map((bus) => ({
-        about: [bus.id],
-        says: `No layout was found for ${bus.name} that keeps every limit: trunk, drops, reach and volts. The plan has no lines for it.`,
-        cure: 'Check that every unit of the bus can be reached over ways, allow tees at a dry place near the far ones, or split the bus in two.',
-      }));
+    return index.boat.buses.flatMap((bus) => {
+      const layout = laid.get(bus.id);
+      if (!joined.has(bus.id) || (layout !== undefined && layout.status !== 'infeasible')) return [];
+      const nearest =
+        layout === undefined
+          ? 'Not even a trunk could be laid.'
+          : `The nearest one breaks this: ${layout.broken.join(' ')}`;
+      return [
+        {
+          about: [bus.id],
+          says: `No layout was found for ${bus.name} that keeps every limit. ${nearest}`,
+          cure: 'Check that every unit of the bus can be reached over ways, allow tees at a dry place near the far ones, or split the bus in two.',
+        },
+      ];
+    });
   },
 };

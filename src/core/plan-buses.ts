@@ -1,0 +1,55 @@
+import { busFigures } from './backbone/bus-figures.ts';
+import { checkLayout } from './backbone/check-layout.ts';
+import type { Layout, LayoutMap, Problem } from './backbone/problem.ts';
+import { heuristicLayout } from './backbone/solve-layout.ts';
+import type { BoatIndex } from './boat/boat-index.ts';
+import type { BusEntry } from './plan-shape.ts';
+
+/** One bus with its layout: what the plan says of it, and the layout its lines are drawn from. */
+export interface PlannedBus {
+  readonly problem: Problem;
+  readonly layout: Layout;
+  readonly entry: BusEntry;
+}
+
+/** The walk a person fixed, bought or fitted: it is what the boat has, so it stands even where it breaks a limit. */
+const pinnedLayout = (index: BoatIndex, problem: Problem): Layout | undefined => {
+  const pin = index.boat.pins?.layouts?.[problem.bus];
+  if (pin === undefined) return undefined;
+  const { grade, walk } = pin;
+  const layout: Layout = { problem: problem.hash, grade, walk, cost: 0, bound: 0, status: 'pinned', work: 0 };
+  return { ...layout, cost: checkLayout(problem, layout).cost };
+};
+
+/** The layout given for a problem, if the checker lets it pass. */
+const givenLayout = (problem: Problem, layouts: LayoutMap): Layout | undefined => {
+  const given = layouts.get(problem.hash);
+  return given !== undefined && checkLayout(problem, given).broken.length === 0 ? given : undefined;
+};
+
+const plannedBus = (problem: Problem, layout: Layout): PlannedBus => {
+  const { hash } = problem;
+  const { cost, bound, status, work } = layout;
+  const { broken } = checkLayout(problem, layout);
+  const entry: BusEntry = {
+    ...busFigures(problem, layout).entry,
+    layout: { hash, cost, bound, status, work, broken: [...broken] },
+  };
+  return { problem, layout, entry };
+};
+
+/** Every bus that has devices and a layout: pinned first, else the given one, else the heuristic’s. */
+export const planBuses = ({
+  index,
+  problems,
+  layouts,
+}: {
+  index: BoatIndex;
+  problems: readonly Problem[];
+  layouts: LayoutMap;
+}): PlannedBus[] =>
+  problems.flatMap((problem) => {
+    if (problem.devices.length === 0) return [];
+    const layout = pinnedLayout(index, problem) ?? givenLayout(problem, layouts) ?? heuristicLayout(problem);
+    return layout === undefined ? [] : [plannedBus(problem, layout)];
+  });

@@ -1,0 +1,38 @@
+import { layoutProblems } from './backbone/layout-problems.ts';
+import type { LayoutMap } from './backbone/problem.ts';
+import { indexBoat } from './boat/boat-index.ts';
+import type { Boat } from './boat/boat-schema.ts';
+import { canonicalBoat } from './boat/canonical-boat.ts';
+import { lastPhase } from './boat/phase.ts';
+import { joinsOf } from './joins/joins-of.ts';
+import { planBuses } from './plan-buses.ts';
+import type { Plan, PlanDraft } from './plan-shape.ts';
+import { program } from './program.ts';
+import { arrivals } from './readings/arrivals.ts';
+import { roundPlan } from './round-plan.ts';
+import { rules } from './rules/index.ts';
+import { runRules } from './rules/run-rules.ts';
+
+/**
+ * Everything that follows from one boat file, in the order the job has it. Pure and synchronous: equal boats, layouts and
+ * phase give equal bytes, in whatever order the file's lists and keys stand.
+ *
+ * `layouts`: answers by problem hash; one that is missing, or that the checker refuses, is replaced by the heuristic's.
+ * `phase`: default the last. Lines and layouts are for the last phase, readings for the phase asked.
+ */
+export const plan = (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
+  const index = indexBoat(canonicalBoat(boat));
+  const problems = layoutProblems(index.boat);
+  const buses = planBuses({ index, problems, layouts });
+  const joins = joinsOf(index, phase);
+  const draft: PlanDraft = roundPlan({
+    boat: boat.name,
+    program,
+    phase,
+    joins: joins.map((join) => ({ ...join, lines: [] })),
+    readings: arrivals(index, phase, joins),
+    buses: buses.map(({ entry }) => entry),
+    lines: [],
+  });
+  return { ...draft, findings: runRules(rules, { index, plan: draft }) };
+};
