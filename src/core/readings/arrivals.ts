@@ -29,12 +29,12 @@ const waysInto = (reaches: Reaches, need: Need): WayIn[] => {
     .filter(({ signal }) => shortfalls(signal, wantedOf(need), hasVariation).length === 0)
     .map(({ node }) => ({ ports: [node.id], kit: [need.at] }));
   const heard = (reaches.of(need.reading).heard.get(need.at) ?? [])
-    .filter((step) => step.by.some((by) => shortfalls(step.signal, wantedOf(need, by), hasVariation).length === 0))
-    .map((step) => {
+    .filter(({ step }) => step.source.kit !== need.at)
+    .filter(({ step, by }) => by.some((one) => shortfalls(step.signal, wantedOf(need, one), hasVariation).length === 0))
+    .map(({ step }) => {
       const steps = stepsOf(step);
       return { ports: steps.map(({ node }) => node.id), kit: steps.map(({ node }) => node.kit) };
-    })
-    .filter((way) => way.kit[0] !== need.at);
+    });
   return [...self, ...heard].sort(byLength);
 };
 

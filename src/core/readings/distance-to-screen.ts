@@ -1,5 +1,4 @@
 import type { ReadingId } from '../facts/reading-ids.ts';
-import { hearsReading } from './hearing.ts';
 import type { Net, PortNetwork, PortNode } from './port-network.ts';
 
 /** How far a port is from a screen along joins and through units, whether or not a reading is carried there. */
@@ -33,11 +32,31 @@ const lower = (distances: Distances, node: PortNode, value: number): boolean => 
   return true;
 };
 
-const nearestOn = (net: Net, into: Distances, self: PortNode): number => {
-  let nearest = Number.POSITIVE_INFINITY;
-  for (const { node } of net.listeners)
-    if (node !== self) nearest = Math.min(nearest, into.get(node) ?? Number.POSITIVE_INFINITY);
+/** The nearest listener of a net and the nearest after it: a port is never its own way on. */
+interface Nearest {
+  readonly node: PortNode | undefined;
+  readonly first: number;
+  readonly second: number;
+}
+
+const nearestOf = (net: Net, into: Distances): Nearest => {
+  let nearest: Nearest = { node: undefined, first: Number.POSITIVE_INFINITY, second: Number.POSITIVE_INFINITY };
+  for (const { node } of net.listeners) {
+    const distance = into.get(node) ?? Number.POSITIVE_INFINITY;
+    if (distance < nearest.first) nearest = { node, first: distance, second: nearest.first };
+    else if (distance < nearest.second) nearest = { ...nearest, second: distance };
+  }
   return nearest;
+};
+
+/** The nearest listener of each net, looked up once for every round of walking back. */
+const nearestByNet = (into: Distances): ((net: Net, self: PortNode) => number) => {
+  const known = new Map<Net, Nearest>();
+  return (net, self) => {
+    const nearest = known.get(net) ?? nearestOf(net, into);
+    known.set(net, nearest);
+    return nearest.node === self ? nearest.second : nearest.first;
+  };
 };
 
 /** Walks back from a screen over every join and through every unit, until no port comes any nearer. Pure. */
@@ -45,12 +64,12 @@ export const distanceToScreen = (network: PortNetwork, screen: string, reading: 
   const into: Distances = new Map();
   const outOf: Distances = new Map();
   for (const node of network.nodesOf.get(screen) ?? [])
-    if (node.port.role !== 'talk') into.set(node, hearsReading(node, reading) ? 0 : deafScreenPort);
+    if (node.port.role !== 'talk') into.set(node, node.hears.has(reading) ? 0 : deafScreenPort);
 
-  const comeNearer = (node: PortNode): boolean => {
+  const comeNearer = (node: PortNode, nearestOn: ReturnType<typeof nearestByNet>): boolean => {
     let nearer = false;
     for (const { net, talks } of node.memberships)
-      if (talks) nearer = lower(outOf, node, 1 + nearestOn(net, into, node)) || nearer;
+      if (talks) nearer = lower(outOf, node, 1 + nearestOn(net, node)) || nearer;
     if (node.kit === screen) return nearer;
     for (const to of network.nodesOf.get(node.kit) ?? []) {
       const out = to === node ? undefined : outOf.get(to);
@@ -62,7 +81,8 @@ export const distanceToScreen = (network: PortNetwork, screen: string, reading: 
   let moved = true;
   while (moved) {
     moved = false;
-    for (const node of network.nodes.values()) moved = comeNearer(node) || moved;
+    const nearestOn = nearestByNet(into);
+    for (const node of network.nodes.values()) moved = comeNearer(node, nearestOn) || moved;
   }
   return {
     into: (node) => into.get(node) ?? Number.POSITIVE_INFINITY,

@@ -1,24 +1,18 @@
 import type { Hears } from '../boat/sheet.ts';
-import { readingsOf } from '../facts/message-readings.ts';
-import type { ReadingId } from '../facts/reading-ids.ts';
 import type { PortNode } from './port-network.ts';
 import { type Signal, usualBaud } from './signal.ts';
 
 /** Why a port that a signal reaches does not take it in. */
 export type Deafness = 'baud-differs' | 'dialect-differs' | 'not-heard';
 
-const gives = (heard: Hears, reading: ReadingId): boolean =>
-  readingsOf(heard).some((entry) => entry.reading === reading);
-
-/** Whether anything a port hears can give a reading. */
-export const hearsReading = (node: PortNode, reading: ReadingId): boolean =>
-  (node.port.hears ?? []).some((heard) => gives(heard, reading));
-
 // A bare reading on either side stands for any message that gives it; two messages must be the same.
 const isSameMessage = (heard: Hears, { message }: Signal): boolean => {
   const own = heard.pgn ?? heard.sentence;
   return own === undefined || message === undefined || own === message;
 };
+
+const takes = (heard: Hears, signal: Signal): boolean =>
+  isSameMessage(heard, signal) && (heard.instance === undefined || heard.instance === signal.instance);
 
 const speaksSame = (own: string | undefined, other: string | undefined, confirmed: boolean): boolean => {
   if (own === undefined || other === undefined) return own === other;
@@ -35,11 +29,7 @@ const speaksSame = (own: string | undefined, other: string | undefined, confirme
 export const hearing = (node: PortNode, signal: Signal, confirmed: boolean): readonly Hears[] | Deafness => {
   if (node.port.protocol === 'nmea0183' && signal.baud !== (node.port.baud ?? usualBaud)) return 'baud-differs';
   if (!speaksSame(node.port.dialect, signal.dialect, confirmed)) return 'dialect-differs';
-  const taken = (node.port.hears ?? []).filter(
-    (heard) =>
-      gives(heard, signal.reading) &&
-      isSameMessage(heard, signal) &&
-      (heard.instance === undefined || heard.instance === signal.instance),
-  );
+  const listed = node.hears.get(signal.reading) ?? [];
+  const taken = listed.every((heard) => takes(heard, signal)) ? listed : listed.filter((heard) => takes(heard, signal));
   return taken.length === 0 ? 'not-heard' : taken;
 };

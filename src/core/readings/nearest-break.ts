@@ -2,7 +2,7 @@ import { byCodeUnit } from '../boat/ids.ts';
 import type { ReadingId } from '../facts/reading-ids.ts';
 import type { BrokenLink } from '../plan-shape.ts';
 import { type DistanceToScreen, distanceToScreen, throughCost } from './distance-to-screen.ts';
-import { hearing, hearsReading } from './hearing.ts';
+import { hearing } from './hearing.ts';
 import type { PortNetwork, PortNode } from './port-network.ts';
 import { passes, type Reach, type Step } from './reach.ts';
 import { turnedSignals } from './signal.ts';
@@ -51,8 +51,8 @@ const uncarried = (network: PortNetwork, at: Step, far: DistanceToScreen): Break
   });
 
 /** Ports elsewhere that would take the signal in if a wire led there. */
-const unjoined = (network: PortNetwork, at: Step, far: DistanceToScreen): Break[] => {
-  const takers = [...network.nodes.values()].filter(
+const unjoined = (hearers: readonly PortNode[], at: Step, far: DistanceToScreen): Break[] => {
+  const takers = hearers.filter(
     (node) =>
       node.port.protocol === at.node.port.protocol &&
       node.port.role !== 'talk' &&
@@ -78,7 +78,10 @@ export const nearestBreak = (
   const sent = reach.sent.filter((step) => !passesUnit(step, screen));
   const [first] = sent;
   if (first === undefined) return undefined;
-  const heard = [...reach.heard.values()].flat().filter((step) => !passesUnit(step, screen));
+  const heard = [...reach.heard.values()]
+    .flat()
+    .map(({ step }) => step)
+    .filter((step) => !passesUnit(step, screen));
   const onTheWay = best([
     ...sent.flatMap((step) => unheard(step, far)),
     ...heard.flatMap((step) => uncarried(network, step, far)),
@@ -86,9 +89,12 @@ export const nearestBreak = (
   if (onTheWay !== undefined) return onTheWay;
   const ports = network.nodesOf.get(screen) ?? [];
   const [deaf] = ports;
-  if (!ports.some((node) => hearsReading(node, reading)))
+  if (!ports.some((node) => node.hears.has(reading)))
     return { broken: 'not-heard', at: first, ...(deaf === undefined ? {} : { to: deaf }), remaining: 0 };
-  const missing = best(sent.flatMap((step) => unjoined(network, step, far)));
+  const hearers = [...network.nodes.values()].filter(
+    (node) => node.hears.has(reading) && far.into(node) < Number.POSITIVE_INFINITY,
+  );
+  const missing = best(sent.flatMap((step) => unjoined(hearers, step, far)));
   return missing ?? { broken: 'not-joined', at: first, remaining: Number.POSITIVE_INFINITY };
 };
 

@@ -37,9 +37,7 @@ const waiting = (reaches: Reaches, need: Need): PortNode | undefined =>
 const notMade = (reaches: Reaches, need: Need): WhyNot | undefined => {
   const [recipe] = derivedReadings.get(need.reading) ?? [];
   const { index, nodes } = reaches.network;
-  const maker = [...nodes.values()].find(
-    (node) => node.said.has(need.reading) || (node.port.sends ?? []).some((sent) => isOnly(sent, need)),
-  );
+  const maker = [...nodes.values()].find((node) => node.gives.has(need.reading) && !node.carriedTo.has(need.reading));
   if (recipe === undefined || maker === undefined) return undefined;
   const missing = recipe.from.filter((reading) => !reaches.has(maker.kit, reading)).map(readingWords);
   if (missing.length === 0) return undefined;
@@ -50,9 +48,6 @@ const notMade = (reaches: Reaches, need: Need): WhyNot | undefined => {
     cures: missing.map((reading) => `Bring ${reading} to ${unit}.`),
   };
 };
-
-const isOnly = (sent: Parameters<typeof readingsOf>[0], need: Need): boolean =>
-  readingsOf(sent).some((said) => said.reading === need.reading && said.ifSaid !== true);
 
 /** Why nothing of a reading leaves any port: it comes later, it lacks what it is made of, or there is no source at all. */
 export const noSource = (reaches: Reaches, need: Need): WhyNot => {

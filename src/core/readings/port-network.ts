@@ -2,9 +2,10 @@ import type { BoatIndex } from '../boat/boat-index.ts';
 import type { Kit } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import { isAboard } from '../boat/phase.ts';
-import type { Port, Sheet, Turn } from '../boat/sheet.ts';
+import type { Hears, Port, Sheet, Turn } from '../boat/sheet.ts';
 import type { ReadingId } from '../facts/reading-ids.ts';
 import type { StandingJoin } from '../plan-shape.ts';
+import { type Giving, givenAt, heardAt } from './port-messages.ts';
 
 /** What is electrically one: a bus with all its joins, or one other join. */
 export interface Net {
@@ -40,6 +41,8 @@ export interface PortNode {
   readonly carriedTo: ReadonlySet<ReadingId>;
   /** readings the sheet names at this port beside its messages: bare in `sends`, or carried to it */
   readonly said: ReadonlySet<ReadingId>;
+  readonly gives: ReadonlyMap<ReadingId, readonly Giving[]>;
+  readonly hears: ReadonlyMap<ReadingId, readonly Hears[]>;
   /** the unit's own instance numbers at this port */
   readonly instances: ReadonlyMap<ReadingId, readonly number[]>;
 }
@@ -80,6 +83,7 @@ const nodeOf = (unit: Kit, sheet: Sheet, port: Port): OpenNode => {
   );
   const bare = (port.sends ?? []).flatMap((sent) => (sent.reading === undefined ? [] : [sent.reading]));
   const instances = instancesAt(unit, port);
+  const said = new Set([...bare, ...carriedTo, ...instances.keys()]);
   return {
     id: `${unit.id}.${port.id}`,
     kit: unit.id,
@@ -88,7 +92,9 @@ const nodeOf = (unit: Kit, sheet: Sheet, port: Port): OpenNode => {
     group: [],
     turnsFrom: [],
     carriedTo,
-    said: new Set([...bare, ...carriedTo, ...instances.keys()]),
+    said,
+    gives: givenAt(port, said),
+    hears: heardAt(port),
     instances,
   };
 };

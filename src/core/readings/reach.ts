@@ -1,6 +1,6 @@
 import type { Hears } from '../boat/sheet.ts';
 import type { ReadingId } from '../facts/reading-ids.ts';
-import { hearing, hearsReading } from './hearing.ts';
+import { hearing } from './hearing.ts';
 import type { Membership, PortNetwork, PortNode } from './port-network.ts';
 import { ownSignals, type Signal, turnedSignals } from './signal.ts';
 
@@ -9,14 +9,17 @@ export interface Step {
   readonly node: PortNode;
   readonly signal: Signal;
   readonly before: Step | undefined;
+  /** port where the way begins */
+  readonly source: PortNode;
   /** ports passed, this one included */
   readonly length: number;
   /** some join on the way is confirmed to be understood */
   readonly confirmed: boolean;
 }
 
-/** A signal that a unit has heard, by which entries of its `hears`. */
-export interface Heard extends Step {
+/** The last step of a way into a unit, and the entries of its `hears` that take the signal in. */
+export interface Heard {
+  readonly step: Step;
   readonly by: readonly Hears[];
 }
 
@@ -24,7 +27,7 @@ export interface Heard extends Step {
 export interface Reach {
   /** every signal that leaves a port, own or turned, shortest way first */
   readonly sent: readonly Step[];
-  /** by unit, every signal it hears, shortest way first */
+  /** by unit, every signal it hears */
   readonly heard: ReadonlyMap<string, readonly Heard[]>;
 }
 
@@ -46,7 +49,7 @@ export const stepsOf = (last: Step): Step[] => {
   return steps.reverse();
 };
 
-const keyOf = ({ node, signal, confirmed }: Step, source: PortNode): string =>
+const keyOf = ({ node, signal, confirmed, source }: Step): string =>
   [
     node.id,
     signal.message,
@@ -60,12 +63,13 @@ const keyOf = ({ node, signal, confirmed }: Step, source: PortNode): string =>
     source.id,
   ].join('|');
 
-const next = (before: Step, node: PortNode, more: Partial<Pick<Step, 'signal' | 'confirmed'>> = {}): Step => ({
+const next = (before: Step, node: PortNode, signal = before.signal, confirmed = before.confirmed): Step => ({
   node,
-  signal: more.signal ?? before.signal,
+  signal,
   before,
+  source: before.source,
   length: before.length + 1,
-  confirmed: before.confirmed || more.confirmed === true,
+  confirmed,
 });
 
 /** One forward search; kept as a closure because its queue, its results and its memory belong together. */
@@ -79,40 +83,51 @@ const search = (reading: ReadingId) => {
   const listenersOn = (net: Membership['net']): readonly Membership[] => {
     const known = interested.get(net);
     if (known !== undefined) return known;
-    const found = net.listeners.filter(({ node }) => node.group.length > 0 || hearsReading(node, reading));
+    const found = net.listeners.filter(({ node }) => node.group.length > 0 || node.hears.has(reading));
     interested.set(net, found);
     return found;
   };
 
   // A way is dropped when a shorter one of the same signal from the same source has passed only ports this one passed
   // too: whatever the longer can still reach, the shorter can.
-  const send = (step: Step): void => {
+  const isOutdone = (step: Step): boolean => {
+    const key = keyOf(step);
+    const ways = kept.get(key);
+    if (ways === undefined) {
+      kept.set(key, [step]);
+      return false;
+    }
     const steps = stepsOf(step);
-    const key = keyOf(step, steps[0]?.node ?? step.node);
-    const ways = kept.get(key) ?? [];
-    if (ways.length >= waysKept || ways.some((way) => stepsOf(way).every((port) => passes(step, port.node)))) return;
-    kept.set(key, [...ways, step]);
+    const isFull = ways.length >= waysKept;
+    if (isFull || ways.some((way) => stepsOf(way).every((port) => steps.some(({ node }) => node === port.node))))
+      return true;
+    ways.push(step);
+    return false;
+  };
+
+  const send = (step: Step): void => {
+    if (step.before !== undefined && isOutdone(step)) return;
     const bucket = queue[step.length] ?? [];
     queue[step.length] = bucket;
     bucket.push(step);
   };
 
-  const turnOn = (step: Heard): void => {
+  const turnOn = (step: Step): void => {
     for (const { turn, to } of step.node.turnsFrom) {
       if (passes(step, to)) continue;
       for (const carry of turn.carries)
-        for (const signal of turnedSignals(to, carry, step.signal)) send(next(step, to, { signal }));
+        for (const signal of turnedSignals(to, carry, step.signal)) send(next(step, to, signal));
     }
   };
 
   const hear = (step: Step): void => {
     const by = hearing(step.node, step.signal, step.confirmed);
     if (typeof by === 'string') return;
-    const taken = { ...step, by };
-    const list = heard.get(step.node.kit) ?? [];
-    heard.set(step.node.kit, list);
-    list.push(taken);
-    turnOn(taken);
+    const { kit } = step.node;
+    const list = heard.get(kit);
+    if (list === undefined) heard.set(kit, [{ step, by }]);
+    else list.push({ step, by });
+    turnOn(step);
   };
 
   const arriveAt = (step: Step): void => {
@@ -130,7 +145,7 @@ const search = (reading: ReadingId) => {
     for (const own of step.node.memberships) {
       if (!own.talks) continue;
       for (const { node, confirmed } of listenersOn(own.net))
-        if (!passes(step, node)) arriveAt(next(step, node, { confirmed: own.confirmed || confirmed }));
+        if (!passes(step, node)) arriveAt(next(step, node, step.signal, step.confirmed || own.confirmed || confirmed));
     }
     const cameInside = step.before?.node.group.includes(step.node) === true;
     if (!cameInside) for (const peer of step.node.group) if (!passes(step, peer)) send(next(step, peer));
@@ -138,7 +153,6 @@ const search = (reading: ReadingId) => {
 
   const run = (): Reach => {
     for (let length = 1; length < queue.length; length += 1) for (const step of queue[length] ?? []) leave(step);
-    for (const list of heard.values()) list.sort((a, b) => a.length - b.length);
     return { sent, heard };
   };
   return { send, run };
@@ -153,7 +167,7 @@ export const reachOf = ({ nodes }: PortNetwork, reading: ReadingId, makes: Makes
   for (const node of nodes.values())
     for (const own of ownSignals(node, reading)) {
       const signal = makes(node, own);
-      if (signal !== undefined) send({ node, signal, before: undefined, length: 1, confirmed: false });
+      if (signal !== undefined) send({ node, signal, before: undefined, source: node, length: 1, confirmed: false });
     }
   return run();
 };

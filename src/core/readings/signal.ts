@@ -1,9 +1,9 @@
 import type { Reference, Sends } from '../boat/sheet.ts';
 import type { MessageReading } from '../facts/message-readings.ts';
-import { readingsOf } from '../facts/message-readings.ts';
 import { pgnInfo } from '../facts/pgns.ts';
 import type { ReadingId } from '../facts/reading-ids.ts';
 import { lostRateEveryMs, usualEveryMs } from '../facts/sentence-rates.ts';
+import type { Giving } from './port-messages.ts';
 import type { PortNode, TurnFrom } from './port-network.ts';
 
 /** One reading as it leaves a port: the message it is written in and what is still known of it. */
@@ -24,10 +24,6 @@ export interface Signal {
 }
 
 type Carry = TurnFrom['turn']['carries'][number];
-interface Giving {
-  readonly sent: Sends;
-  readonly entry: MessageReading;
-}
 
 /** Speed of an NMEA 0183 port whose sheet gives none, bit/s: the speed of the plain standard. */
 export const usualBaud = 4800;
@@ -36,30 +32,6 @@ const usualRate = ({ pgn, sentence }: Sends): number | undefined => {
   if (pgn !== undefined) return pgnInfo(pgn)?.everyMs;
   return sentence === undefined ? undefined : usualEveryMs(sentence);
 };
-
-/**
- * Whether a port that sends a message gives this one reading with it. What a message may carry but seldom does counts
- * where the sheet says so, by the bare reading beside it or by a turn; where it names one of several kinds, only that.
- */
-const isGiven = (node: PortNode, entry: MessageReading, all: readonly MessageReading[]): boolean => {
-  if (entry.oneOf !== true && entry.ifSaid !== true) return true;
-  if (node.said.has(entry.reading)) return true;
-  if (entry.ifSaid === true) return false;
-  return !all.some((other) => other.oneOf === true && node.said.has(other.reading));
-};
-
-const formKey = ({ pgn, sentence, instance, everyMs }: Sends): string =>
-  [pgn ?? '', sentence ?? '', instance ?? -1, everyMs ?? ''].join(' ');
-
-/** The entries of a port's `sends` that give a reading, in one order whatever the order of the sheet. */
-const givingOf = (node: PortNode, reading: ReadingId): Giving[] =>
-  (node.port.sends ?? [])
-    .flatMap((sent) => {
-      const all = readingsOf(sent);
-      const entry = all.find((said) => said.reading === reading);
-      return entry !== undefined && isGiven(node, entry, all) ? [{ sent, entry }] : [];
-    })
-    .sort((a, b) => (formKey(a.sent) < formKey(b.sent) ? -1 : 1));
 
 const written = (node: PortNode, { sent, entry }: Giving) => ({
   reading: entry.reading,
@@ -74,7 +46,7 @@ const written = (node: PortNode, { sent, entry }: Giving) => ({
  */
 export const ownSignals = (node: PortNode, reading: ReadingId): Signal[] => {
   if (node.carriedTo.has(reading)) return [];
-  return givingOf(node, reading).flatMap((giving) => {
+  return (node.gives.get(reading) ?? []).flatMap((giving) => {
     const own = node.instances.get(reading) ?? [giving.sent.instance];
     const instances = node.port.protocol === 'nmea0183' ? [undefined] : own;
     return instances.map((instance) => ({
@@ -123,7 +95,7 @@ const turnedRate = (came: Signal, carry: Carry, sent: Sends): number | undefined
 export const turnedSignals = (node: PortNode, carry: Carry, came: Signal): Signal[] => {
   if (carry.reading !== came.reading) return [];
   if (carry.instance !== undefined && carry.instance !== came.instance) return [];
-  const all = givingOf(node, came.reading);
+  const all = node.gives.get(came.reading) ?? [];
   return all.flatMap((giving) => {
     const { sent, entry } = giving;
     const instance = turnedInstance(node, { came, carry, sent, all });

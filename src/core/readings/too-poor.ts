@@ -1,7 +1,7 @@
 import type { Need } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import type { Hears } from '../boat/sheet.ts';
-import { type Heard, type Step, stepsOf } from './reach.ts';
+import { type Step, stepsOf } from './reach.ts';
 import type { Reaches } from './reaches.ts';
 import type { Signal } from './signal.ts';
 import { type Shortfall, shortfalls, type Wanted, wantedOf } from './wanted.ts';
@@ -112,10 +112,9 @@ export const tooPoor = (reaches: Reaches, need: Need): WhyNot | undefined => {
     const found = poorOf(steps, wantedOf(need, by), hasVariation);
     return found === undefined ? [] : [found];
   };
-  const isFromOutside = (step: Heard): boolean => stepsOf(step)[0]?.node.kit !== need.at;
   const heard = (reaches.of(need.reading).heard.get(need.at) ?? [])
-    .filter(isFromOutside)
-    .flatMap((step) => step.by.flatMap((by) => poor(stepsOf(step), by)));
+    .filter(({ step }) => step.source.kit !== need.at)
+    .flatMap(({ step, by }) => by.flatMap((one) => poor(stepsOf(step), one)));
   const own = reaches.ownOf(need.at, need.reading).flatMap((step) => poor([step]));
   const [best] = [...heard, ...own].sort(byMerit);
   return best === undefined ? undefined : { link: linkOf(best), ...says(reaches, best, need) };

@@ -1,5 +1,4 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
-import { readingsOf } from '../facts/message-readings.ts';
 import type { ReadingId } from '../facts/reading-ids.ts';
 import type { ReadingEntry } from '../plan-shape.ts';
 import type { PortNode } from './port-network.ts';
@@ -26,8 +25,7 @@ export const asMessage = ({ message }: Pick<Signal, 'message'>): string =>
 
 /** The messages by which a port would take a reading in: "DPT or PGN 128267". */
 export const heardAs = (node: PortNode, reading: ReadingId): string =>
-  (node.port.hears ?? [])
-    .filter((heard) => readingsOf(heard).some((entry) => entry.reading === reading))
+  (node.hears.get(reading) ?? [])
     .flatMap((heard) => heard.pgn ?? heard.sentence ?? [])
     .map(messageWords)
     .sort()
