@@ -188,7 +188,10 @@ export const pinsSchema = z.strictObject({
   ),
 });
 
-export const limitOverrideSchema = z.strictObject({ value: z.number(), reason: z.string().min(1).max(400) });
+export const limitOverrideSchema = z.strictObject({
+  value: z.number().meta({ unit: 'that of the limit' }),
+  reason: z.string().min(1).max(400),
+});
 
 export const acceptedSchema = z.strictObject({
   finding: z.string().min(1).max(400),

@@ -4,7 +4,8 @@ import * as z from 'zod';
 export const idSchema = z
   .string()
   .regex(/^[a-z][a-z0-9-]*$/, 'An id starts with a small letter and holds small letters, digits and hyphens only.')
-  .max(64);
+  .max(64)
+  .meta({ id: 'Id' });
 
 /** A reference to a port or a plug of a unit: `kit.port`. */
 export const dottedIdSchema = z

@@ -16,7 +16,8 @@ export const measureSchema = z
   .refine((measure) => (measure.lessM ?? 0) <= measure.valueM, {
     message: 'The length less its doubt would be below nothing; make lessM smaller.',
     path: ['lessM'],
-  });
+  })
+  .meta({ id: 'Measure' });
 export type Measure = z.infer<typeof measureSchema>;
 
 export interface LengthMm {

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { readingIds } from '../facts/reading-ids.ts';
-import { dottedIdSchema, idSchema } from './ids.ts';
+import { idSchema } from './ids.ts';
 import { measureSchema } from './measure.ts';
 
 export const protocols = [
@@ -21,7 +21,7 @@ export const protocols = [
 export const protocolSchema = z.enum(protocols);
 export type Protocol = z.infer<typeof protocolSchema>;
 
-export const readingSchema = z.enum(readingIds);
+export const readingSchema = z.enum(readingIds).meta({ id: 'Reading' });
 const instanceSchema = z.int().min(0).max(252);
 const everyMsSchema = z.number().positive().max(86_400_000).meta({ unit: 'ms' });
 export const referenceSchema = z.enum(['true', 'magnetic', 'water', 'ground', 'keel', 'waterline', 'transducer']);
@@ -131,8 +131,8 @@ export type Turn = z.infer<typeof turnSchema>;
 export const powerSchema = z
   .strictObject({
     port: idSchema,
-    typical: z.number().min(0).max(100_000),
-    max: z.number().min(0).max(100_000),
+    typical: z.number().min(0).max(100_000).meta({ unit: 'A or W, as unit says' }),
+    max: z.number().min(0).max(100_000).meta({ unit: 'A or W, as unit says' }),
     unit: z.enum(['A', 'W']),
     behaves: z.enum(['current', 'power']),
     atV: z.exactOptional(z.number().positive().max(1000).meta({ unit: 'V' })),
@@ -193,5 +193,3 @@ export const changeSchema = z.strictObject({
   value: z.exactOptional(z.json()),
   how: z.enum(['manual', 'recording', 'seen']),
 });
-
-export const portRefSchema = dottedIdSchema;

@@ -22,7 +22,7 @@ const freeName = (taken: readonly string[], date: Date): string => {
 };
 
 /** Where the backups of a boat file are: `gannet.backups` beside `gannet.boat.json`. */
-export const backupFolder = (path: string): string =>
+const backupFolder = (path: string): string =>
   join(dirname(path), `${basename(path).replace(/(\.boat)?\.json$/, '')}.backups`);
 
 /**
