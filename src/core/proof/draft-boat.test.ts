@@ -4,6 +4,7 @@ import { inventedDevices, recordBus } from '../../../tests/recordings/invented-b
 import { littleEndian } from '../../../tests/recordings/payloads.ts';
 import { surveyRecording } from '../../../tests/recordings/survey-recording.ts';
 import { candumpBytes } from '../../../tests/recordings/write-recording.ts';
+import { layoutProblems } from '../backbone/layout-problems.ts';
 import { readBoat } from '../boat/read-boat.ts';
 import { writeBoat } from '../boat/write-boat.ts';
 import { draftBoat } from './draft-boat.ts';
@@ -71,6 +72,13 @@ describe('the boat drafted from a recording', () => {
     expect(portOf('position-antenna-2').len).toBe(3);
     expect(portOf('display-1')).not.toHaveProperty('len');
     expect(portOf('tank-adapter-8')).not.toHaveProperty('len');
+  });
+
+  test('has a feed, so that a layout of its bus can be looked for', () => {
+    const [problem] = layoutProblems(boat);
+    expect(problem?.devices).toHaveLength(boat.kit.length);
+    expect(problem?.feed.mv).toBeGreaterThan(9000);
+    expect(problem?.feed.reach).toHaveLength(1);
   });
 
   test('shows no text of a maker and no number of a unit outside its identity', () => {

@@ -1,5 +1,6 @@
 import type { Boat, Kit } from '../boat/boat-schema.ts';
 import type { Plug, Sheet } from '../boat/sheet.ts';
+import { lenCurrent } from '../facts/bus-limits.ts';
 import { draftSends, isAlwaysEmpty } from './draft-sends.ts';
 import { senderKind } from './sender-words.ts';
 import type { SurveyReport, SurveySender } from './survey-report.ts';
@@ -73,9 +74,34 @@ const kitOf = (unit: Unit): Kit => ({
   ...(unit.sender.name === undefined ? {} : { identity: unit.sender.name.hex }),
 });
 
+/** Amperes a small feed of a bus carries; a fuller bus is drafted on a larger one. */
+const smallFeedA = 4;
+
+/** A bus that runs is fed from somewhere: without any feed the plan could only say that none is possible. */
+const supplyOf = ({ lenSum }: SurveyReport): Boat['supply'] => ({
+  banks: [{ id: 'bank', place: placeId, chemistry: 'flooded', nominalV: 12, capacityAh: 100, for: 'house' }],
+  panels: [
+    {
+      id: 'panel',
+      place: placeId,
+      from: 'bank',
+      circuits: [
+        {
+          id: 'bus-feed',
+          name: 'bus feed, guessed',
+          ratingA: (lenSum * lenCurrent.value) / 1000 > smallFeedA ? 10 : 5,
+          kind: 'fuse',
+          feeds: [busId],
+        },
+      ],
+    },
+  ],
+  dcdc: [],
+});
+
 /**
  * A boat file drafted from a recording: one unit for each NAME, or for each address that showed none, all in one place
- * on one bus. Hull and place are stand-ins until someone measures. Numbers of units are those of the survey.
+ * on one bus. Hull, place and supply are stand-ins until someone measures. Numbers of units are those of the survey.
  */
 export const draftBoat = (report: SurveyReport): Boat => {
   const units = unitsOf(report);
@@ -110,6 +136,6 @@ export const draftBoat = (report: SurveyReport): Boat => {
               hold: 'fixed',
             },
           ],
-    supply: { banks: [], panels: [], dcdc: [] },
+    supply: supplyOf(report),
   };
 };
