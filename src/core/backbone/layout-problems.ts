@@ -41,6 +41,7 @@ const layoutProblem = ({
   const ports = busPorts(index, bus.id);
   const panel = feedPanel({ index, router, bus: bus.id, devicePlaces: ports.map(({ place }) => place) });
   const prices = boat.prices ?? typicalPrices;
+  const feedMv = panel === undefined ? 0 : panelMv(index, panel);
   const places = [...boat.places].sort((one, other) => byCodeUnit(one.id, other.id));
   const body: Omit<Problem, 'hash'> = {
     format: 1,
@@ -62,13 +63,24 @@ const layoutProblem = ({
     pieces: dropPieces.valuesM.map(thousandths),
     prices: { tee: prices.tee, terminator: prices.terminator, feed: prices.feed },
     feed: {
-      mv: panel === undefined ? 0 : panelMv(index, panel),
+      mv: feedMv,
+      ...(panel === undefined ? {} : { lostMv: lostMv(boat, feedMv) }),
       leadPerM: prices.feedLeadPerM,
       leadMicroOhmPerM: Math.round(feedLead.ohmPerM.value * 1_000_000),
       reach: panel === undefined ? [] : feedReach({ router, places, from: panel.place }),
     },
   };
   return { ...body, hash: bytesToHex(sha256(utf8ToBytes(canonicalJson(body)))) };
+};
+
+/** What may be lost on the way to a device: a regulated supply may lose more than a battery. */
+const lostMv = (boat: Boat, feedMv: number): { warn: number; fail: number } => {
+  const limit = (id: 'warn' | 'fail' | 'regulated-fail'): number =>
+    thousandths(limitOf(boat, `nmea2000-lost-volts-${id}`).value);
+  const isRegulated = feedMv >= thousandths(limitOf(boat, 'nmea2000-regulated-volts').value);
+  return isRegulated
+    ? { warn: limit('regulated-fail'), fail: limit('regulated-fail') }
+    : { warn: limit('warn'), fail: limit('fail') };
 };
 
 const thousandths = (value: number): number => Math.round(value * 1000);

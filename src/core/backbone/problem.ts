@@ -63,9 +63,13 @@ export interface ProblemGrade {
   readonly dropPerM: number;
 }
 
-/** `mv`: volts at the panel with the bank at its lowest; `reach`: route of the feed lead from the panel to each place with tees. */
+/**
+ * `mv`: volts at the panel with the bank at its lowest; `reach`: route of the feed lead from the panel to each place with tees.
+ * `lostMv`: the most that may be lost between panel and any device, within `warn` while any layout fits, else within `fail`.
+ */
 export interface ProblemFeed {
   readonly mv: number;
+  readonly lostMv?: { readonly warn: number; readonly fail: number };
   readonly leadPerM: number;
   readonly leadMicroOhmPerM: number;
   readonly reach: readonly { readonly place: string; readonly mm: number; readonly maxMm: number }[];

@@ -9,8 +9,8 @@ import { writeWalk } from './solver/write-layout.ts';
 
 /**
  * Layouts for a problem, each cheaper than the one before: `proven` when the cost equals the bound, else `gap`. Equal
- * problem and budget give equal layouts. Every grade is searched within its warn limit of length, within its fail limit
- * only where nothing else fits. Where no layout keeping every limit is found, the last and only one yielded is the one that
+ * problem and budget give equal layouts. Every grade is searched within its warn limits of length and
+ * lost volts, within its fail limits only where nothing else fits. Where no layout keeping every limit is found, the last and only one yielded is the one that
  * breaks them least, with status `infeasible`; nothing is yielded where no trunk can be laid at all.
  */
 export function* solveLayout(problem: Problem, budget: Budget): Generator<Layout> {
@@ -49,11 +49,11 @@ export function* solveLayout(problem: Problem, budget: Budget): Generator<Layout
 }
 
 /**
- * Whether a grade need not be searched once a layout is found: a limit of length over the warn limit is for buses that
+ * Whether a grade need not be searched once a layout is found: limits over the warn limits are for buses that
  * nothing else fits, and a grade dearer in every metre only helps where limits kept something cheaper out.
  */
 const cannotBetter = ({
-  ground: { grade, limitMm },
+  ground: { grade, stretched },
   cost,
   searched,
 }: {
@@ -61,21 +61,25 @@ const cannotBetter = ({
   readonly cost: number;
   readonly searched: readonly { readonly grade: ProblemGrade; readonly refusedCost: number }[];
 }): boolean =>
-  limitMm > grade.warnMm ||
+  stretched ||
   searched.some(
     ({ grade: other, refusedCost }) =>
       refusedCost >= cost && other.trunkPerM <= grade.trunkPerM && other.dropPerM <= grade.dropPerM,
   );
 
-/** Every grade within its warn limit, cheapest first, then those whose fail limit is longer within that. */
+/** Whether the fail limits leave more room than the warn limits. */
+const mayStretch = ({ feed: { lostMv } }: Problem, { warnMm, failMm }: ProblemGrade): boolean =>
+  failMm > warnMm || (lostMv !== undefined && lostMv.fail > lostMv.warn);
+
+/** Every grade within its warn limits, cheapest first, then those whose fail limits leave more room within these. */
 const grounds = (problem: Problem): readonly Ground[] => {
   const grades = [...problem.grades].sort(
     (one, other) => one.trunkPerM - other.trunkPerM || one.dropPerM - other.dropPerM || byCodeUnit(one.id, other.id),
   );
-  const ground = (grade: ProblemGrade, limitMm: number): Ground => layGround({ problem, grade, limitMm });
+  const ground = (grade: ProblemGrade, stretched: boolean): Ground => layGround({ problem, grade, stretched });
   return [
-    ...grades.map((grade) => ground(grade, grade.warnMm)),
-    ...grades.filter(({ warnMm, failMm }) => failMm > warnMm).map((grade) => ground(grade, grade.failMm)),
+    ...grades.map((grade) => ground(grade, false)),
+    ...grades.filter((grade) => mayStretch(problem, grade)).map((grade) => ground(grade, true)),
   ];
 };
 

@@ -43,10 +43,11 @@ export interface LeadOption {
   readonly maxMm: number;
 }
 
-/** A problem for one grade and one limit of length, with everything the search asks for found by number. */
+/** A problem for one grade, within its warn limits or stretched to its fail limits, with everything the search asks for found by number. */
 export interface Ground {
   readonly problem: Problem;
   readonly grade: ProblemGrade;
+  readonly stretched: boolean;
   /** how long trunk and farthest pair may be */
   readonly limitMm: number;
   readonly ways: readonly GroundWay[];
@@ -69,11 +70,11 @@ const maPerLen = 50;
 export const layGround = ({
   problem,
   grade,
-  limitMm,
+  stretched,
 }: {
   readonly problem: Problem;
   readonly grade: ProblemGrade;
-  readonly limitMm: number;
+  readonly stretched: boolean;
 }): Ground => {
   const numbers = new Map(problem.places.map(({ id }, number) => [id, number]));
   const ways = usefulWays({ problem, ways: groundWays({ problem, grade, numbers }) });
@@ -88,12 +89,13 @@ export const layGround = ({
   return {
     problem,
     grade,
-    limitMm,
+    stretched,
+    limitMm: stretched ? grade.failMm : grade.warnMm,
     ways,
     waysAt: problem.places.map((_, place) =>
       ways.flatMap(({ a, b }, way) => (a === place || b === place ? [way] : [])),
     ),
-    devices: groundDevices({ problem, grade }),
+    devices: groundDevices({ problem, grade, stretched }),
     spares,
     leads: leads.sort((one, other) => one.cost - other.cost || one.place - other.place),
     fixedCost: 1000 * 2 * prices.terminator,
@@ -137,12 +139,18 @@ const usefulWays = ({
   return useful.length === ways.length ? ways : usefulWays({ problem, ways: useful });
 };
 
+/** The least volts at any device that the limit on lost volts leaves. */
+const leastMv = ({ feed }: Problem, stretched: boolean): number =>
+  feed.lostMv === undefined ? 0 : feed.mv - (stretched ? feed.lostMv.fail : feed.lostMv.warn);
+
 const groundDevices = ({
   problem,
   grade,
+  stretched,
 }: {
   readonly problem: Problem;
   readonly grade: ProblemGrade;
+  readonly stretched: boolean;
 }): GroundDevice[] => {
   const edges = problem.ways
     .filter(({ drop }) => drop)
@@ -161,7 +169,8 @@ const groundDevices = ({
       const boughtMm = pieces.find((piece) => piece >= longestMm) ?? longestMm;
       return [{ place, mm, boughtMm, cost: mm * grade.dropPerM }];
     });
-    return groundDevice({ device, options, dropMm: problem.limits.dropMm });
+    const minMv = Math.max(device.minMv, leastMv(problem, stretched));
+    return groundDevice({ device: { ...device, minMv }, options, dropMm: problem.limits.dropMm });
   });
 };
 

@@ -10,7 +10,7 @@ import { type Ground, layGround } from './ground.ts';
  * this holds whatever the other limits do. It lies well under the optimum of most boats.
  */
 export const layoutBound = (problem: Problem): number => {
-  const bounds = problem.grades.map((grade) => gradeBound(layGround({ problem, grade, limitMm: grade.failMm })));
+  const bounds = problem.grades.map((grade) => gradeBound(layGround({ problem, grade, stretched: true })));
   return Math.min(...bounds);
 };
 
