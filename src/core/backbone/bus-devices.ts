@@ -1,7 +1,8 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
 import { byCodeUnit } from '../boat/ids.ts';
-import { isAboard, lastPhase } from '../boat/phase.ts';
+import { lastPhase } from '../boat/phase.ts';
 import type { Port, Power, Sheet } from '../boat/sheet.ts';
+import { joinsOf } from '../joins/joins-of.ts';
 import { lenOf } from '../network/len-of.ts';
 import { tailOf } from '../ways/tails.ts';
 import type { ProblemDevice } from './problem.ts';
@@ -15,19 +16,17 @@ export interface BusPort {
   readonly sheet: Sheet;
 }
 
-/** The NMEA 2000 ports joined to a bus by the file, of units aboard in the last phase, sorted by id. */
+/** The NMEA 2000 ports joined to a bus, of units aboard in the last phase, sorted by id. */
 export const busPorts = (index: BoatIndex, bus: string): readonly BusPort[] => {
-  const phase = lastPhase(index.boat);
   const found = new Map<string, BusPort>();
-  const members = index.boat.joins
-    .filter((join) => join.kind === 'nmea2000' && join.bus === bus && join.hold === 'fixed')
+  const members = joinsOf(index, lastPhase(index.boat))
+    .filter((join) => join.kind === 'nmea2000' && join.bus === bus)
     .flatMap((join) => join.members);
   for (const member of members) {
     const unit = index.kit.get(member.kit);
     const sheet = index.sheetOf.get(member.kit);
     const port = sheet?.ports.find((entry) => entry.id === member.port);
     if (unit === undefined || sheet === undefined || port?.protocol !== 'nmea2000') continue;
-    if (!isAboard(unit, phase)) continue;
     const id = `${member.kit}.${member.port}`;
     found.set(id, { id, kit: member.kit, place: unit.place, port, sheet });
   }

@@ -7,7 +7,7 @@ import type { WayLength } from './way-lengths.ts';
 
 /**
  * The cable between a unit's place and its plug, in millimetres: what was entered for the unit, else the usual tail for
- * this kind of line. A usual tail is an allowance, so no doubt is laid on top of it.
+ * this kind of line. A usual tail is an allowance, cut to length on the spot: it is no guess, and no doubt is laid on top.
  *
  * @example tailOf({ index, kit: 'display', kind: 'drop' }) // { mm: 600, longestMm: 700, guessed: false }
  */
@@ -23,7 +23,7 @@ export const tailOf = ({
   const entered = index.kit.get(kit)?.tail;
   if (entered !== undefined) return enteredTail(entered);
   const mm = Math.round(usualTail({ kind, sheet: index.sheetOf.get(kit) }).value * 1000);
-  return { mm, longestMm: mm, guessed: true };
+  return { mm, longestMm: mm, guessed: false };
 };
 
 const enteredTail = (tail: NonNullable<Kit['tail']>): WayLength => {

@@ -1,0 +1,98 @@
+import type { BoatIndex } from '../boat/boat-index.ts';
+import { byCodeUnit, splitDotted } from '../boat/ids.ts';
+import { isAboard, lastPhase } from '../boat/phase.ts';
+import type { Panel } from '../boat/supply.ts';
+import { defaultTail } from '../facts/defaults.ts';
+import type { LineEntry } from '../plan-shape.ts';
+import { keptCables, keptLine, type LineEnd, type LineGap, laidLine, lineId } from './line-entry.ts';
+import type { Router } from './routes.ts';
+import { tailOf } from './tails.ts';
+import type { WayLength } from './way-lengths.ts';
+
+/** The feeds of units from panels, sorted by id; the circuits on each; and the feeds no way leads for. */
+export interface FeedLines {
+  readonly lines: readonly LineEntry[];
+  /** circuit ids by line id */
+  readonly circuitsOf: ReadonlyMap<string, readonly string[]>;
+  readonly gaps: readonly LineGap[];
+}
+
+interface Wanted {
+  readonly panel: Panel;
+  readonly kit: string;
+  readonly ends: readonly [LineEnd, LineEnd];
+  readonly circuits: string[];
+}
+
+/** What a lead needs at the panel it starts from. */
+export const panelTail = (): WayLength => {
+  const mm = Math.round(defaultTail.dc.value * 1000);
+  return { mm, longestMm: mm, guessed: false };
+};
+
+/**
+ * A feed from its panel to every plug that a circuit feeds, of units aboard in the last phase, by the least length over ways
+ * that allow feeds. Two ports of one plug with circuits of their own are two feeds, told apart by `#port`.
+ */
+export const feedLines = ({ index, router }: { readonly index: BoatIndex; readonly router: Router }): FeedLines => {
+  const lines: LineEntry[] = [];
+  const gaps: LineGap[] = [];
+  const circuitsOf = new Map<string, readonly string[]>();
+  for (const [id, { kit, ends, circuits }] of wantedFeeds(index)) {
+    const cables = keptCables({ index, serves: circuits, kind: 'feed' });
+    const route = router.between({ kind: 'feed', from: ends[0].place, to: ends[1].place });
+    const tails = [panelTail(), tailOf({ index, kit, kind: 'feed' })];
+    const line =
+      keptLine({ index, router, kind: 'feed', ends, cables, loose: true }) ??
+      (route === undefined ? undefined : laidLine({ index, kind: 'feed', ends, route, tails }));
+    circuitsOf.set(id, circuits);
+    if (line === undefined) gaps.push({ kind: 'feed', from: ends[0].name, to: ends[1].name, serves: circuits });
+    else lines.push(line);
+  }
+  return { lines, circuitsOf, gaps };
+};
+
+const wantedFeeds = (index: BoatIndex): ReadonlyMap<string, Wanted> => {
+  const fed = fedPorts(index);
+  const plugPorts = new Map<string, Set<string>>();
+  for (const { plug, port } of fed) plugPorts.set(plug, (plugPorts.get(plug) ?? new Set()).add(port));
+  const wanted = new Map<string, Wanted>();
+  for (const { panel, circuit, kit, plug, port, place } of fed) {
+    const name = (plugPorts.get(plug)?.size ?? 0) > 1 ? `${plug}#${port}` : plug;
+    const id = lineId({ kind: 'feed', ends: [name, panel.id] });
+    const ends = [
+      { name: panel.id, place: panel.place },
+      { name, place },
+    ] as const;
+    const known = wanted.get(id);
+    if (known === undefined) wanted.set(id, { panel, kit, ends, circuits: [circuit] });
+    else if (!known.circuits.includes(circuit)) known.circuits.push(circuit);
+  }
+  return new Map([...wanted].sort(([one], [other]) => byCodeUnit(one, other)));
+};
+
+interface FedPort {
+  readonly panel: Panel;
+  readonly circuit: string;
+  readonly kit: string;
+  readonly plug: string;
+  readonly port: string;
+  readonly place: string;
+}
+
+const fedPorts = (index: BoatIndex): readonly FedPort[] => {
+  const phase = lastPhase(index.boat);
+  const fed: FedPort[] = [];
+  for (const panel of [...index.panels.values()].sort((one, other) => byCodeUnit(one.id, other.id))) {
+    for (const circuit of [...panel.circuits].sort((one, other) => byCodeUnit(one.id, other.id))) {
+      for (const target of circuit.feeds.filter((entry) => entry.includes('.'))) {
+        const { kit, part: port } = splitDotted(target);
+        const unit = index.kit.get(kit);
+        const plug = index.sheetOf.get(kit)?.ports.find((entry) => entry.id === port)?.onPlug;
+        if (unit === undefined || plug === undefined || !isAboard(unit, phase)) continue;
+        fed.push({ panel, circuit: circuit.id, kit, plug: `${kit}.${plug}`, port, place: unit.place });
+      }
+    }
+  }
+  return fed;
+};
