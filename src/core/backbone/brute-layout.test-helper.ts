@@ -86,7 +86,18 @@ interface Hung {
   readonly step: number;
 }
 
-const volts = (problem: Problem, grade: ProblemGrade, hung: readonly Hung[], feed: Step & { at: number }): boolean => {
+interface Limits {
+  readonly lengthMm: number;
+  readonly lostMv: number;
+}
+
+const volts = (
+  problem: Problem,
+  grade: ProblemGrade,
+  limits: Limits,
+  hung: readonly Hung[],
+  feed: Step & { at: number },
+): boolean => {
   const reach = problem.feed.reach.find(({ place }) => place === feed.place);
   if (reach === undefined) return false;
   const sum = (list: readonly Hung[]): number => list.reduce((ma, next) => ma + next.ma, 0);
@@ -100,7 +111,7 @@ const volts = (problem: Problem, grade: ProblemGrade, hung: readonly Hung[], fee
       const shared = sameSide ? Math.min(Math.abs(device.x - feed.mm), Math.abs(other.x - feed.mm)) : 0;
       lost += grade.microOhmPerM * shared * other.ma;
     }
-    return problem.feed.mv - (2 * lost) / 1e9 >= device.minMv;
+    return problem.feed.mv - (2 * lost) / 1e9 >= device.minMv && (2 * lost) / 1e9 <= limits.lostMv;
   });
 };
 
@@ -119,7 +130,7 @@ const farthest = (trunkMm: number, hung: readonly Hung[]): number => {
 const cheapestOnWalk = ({
   problem,
   grade,
-  limitMm,
+  limits,
   walk,
   trunkCost,
   under,
@@ -127,7 +138,7 @@ const cheapestOnWalk = ({
 }: {
   problem: Problem;
   grade: ProblemGrade;
-  limitMm: number;
+  limits: Limits;
   walk: readonly Step[];
   trunkCost: number;
   under: number;
@@ -153,12 +164,12 @@ const cheapestOnWalk = ({
       return;
     }
     if (hung.reduce((sum, { boughtMm }) => sum + boughtMm, 0) > problem.limits.dropsMm) return;
-    if (farthest(walk.at(-1)?.mm ?? 0, hung) > limitMm) return;
+    if (farthest(walk.at(-1)?.mm ?? 0, hung) > limits.lengthMm) return;
     for (const [at, step] of walk.entries()) {
       const reach = problem.feed.reach.find((entry) => entry.place === step.place);
       if (place(step.place)?.tees !== true || reach === undefined) continue;
       const fed = cost + 1000 * (problem.prices.tee + problem.prices.feed) + reach.mm * problem.feed.leadPerM;
-      if (fed < best && volts(problem, grade, hung, { ...step, at })) best = fed;
+      if (fed < best && volts(problem, grade, limits, hung, { ...step, at })) best = fed;
     }
   };
   hang([], trunkCost);
@@ -168,12 +179,12 @@ const cheapestOnWalk = ({
 const cheapestOfGrade = ({
   problem,
   grade,
-  limitMm,
+  limits,
   most,
 }: {
   problem: Problem;
   grade: ProblemGrade;
-  limitMm: number;
+  limits: Limits;
   most: readonly number[];
 }): number => {
   const drop = dropLengths(problem);
@@ -193,7 +204,7 @@ const cheapestOfGrade = ({
         if (!ends.includes(last) || last < start || !spares.every(({ id }) => passes.has(id))) continue;
         const spareCost = spares.reduce((sum, entry) => sum + entry.spares * 1000 * problem.prices.tee, 0);
         const under = best;
-        best = cheapestOnWalk({ problem, grade, limitMm, walk, trunkCost: trunkCost + spareCost, under, drop });
+        best = cheapestOnWalk({ problem, grade, limits, walk, trunkCost: trunkCost + spareCost, under, drop });
       }
     }
   }
@@ -208,11 +219,12 @@ const cheapestOfGrade = ({
 export const bruteLayout = (problem: Problem, { timesMore = 0 } = {}): BruteLayout | undefined => {
   const most = problem.ways.map(({ trunk }) => (trunk === 2 ? trunk + timesMore : trunk));
   if (problem.devices.length > problem.limits.devices) return undefined;
-  for (const limit of ['warnMm', 'failMm'] as const) {
+  for (const limit of ['warn', 'fail'] as const) {
+    const lostMv = problem.feed.lostMv?.[limit] ?? Number.POSITIVE_INFINITY;
     const found = problem.grades
       .map((grade) => ({
         grade: grade.id,
-        cost: cheapestOfGrade({ problem, grade, limitMm: grade[limit], most }),
+        cost: cheapestOfGrade({ problem, grade, limits: { lengthMm: grade[`${limit}Mm`], lostMv }, most }),
       }))
       .sort((one, other) => one.cost - other.cost)[0];
     if (found !== undefined && Number.isFinite(found.cost)) return found;

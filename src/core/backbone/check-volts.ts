@@ -42,15 +42,31 @@ export const lostVolts = ({
   for (const load of loads.filter(({ boughtMm }) => Number.isFinite(boughtMm))) {
     const sharedFine = loads.reduce((sum, other) => sum + sharedMm(load.awayMm, other.awayMm) * other.ma, 0);
     const fine = 2 * (grade.microOhmPerM * (sharedFine + load.boughtMm * load.ma) + leadFine);
-    const { mv, lostMv } = problem.feed;
-    if (mv * fineInMv - fine < load.minMv * fineInMv) {
-      const leftV = Math.floor(mv - fine / fineInMv) / 1000;
-      broken.push(`${load.tee} is left with ${leftV} V; it needs ${load.minMv / 1000} V.`);
-    }
-    if (lostMv !== undefined && fine > lostMv.fail * fineInMv) {
-      const lostV = Math.ceil(fine / fineInMv) / 1000;
-      broken.push(`${lostV} V are lost on the way to ${load.tee}; the limit is ${lostMv.fail / 1000} V.`);
-    }
+    broken.push(...brokenVolts({ problem, load, fine }));
+  }
+  return broken;
+};
+
+const brokenVolts = ({
+  problem: {
+    feed: { mv, lostMv },
+  },
+  load,
+  fine,
+}: {
+  readonly problem: Problem;
+  readonly load: MeasuredDrop;
+  /** what is lost on the way to it, 1e-9 mV */
+  readonly fine: number;
+}): string[] => {
+  const broken: string[] = [];
+  if (mv * fineInMv - fine < load.minMv * fineInMv) {
+    const leftV = Math.floor(mv - fine / fineInMv) / 1000;
+    broken.push(`${load.tee} is left with ${leftV} V; it needs ${load.minMv / 1000} V.`);
+  }
+  if (lostMv !== undefined && fine > lostMv.fail * fineInMv) {
+    const lostV = Math.ceil(fine / fineInMv) / 1000;
+    broken.push(`${lostV} V are lost on the way to ${load.tee}; the limit is ${lostMv.fail / 1000} V.`);
   }
   return broken;
 };

@@ -4,6 +4,7 @@ import { type BoatIndex, indexBoat } from '../boat/boat-index.ts';
 import type { Boat, Bus, GradeId, Place, Way } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import { limitOf } from '../boat/limit-of.ts';
+import type { Panel } from '../boat/supply.ts';
 import { feedLead } from '../facts/cable-grades.ts';
 import { defaultTail, dropPieces, supplyDefaults } from '../facts/defaults.ts';
 import { typicalPrices } from '../facts/prices.ts';
@@ -41,7 +42,6 @@ const layoutProblem = ({
   const ports = busPorts(index, bus.id);
   const panel = feedPanel({ index, router, bus: bus.id, devicePlaces: ports.map(({ place }) => place) });
   const prices = boat.prices ?? typicalPrices;
-  const feedMv = panel === undefined ? 0 : panelMv(index, panel);
   const places = [...boat.places].sort((one, other) => byCodeUnit(one.id, other.id));
   const body: Omit<Problem, 'hash'> = {
     format: 1,
@@ -62,15 +62,29 @@ const layoutProblem = ({
     },
     pieces: dropPieces.valuesM.map(thousandths),
     prices: { tee: prices.tee, terminator: prices.terminator, feed: prices.feed },
-    feed: {
-      mv: feedMv,
-      ...(panel === undefined ? {} : { lostMv: lostMv(boat, feedMv) }),
-      leadPerM: prices.feedLeadPerM,
-      leadMicroOhmPerM: Math.round(feedLead.ohmPerM.value * 1_000_000),
-      reach: panel === undefined ? [] : feedReach({ router, places, from: panel.place }),
-    },
+    feed: problemFeed({ index, router, places, panel, leadPerM: prices.feedLeadPerM }),
   };
   return { ...body, hash: bytesToHex(sha256(utf8ToBytes(canonicalJson(body)))) };
+};
+
+const problemFeed = ({
+  index,
+  router,
+  places,
+  panel,
+  leadPerM,
+}: {
+  readonly index: BoatIndex;
+  readonly router: Router;
+  readonly places: readonly Place[];
+  readonly panel: Panel | undefined;
+  readonly leadPerM: number;
+}): ProblemFeed => {
+  const lead = { leadPerM, leadMicroOhmPerM: Math.round(feedLead.ohmPerM.value * 1_000_000) };
+  if (panel === undefined) return { mv: 0, ...lead, reach: [] };
+  const mv = panelMv(index, panel);
+  const reach = feedReach({ router, places, from: panel.place });
+  return { mv, lostMv: lostMv(index.boat, mv), ...lead, reach };
 };
 
 /** What may be lost on the way to a device: a regulated supply may lose more than a battery. */

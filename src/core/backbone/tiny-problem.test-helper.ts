@@ -62,6 +62,10 @@ export const tinyProblem: fc.Arbitrary<Problem> = fc.integer({ min: 3, max: 6 })
       3000,
       fc.integer({ min: 5, max: 20 }).map((n) => n * 50),
     ),
+    lostMv: usually(
+      1500,
+      fc.integer({ min: 2, max: 40 }).map((n) => n * 10),
+    ),
     pieces: usually<number[]>([], fc.constant([500, 1000, 2000, 5000])),
     leadPerM: fc.constantFrom(0, 200, 700),
     trunkPerM: fc.constantFrom(200, 400, 400, 900),
@@ -94,6 +98,7 @@ const tinyFrom = ({
     warnMm: number;
     moreMm: number;
     maxMa: number;
+    lostMv: number;
     pieces: number[];
     leadPerM: number;
     trunkPerM: number;
@@ -127,6 +132,7 @@ const tinyFrom = ({
     pieces: limits.pieces,
     feed: {
       mv: 11_500,
+      lostMv: { warn: limits.lostMv, fail: limits.lostMv + 20 },
       leadPerM: limits.leadPerM,
       leadMicroOhmPerM: 14_200,
       reach: places.flatMap(({ id, tees }, n) => {

@@ -1,5 +1,5 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
-import type { LineKind } from '../boat/boat-schema.ts';
+import type { LineKind, Way } from '../boat/boat-schema.ts';
 import { type Route, type RouteEdge, shortestRoutes } from '../network/shortest-route.ts';
 import { allowsLine } from './allowed-lines.ts';
 import { type WayLength, wayLengths } from './way-lengths.ts';
@@ -25,26 +25,14 @@ export interface Router {
  */
 export const makeRouter = (index: BoatIndex): Router => {
   const lengths = wayLengths({ ways: index.boat.ways, places: index.places });
-  const edgesByKind = new Map<LineKind, readonly RouteEdge[]>();
   const routesByStart = new Map<string, ReadonlyMap<string, Route>>();
-
-  const edgesFor = (kind: LineKind): readonly RouteEdge[] => {
-    const known = edgesByKind.get(kind);
-    if (known !== undefined) return known;
-    const edges = index.boat.ways.flatMap((way): RouteEdge[] => {
-      const length = lengths.get(way.id);
-      if (length === undefined || !allowsLine(way, kind)) return [];
-      return [{ id: way.id, a: way.ends[0], b: way.ends[1], mm: length.mm, longestMm: length.longestMm }];
-    });
-    edgesByKind.set(kind, edges);
-    return edges;
-  };
+  const edgesByKind = new Map<LineKind, readonly RouteEdge[]>();
 
   const routesFor = (kind: LineKind, from: string): ReadonlyMap<string, Route> => {
     const key = `${kind} ${from}`;
-    const known = routesByStart.get(key);
-    if (known !== undefined) return known;
-    const routes = shortestRoutes({ edges: edgesFor(kind), from });
+    const edges = edgesByKind.get(kind) ?? edgesFor({ ways: index.boat.ways, lengths, kind });
+    const routes = routesByStart.get(key) ?? shortestRoutes({ edges, from });
+    edgesByKind.set(kind, edges);
     routesByStart.set(key, routes);
     return routes;
   };
@@ -71,6 +59,21 @@ export const makeRouter = (index: BoatIndex): Router => {
     },
   };
 };
+
+const edgesFor = ({
+  ways,
+  lengths,
+  kind,
+}: {
+  readonly ways: readonly Way[];
+  readonly lengths: ReadonlyMap<string, WayLength>;
+  readonly kind: LineKind;
+}): readonly RouteEdge[] =>
+  ways.flatMap((way): RouteEdge[] => {
+    const length = lengths.get(way.id);
+    if (length === undefined || !allowsLine(way, kind)) return [];
+    return [{ id: way.id, a: way.ends[0], b: way.ends[1], mm: length.mm, longestMm: length.longestMm }];
+  });
 
 /** Lengths laid end to end. */
 export const addLengths = (lengths: readonly WayLength[]): WayLength => ({

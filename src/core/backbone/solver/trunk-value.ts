@@ -45,17 +45,9 @@ export const trunkValue = ({
     longestMm += n * used.maxMm;
   }
   violation += Math.max(0, longestMm - ground.limitMm);
-  let leastDropsMm = 0;
-  for (const { options, shortest } of ground.devices) {
-    leastDropsMm += shortest.find(({ place }) => passes[place] === 1)?.boughtMm ?? 0;
-    const option = options.find(({ place }) => passes[place] === 1);
-    if (option === undefined) violation += missingMm;
-    else {
-      cost += option.cost + ground.teeCost;
-      violation += Math.max(0, option.boughtMm - ground.problem.limits.dropMm);
-    }
-  }
-  violation += Math.max(0, leastDropsMm - ground.problem.limits.dropsMm);
+  const drops = cheapestDrops({ ground, passes });
+  violation += drops.violation;
+  cost += drops.cost;
   for (const { place, count } of ground.spares) {
     if (passes[place] === 1) cost += count * ground.teeCost;
     else violation += count * missingMm;
@@ -64,4 +56,25 @@ export const trunkValue = ({
   if (lead === undefined) violation += missingMm;
   else cost += lead.cost + ground.feedCost;
   return { violation, cost, trunkMm };
+};
+
+const cheapestDrops = ({
+  ground,
+  passes,
+}: {
+  readonly ground: Ground;
+  readonly passes: Uint8Array;
+}): Pick<Value, 'violation' | 'cost'> => {
+  const { dropMm, dropsMm } = ground.problem.limits;
+  let [violation, cost, leastDropsMm] = [0, 0, 0];
+  for (const { options, shortest } of ground.devices) {
+    leastDropsMm += shortest.find(({ place }) => passes[place] === 1)?.boughtMm ?? 0;
+    const option = options.find(({ place }) => passes[place] === 1);
+    if (option === undefined) violation += missingMm;
+    else {
+      cost += option.cost + ground.teeCost;
+      violation += Math.max(0, option.boughtMm - dropMm);
+    }
+  }
+  return { violation: violation + Math.max(0, leastDropsMm - dropsMm), cost };
 };
