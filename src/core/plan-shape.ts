@@ -131,6 +131,14 @@ export const lineEntrySchema = z.strictObject({
 });
 export type LineEntry = z.infer<typeof lineEntrySchema>;
 
+/** A line that is wanted and has no route: no way that allows it leads from one end to the other. `serves`: its joins, circuit or bus. */
+export const gapEntrySchema = z.strictObject({
+  kind: lineKindSchema,
+  from: z.string(),
+  to: z.string(),
+  serves: z.array(id),
+});
+
 /** The plan before the rules have read it. */
 export const planDraftSchema = z.strictObject({
   boat: z.string(),
@@ -140,6 +148,7 @@ export const planDraftSchema = z.strictObject({
   readings: z.array(readingEntrySchema),
   buses: z.array(busEntrySchema),
   lines: z.array(lineEntrySchema),
+  gaps: z.array(gapEntrySchema),
 });
 export type PlanDraft = z.infer<typeof planDraftSchema>;
 

@@ -6,6 +6,7 @@ import { canonicalBoat } from './boat/canonical-boat.ts';
 import { lastPhase } from './boat/phase.ts';
 import { joinsOf } from './joins/joins-of.ts';
 import { planBuses } from './plan-buses.ts';
+import { planLines } from './plan-lines.ts';
 import type { Plan, PlanDraft } from './plan-shape.ts';
 import { program } from './program.ts';
 import { arrivals } from './readings/arrivals.ts';
@@ -24,15 +25,13 @@ export const plan = (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(b
   const index = indexBoat(canonicalBoat(boat));
   const problems = layoutProblems(index.boat);
   const buses = planBuses({ index, problems, layouts });
-  const joins = joinsOf(index, phase);
   const draft: PlanDraft = roundPlan({
     boat: boat.name,
     program,
     phase,
-    joins: joins.map((join) => ({ ...join, lines: [] })),
-    readings: arrivals(index, phase, joins),
+    ...planLines({ index, buses, joins: joinsOf(index, lastPhase(boat)) }),
+    readings: arrivals(index, phase, joinsOf(index, phase)),
     buses: buses.map(({ entry }) => entry),
-    lines: [],
   });
   return { ...draft, findings: runRules(rules, { index, plan: draft }) };
 };

@@ -9,6 +9,7 @@ import { voltsTooLow } from './bus/volts-too-low.ts';
 import { manualWithoutNote } from './provenance/manual-without-note.ts';
 import { neededButMissing } from './readings/needed-but-missing.ts';
 import type { Rule } from './rule.ts';
+import { noRouteForLine } from './ways/no-route-for-line.ts';
 import { placeJoinedToNothing } from './ways/place-joined-to-nothing.ts';
 import { shorterThanStraight } from './ways/shorter-than-straight.ts';
 import { baudDiffers } from './wiring/baud-differs.ts';
@@ -26,6 +27,7 @@ export const rules: readonly Rule[] = [
   voltsTooLow,
   manualWithoutNote,
   neededButMissing,
+  noRouteForLine,
   placeJoinedToNothing,
   shorterThanStraight,
   baudDiffers,

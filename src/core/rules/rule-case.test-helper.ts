@@ -59,6 +59,7 @@ export const findingsOf = (rule: Rule, { boat = aBoat().boat, bus = {}, plan = {
       readings: [],
       buses: [{ ...soundBus, ...bus }],
       lines: [],
+      gaps: [],
       ...plan,
     },
   });

@@ -12,6 +12,7 @@ import { busVoltsTooLow } from './faults/bus-volts-too-low.ts';
 import { identitiesSameInstanceTwice } from './faults/identities-same-instance-twice.ts';
 import { provenanceManualWithoutNote } from './faults/provenance-manual-without-note.ts';
 import { readingsNeededButMissing } from './faults/readings-needed-but-missing.ts';
+import { waysNoRouteForLine } from './faults/ways-no-route-for-line.ts';
 import { waysPlaceJoinedToNothing } from './faults/ways-place-joined-to-nothing.ts';
 import { waysShorterThanStraight } from './faults/ways-shorter-than-straight.ts';
 import { wiringBaudDiffers } from './faults/wiring-baud-differs.ts';
@@ -30,6 +31,7 @@ export const faults: readonly Fault[] = [
   identitiesSameInstanceTwice,
   provenanceManualWithoutNote,
   readingsNeededButMissing,
+  waysNoRouteForLine,
   waysPlaceJoinedToNothing,
   waysShorterThanStraight,
   wiringBaudDiffers,

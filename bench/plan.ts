@@ -1,0 +1,46 @@
+import { readFileSync } from 'node:fs';
+import { layoutProblems } from '../src/core/backbone/layout-problems.ts';
+import type { Layout } from '../src/core/backbone/problem.ts';
+import { solveLayout } from '../src/core/backbone/solve-layout.ts';
+import { readBoat } from '../src/core/boat/read-boat.ts';
+import { plan } from '../src/core/plan.ts';
+
+/** Full re-plan after an edit with the layout kept, and the search for a layout, each beside its limit. */
+const runs = 60;
+const limits = { replanP95Ms: 16, firstLayoutMs: 100, lastLayoutMs: 300 };
+
+const sortedMs = (work: () => void): number[] => {
+  const times: number[] = [];
+  for (let run = 0; run < runs; run += 1) {
+    const started = performance.now();
+    work();
+    times.push(performance.now() - started);
+  }
+  return times.sort((a, b) => a - b);
+};
+
+const at = (times: readonly number[], share: number): number => times[Math.floor((times.length - 1) * share)] ?? 0;
+const row = (what: string, ms: number, limitMs: number): void =>
+  console.log(`${what.padEnd(52)} ${ms.toFixed(1).padStart(8)} ms   ${(ms / limitMs).toFixed(2)} of ${limitMs} ms`);
+
+for (const name of ['gannet', 'wreck']) {
+  const text = readFileSync(new URL(`../examples/${name}/${name}.boat.json`, import.meta.url), 'utf8');
+  const boat = readBoat(text);
+  const layouts = new Map<string, Layout>();
+  let firstMs: number | undefined;
+  const started = performance.now();
+  for (const problem of layoutProblems(boat)) {
+    for (const layout of solveLayout(problem, { work: 20_000 })) {
+      firstMs ??= performance.now() - started;
+      layouts.set(problem.hash, layout);
+    }
+  }
+  const lastMs = performance.now() - started;
+  const read = sortedMs(() => readBoat(text));
+  const replan = sortedMs(() => plan(boat, layouts));
+  row(`${name}: first usable layout`, firstMs ?? 0, limits.firstLayoutMs);
+  row(`${name}: search to the end of the work budget`, lastMs, limits.lastLayoutMs);
+  row(`${name}: reading the file, median`, at(read, 0.5), limits.replanP95Ms);
+  row(`${name}: re-plan with the layout kept, median`, at(replan, 0.5), limits.replanP95Ms);
+  row(`${name}: re-plan with the layout kept, p95`, at(replan, 0.95), limits.replanP95Ms);
+}

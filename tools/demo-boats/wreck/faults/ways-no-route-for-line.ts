@@ -1,0 +1,14 @@
+import { lineKinds } from '../../../../src/core/boat/boat-schema.ts';
+import type { Fault } from '../fault.ts';
+
+/** The hole to the roof is kept for data and power, so the coax of the radio has no road to its whip. */
+export const waysNoRouteForLine: Fault = {
+  rule: 'ways/no-route-for-line',
+  about: ['coax-radio'],
+  plant: (boat) => ({
+    ...boat,
+    ways: boat.ways.map((way) =>
+      way.id === 'w11' ? { ...way, allows: lineKinds.filter((kind) => kind !== 'coax') } : way,
+    ),
+  }),
+};
