@@ -4,7 +4,7 @@ import type { Fault } from '../fault.ts';
 /** Both fuel sensors send instance 0, so the two tanks overwrite each other on the display. */
 export const identitiesSameInstanceTwice: Fault = {
   rule: 'identities/same-instance-twice',
-  about: ['fuel-port.n2k', 'fuel-stbd.n2k'],
+  about: ['nav', 'fuel-port', 'fuel-stbd'],
   plant: (boat) =>
     withUnit(boat, 'fuel-stbd', (unit) => ({
       ...unit,
