@@ -191,6 +191,10 @@ export const sources = {
     standing: 'computed',
     text: 'Straight-line resistance fitted to the tables of Omron, DeviceNet Operation Manual, and Bray, Series 70 DeviceNet manual (2000), tables 4 and 5, within 0.011 A.',
   },
+  'drawn-hull-shapes': {
+    standing: 'project choice',
+    text: 'Hull shapes drawn for this project, stretched to the length, beam, draft and air draft entered. No boat was traced.',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof sources;
