@@ -34,6 +34,12 @@ test.each(kinds)('a %s is as long, wide and deep as the boat file says, and stay
   expect(Math.max(...up(side))).toBeLessThanOrEqual(9 + 1e-9);
 });
 
+test.each(kinds)('houses and arches of a %s are lowered where she passes under low bridges', (kind) => {
+  expect(Math.max(...up(hullPattern({ ...size(kind), airDraft: { valueM: 0.5 } }).side))).toBeLessThanOrEqual(
+    0.5 + 1e-6,
+  );
+});
+
 test('seen from above, port and starboard are alike on every kind of boat', () => {
   for (const kind of kinds) {
     for (const part of hullPattern(size(kind)).top) {

@@ -115,7 +115,7 @@ const sloop: HullShape = {
 
 const ketch: HullShape = {
   source,
-  houseTop: 0.21,
+  houseTop: 0.22,
   side: [
     { role: 'rig', path: 'M.998 .134L.586 .965aM.86 .12L.586 .72aM.584 .974aL.192 .667aM.01 .105L.192 .655a' },
     { role: 'spar', path: 'M.58 .08L.582 .974aL.588 .974aL.59 .08Z' },
@@ -149,7 +149,7 @@ const ketch: HullShape = {
 
 const catamaran: HullShape = {
   source,
-  houseTop: 0.26,
+  houseTop: 0.27,
   side: [
     { role: 'rig', path: 'M.93 .13L.561 .93aM.24 .1L.557 .93a' },
     { role: 'spar', path: 'M.554 .1L.556 .94aL.563 .94aL.566 .1Z' },
