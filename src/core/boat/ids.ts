@@ -18,5 +18,4 @@ export const splitDotted = (dotted: string): { kit: string; part: string } => {
   return { kit: dotted.slice(0, dot), part: dotted.slice(dot + 1) };
 };
 
-/** Order of two strings by code unit, the only order used in a plan (never by locale). */
-export const byCodeUnit = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+export { byCodeUnit } from '../units/by-code-unit.ts';

@@ -44,6 +44,11 @@ export const grown = (box: Box, byMm: number): Box => ({
 
 /** How much of the segment a-b, in millimetres, runs inside the box (Liang-Barsky clipping). */
 export const insideMm = (box: Box, a: Point, b: Point): number => {
+  // most lines lie far off: say so before any division
+  if (a[0] < box.leftMm && b[0] < box.leftMm) return 0;
+  if (a[0] > box.rightMm && b[0] > box.rightMm) return 0;
+  if (a[1] < box.topMm && b[1] < box.topMm) return 0;
+  if (a[1] > box.bottomMm && b[1] > box.bottomMm) return 0;
   const run = [b[0] - a[0], b[1] - a[1]] as const;
   let enters = 0;
   let leaves = 1;

@@ -2,7 +2,7 @@ import type { PathStep } from './path-data.ts';
 import { direction, distanceMm, type Point, stepFrom } from './point.ts';
 
 const waveMm = 2.8;
-const heightMm = 0.55;
+const heightMm = 0.45;
 
 /** Control points of the cubic that comes nearest to half a sine wave, as shares of its length and height. */
 const sineControl = { along: 0.3642, across: 4 / 3 };

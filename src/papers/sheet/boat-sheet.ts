@@ -1,0 +1,150 @@
+import { type BoatIndex, indexBoat } from '../../core/boat/boat-index.ts';
+import type { Boat } from '../../core/boat/boat-schema.ts';
+import { hullPattern } from '../../core/facts/hull-patterns.ts';
+import type { Plan } from '../../core/plan-shape.ts';
+import { pathShape } from '../drawing/marks.ts';
+import { polyline, rectangle } from '../drawing/polyline.ts';
+import type { Drawing, Shape } from '../drawing/shapes.ts';
+import { axis } from './axis.ts';
+import { boatView } from './boat-view.ts';
+import { codedKinds, codeOf } from './line-code.ts';
+import { type KeyContents, lineKey } from './line-key.ts';
+import { type SheetFrame, sheetFrame } from './sheet-frame.ts';
+import { leastStripMm } from './strip-layout.ts';
+import { type StripOfBus, stripOfBus } from './strip-nodes.ts';
+import { stripStack, stripStackMm } from './strip-stack.ts';
+import { type UnitMark, unitMarks } from './unit-marks.ts';
+import { sideView, topView } from './view.ts';
+import { viewOfMarks } from './view-of-marks.ts';
+import { type WayBundle, wayBundles } from './way-bundles.ts';
+
+/** Which lines the sheet is about: with `power` the feeds are drawn as well. */
+export type SheetStep = 'lines' | 'power';
+
+export interface SheetBalloon {
+  readonly number: number;
+  /** ids that this balloon stands for */
+  readonly about: readonly string[];
+  readonly label: string;
+  /** ids of the findings (danger, fault, doubt) that fill it */
+  readonly findings: readonly string[];
+}
+
+export interface BoatSheet {
+  readonly drawing: Drawing;
+  readonly balloons: readonly SheetBalloon[];
+}
+
+interface Request {
+  readonly boat: Boat;
+  readonly plan: Plan;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly step?: SheetStep;
+}
+
+const keyOf = (bundles: readonly WayBundle[], plan: Plan): KeyContents => {
+  const drawn = new Set(bundles.flatMap((bundle) => bundle.lanes.map((lane) => lane.code)));
+  const onStrip = plan.buses.length > 0 ? [codeOf('trunk'), codeOf('drop')] : [];
+  const coded = codedKinds.map(codeOf).filter((code) => drawn.has(code) || onStrip.includes(code));
+  const leaving = [...drawn].filter((code) => !codedKinds.some((kind) => codeOf(kind) === code));
+  return {
+    codes: [...coded, ...leaving],
+    guessed: bundles.some((bundle) => bundle.guessed),
+    trunk: plan.buses.length > 0,
+  };
+};
+
+/** The frame is fitted twice: the strips' height is known only once they have been laid. */
+const frameFor = ({
+  request,
+  strips,
+  index,
+  keyMm,
+}: {
+  request: Request;
+  strips: readonly StripOfBus[];
+  index: BoatIndex;
+  keyMm: number;
+}): SheetFrame => {
+  const { boat, heightMm } = request;
+  const widthMm = Math.max(request.widthMm, ...strips.map(leastStripMm));
+  const first = sheetFrame({ boat, widthMm, heightMm, belowMm: keyMm });
+  const belowMm = stripStackMm(strips, first, index) + keyMm;
+  return sheetFrame({ boat, widthMm, heightMm, belowMm });
+};
+
+const waterShapes = (frame: SheetFrame): { tint: Shape; line: Shape } => ({
+  tint: pathShape(
+    rectangle({
+      leftMm: 0,
+      topMm: frame.waterMm,
+      widthMm: frame.widthMm,
+      heightMm: frame.side.bottomMm - frame.waterMm,
+    }),
+    { fill: 'water' },
+  ),
+  line: pathShape(
+    polyline([
+      [0, frame.waterMm],
+      [frame.widthMm, frame.waterMm],
+    ]),
+    { stroke: { ink: 'quiet', widthMm: 0.18, dashMm: [4, 1, 0.6, 1] } },
+  ),
+});
+
+const balloonOf = (mark: UnitMark): SheetBalloon => ({
+  number: mark.number,
+  about: mark.about,
+  label: mark.label,
+  findings: mark.findings,
+});
+
+/**
+ * The boat sheet: from the side, from above, and her buses as strips, on one scale, bow to the right.
+ * The sheet is as wide and high as asked, or larger where the boat would be too small to read; millimetres.
+ */
+export const boatSheet = (request: Request): BoatSheet => {
+  const { boat, plan, step = 'lines' } = request;
+  const index = indexBoat(boat);
+  const marks = unitMarks({ boat, index, plan });
+  const bundles = wayBundles({ plan, index, withFeeds: step === 'power' });
+  const strips = plan.buses.map((bus) => stripOfBus({ bus, plan, index, marks }));
+  const key = keyOf(bundles, plan);
+  const keyMm = lineKey({ contents: key, widthMm: request.widthMm, topMm: 0 }).heightMm + 3;
+  const frame = frameFor({ request, strips, index, keyMm });
+  const side = sideView(frame);
+  const top = topView(frame);
+  const stack = stripStack({ strips, frame, index, view: top });
+  const hull = hullPattern(boat.hull);
+  const water = waterShapes(frame);
+  const owners = viewOfMarks(marks, { side, top });
+  const common = { index, plan, frame, bundles, marks };
+  const keyShape = lineKey({ contents: key, widthMm: frame.widthMm, topMm: stack.bottomMm + 1.5 });
+  const shapes: Shape[] = [
+    water.tint,
+    axis({ boat, frame, bottomMm: frame.top.bottomMm }),
+    water.line,
+    {
+      kind: 'group',
+      label: 'the boat from the side',
+      shapes: boatView(side, { parts: hull.side, hairs: [], boat: { ...common, own: owners.side } }),
+    },
+    {
+      kind: 'group',
+      label: 'the boat from above',
+      shapes: boatView(top, { parts: hull.top, hairs: stack.hairs, boat: { ...common, own: owners.top } }),
+    },
+    ...stack.shapes,
+    keyShape.shape,
+  ];
+  return {
+    drawing: {
+      title: `${boat.name}: from the side, from above, and her backbone as a strip`,
+      widthMm: frame.widthMm,
+      heightMm: Math.max(request.heightMm, stack.bottomMm + keyShape.heightMm + 3),
+      shapes,
+    },
+    balloons: marks.map(balloonOf),
+  };
+};

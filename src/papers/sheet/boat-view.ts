@@ -1,0 +1,74 @@
+import type { BoatIndex } from '../../core/boat/boat-index.ts';
+import type { HullPart } from '../../core/facts/hull-patterns.ts';
+import type { Plan } from '../../core/plan-shape.ts';
+import { textBox, textsOf } from '../drawing/box.ts';
+import { flattenPath } from '../drawing/flatten-path.ts';
+import { pathShape } from '../drawing/marks.ts';
+import { polyline } from '../drawing/polyline.ts';
+import type { Shape } from '../drawing/shapes.ts';
+import { balloonsOnView } from './balloons-on-view.ts';
+import { hullOnView } from './hull-on-view.ts';
+import { linesOnView } from './lines-on-view.ts';
+import type { SoftLine } from './place-labels.ts';
+import { placeMarks } from './place-marks.ts';
+import type { SheetFrame } from './sheet-frame.ts';
+import type { Hair } from './strip-stack.ts';
+import type { UnitMark } from './unit-marks.ts';
+import { onView, type View } from './view.ts';
+import type { WayBundle } from './way-bundles.ts';
+
+interface Boat {
+  readonly index: BoatIndex;
+  readonly plan: Plan;
+  readonly frame: SheetFrame;
+  readonly bundles: readonly WayBundle[];
+  /** every unit, and those whose balloons stand in this view */
+  readonly marks: readonly UnitMark[];
+  readonly own: readonly UnitMark[];
+}
+
+/** What a millimetre of each of the boat's own lines under a label costs. */
+const lineCosts: Readonly<Record<HullPart['role'], number>> = {
+  hull: 1.6,
+  house: 1,
+  underbody: 0.6,
+  glass: 0.4,
+  spar: 1,
+  trim: 0.3,
+  rig: 0.3,
+};
+
+const softLines = (view: View, parts: readonly HullPart[], hairs: readonly Hair[]): SoftLine[] => [
+  ...parts.flatMap((part) =>
+    flattenPath(part.steps.map((step) => onView(view, step))).map(
+      ([from, to]): SoftLine => ({ from, to, costPerMm: lineCosts[part.role] }),
+    ),
+  ),
+  ...hairs.map(([from, to]): SoftLine => ({ from, to, costPerMm: 1 })),
+];
+
+/** One view of the boat: her own lines, hair lines, the lines of the plan, the places, the balloons. */
+export const boatView = (
+  view: View,
+  { parts, hairs, boat }: { parts: readonly HullPart[]; hairs: readonly Hair[]; boat: Boat },
+): Shape[] => {
+  const { index, plan, frame, bundles, marks, own } = boat;
+  const lines = linesOnView({ view, bundles, index });
+  const under = [
+    ...hullOnView(view, parts),
+    ...hairs.map((hair) => pathShape(polyline(hair), { stroke: { ink: 'quiet', widthMm: 0.12 } })),
+    ...lines.shapes,
+    ...placeMarks({ view, frame, index, plan, marks }),
+  ];
+  const balloons = balloonsOnView({
+    view,
+    marks: own,
+    runs: lines.runs,
+    soft: softLines(view, parts, hairs),
+    points: [...new Set(marks.map((mark) => mark.place))].map(view.at),
+    taken: textsOf(under).map(textBox),
+    radiusMm: frame.radiusMm,
+    words: !frame.narrow,
+  });
+  return [...under, ...balloons];
+};

@@ -1,0 +1,94 @@
+import { endSquare, pathShape, teeSquare } from '../drawing/marks.ts';
+import { between, type Point } from '../drawing/point.ts';
+import type { Shape, TextShape } from '../drawing/shapes.ts';
+import { textWidthMm } from '../drawing/text-width.ts';
+import { wavyLine } from '../drawing/wavy-line.ts';
+import { codedStrokes } from './coded-strokes.ts';
+import type { LineCode } from './line-code.ts';
+
+const rowMm = 4.2;
+const sampleMm = 8;
+const style = { sizeMm: 2.95, face: 'words' } as const;
+
+/** What is drawn on the sheet and so belongs in its key. */
+export interface KeyContents {
+  readonly codes: readonly LineCode[];
+  readonly guessed: boolean;
+  readonly trunk: boolean;
+}
+
+interface Entry {
+  readonly words: string;
+  readonly draw: (line: readonly Point[]) => Shape[];
+}
+
+const strokes = (code: LineCode, line: readonly Point[]): Shape[] =>
+  codedStrokes(line, { code, guessed: false, about: [] });
+
+const middleOf = (from: Point, to: Point): Point => between(from, to, 0.5);
+
+const wave = (line: readonly Point[]): Shape[] => [
+  pathShape(wavyLine(line), { stroke: { ink: 'ink', widthMm: 0.32 } }),
+];
+
+const lettered = (code: LineCode, line: readonly Point[]): Shape[] => {
+  const [from, to] = line;
+  if (code.letter === undefined || from === undefined || to === undefined) return strokes(code, line);
+  const middle = (from[0] + to[0]) / 2;
+  const letter: TextShape = {
+    kind: 'text',
+    xMm: middle,
+    yMm: from[1] + style.sizeMm * 0.34,
+    text: code.letter,
+    ...style,
+    weight: 'semibold',
+    anchor: 'middle',
+    ink: code.ink,
+  };
+  return [...strokes(code, [from, [middle - 1.8, from[1]]]), ...strokes(code, [[middle + 1.8, to[1]], to]), letter];
+};
+
+/** The two squares of the trunk. */
+const squares: readonly Entry[] = [
+  { words: 'tee', draw: ([from, to]) => (from && to ? [teeSquare(middleOf(from, to), { about: [] })] : []) },
+  { words: 'end of the trunk', draw: ([from, to]) => (from && to ? endSquare(middleOf(from, to), { about: [] }) : []) },
+];
+
+const entriesOf = ({ codes, guessed, trunk }: KeyContents): Entry[] => [
+  ...codes.map((code): Entry => ({ words: code.words, draw: (line) => lettered(code, line) })),
+  ...(guessed ? [{ words: 'length guessed', draw: wave }] : []),
+  ...(trunk ? squares : []),
+];
+
+/** The key of the strokes on this sheet, in as many rows as the width asks for. */
+export const lineKey = ({
+  contents,
+  widthMm,
+  topMm,
+}: {
+  contents: KeyContents;
+  widthMm: number;
+  topMm: number;
+}): { shape: Shape; heightMm: number } => {
+  const edgeMm = 5;
+  let xMm = edgeMm;
+  let row = 0;
+  const shapes: Shape[] = [];
+  for (const entry of entriesOf(contents)) {
+    const wideMm = sampleMm + 1.4 + textWidthMm(entry.words, style);
+    if (xMm > edgeMm && xMm + wideMm > widthMm - edgeMm) {
+      xMm = edgeMm;
+      row += 1;
+    }
+    const yMm = topMm + row * rowMm + 2;
+    shapes.push(
+      ...entry.draw([
+        [xMm, yMm],
+        [xMm + sampleMm, yMm],
+      ]),
+      { kind: 'text', xMm: xMm + sampleMm + 1.4, yMm: yMm + 1, text: entry.words, ...style, ink: 'quiet' },
+    );
+    xMm += wideMm + 4;
+  }
+  return { shape: { kind: 'group', label: 'key of the lines', shapes }, heightMm: (row + 1) * rowMm };
+};

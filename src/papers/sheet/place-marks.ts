@@ -1,0 +1,119 @@
+import type { BoatIndex } from '../../core/boat/boat-index.ts';
+import type { Kit, Place } from '../../core/boat/boat-schema.ts';
+import type { Plan } from '../../core/plan-shape.ts';
+import { endSquare, pathShape, teeSquare } from '../drawing/marks.ts';
+import { rectangle } from '../drawing/polyline.ts';
+import type { Shape } from '../drawing/shapes.ts';
+import type { SheetFrame } from './sheet-frame.ts';
+import type { UnitMark } from './unit-marks.ts';
+import type { View } from './view.ts';
+
+/** Smaller than this on the sheet, a unit's true outline says nothing and a dot stands for it. */
+const leastOutlineMm = 1.1;
+
+interface Body {
+  readonly mark: UnitMark;
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+/** The outline of a unit in one view, in true proportion; undefined while its size is not known. */
+const bodyOf = (mark: UnitMark, index: BoatIndex, view: View, mmPerM: number): Body | undefined => {
+  const body = index.sheetOf.get(mark.kit.id)?.body;
+  if (body === undefined) return undefined;
+  const scale = mmPerM / 1000;
+  const widthMm = (body.depthMm ?? 0.5 * body.widthMm) * scale;
+  const heightMm = (view.name === 'side' ? body.heightMm : body.widthMm) * scale;
+  return Math.max(widthMm, heightMm) < leastOutlineMm ? undefined : { mark, widthMm, heightMm };
+};
+
+/** Outlines of several units at one place stand in a row, one over the other on the sheet. */
+const bodyShapes = (bodies: readonly Body[], at: readonly [number, number]): Shape[] => {
+  const total = bodies.reduce((sum, body) => sum + body.heightMm + 0.4, -0.4);
+  let topMm = at[1] - total / 2;
+  return bodies.map((body) => {
+    const shape = pathShape(
+      rectangle({ leftMm: at[0] - body.widthMm / 2, topMm, widthMm: body.widthMm, heightMm: body.heightMm }),
+      {
+        stroke: { ink: 'ink', widthMm: 0.25 },
+        fill: 'paper',
+        about: body.mark.about,
+      },
+    );
+    topMm += body.heightMm + 0.4;
+    return shape;
+  });
+};
+
+const dot = ([xMm, yMm]: readonly [number, number], about: readonly string[]): Shape => ({
+  kind: 'circle',
+  xMm,
+  yMm,
+  radiusMm: 0.75,
+  fill: 'data',
+  about,
+});
+
+/** A faint dashed ring: something old leaves this place. */
+const leavingRing = ([xMm, yMm]: readonly [number, number], about: readonly string[]): Shape => ({
+  kind: 'circle',
+  xMm,
+  yMm,
+  radiusMm: 1.9,
+  stroke: { ink: 'quiet', widthMm: 0.2, dashMm: [0.7, 0.6] },
+  about,
+});
+
+/** Bus places: where the trunk has tees, and where it ends. */
+const busPlaces = (plan: Plan): { tees: ReadonlyMap<string, string[]>; ends: ReadonlyMap<string, string[]> } => {
+  const tees = new Map<string, string[]>();
+  const ends = new Map<string, string[]>();
+  for (const bus of plan.buses) {
+    for (const step of bus.walk)
+      if (step.tees.length > 0) tees.set(step.place, [...(tees.get(step.place) ?? []), bus.id]);
+    for (const end of bus.ends) ends.set(end, [...(ends.get(end) ?? []), bus.id]);
+  }
+  return { tees, ends };
+};
+
+const groupByPlace = <Entry extends { readonly kit: Kit }>(entries: readonly Entry[]): ReadonlyMap<string, Entry[]> => {
+  const groups = new Map<string, Entry[]>();
+  for (const entry of entries) groups.set(entry.kit.place, [...(groups.get(entry.kit.place) ?? []), entry]);
+  return groups;
+};
+
+/** Units, tees and ends at their places in one view. */
+export const placeMarks = ({
+  view,
+  frame,
+  index,
+  plan,
+  marks,
+}: {
+  view: View;
+  frame: SheetFrame;
+  index: BoatIndex;
+  plan: Plan;
+  marks: readonly UnitMark[];
+}): Shape[] => {
+  const { tees, ends } = busPlaces(plan);
+  const units = groupByPlace(marks);
+  const leaving = groupByPlace(index.boat.kit.filter((kit) => kit.fate === 'goes').map((kit) => ({ kit })));
+  const shapesAt = (place: Place): Shape[] => {
+    const at = view.at(place);
+    const here = units.get(place.id) ?? [];
+    const bodies = here.flatMap((mark) => bodyOf(mark, index, view, frame.mmPerM) ?? []);
+    const about = here.flatMap((mark) => mark.about);
+    const gone = leaving.get(place.id)?.map(({ kit }) => kit.id) ?? [];
+    const end = ends.get(place.id);
+    const tee = tees.get(place.id);
+    return [
+      ...(gone.length > 0 ? [leavingRing(at, gone)] : []),
+      ...bodyShapes(bodies, at),
+      ...(end !== undefined ? endSquare(at, { sideMm: 2.6, about: [...end, place.id] }) : []),
+      ...(end === undefined && tee !== undefined ? [teeSquare(at, { sideMm: 2.2, about: [...tee, place.id] })] : []),
+      ...(end === undefined && tee === undefined && bodies.length === 0 && here.length > 0 ? [dot(at, about)] : []),
+    ];
+  };
+  return [...index.places.values()].sort((a, b) => a.xM - b.xM || (a.id < b.id ? -1 : 1)).flatMap(shapesAt);
+};

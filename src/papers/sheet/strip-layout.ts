@@ -1,0 +1,131 @@
+import type { BoatIndex } from '../../core/boat/boat-index.ts';
+import { textWidthMm } from '../drawing/text-width.ts';
+import { wrapText } from '../drawing/wrap-text.ts';
+import type { SheetFrame } from './sheet-frame.ts';
+import { spread } from './spread.ts';
+import type { Stretch, StripNode, StripOfBus } from './strip-nodes.ts';
+
+/** Type sizes of the strip: figures 11 px, words 12 px on screen. */
+export const stripFigures = { sizeMm: 2.95, face: 'figures' } as const;
+export const stripWords = { sizeMm: 3.05, face: 'words' } as const;
+export const stripLineMm = 3.4;
+
+/** Length of a drop as drawn, and size of its balloon. */
+export const dropMm = 8.4;
+export const radiusMm = 2.6;
+
+/** A node with its place on the sheet and the side of the trunk its drop hangs on. */
+export interface PlacedNode extends StripNode {
+  readonly xMm: number;
+  readonly up: boolean;
+  /** what stands beyond its balloon, a line each */
+  readonly words: readonly string[];
+}
+
+export interface PlacedStrip {
+  readonly strip: StripOfBus;
+  readonly nodes: readonly PlacedNode[];
+  readonly stretchWords: boolean;
+  /** room over and under the trunk */
+  readonly aboveMm: number;
+  readonly belowMm: number;
+}
+
+const endGapMm = 4.8;
+const edgeMm = 9;
+const leastPitchMm = 3.4;
+
+/** Wishes for the pitch between tees, from roomy to tight, first with the lengths of the stretches written. */
+const pitches = [
+  ...[10, 9, 8, 7, 6, 5].map((pitchMm) => ({ pitchMm, words: true })),
+  ...[5, 4.2, leastPitchMm].map((pitchMm) => ({ pitchMm, words: false })),
+];
+
+/** What is written over a stretch of trunk. */
+export const stretchText = (stretch: Stretch): string => {
+  const length = `${stretch.lengthM.toFixed(1)} m`;
+  return stretch.label === undefined ? length : `${stretch.label} ${length}`;
+};
+
+const gapsOf = (strip: StripOfBus, { pitchMm, words }: { pitchMm: number; words: boolean }): number[] => {
+  const stretchAfter = new Map(strip.stretches.map((stretch) => [stretch.afterNode, stretch]));
+  return strip.nodes.map((node, at) => {
+    const before = strip.nodes[at - 1];
+    const stretch = stretchAfter.get(at - 1);
+    if (stretch !== undefined) {
+      return words ? Math.max(pitchMm, textWidthMm(stretchText(stretch), stripFigures) + 4.4) : pitchMm;
+    }
+    return before?.kind === 'end' || node.kind === 'end' ? endGapMm : pitchMm;
+  });
+};
+
+const total = (gaps: readonly number[]): number => gaps.slice(1).reduce((sum, gap) => sum + gap, 0);
+
+/** The least width a sheet needs for this strip at its tightest. */
+export const leastStripMm = (strip: StripOfBus): number =>
+  total(gapsOf(strip, { pitchMm: leastPitchMm, words: false })) + 2 * edgeMm;
+
+/** Sides alternate along the trunk; the feed always comes from above. */
+const sidesOf = (nodes: readonly StripNode[]): boolean[] => {
+  let up = false;
+  return nodes.map((node) => {
+    if (node.kind === 'end') return up;
+    up = node.kind === 'feed' ? true : !up;
+    return up;
+  });
+};
+
+/** How wide the words of a node may be: halfway to its neighbours on the same side, and to the edges of the sheet. */
+const wordRoomMm = (nodes: readonly Standing[], node: Standing, sheetMm: number): number => {
+  const same = nodes.filter((other) => other !== node && other.up === node.up && other.kind !== 'end');
+  const lefts = same.filter((other) => other.xMm < node.xMm).map((other) => node.xMm - other.xMm);
+  const rights = same.filter((other) => other.xMm > node.xMm).map((other) => other.xMm - node.xMm);
+  return Math.min(2 * (node.xMm - 2), 2 * (sheetMm - 2 - node.xMm), ...lefts, ...rights) - 1.2;
+};
+
+/** Words in at most two lines; none where they do not fit, for words are never cut. */
+const wordsOf = (nodes: readonly Standing[], node: Standing, sheetMm: number): string[] => {
+  if (node.mark === undefined) return [];
+  const lines = wrapText(node.mark.label, stripWords, wordRoomMm(nodes, node, sheetMm));
+  return lines === undefined || lines.length > 2 ? [] : lines;
+};
+
+type Standing = StripNode & { readonly xMm: number; readonly up: boolean };
+
+/** Gives every node its x: under its place of the boat where the trunk runs along her, else by metres along the trunk. */
+export const layStrip = ({
+  strip,
+  frame,
+  index,
+}: {
+  strip: StripOfBus;
+  frame: SheetFrame;
+  index: BoatIndex;
+}): PlacedStrip => {
+  const room = { fromMm: edgeMm, toMm: frame.widthMm - edgeMm };
+  const roomMm = room.toMm - room.fromMm;
+  const choice = pitches.find((pitch) => total(gapsOf(strip, pitch)) <= roomMm) ?? {
+    pitchMm: leastPitchMm,
+    words: false,
+  };
+  const gaps = gapsOf(strip, choice);
+  const totalM = Math.max(strip.nodes.at(-1)?.alongM ?? 0, 0.001);
+  const wish = (node: StripNode): number =>
+    strip.order === 'axis'
+      ? frame.zeroMm + (index.places.get(node.place)?.xM ?? 0) * frame.mmPerM
+      : room.fromMm + (node.alongM / totalM) * roomMm;
+  const xs = spread(
+    strip.nodes.map((node, at) => ({ wishMm: wish(node), gapMm: gaps[at] ?? 0 })),
+    room,
+  );
+  const sides = sidesOf(strip.nodes);
+  const standing = strip.nodes.map((node, at): Standing => ({ ...node, xMm: xs[at] ?? 0, up: sides[at] ?? true }));
+  const nodes = standing.map((node) => ({ ...node, words: wordsOf(standing, node, frame.widthMm) }));
+  const lines = (up: boolean): number =>
+    Math.max(1, ...nodes.filter((node) => node.up === up).map((node) => node.words.length));
+  const stems = {
+    aboveMm: dropMm + 2 * radiusMm + lines(true) * stripLineMm + 2,
+    belowMm: dropMm + 2 * radiusMm + lines(false) * stripLineMm + 2,
+  };
+  return { strip, nodes, stretchWords: choice.words, ...stems };
+};

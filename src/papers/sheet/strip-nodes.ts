@@ -1,0 +1,142 @@
+import type { BoatIndex } from '../../core/boat/boat-index.ts';
+import type { BusEntry, LineEntry, Plan } from '../../core/plan-shape.ts';
+import { byCodeUnit } from '../../core/units/by-code-unit.ts';
+import type { UnitMark } from './unit-marks.ts';
+
+/** What stands on the strip of a bus: an end with its terminator, the tee of a device, the feed, a spare tee. */
+export interface StripNode {
+  readonly kind: 'end' | 'device' | 'feed' | 'spare';
+  readonly place: string;
+  /** which stop of the walk it stands at */
+  readonly stop: number;
+  readonly alongM: number;
+  readonly tee?: string;
+  readonly mark?: UnitMark;
+  readonly drop?: LineEntry;
+  readonly lowestV?: number;
+}
+
+/** The trunk between two stops. */
+export interface Stretch {
+  readonly afterNode: number;
+  readonly lengthM: number;
+  readonly guessed: boolean;
+  readonly about: readonly string[];
+  readonly label?: string;
+}
+
+export interface StripOfBus {
+  readonly bus: BusEntry;
+  readonly nodes: readonly StripNode[];
+  readonly stretches: readonly Stretch[];
+  /** `axis`: the stops stand under the boat; `trunk`: in the order of the trunk, by metres along it */
+  readonly order: 'axis' | 'trunk';
+}
+
+type Step = BusEntry['walk'][number];
+
+const runsOneWay = (xs: readonly number[]): boolean =>
+  xs.every((x, at) => at === 0 || x >= (xs[at - 1] ?? x)) || xs.every((x, at) => at === 0 || x <= (xs[at - 1] ?? x));
+
+/** The walk from left to right: from the stern where it runs along the boat, else as it is written. */
+const readingOrder = (bus: BusEntry, index: BoatIndex): { walk: readonly Step[]; order: StripOfBus['order'] } => {
+  const xs = bus.walk.map((step) => index.places.get(step.place)?.xM ?? 0);
+  if (!runsOneWay(xs)) return { walk: bus.walk, order: 'trunk' };
+  if ((xs[0] ?? 0) <= (xs.at(-1) ?? 0)) return { walk: bus.walk, order: 'axis' };
+  const backwards = [...bus.walk].reverse().map((step, at): Step => {
+    const via = bus.walk[bus.walk.length - at]?.via;
+    return { place: step.place, tees: [...step.tees].reverse(), ...(via === undefined ? {} : { via }) };
+  });
+  return { walk: backwards, order: 'axis' };
+};
+
+const wayM = (index: BoatIndex, id: string | undefined): number =>
+  id === undefined ? 0 : (index.ways.get(id)?.length.valueM ?? 0);
+
+const nodeOf = (
+  tee: string,
+  at: { place: string; stop: number; alongM: number },
+  known: {
+    marks: ReadonlyMap<string, UnitMark>;
+    drops: ReadonlyMap<string, LineEntry>;
+    volts: ReadonlyMap<string, number>;
+  },
+): StripNode => {
+  if (tee === 'feed') return { kind: 'feed', tee, ...at };
+  if (tee.startsWith('spare@')) return { kind: 'spare', tee, ...at };
+  const mark = known.marks.get(tee.split('.')[0] ?? '');
+  const drop = known.drops.get(tee.split('.')[0] ?? '');
+  const lowestV = known.volts.get(tee);
+  return {
+    kind: 'device',
+    tee,
+    ...at,
+    ...(mark === undefined ? {} : { mark }),
+    ...(drop === undefined ? {} : { drop }),
+    ...(lowestV === undefined ? {} : { lowestV }),
+  };
+};
+
+/** Drops by unit: one of the two ends of a drop is a plug of the unit, the other the bus. */
+const dropsByUnit = (plan: Plan, bus: BusEntry): ReadonlyMap<string, LineEntry> => {
+  const drops = new Map<string, LineEntry>();
+  for (const line of plan.lines) {
+    if (line.kind !== 'drop' || !line.id.startsWith(`drop:${bus.id}~`)) continue;
+    drops.set(line.id.slice(`drop:${bus.id}~`.length).split('.')[0] ?? '', line);
+  }
+  return drops;
+};
+
+/** How a stretch names this end of itself. */
+const stretchEnd = (bus: BusEntry, node: StripNode): string =>
+  node.tee === undefined ? `end@${node.place}` : `${bus.id}/${node.tee}`;
+
+const stretchesOf = (plan: Plan, strip: { bus: BusEntry; nodes: readonly StripNode[] }): Stretch[] => {
+  const lines = new Map(plan.lines.filter((line) => line.kind === 'trunk').map((line) => [line.id, line]));
+  return strip.nodes.flatMap((node, at): Stretch[] => {
+    const next = strip.nodes[at + 1];
+    if (next === undefined || next.stop === node.stop) return [];
+    const ends = [stretchEnd(strip.bus, node), stretchEnd(strip.bus, next)].sort(byCodeUnit);
+    const line = lines.get(`trunk:${ends.join('~')}`);
+    const lengthM = line?.lengthM ?? next.alongM - node.alongM;
+    return [
+      {
+        afterNode: at,
+        lengthM,
+        guessed: line?.guessed ?? false,
+        about: [line?.id ?? strip.bus.id],
+        ...(line?.label === undefined ? {} : { label: line.label }),
+      },
+    ];
+  });
+};
+
+/** The strip of one bus as a list from left to right: where each tee stands, what hangs on it, how long the trunk between. */
+export const stripOfBus = ({
+  bus,
+  plan,
+  index,
+  marks,
+}: {
+  bus: BusEntry;
+  plan: Plan;
+  index: BoatIndex;
+  marks: readonly UnitMark[];
+}): StripOfBus => {
+  const { walk, order } = readingOrder(bus, index);
+  const known = {
+    marks: new Map(marks.map((mark) => [mark.kit.id, mark])),
+    drops: dropsByUnit(plan, bus),
+    volts: new Map(bus.volts.map((entry) => [entry.port, entry.lowestV])),
+  };
+  let alongM = 0;
+  const nodes: StripNode[] = [];
+  for (const [stop, step] of walk.entries()) {
+    alongM += stop === 0 ? 0 : wayM(index, step.via);
+    const at = { place: step.place, stop, alongM };
+    if (stop === 0) nodes.push({ kind: 'end', ...at });
+    nodes.push(...step.tees.map((tee) => nodeOf(tee, at, known)));
+    if (stop === walk.length - 1) nodes.push({ kind: 'end', ...at });
+  }
+  return { bus, nodes, stretches: stretchesOf(plan, { bus, nodes }), order };
+};

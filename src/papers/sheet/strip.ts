@@ -1,0 +1,213 @@
+import type { Boat } from '../../core/boat/boat-schema.ts';
+import { balloon, endSquare, pathShape, teeSquare } from '../drawing/marks.ts';
+import type { Point } from '../drawing/point.ts';
+import { polygon, polyline } from '../drawing/polyline.ts';
+import type { Shape, TextShape } from '../drawing/shapes.ts';
+import { codedStrokes } from './coded-strokes.ts';
+import { lineCode } from './line-code.ts';
+import {
+  dropMm,
+  type PlacedNode,
+  type PlacedStrip,
+  radiusMm,
+  stretchText,
+  stripFigures,
+  stripLineMm,
+  stripWords,
+} from './strip-layout.ts';
+import type { UnitMark } from './unit-marks.ts';
+
+interface StripDrawing {
+  readonly trunkYMm: number;
+  readonly boat: Boat;
+}
+
+const figures = (text: string, at: Point, look: Pick<TextShape, 'anchor' | 'ink' | 'about'>): TextShape => ({
+  kind: 'text',
+  xMm: at[0],
+  yMm: at[1],
+  text,
+  ...stripFigures,
+  ...look,
+});
+
+const trunkShapes = (placed: PlacedStrip, y: number): Shape[] => {
+  const { nodes, strip, stretchWords } = placed;
+  const stretchAfter = new Map(strip.stretches.map((stretch) => [stretch.afterNode, stretch]));
+  return nodes.flatMap((node, at): Shape[] => {
+    const next = nodes[at + 1];
+    if (next === undefined) return [];
+    const stretch = stretchAfter.get(at);
+    const about = stretch?.about ?? [strip.bus.id];
+    const line: Point[] = [
+      [node.xMm, y],
+      [next.xMm, y],
+    ];
+    const strokes = codedStrokes(line, { code: lineCode.trunk, guessed: stretch?.guessed ?? false, about });
+    if (stretch === undefined || !stretchWords) return strokes;
+    const middle: Point = [(node.xMm + next.xMm) / 2, y - 1.7];
+    return [...strokes, figures(stretchText(stretch), middle, { anchor: 'middle', ink: 'quiet', about })];
+  });
+};
+
+/** The words of a node beyond its balloon. */
+const nodeWords = (node: PlacedNode, yMm: number): TextShape[] =>
+  node.words.map((line, order) => ({
+    kind: 'text',
+    xMm: node.xMm,
+    yMm: (node.up ? yMm - (node.words.length - 1) * stripLineMm : yMm) + order * stripLineMm,
+    text: line,
+    ...stripWords,
+    anchor: 'middle',
+    ink: 'ink',
+    about: node.mark?.about ?? [],
+  }));
+
+const dropShapes = (node: PlacedNode, trunkYMm: number): Shape[] => {
+  const sign = node.up ? -1 : 1;
+  const about = node.drop === undefined ? [] : [node.drop.id];
+  const line: Point[] = [
+    [node.xMm, trunkYMm],
+    [node.xMm, trunkYMm + sign * dropMm],
+  ];
+  const { code, guessed } = { code: lineCode.drop, guessed: node.drop?.guessed ?? false };
+  const length = node.drop?.lengthM.toFixed(1);
+  return [
+    ...codedStrokes(line, { code, guessed, about }),
+    ...(length === undefined
+      ? []
+      : [figures(length, [node.xMm + 0.8, trunkYMm + sign * 5.9 + 1], { ink: 'quiet', about })]),
+  ];
+};
+
+const balloonShapes = (node: PlacedNode, mark: UnitMark, trunkYMm: number): Shape => {
+  const sign = node.up ? -1 : 1;
+  const centre: Point = [node.xMm, trunkYMm + sign * (dropMm + radiusMm)];
+  const wordsY = node.up ? centre[1] - radiusMm - 1.2 : centre[1] + radiusMm + 3;
+  return {
+    kind: 'group',
+    label: `${mark.number}, ${mark.kit.name}`,
+    focusable: true,
+    about: mark.about,
+    shapes: [
+      ...balloon(centre, { number: mark.number, radiusMm, filled: mark.findings.length > 0, about: mark.about }),
+      ...nodeWords(node, wordsY),
+    ],
+  };
+};
+
+const deviceShapes = (node: PlacedNode, trunkYMm: number): Shape[] => [
+  ...dropShapes(node, trunkYMm),
+  teeSquare([node.xMm, trunkYMm], {
+    about: [...(node.tee === undefined ? [] : [node.tee]), ...(node.mark?.about ?? [])],
+  }),
+  ...(node.mark === undefined ? [] : [balloonShapes(node, node.mark, trunkYMm)]),
+];
+
+/** The fuse of the circuit that feeds a bus, in amperes. */
+const fuseOf = (boat: Boat, bus: string): number | undefined =>
+  boat.supply.panels.flatMap((panel) => panel.circuits).find((circuit) => circuit.feeds.includes(bus))?.ratingA;
+
+const feedShapes = (placed: PlacedStrip, node: PlacedNode, drawing: StripDrawing): Shape[] => {
+  const { bus } = placed.strip;
+  const y = drawing.trunkYMm;
+  const topMm = y - dropMm - 1;
+  const about = [`feed:${bus.id}`, bus.id];
+  const fuseA = fuseOf(drawing.boat, bus.id);
+  const lines = [
+    ...(bus.supplyV === undefined ? [] : [`${bus.supplyV.toFixed(1)} V`]),
+    ...(fuseA === undefined ? [] : [`${fuseA} A`]),
+  ];
+  const line: Point[] = [
+    [node.xMm, topMm],
+    [node.xMm, y - 1.6],
+  ];
+  const head: Point[] = [
+    [node.xMm, y - 1.3],
+    [node.xMm - 0.9, y - 3.5],
+    [node.xMm + 0.9, y - 3.5],
+  ];
+  return [
+    pathShape(polyline(line), { stroke: { ink: 'power', widthMm: 0.6, dashMm: [...lineCode.feed.dashMm] }, about }),
+    pathShape(polygon(head), { fill: 'power', about }),
+    teeSquare([node.xMm, y], { about }),
+    ...lines.map((text, order) =>
+      figures(text, [node.xMm, topMm - 1 - (lines.length - 1 - order) * stripLineMm], {
+        anchor: 'middle',
+        ink: 'power',
+        about,
+      }),
+    ),
+  ];
+};
+
+const spareShapes = (node: PlacedNode, y: number): Shape[] => {
+  const sign = node.up ? -1 : 1;
+  const about = node.tee === undefined ? [] : [node.tee];
+  return [
+    pathShape(
+      polyline([
+        [node.xMm, y],
+        [node.xMm, y + sign * 2.6],
+      ]),
+      { stroke: { ink: 'quiet', widthMm: 0.3 }, about },
+    ),
+    teeSquare([node.xMm, y], { about }),
+    {
+      kind: 'text',
+      xMm: node.xMm,
+      yMm: y + (node.up ? -3.6 : 5.6),
+      text: 'spare',
+      ...stripWords,
+      anchor: 'middle',
+      ink: 'quiet',
+      about,
+    },
+  ];
+};
+
+/** The terminator is written on the side where the next drop does not hang. */
+const endShapes = (placed: PlacedStrip, node: PlacedNode, trunkYMm: number): Shape[] => {
+  const beside = placed.nodes[0] === node ? placed.nodes[1] : placed.nodes.at(-2);
+  const about = [placed.strip.bus.id, node.place];
+  const yMm = beside?.up === true ? trunkYMm + 5.2 : trunkYMm - 2.6;
+  return [
+    ...endSquare([node.xMm, trunkYMm], { about }),
+    figures('120 Ω', [node.xMm, yMm], { anchor: 'middle', ink: 'quiet', about }),
+  ];
+};
+
+const nodeShapes = (placed: PlacedStrip, node: PlacedNode, drawing: StripDrawing): Shape[] => {
+  switch (node.kind) {
+    case 'device':
+      return deviceShapes(node, drawing.trunkYMm);
+    case 'feed':
+      return feedShapes(placed, node, drawing);
+    case 'spare':
+      return spareShapes(node, drawing.trunkYMm);
+    case 'end':
+      return endShapes(placed, node, drawing.trunkYMm);
+  }
+};
+
+/** One bus as a strip: the trunk straight, tees and ends on it, drops to alternate sides with their lengths. */
+export const stripShapes = ({
+  placed,
+  boat,
+  trunkYMm,
+}: {
+  placed: PlacedStrip;
+  boat: Boat;
+  trunkYMm: number;
+}): Shape => {
+  const { strip, nodes } = placed;
+  const words = strip.order === 'axis' ? 'in the order of the boat' : 'in the order of the trunk';
+  return {
+    kind: 'group',
+    label: `bus ${strip.bus.id} as a strip, ${words}`,
+    shapes: [
+      ...trunkShapes(placed, trunkYMm),
+      ...nodes.flatMap((node) => nodeShapes(placed, node, { trunkYMm, boat })),
+    ],
+  };
+};

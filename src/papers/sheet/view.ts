@@ -1,0 +1,52 @@
+import type { Place } from '../../core/boat/boat-schema.ts';
+import type { OutlineStep } from '../../core/facts/hull-patterns.ts';
+import type { Box } from '../drawing/box.ts';
+import type { PathStep } from '../drawing/path-data.ts';
+import type { Point } from '../drawing/point.ts';
+import { drawnHeightM, type SheetFrame } from './sheet-frame.ts';
+
+/** One of the two pictures of the boat, as a map from metres aboard to millimetres on the sheet. */
+export interface View {
+  readonly name: 'side' | 'top';
+  readonly box: Box;
+  readonly at: (place: Pick<Place, 'xM' | 'yM' | 'zM'>) => Point;
+  /** x and the view's own second measure: z from the side, y from above */
+  readonly point: (acrossM: number, secondM: number) => Point;
+}
+
+const bandBox = (frame: SheetFrame, name: 'side' | 'top'): Box => ({
+  leftMm: 2,
+  rightMm: frame.widthMm - 2,
+  topMm: frame[name].topMm,
+  bottomMm: frame[name].bottomMm,
+});
+
+/** The boat seen from starboard, bow to the right. */
+export const sideView = (frame: SheetFrame): View => {
+  const point = (xM: number, zM: number): Point => [
+    frame.zeroMm + xM * frame.mmPerM,
+    frame.waterMm - drawnHeightM(frame, zM) * frame.mmPerM,
+  ];
+  return { name: 'side', box: bandBox(frame, 'side'), point, at: (place) => point(place.xM, place.zM) };
+};
+
+/** The boat seen from above, bow to the right, so starboard lies below the centreline. */
+export const topView = (frame: SheetFrame): View => {
+  const point = (xM: number, yM: number): Point => [
+    frame.zeroMm + xM * frame.mmPerM,
+    frame.centreMm + yM * frame.mmPerM,
+  ];
+  return { name: 'top', box: bandBox(frame, 'top'), point, at: (place) => point(place.xM, place.yM) };
+};
+
+/** An outline in metres as a path of the view. */
+export const onView = (view: View, step: OutlineStep): PathStep => {
+  switch (step[0]) {
+    case 'Z':
+      return step;
+    case 'C':
+      return ['C', ...view.point(step[1], step[2]), ...view.point(step[3], step[4]), ...view.point(step[5], step[6])];
+    default:
+      return [step[0], ...view.point(step[1], step[2])];
+  }
+};
