@@ -14,7 +14,7 @@ import { writeWalk } from './solver/write-layout.ts';
  * breaks them least, with status `infeasible`; nothing is yielded where no trunk can be laid at all.
  */
 export function* solveLayout(problem: Problem, budget: Budget): Generator<Layout> {
-  const purse: Purse = { left: budget.work };
+  let left = budget.work;
   const bound = layoutBound(problem);
   let best: { readonly ground: Ground; readonly plan: TeePlan } | undefined;
   const layout = (status: Layout['status']): Layout[] => {
@@ -29,20 +29,25 @@ export function* solveLayout(problem: Problem, budget: Budget): Generator<Layout
         cost,
         bound: Math.min(bound, cost),
         status,
-        work: budget.work - purse.left,
+        work: budget.work - left,
       },
     ];
   };
   const searched: { readonly grade: ProblemGrade; readonly refusedCost: number }[] = [];
   for (const ground of grounds(problem)) {
     if (best?.plan.value.violation === 0 && cannotBetter({ ground, cost: best.plan.value.cost, searched })) continue;
+    // Half of what is left, so that a grade which cannot carry the bus leaves work for those that can.
+    const purse: Purse = { left: Math.ceil(left / 2) };
+    const kept = left - purse.left;
     const search = new TrunkSearch(ground, purse);
     for (const plan of search.run()) {
+      left = kept + purse.left;
       if (best !== undefined && !isBetter(plan.value, best.plan.value)) continue;
       best = { ground, plan };
       if (plan.value.violation === 0) yield* layout(plan.value.cost === bound ? 'proven' : 'gap');
       if (plan.value.violation === 0 && plan.value.cost === bound) return;
     }
+    left = kept + purse.left;
     searched.push({ grade: ground.grade, refusedCost: search.refusedCost });
   }
   if (best !== undefined && best.plan.value.violation > 0) yield* layout('infeasible');
@@ -84,7 +89,7 @@ const grounds = (problem: Problem): readonly Ground[] => {
 };
 
 /** Work for a quick layout: enough for a boat of fifteen devices in a fraction of a second. */
-const quickWork = 3000;
+const quickWork = 4000;
 
 /**
  * A good layout in a moment, for a plan that was given none: status `heuristic`, or `infeasible` where none keeping every
