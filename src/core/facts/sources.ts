@@ -153,11 +153,11 @@ export const sources = {
   geometry: { standing: 'computed', text: 'Follows from the places and ways as entered.' },
   'project-layout': {
     standing: 'project choice',
-    text: 'The layout problem of one bus as this project states it; see the method page on layouts.',
+    text: 'The layout problem of one bus as this project states it; see docs/decisions/0002.',
   },
   'project-readings': {
     standing: 'project choice',
-    text: 'A reading arrives when a chain of ports, joins and turns carries it to the screen; see the method page on readings.',
+    text: 'A reading arrives when a chain of ports, joins and turns carries it to the screen; see docs/decisions/0003.',
   },
   'project-provenance': {
     standing: 'project choice',
