@@ -127,7 +127,8 @@ export const lineEntrySchema = z.strictObject({
   longestM: metres,
   /** true where a way on the route or a tail is only guessed */
   guessed: z.boolean(),
-  kept: z.exactOptional(id),
+  /** the cables aboard that make this line, from its first end to its second */
+  kept: z.exactOptional(z.array(id)),
 });
 export type LineEntry = z.infer<typeof lineEntrySchema>;
 

@@ -103,7 +103,7 @@ test('a kept drop is used where its plug is named and it reaches the tee', () =>
       ],
     });
   const drop = (builder: BoatBuilder) => linesOf(walk, builder).lines.find(({ id }) => id === 'drop:gnss.bus~nav');
-  expect(drop(keeping('locker'))).toMatchObject({ kept: 'old-drop', lengthM: 5 });
+  expect(drop(keeping('locker'))).toMatchObject({ kept: ['old-drop'], lengthM: 5 });
   expect(drop(keeping('helm'))).not.toHaveProperty('kept');
 });
 

@@ -71,7 +71,7 @@ test('a kept lead that serves the circuit is used as it lies; a unit that goes h
     })
     .unit('radio', { fate: 'goes' });
   expect(feedsOf(kept).lines).toEqual([
-    expect.objectContaining({ id: 'feed:display.supply~main-panel', kept: 'old-lead', lengthM: 2.9, longestM: 3.2 }),
+    expect.objectContaining({ id: 'feed:display.supply~main-panel', kept: ['old-lead'], lengthM: 2.9, longestM: 3.2 }),
   ]);
 });
 

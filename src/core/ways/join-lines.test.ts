@@ -59,7 +59,7 @@ test('a kept pair that serves the join is used as it lies, with its own ways and
       lengthM: 5.2,
       longestM: 6.2,
       guessed: true,
-      kept: 'old-pair',
+      kept: ['old-pair'],
     }),
   ]);
 });
@@ -79,7 +79,7 @@ test('two kept cables that lie end to end make one line', () => {
     length: { valueM: 3, how: 'taped', lessM: 0, moreM: 0.1 },
   });
   const { lines } = linesOf(aBoat().with({ cables: [upper, lower] }));
-  expect(lines[0]).toMatchObject({ kept: 'lower', lengthM: 5, longestM: 5.2, ways: ['locker-mast', 'helm-mast'] });
+  expect(lines[0]).toMatchObject({ kept: ['lower', 'upper'], lengthM: 5, longestM: 5.2, ways: ['locker-mast', 'helm-mast'] });
 });
 
 test('a cable that goes, is of another kind or serves something else is no line', () => {
@@ -103,7 +103,7 @@ test('with two listeners there is one line from the talker to each, and a kept o
       }),
     ).lines.map((line) => line.kept);
   expect(kept()).toEqual([undefined, undefined]);
-  expect(kept('radio.wires')).toEqual(['old-pair', undefined]);
+  expect(kept('radio.wires')).toEqual([['old-pair'], undefined]);
 });
 
 test('two joins of one kind between the same plugs share one line', () => {

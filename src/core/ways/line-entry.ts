@@ -46,7 +46,7 @@ export const laidLine = ({
 
 /**
  * The line that kept cables make: those of `cables` that lie end to end from one place to the other, or (`loose`) the only
- * one there is, wherever it was entered to end. It has their ways and their own lengths, and is named after the first.
+ * one there is, wherever it was entered to end. It has their ways and their own lengths.
  * Absent where they do not reach.
  */
 export const keptLine = ({
@@ -76,7 +76,7 @@ export const keptLine = ({
       return { mm: nominalMm, longestMm, guessed: own.how === 'guessed' };
     }),
   );
-  return lineEntry({ index, kind, ends, places, ways, length, kept: first.cable.id });
+  return lineEntry({ index, kind, ends, places, ways, length, kept: chain.map(({ cable }) => cable.id) });
 };
 
 /** Cables kept for a join, a bus or a circuit, of one kind of line, sorted by id. */
@@ -137,7 +137,7 @@ const lineEntry = ({
   readonly places: readonly string[];
   readonly ways: readonly string[];
   readonly length: WayLength;
-  readonly kept?: string;
+  readonly kept?: string[];
 }): LineEntry => {
   const id = lineId({ kind, ends: [one.name, other.name] });
   const forth = byCodeUnit(one.name, other.name) <= 0;
