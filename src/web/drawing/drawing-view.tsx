@@ -67,6 +67,13 @@ const Halo = ({ shapes }: { shapes: readonly Shape[] }): ReactNode => {
   return <circle className="halo" cx={circle.xMm} cy={circle.yMm} r={circle.radiusMm + 1} fill="transparent" />;
 };
 
+const holdsBalloon = (shape: Shape): boolean =>
+  shape.kind === 'group' && (shape.focusable === true || shape.shapes.some(holdsBalloon));
+
+/** A named group is one picture, unless a balloon in it wants the keyboard. */
+const nameProps = (shape: GroupShape) =>
+  shape.label === undefined ? {} : { role: holdsBalloon(shape) ? 'group' : 'img', 'aria-label': shape.label };
+
 const GroupView = ({ shape, hand }: { shape: GroupShape; hand: Hand }): ReactNode => {
   const about = shape.about ?? nothing;
   const lit = useIsLit(hand.lights, about);
@@ -75,7 +82,7 @@ const GroupView = ({ shape, hand }: { shape: GroupShape; hand: Hand }): ReactNod
       <g
         className={lit ? 'lit' : undefined}
         data-about={about.join(' ') || undefined}
-        {...(shape.label === undefined ? {} : { role: 'img', 'aria-label': shape.label })}
+        {...nameProps(shape)}
         {...hoverProps(hand, about)}
       >
         {shape.shapes.map((one, at) => (

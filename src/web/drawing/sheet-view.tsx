@@ -14,6 +14,9 @@ import { boxRound, frameOn, type ViewFrame } from './view-frame.ts';
 export interface SheetHandle {
   /** brings what the ids stand for into view; false when the sheet shows none of it */
   readonly show: (ids: readonly string[]) => boolean;
+  readonly larger: () => void;
+  readonly smaller: () => void;
+  readonly fit: () => void;
 }
 
 interface SheetViewProps {
@@ -76,7 +79,7 @@ const onBalloonKey = (event: KeyboardEvent, layer: SVGGElement): void => {
   balloons[next]?.focus();
 };
 
-/** The sheet under the hand: wheel, pinch, drag, keys and three buttons move it; its balloons are one stop for Tab. */
+/** The sheet under the hand: wheel, pinch, drag and keys move it; its balloons are one stop for Tab. */
 export const SheetView = ({ drawing, label, lights, onPick, ref }: SheetViewProps): ReactNode => {
   const svg = useRef<SVGSVGElement>(null);
   const layer = useRef<SVGGElement>(null);
@@ -111,51 +114,40 @@ export const SheetView = ({ drawing, label, lights, onPick, ref }: SheetViewProp
     hand.current.moveTo(frameOn({ box, sheet: drawing, now: hand.current.frame(), readableScale }));
     return true;
   };
-  useImperativeHandle(ref, () => ({ show }));
+  useImperativeHandle(ref, () => ({
+    show,
+    larger: () => hand.current?.zoomBy(zoomStep),
+    smaller: () => hand.current?.zoomBy(1 / zoomStep),
+    fit: () => hand.current?.fit(),
+  }));
 
-  const withHand = (act: (made: PanZoom) => void) => () => {
-    if (hand.current !== undefined) act(hand.current);
-  };
   return (
-    <div className="sheet">
-      <svg
-        ref={svg}
-        className={isClose ? 'sheet-svg close' : 'sheet-svg'}
-        viewBox={`0 0 ${widthMm} ${heightMm}`}
-        role="group"
-        aria-label={label}
-        tabIndex={0}
-        onKeyDown={(event) => {
-          if (event.key === 'Escape') onPick([]);
-          if (hand.current !== undefined) onSheetKey(event, hand.current, drawing);
-        }}
-        onClick={(event) => {
-          if (!(event.target as Element).closest('.balloon')) onPick([]); // what is clicked in an SVG is an element
+    <svg
+      ref={svg}
+      className={isClose ? 'sheet-svg close' : 'sheet-svg'}
+      viewBox={`0 0 ${widthMm} ${heightMm}`}
+      role="group"
+      aria-label={label}
+      tabIndex={0}
+      onKeyDown={(event) => {
+        if (event.key === 'Escape') onPick([]);
+        if (hand.current !== undefined) onSheetKey(event, hand.current, drawing);
+      }}
+      onClick={(event) => {
+        if (!(event.target as Element).closest('.balloon')) onPick([]); // what is clicked in an SVG is an element
+      }}
+    >
+      <g
+        ref={layer}
+        className="sheet-layer"
+        onKeyDown={(event) => onBalloonKey(event, event.currentTarget)}
+        onFocus={(event) => {
+          const about = event.target.getAttribute('data-about');
+          if (about !== null && event.target.matches(':focus-visible')) show(about.split(' '));
         }}
       >
-        <g
-          ref={layer}
-          className="sheet-layer"
-          onKeyDown={(event) => onBalloonKey(event, event.currentTarget)}
-          onFocus={(event) => {
-            const about = event.target.getAttribute('data-about');
-            if (about !== null && event.target.matches(':focus-visible')) show(about.split(' '));
-          }}
-        >
-          <DrawingView drawing={drawing} lights={lights} onPick={onPick} />
-        </g>
-      </svg>
-      <div className="sheet-tools">
-        <button type="button" onClick={withHand((made) => made.zoomBy(1 / zoomStep))} aria-label="Smaller">
-          −
-        </button>
-        <button type="button" onClick={withHand((made) => made.fit())} disabled={!isClose}>
-          whole sheet
-        </button>
-        <button type="button" onClick={withHand((made) => made.zoomBy(zoomStep))} aria-label="Larger">
-          +
-        </button>
-      </div>
-    </div>
+        <DrawingView drawing={drawing} lights={lights} onPick={onPick} />
+      </g>
+    </svg>
   );
 };
