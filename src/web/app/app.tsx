@@ -1,0 +1,83 @@
+import { type ReactNode, useEffect, useSyncExternalStore } from 'react';
+import type { PlanClient } from '../workers/plan-client.ts';
+import type { PlanState } from '../workers/protocol.ts';
+import { BoatPage } from './boat-page.tsx';
+import { boatSays } from './boat-says.ts';
+import { BoatsPage } from './boats-page.tsx';
+import { RefusalView } from './refusal-view.tsx';
+import { hashOf, type Route } from './route.ts';
+import { TopBar } from './top-bar.tsx';
+import { useOpenedBoat } from './use-opened-boat.ts';
+import { useRoute } from './use-route.ts';
+
+const FaultView = ({ detail }: { detail: string }): ReactNode => (
+  <section className="refusal" role="alert">
+    <h2>This is a fault in the program, not in the boat file.</h2>
+    <p>Nothing was changed or lost. What the program said:</p>
+    <p>
+      <code>{detail}</code>
+    </p>
+  </section>
+);
+
+const focusOn = (selector: string) => () => document.querySelector<HTMLElement>(selector)?.focus();
+
+/** Buttons and not links, because the address carries the route. */
+const SkipButtons = (): ReactNode => (
+  <>
+    <button type="button" className="skip" onClick={focusOn('.sheet-frame')}>
+      Skip to the drawing
+    </button>
+    <button type="button" className="skip" onClick={focusOn('.margin')}>
+      Skip to the notes
+    </button>
+  </>
+);
+
+const Body = ({
+  route,
+  state,
+  client,
+  onFile,
+}: {
+  route: Route;
+  state: PlanState;
+  client: PlanClient;
+  onFile: (file: File) => void;
+}): ReactNode => {
+  if (route.page === 'boats') return <BoatsPage onFile={onFile} />;
+  if (state.answer === undefined) {
+    return <main className="waiting">{state.busy ? 'Reading the boat file.' : null}</main>;
+  }
+  return (
+    <BoatPage
+      answer={state.answer}
+      step={route.step}
+      hrefOf={(step) => hashOf({ ...route, step })}
+      progress={state.busy ? state.progress : undefined}
+      onStop={client.cancel}
+    />
+  );
+};
+
+/** The whole app: the top bar, and under it the list of boats or one boat. */
+export const App = ({ client }: { client: PlanClient }): ReactNode => {
+  const route = useRoute();
+  const state = useSyncExternalStore(client.subscribe, client.state);
+  const { openFile, refusal, shutRefusal } = useOpenedBoat(route, client, state);
+  const boat = state.answer?.boat;
+  useEffect(() => {
+    document.title = boat === undefined ? 'Fairlead' : `${boat.name} · Fairlead`;
+  }, [boat]);
+  return (
+    <>
+      {boat === undefined ? null : <SkipButtons />}
+      <TopBar {...(boat === undefined ? {} : { name: boat.name, says: boatSays(boat) })} onFile={openFile} />
+      {refusal === undefined ? null : (
+        <RefusalView refusal={refusal} {...(boat === undefined ? {} : { onClose: shutRefusal })} />
+      )}
+      {state.fault === undefined ? null : <FaultView detail={state.fault} />}
+      <Body route={route} state={state} client={client} onFile={openFile} />
+    </>
+  );
+};

@@ -1,0 +1,58 @@
+import type { ReactNode } from 'react';
+import type { Boat } from '../../core/boat/boat-schema.ts';
+import type { BusEntry, Plan } from '../../core/plan-shape.ts';
+import { type BackboneFigure, backboneFigures } from './backbone-figures.ts';
+
+const Figures = ({ figures }: { figures: readonly BackboneFigure[] }): ReactNode => (
+  <dl className="figures">
+    {figures.map((figure) => (
+      <div key={figure.name} className={figure.over ? 'over' : undefined}>
+        <dt>{figure.name}</dt>
+        <dd>
+          {figure.value}
+          {figure.over ? <span className="unseen"> (past its limit)</span> : null}
+        </dd>
+      </div>
+    ))}
+  </dl>
+);
+
+const Sources = ({ figures }: { figures: readonly BackboneFigure[] }): ReactNode => (
+  <details className="sources">
+    <summary>Where the limits come from</summary>
+    <dl>
+      {figures.map((figure) =>
+        figure.source === undefined ? null : (
+          <div key={figure.name}>
+            <dt>{figure.name}</dt>
+            <dd>{figure.source}</dd>
+          </div>
+        ),
+      )}
+    </dl>
+  </details>
+);
+
+const BusFigures = ({ boat, bus, heading }: { boat: Boat; bus: BusEntry; heading: string }): ReactNode => {
+  const figures = backboneFigures({ boat, bus });
+  return (
+    <section className="block">
+      <h2>{heading}</h2>
+      <Figures figures={figures} />
+      <Sources figures={figures} />
+    </section>
+  );
+};
+
+/** Each backbone's figures beside their limits. */
+export const BackboneBlock = ({ boat, plan }: { boat: Boat; plan: Plan }): ReactNode => {
+  const names = new Map(boat.buses.map((bus) => [bus.id, bus.name]));
+  return plan.buses.map((bus) => (
+    <BusFigures
+      key={bus.id}
+      boat={boat}
+      bus={bus}
+      heading={plan.buses.length === 1 ? 'Backbone' : (names.get(bus.id) ?? bus.id)}
+    />
+  ));
+};

@@ -1,0 +1,81 @@
+import type { Boat } from '../../core/boat/boat-schema.ts';
+import { limitOf } from '../../core/boat/limit-of.ts';
+import { lenCurrent } from '../../core/facts/bus-limits.ts';
+import { typicalPrices } from '../../core/facts/prices.ts';
+import type { BusEntry } from '../../core/plan-shape.ts';
+import { printLength } from '../../core/units/print-length.ts';
+import { layoutWords } from './layout-words.ts';
+import { printCost, printPct } from './print-figure.ts';
+
+/** One line of the backbone block; `source` says where its limit comes from. */
+export interface BackboneFigure {
+  readonly name: string;
+  readonly value: string;
+  readonly source?: string;
+  /** true where the value is past its limit */
+  readonly over: boolean;
+}
+
+const lowestV = (bus: BusEntry): number | undefined =>
+  bus.volts.length === 0 ? undefined : Math.min(...bus.volts.map((entry) => entry.lowestV));
+
+const voltsFigure = (boat: Boat, bus: BusEntry): readonly BackboneFigure[] => {
+  const least = limitOf(boat, 'nmea2000-device-volts-least');
+  const volts = lowestV(bus);
+  if (volts === undefined) return [];
+  const value = `${volts.toFixed(2)} V, least ${least.value}`;
+  return [{ name: 'lowest volts', value, source: least.source, over: volts < least.value }];
+};
+
+const lengthFigures = (boat: Boat, bus: BusEntry): readonly BackboneFigure[] => {
+  const trunk = limitOf(boat, `nmea2000-trunk-${bus.grade}-fail`);
+  const one = limitOf(boat, 'nmea2000-one-drop');
+  const all = limitOf(boat, 'nmea2000-all-drops');
+  const of = (lengthM: number, limit: typeof trunk, name: string, longestM = lengthM): BackboneFigure => ({
+    name,
+    value: `${printLength({ valueM: lengthM, as: 'metres' })} of ${limit.value}`,
+    source: limit.source,
+    over: longestM > limit.value,
+  });
+  return [
+    of(bus.lengthM, trunk, 'trunk', bus.longestM),
+    of(bus.longestDropM, one, 'longest drop'),
+    of(bus.dropsM, all, 'drops together'),
+  ];
+};
+
+const trafficFigure = ({ traffic }: BusEntry): readonly BackboneFigure[] =>
+  traffic === undefined
+    ? []
+    : [
+        {
+          name: 'messages',
+          value: `${printPct(traffic.averagePct)} typical, ${printPct(traffic.worstPct)} worst`,
+          over: false,
+        },
+      ];
+
+/** The figures of one backbone, each beside its limit, as the margin prints them. */
+export const backboneFigures = ({ boat, bus }: { boat: Boat; bus: BusEntry }): readonly BackboneFigure[] => {
+  const devices = limitOf(boat, 'nmea2000-devices');
+  const currency = boat.prices?.currency ?? typicalPrices.currency;
+  const { cost, status } = bus.layout;
+  return [
+    ...lengthFigures(boat, bus),
+    {
+      name: 'devices',
+      value: `${bus.devices} of ${devices.value}`,
+      source: devices.source,
+      over: bus.devices > devices.value,
+    },
+    { name: 'load', value: `${bus.len} LEN, ${((bus.len * lenCurrent.value) / 1000).toFixed(2)} A`, over: false },
+    ...voltsFigure(boat, bus),
+    ...trafficFigure(bus),
+    { name: 'price', value: printCost({ cost, currency }), over: false },
+    {
+      name: 'layout',
+      value: layoutWords(bus.layout).full,
+      over: status === 'infeasible' || bus.layout.broken.length > 0,
+    },
+  ];
+};

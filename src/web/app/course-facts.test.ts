@@ -1,0 +1,51 @@
+import { expect, test } from 'vitest';
+import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
+import type { Plan } from '../../core/plan-shape.ts';
+import { aBus, aPlan, aReading } from './a-plan.test-helper.ts';
+import { courseFacts } from './course-facts.ts';
+import { stepIds } from './route.ts';
+
+const factOf = (step: string, plan: Plan = aPlan(), boat = aBoat().boat) => {
+  const waypoint = courseFacts({ boat, plan }).find((one) => one.step === step);
+  return [waypoint?.fact, waypoint?.state];
+};
+
+test('the course has the ten steps in the order of the job', () => {
+  expect(courseFacts({ boat: aBoat().boat, plan: aPlan() }).map((one) => one.step)).toEqual([...stepIds]);
+});
+
+test('a step that is not computed yet says so and makes no figure up', () => {
+  for (const step of ['power', 'fit', 'buy', 'work', 'prove', 'binder']) {
+    expect(factOf(step)).toEqual(['planned here later', 'later']);
+  }
+});
+
+test('the boat step counts the lengths that are only guessed', () => {
+  const { boat } = aBoat().change((draft) => {
+    for (const way of draft.ways) {
+      way.length.how = 'taped';
+      way.known = 'seen';
+    }
+    const [first] = draft.ways;
+    if (first !== undefined) first.length.how = 'guessed';
+  });
+  expect(factOf('boat', aPlan(), boat)).toEqual([`${boat.places.length} places, 1 length to tape`, 'open']);
+});
+
+test('the needs step says how many arrive and on what that rests', () => {
+  const readings = [aReading(), aReading({ rests: 'manual' }), aReading({ arrives: false })];
+  expect(factOf('needs', aPlan({ readings }))).toEqual(['2 of 3 arrive, by typical sheets', 'open']);
+  expect(factOf('needs', aPlan({ readings: [aReading({ rests: 'proved' })] }))).toEqual([
+    '1 of 1 arrive, proved',
+    'done',
+  ]);
+});
+
+test('the lines step is done only when the layout is proven or fixed and breaks no limit', () => {
+  expect(factOf('lines')).toEqual(['proven cheapest', 'done']);
+  const { layout } = aBus();
+  const with_ = (over: Partial<typeof layout>) => aPlan({ buses: [aBus({ layout: { ...layout, ...over } })] });
+  expect(factOf('lines', with_({ status: 'gap', bound: 40_000_000 }))).toEqual(['within 3.0 %', 'open']);
+  expect(factOf('lines', with_({ broken: ['a drop is 7 m'] }))).toEqual(['breaks a limit', 'open']);
+  expect(factOf('lines', aPlan({ buses: [] }))).toEqual(['no backbone', 'open']);
+});

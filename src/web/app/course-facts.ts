@@ -1,0 +1,104 @@
+import type { Boat } from '../../core/boat/boat-schema.ts';
+import type { BusEntry, Plan, ReadingEntry } from '../../core/plan-shape.ts';
+import { layoutWords } from './layout-words.ts';
+import { printCount } from './print-figure.ts';
+import type { StepId } from './route.ts';
+
+/** One waypoint of the course line: `later` marks a step this version does not compute yet. */
+export interface Waypoint {
+  readonly step: StepId;
+  readonly name: string;
+  readonly fact: string;
+  readonly state: 'done' | 'open' | 'later';
+}
+
+const boatWaypoint = (boat: Boat): Waypoint => {
+  const guessed = boat.ways.filter((way) => way.length.how === 'guessed').length;
+  const assumed = boat.ways.filter((way) => way.known === 'assumed').length;
+  const wanting = [
+    ...(guessed > 0 ? [`${printCount(guessed, 'length')} to tape`] : []),
+    ...(assumed > 0 ? [`${printCount(assumed, 'way')} to see`] : []),
+  ];
+  return {
+    step: 'boat',
+    name: 'Boat',
+    fact: [printCount(boat.places.length, 'place'), ...(wanting.length > 0 ? wanting : ['no length guessed'])].join(
+      ', ',
+    ),
+    state: wanting.length === 0 && boat.places.length > 0 ? 'done' : 'open',
+  };
+};
+
+const kitWaypoint = (boat: Boat): Waypoint => {
+  const count = (fate: Boat['kit'][number]['fate']): number => boat.kit.filter((unit) => unit.fate === fate).length;
+  const typical = new Set(boat.sheets.filter((sheet) => sheet.source === 'typical').map((sheet) => sheet.id));
+  const rests = boat.kit.some((unit) => unit.fate !== 'goes' && typical.has(unit.sheet));
+  return {
+    step: 'kit',
+    name: 'Kit',
+    fact:
+      boat.kit.length === 0 ? 'none entered' : `${count('comes')} come, ${count('stays')} stay, ${count('goes')} go`,
+    state: boat.kit.length > 0 && !rests ? 'done' : 'open',
+  };
+};
+
+const restWords = {
+  typical: 'by typical sheets',
+  manual: 'by the manuals',
+  recording: 'by recording',
+  proved: 'proved',
+};
+const weakestFirst = ['typical', 'manual', 'recording', 'proved'] as const;
+
+/** On what the arriving readings rest, all together: the weakest of them says it. */
+const restsOn = (readings: readonly ReadingEntry[]): string | undefined => {
+  const weakest = weakestFirst.find((rest) => readings.some((entry) => entry.arrives && entry.rests === rest));
+  return weakest === undefined ? undefined : restWords[weakest];
+};
+
+const needsWaypoint = (plan: Plan): Waypoint => {
+  const total = plan.readings.length;
+  const arrive = plan.readings.filter((entry) => entry.arrives).length;
+  const rests = restsOn(plan.readings);
+  return {
+    step: 'needs',
+    name: 'Needs',
+    fact: total === 0 ? 'none entered' : `${arrive} of ${total} arrive${rests === undefined ? '' : `, ${rests}`}`,
+    state: total > 0 && arrive === total ? 'done' : 'open',
+  };
+};
+
+const isSettled = (bus: BusEntry): boolean =>
+  bus.layout.broken.length === 0 && (bus.layout.status === 'proven' || bus.layout.status === 'pinned');
+
+const linesWaypoint = (plan: Plan): Waypoint => {
+  const [first, ...more] = plan.buses;
+  const open = plan.buses.filter((bus) => !isSettled(bus));
+  const fact = (): string => {
+    if (first === undefined) return 'no backbone';
+    if (more.length === 0) return layoutWords(first.layout).short;
+    return `${printCount(plan.buses.length, 'backbone')}, ${open.length === 0 ? 'all settled' : `${open.length} open`}`;
+  };
+  return {
+    step: 'lines',
+    name: 'Lines',
+    fact: fact(),
+    state: first !== undefined && open.length === 0 ? 'done' : 'open',
+  };
+};
+
+const later = (step: StepId, name: string): Waypoint => ({ step, name, fact: 'planned here later', state: 'later' });
+
+/** The ten waypoints of a boat's course, each with the one fact that matters now. */
+export const courseFacts = ({ boat, plan }: { boat: Boat; plan: Plan }): readonly Waypoint[] => [
+  boatWaypoint(boat),
+  kitWaypoint(boat),
+  needsWaypoint(plan),
+  linesWaypoint(plan),
+  later('power', 'Power'),
+  later('fit', 'Fit'),
+  later('buy', 'Buy'),
+  later('work', 'Work'),
+  later('prove', 'Prove'),
+  later('binder', 'Binder'),
+];

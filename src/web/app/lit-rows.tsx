@@ -1,0 +1,64 @@
+import type { ReactNode } from 'react';
+import { type LightStore, useIsLit } from '../drawing/light-store.ts';
+
+/** One line of a block in the margin; `lights` are the ids it lights on the drawing. */
+export interface Row {
+  readonly key: string;
+  readonly what: string;
+  readonly fact?: string;
+  readonly lights: readonly string[];
+}
+
+/** What a block needs to light the drawing and to take it somewhere. */
+export interface RowHand {
+  readonly lights: LightStore;
+  readonly onShow: (ids: readonly string[]) => void;
+}
+
+const RowView = ({ row, hand }: { row: Row; hand: RowHand }): ReactNode => {
+  const lit = useIsLit(hand.lights, row.lights);
+  return (
+    <li
+      className={lit ? 'row lit' : 'row'}
+      onPointerEnter={() => hand.lights.rest(row.lights)}
+      onPointerLeave={() => hand.lights.rest([])}
+    >
+      <button
+        type="button"
+        className="row-button"
+        onClick={() => hand.onShow(row.lights)}
+        onFocus={() => hand.lights.rest(row.lights)}
+        onBlur={() => hand.lights.rest([])}
+      >
+        {row.what}
+        {row.fact === undefined ? null : <span className="row-fact"> {row.fact}</span>}
+      </button>
+    </li>
+  );
+};
+
+/** A headed list of lines that light the drawing; `empty` is said where there are none. */
+export const LitRows = ({
+  heading,
+  rows,
+  empty,
+  hand,
+}: {
+  heading: string;
+  rows: readonly Row[];
+  empty: string;
+  hand: RowHand;
+}): ReactNode => (
+  <section className="block">
+    <h2>{heading}</h2>
+    {rows.length === 0 ? (
+      <p className="quiet">{empty}</p>
+    ) : (
+      <ul>
+        {rows.map((row) => (
+          <RowView key={row.key} row={row} hand={hand} />
+        ))}
+      </ul>
+    )}
+  </section>
+);

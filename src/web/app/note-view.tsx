@@ -1,0 +1,53 @@
+import type { ReactNode } from 'react';
+import { type LightStore, useIsLit } from '../drawing/light-store.ts';
+import type { Note } from './notes.ts';
+
+/** A title is a heading here, so its full stop goes. */
+const withoutStop = (title: string): string => title.replace(/\.$/, '');
+
+/**
+ * One finding in the margin beside the number of its balloon. Its title is a button: resting on it lights the drawing,
+ * pressing it takes the drawing there.
+ */
+export const NoteView = ({
+  note,
+  title,
+  lights,
+  onShow,
+}: {
+  note: Note;
+  title: string | undefined;
+  lights: LightStore;
+  onShow: (note: Note) => void;
+}): ReactNode => {
+  const { finding, balloon } = note;
+  const lit = useIsLit(lights, note.lights);
+  return (
+    <li
+      className={`note ${finding.level}${lit ? ' lit' : ''}`}
+      data-finding={finding.id}
+      onPointerEnter={() => lights.rest(note.lights)}
+      onPointerLeave={() => lights.rest([])}
+    >
+      <span className="note-mark" aria-hidden="true">
+        {balloon ?? '·'}
+      </span>
+      <h3>
+        <button
+          type="button"
+          onClick={() => onShow(note)}
+          onFocus={() => lights.rest(note.lights)}
+          onBlur={() => lights.rest([])}
+        >
+          {balloon === undefined ? null : <span className="unseen">Balloon {balloon}: </span>}
+          {title === undefined ? finding.says : withoutStop(title)}
+        </button>
+      </h3>
+      {title === undefined ? null : <p>{finding.says}</p>}
+      {finding.cure === undefined ? null : <p className="note-cure">{finding.cure}</p>}
+      <p className="note-code">
+        {finding.level} · <code>{finding.rule}</code>
+      </p>
+    </li>
+  );
+};

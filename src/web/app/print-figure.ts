@@ -1,0 +1,10 @@
+/** A share to a tenth, for example "9.6 %". */
+export const printPct = (sharePct: number): string => `${sharePct.toFixed(1)} %`;
+
+/** A layout's cost, which is in thousandths of a hundredth, as money, for example "571.63 EUR". */
+export const printCost = ({ cost, currency }: { cost: number; currency: string }): string =>
+  `${(cost / 100_000).toFixed(2)} ${currency}`;
+
+/** A count with its word, for example "1 length" or "3 lengths". */
+export const printCount = (count: number, one: string, many = `${one}s`): string =>
+  `${count} ${count === 1 ? one : many}`;

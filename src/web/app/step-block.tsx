@@ -1,0 +1,96 @@
+import type { ReactNode } from 'react';
+import type { Boat, Way } from '../../core/boat/boat-schema.ts';
+import type { Plan } from '../../core/plan-shape.ts';
+import { printLength } from '../../core/units/print-length.ts';
+import { BackboneBlock } from './backbone-block.tsx';
+import { LitRows, type Row, type RowHand } from './lit-rows.tsx';
+import { needsGroups } from './needs-rows.ts';
+import type { StepId } from './route.ts';
+
+interface BlockProps {
+  readonly boat: Boat;
+  readonly plan: Plan;
+  readonly hand: RowHand;
+}
+
+const BoatBlock = ({ boat, hand }: BlockProps): ReactNode => {
+  const names = new Map(boat.places.map((place) => [place.id, place.name]));
+  const rowOf = (way: Way, fact: string): Row => ({
+    key: way.id,
+    what: way.ends.map((end) => names.get(end) ?? end).join(' to '),
+    fact,
+    lights: [way.id, ...way.ends],
+  });
+  const guessed = boat.ways.filter((way) => way.length.how === 'guessed');
+  const assumed = boat.ways.filter((way) => way.known === 'assumed');
+  const about = (way: Way): string => `about ${printLength({ valueM: way.length.valueM, as: 'metres' })}`;
+  return (
+    <>
+      <LitRows
+        heading="Lengths to tape"
+        rows={guessed.map((way) => rowOf(way, about(way)))}
+        empty="Every length was taped or comes from papers."
+        hand={hand}
+      />
+      <LitRows
+        heading="Ways nobody has looked at"
+        rows={assumed.map((way) => rowOf(way, way.kind))}
+        empty="Every way was seen or had a line pulled through."
+        hand={hand}
+      />
+    </>
+  );
+};
+
+const fates = [
+  ['comes', 'Comes', 'Nothing new comes aboard.'],
+  ['stays', 'Stays', 'Nothing stays.'],
+  ['goes', 'Goes', 'Nothing goes ashore.'],
+] as const;
+
+const KitBlock = ({ boat, hand }: BlockProps): ReactNode => {
+  const names = new Map(boat.places.map((place) => [place.id, place.name]));
+  return fates.map(([fate, heading, empty]) => (
+    <LitRows
+      key={fate}
+      heading={heading}
+      rows={boat.kit
+        .filter((unit) => unit.fate === fate)
+        .map((unit) => ({
+          key: unit.id,
+          what: unit.name,
+          fact: names.get(unit.place) ?? unit.place,
+          lights: [unit.id],
+        }))}
+      empty={empty}
+      hand={hand}
+    />
+  ));
+};
+
+const NeedsBlock = ({ boat, plan, hand }: BlockProps): ReactNode => {
+  const groups = needsGroups({ boat, plan });
+  if (groups.length === 0) {
+    return (
+      <p className="block quiet">
+        No reading is asked for yet. Once the boat file says which one must be seen where, this page tells whether it
+        arrives.
+      </p>
+    );
+  }
+  return groups.map(({ unit, name, rows }) => <LitRows key={unit} heading={name} rows={rows} empty="" hand={hand} />);
+};
+
+/** What the margin holds under the notes at each step of the job. */
+export const StepBlock = ({ step, ...block }: BlockProps & { step: StepId }): ReactNode => {
+  switch (step) {
+    case 'boat':
+      return <BoatBlock {...block} />;
+    case 'kit':
+      return <KitBlock {...block} />;
+    case 'needs':
+      return <NeedsBlock {...block} />;
+    default:
+      return <BackboneBlock boat={block.boat} plan={block.plan} />;
+  }
+};

@@ -1,0 +1,65 @@
+import { type ReactNode, useRef } from 'react';
+import { type Light, lights, setLight, useLight } from './theme.ts';
+
+const LightButtons = (): ReactNode => {
+  const now = useLight();
+  return (
+    <fieldset className="lights">
+      <legend className="unseen">Light of the screen</legend>
+      {lights.map((light: Light) => (
+        <button key={light} type="button" aria-pressed={light === now} onClick={() => setLight(light)}>
+          {light}
+        </button>
+      ))}
+    </fieldset>
+  );
+};
+
+/** Opens a boat file from this machine; it is read in the page and goes nowhere. */
+export const OpenFile = ({ onFile, children }: { onFile: (file: File) => void; children: ReactNode }): ReactNode => {
+  const input = useRef<HTMLInputElement>(null);
+  return (
+    <>
+      <button type="button" className="open-button" onClick={() => input.current?.click()}>
+        {children}
+      </button>
+      <input
+        ref={input}
+        type="file"
+        accept=".json,application/json"
+        hidden
+        onChange={(event) => {
+          const [file] = event.target.files ?? [];
+          if (file !== undefined) onFile(file);
+          event.target.value = '';
+        }}
+      />
+    </>
+  );
+};
+
+/** The line along the top: which boat, what it is, and the few things that hold for every page. */
+export const TopBar = ({
+  name,
+  says,
+  onFile,
+}: {
+  name?: string;
+  says?: string;
+  onFile: (file: File) => void;
+}): ReactNode => (
+  <header className="top-bar">
+    <h1>{name ?? 'Fairlead'}</h1>
+    <p className="top-says">{says ?? 'plans the whole change of a boat’s navigation electronics'}</p>
+    <div className="top-tools">
+      {name === undefined ? null : <a href="#/">all boats</a>}
+      <OpenFile onFile={onFile}>open a file</OpenFile>
+      {name === undefined ? null : (
+        <button type="button" className="print-button" onClick={() => window.print()}>
+          print
+        </button>
+      )}
+      <LightButtons />
+    </div>
+  </header>
+);

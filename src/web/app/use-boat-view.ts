@@ -1,0 +1,27 @@
+import { useMemo } from 'react';
+import { type BoatSheet, boatSheet } from '../../papers/sheet/boat-sheet.ts';
+import type { SheetSize } from '../drawing/view-frame.ts';
+import type { PlanAnswer } from '../workers/protocol.ts';
+import { balloonNumbers, type Note, notesOf } from './notes.ts';
+import { type UnitRow, unitRows } from './unit-rows.ts';
+
+/** Everything one sees of a boat, made from its plan: the sheet, the notes in its margin, the list in its place. */
+export interface BoatView {
+  /** absent until the window the sheet lies in is laid out */
+  readonly drawn: BoatSheet | undefined;
+  readonly notes: readonly Note[];
+  readonly rows: readonly UnitRow[];
+}
+
+/** Makes the view anew when the plan or the size of the sheet changes, and only then. */
+export const useBoatView = ({ boat, plan }: PlanAnswer, size: SheetSize | undefined): BoatView => {
+  const drawn = useMemo(
+    () => (size === undefined ? undefined : boatSheet({ boat, plan, ...size })),
+    [boat, plan, size],
+  );
+  return useMemo(() => {
+    const numbers = balloonNumbers(drawn?.balloons ?? []);
+    const notes = notesOf(plan, numbers);
+    return { drawn, notes, rows: unitRows({ boat, plan, notes, numbers }) };
+  }, [boat, plan, drawn]);
+};

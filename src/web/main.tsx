@@ -1,0 +1,14 @@
+import './theme/fonts.css';
+import 'virtual:themes.css';
+import './theme/page.css';
+import './app/boat-page.css';
+import './drawing/drawing.css';
+import './theme/print.css';
+import { createRoot } from 'react-dom/client';
+import { App } from './app/app.tsx';
+import { planClient } from './workers/plan-client.ts';
+import { workerPort } from './workers/worker-port.ts';
+
+const root = document.getElementById('app');
+if (root === null) throw new Error('The page has no place for the app.');
+createRoot(root).render(<App client={planClient(workerPort())} />);
