@@ -1,0 +1,100 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { mkdir } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
+import { type Browser, chromium, type Page } from 'playwright-core';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+const quiet = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+/** A window to test in: a laptop at the chart table, or a phone in a locker. */
+export const windows = {
+  laptop: { width: 1440, height: 900 },
+  phone: { width: 390, height: 844 },
+} as const;
+
+export interface PageWish {
+  readonly window: keyof typeof windows;
+  readonly light: 'day' | 'dusk' | 'night';
+}
+
+/** The built app served from a folder of boats, and a browser to look at it with. */
+export interface AppUnderTest {
+  readonly address: string;
+  /** a fresh page with nothing remembered; whatever it logs as an error is kept in `complaints` */
+  readonly newPage: (wish: PageWish) => Promise<Page>;
+  /** errors that any page logged or threw */
+  readonly complaints: readonly string[];
+  readonly close: () => Promise<void>;
+}
+
+const startServer = async (folder: string): Promise<{ server: ChildProcess; address: string }> => {
+  const program = `${root}dist/cli/main.js`;
+  if (!existsSync(program)) throw new Error('The app is not built: run npm run build first.');
+  const server = spawn(process.execPath, [program, 'open', folder, '--port', '0'], { cwd: root });
+  const address = await new Promise<string>((resolve, reject) => {
+    let said = '';
+    const listen = (chunk: Buffer): void => {
+      said += chunk.toString();
+      const found = /http:\/\/127\.0\.0\.1:\d+/.exec(said);
+      if (found !== null) resolve(found[0]);
+    };
+    server.stdout.on('data', listen);
+    server.stderr.on('data', listen);
+    server.once('exit', () => reject(new Error(`The server stopped at once and said: ${said}`)));
+  });
+  return { server, address };
+};
+
+const startBrowser = (): Promise<Browser> =>
+  chromium.launch({ executablePath: process.env.CHROME_PATH ?? '/usr/bin/chromium', args: quiet });
+
+/** Starts the built server on a folder of boats, and a browser. */
+export const appUnderTest = async (folder = `${root}examples`): Promise<AppUnderTest> => {
+  const { server, address } = await startServer(folder);
+  const browser = await startBrowser();
+  const complaints: string[] = [];
+  return {
+    address,
+    complaints,
+    newPage: async ({ window, light }) => {
+      const context = await browser.newContext({
+        viewport: windows[window],
+        hasTouch: window === 'phone',
+        reducedMotion: 'reduce',
+      });
+      await context.addInitScript((kept) => localStorage.setItem('fairlead-theme', kept), light);
+      const page = await context.newPage();
+      page.on('console', (message) => {
+        if (message.type() === 'error') complaints.push(message.text());
+      });
+      page.on('pageerror', (error) => complaints.push(error.message));
+      return page;
+    },
+    close: async () => {
+      await browser.close();
+      server.kill();
+    },
+  };
+};
+
+/** Opens a boat of the folder and waits until its plan is settled. */
+export const openBoat = async (app: AppUnderTest, page: Page, route = 'gannet'): Promise<void> => {
+  await page.goto(`${app.address}/#/boat/${route}`);
+  await page.locator('.sheet-svg .balloon').first().waitFor();
+  await page.locator('.progress:empty').waitFor({ state: 'attached', timeout: 60_000 });
+};
+
+/** Keeps a picture of a page under dist/pictures, for a person to look at. */
+export const keepPicture = async (page: Page, name: string): Promise<void> => {
+  await mkdir(`${root}dist/pictures`, { recursive: true });
+  await page.screenshot({ path: `${root}dist/pictures/${name}.png` });
+};
