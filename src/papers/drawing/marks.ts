@@ -73,12 +73,15 @@ export const arrowHead = (at: Point, heading: Point, { ink, about }: { ink: Ink;
   );
 };
 
+/** 11 px on screen: two figures still fit into the smallest balloon. */
+const leastNumberMm = 2.92;
+
 /** A balloon: a circle with a number. Filled with the accent where it wants a person's eye. */
 export const balloon = (
   [xMm, yMm]: Point,
   { number, radiusMm, filled, about }: { number: number; radiusMm: number; filled: boolean; about: readonly string[] },
 ): Shape[] => {
-  const sizeMm = radiusMm * 1.14;
+  const sizeMm = Math.max(leastNumberMm, radiusMm * 1.14);
   return [
     {
       kind: 'circle',

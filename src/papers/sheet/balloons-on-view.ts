@@ -81,8 +81,11 @@ export const balloonsOnView = ({
   taken: readonly Box[];
   radiusMm: number;
   words: boolean;
-}): Shape[] => {
+}): { shapes: Shape[]; named: number[] } => {
   const placed = placeLabels(clustersOf(marks, view), { within: view.box, taken, runs, soft, points, radiusMm, words });
   const byNumber = new Map(marks.map((mark) => [mark.number, mark]));
-  return placed.flatMap((cluster) => clusterShapes(cluster, byNumber, radiusMm));
+  return {
+    shapes: placed.flatMap((cluster) => clusterShapes(cluster, byNumber, radiusMm)),
+    named: placed.flatMap(({ rows }) => rows.filter((row) => row.label !== undefined).map((row) => row.number)),
+  };
 };

@@ -9,7 +9,8 @@ import { axis } from './axis.ts';
 import { boatView } from './boat-view.ts';
 import { codedKinds, codeOf } from './line-code.ts';
 import { type KeyContents, lineKey } from './line-key.ts';
-import { type SheetFrame, sheetFrame } from './sheet-frame.ts';
+import { numberKey, numberRowMm } from './number-key.ts';
+import { isNarrow, type SheetFrame, sheetFrame } from './sheet-frame.ts';
 import { leastStripMm } from './strip-layout.ts';
 import { type StripOfBus, stripOfBus } from './strip-nodes.ts';
 import { stripStack, stripStackMm } from './strip-stack.ts';
@@ -68,7 +69,7 @@ const frameFor = ({
   keyMm: number;
 }): SheetFrame => {
   const { boat, heightMm } = request;
-  const widthMm = Math.max(request.widthMm, ...strips.map(leastStripMm));
+  const widthMm = isNarrow(request.widthMm) ? request.widthMm : Math.max(request.widthMm, ...strips.map(leastStripMm));
   const first = sheetFrame({ boat, widthMm, heightMm, belowMm: keyMm });
   const belowMm = stripStackMm(strips, first, index) + keyMm;
   return sheetFrame({ boat, widthMm, heightMm, belowMm });
@@ -100,6 +101,25 @@ const balloonOf = (mark: UnitMark): SheetBalloon => ({
   findings: mark.findings,
 });
 
+/** Key of the lines, and the numbers that found no words above. */
+const footShapes = ({
+  key,
+  marks,
+  frame,
+  topMm,
+}: {
+  key: KeyContents;
+  marks: readonly UnitMark[];
+  frame: SheetFrame;
+  topMm: number;
+}): { shapes: Shape[]; bottomMm: number } => {
+  const { widthMm } = frame;
+  const lines = lineKey({ contents: key, widthMm, topMm: topMm + 1.5 });
+  const numbers = numberKey({ marks, widthMm, topMm: topMm + 1.5 + lines.heightMm });
+  const shapes = marks.length === 0 ? [lines.shape] : [lines.shape, numbers.shape];
+  return { shapes, bottomMm: topMm + 1.5 + lines.heightMm + numbers.heightMm + 1.5 };
+};
+
 /**
  * The boat sheet: from the side, from above, and her buses as strips, on one scale, bow to the right.
  * The sheet is as wide and high as asked, or larger where the boat would be too small to read; millimetres.
@@ -111,7 +131,7 @@ export const boatSheet = (request: Request): BoatSheet => {
   const bundles = wayBundles({ plan, index, withFeeds: step === 'power' });
   const strips = plan.buses.map((bus) => stripOfBus({ bus, plan, index, marks }));
   const key = keyOf(bundles, plan);
-  const keyMm = lineKey({ contents: key, widthMm: request.widthMm, topMm: 0 }).heightMm + 3;
+  const keyMm = lineKey({ contents: key, widthMm: request.widthMm, topMm: 0 }).heightMm + 3 + numberRowMm;
   const frame = frameFor({ request, strips, index, keyMm });
   const side = sideView(frame);
   const top = topView(frame);
@@ -120,29 +140,29 @@ export const boatSheet = (request: Request): BoatSheet => {
   const water = waterShapes(frame);
   const owners = viewOfMarks(marks, { side, top });
   const common = { index, plan, frame, bundles, marks };
-  const keyShape = lineKey({ contents: key, widthMm: frame.widthMm, topMm: stack.bottomMm + 1.5 });
+  const fromSide = boatView(side, { parts: hull.side, hairs: [], boat: { ...common, own: owners.side } });
+  const fromAbove = boatView(top, { parts: hull.top, hairs: stack.hairs, boat: { ...common, own: owners.top } });
+  const named = new Set([...stack.named, ...fromSide.named, ...fromAbove.named]);
+  const foot = footShapes({
+    key,
+    marks: marks.filter((mark) => !named.has(mark.number)),
+    frame,
+    topMm: stack.bottomMm,
+  });
   const shapes: Shape[] = [
     water.tint,
     axis({ boat, frame, bottomMm: frame.top.bottomMm }),
     water.line,
-    {
-      kind: 'group',
-      label: 'the boat from the side',
-      shapes: boatView(side, { parts: hull.side, hairs: [], boat: { ...common, own: owners.side } }),
-    },
-    {
-      kind: 'group',
-      label: 'the boat from above',
-      shapes: boatView(top, { parts: hull.top, hairs: stack.hairs, boat: { ...common, own: owners.top } }),
-    },
+    { kind: 'group', label: 'the boat from the side', shapes: fromSide.shapes },
+    { kind: 'group', label: 'the boat from above', shapes: fromAbove.shapes },
     ...stack.shapes,
-    keyShape.shape,
+    ...foot.shapes,
   ];
   return {
     drawing: {
       title: `${boat.name}: from the side, from above, and her backbone as a strip`,
       widthMm: frame.widthMm,
-      heightMm: Math.max(request.heightMm, stack.bottomMm + keyShape.heightMm + 3),
+      heightMm: Math.max(request.heightMm, foot.bottomMm),
       shapes,
     },
     balloons: marks.map(balloonOf),

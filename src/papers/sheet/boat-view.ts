@@ -1,4 +1,5 @@
 import type { BoatIndex } from '../../core/boat/boat-index.ts';
+import type { Place } from '../../core/boat/boat-schema.ts';
 import type { HullPart } from '../../core/facts/hull-patterns.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { textBox, textsOf } from '../drawing/box.ts';
@@ -27,15 +28,18 @@ interface Boat {
   readonly own: readonly UnitMark[];
 }
 
+const placesWithKit = (index: BoatIndex): Place[] =>
+  [...new Set(index.boat.kit.map((unit) => unit.place))].flatMap((id) => index.places.get(id) ?? []);
+
 /** What a millimetre of each of the boat's own lines under a label costs. */
 const lineCosts: Readonly<Record<HullPart['role'], number>> = {
-  hull: 1.6,
-  house: 1,
-  underbody: 0.6,
-  glass: 0.4,
+  hull: 3,
+  house: 2,
+  underbody: 1,
+  glass: 0.6,
   spar: 1,
-  trim: 0.3,
-  rig: 0.3,
+  trim: 0.7,
+  rig: 0.5,
 };
 
 const softLines = (view: View, parts: readonly HullPart[], hairs: readonly Hair[]): SoftLine[] => [
@@ -51,7 +55,7 @@ const softLines = (view: View, parts: readonly HullPart[], hairs: readonly Hair[
 export const boatView = (
   view: View,
   { parts, hairs, boat }: { parts: readonly HullPart[]; hairs: readonly Hair[]; boat: Boat },
-): Shape[] => {
+): { shapes: Shape[]; named: readonly number[] } => {
   const { index, plan, frame, bundles, marks, own } = boat;
   const lines = linesOnView({ view, bundles, index });
   const under = [
@@ -65,10 +69,10 @@ export const boatView = (
     marks: own,
     runs: lines.runs,
     soft: softLines(view, parts, hairs),
-    points: [...new Set(marks.map((mark) => mark.place))].map(view.at),
+    points: placesWithKit(index).map(view.at),
     taken: textsOf(under).map(textBox),
     radiusMm: frame.radiusMm,
     words: !frame.narrow,
   });
-  return [...under, ...balloons];
+  return { shapes: [...under, ...balloons.shapes], named: balloons.named };
 };

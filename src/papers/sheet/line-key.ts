@@ -4,10 +4,13 @@ import type { Shape, TextShape } from '../drawing/shapes.ts';
 import { textWidthMm } from '../drawing/text-width.ts';
 import { wavyLine } from '../drawing/wavy-line.ts';
 import { codedStrokes } from './coded-strokes.ts';
+import { flowRows } from './flow-rows.ts';
 import type { LineCode } from './line-code.ts';
 
 const rowMm = 4.2;
 const sampleMm = 8;
+const gapMm = 1.4;
+const edgeMm = 5;
 const style = { sizeMm: 2.95, face: 'words' } as const;
 
 /** What is drawn on the sheet and so belongs in its key. */
@@ -70,25 +73,19 @@ export const lineKey = ({
   widthMm: number;
   topMm: number;
 }): { shape: Shape; heightMm: number } => {
-  const edgeMm = 5;
-  let xMm = edgeMm;
-  let row = 0;
-  const shapes: Shape[] = [];
-  for (const entry of entriesOf(contents)) {
-    const wideMm = sampleMm + 1.4 + textWidthMm(entry.words, style);
-    if (xMm > edgeMm && xMm + wideMm > widthMm - edgeMm) {
-      xMm = edgeMm;
-      row += 1;
-    }
+  const entries = entriesOf(contents);
+  const widths = entries.map((entry) => sampleMm + gapMm + textWidthMm(entry.words, style));
+  const spots = flowRows(widths, { fromMm: edgeMm, toMm: widthMm - edgeMm, gapMm: 4 });
+  const shapes = entries.flatMap((entry, order): Shape[] => {
+    const { xMm, row } = spots[order] ?? { xMm: edgeMm, row: 0 };
     const yMm = topMm + row * rowMm + 2;
-    shapes.push(
-      ...entry.draw([
-        [xMm, yMm],
-        [xMm + sampleMm, yMm],
-      ]),
-      { kind: 'text', xMm: xMm + sampleMm + 1.4, yMm: yMm + 1, text: entry.words, ...style, ink: 'quiet' },
-    );
-    xMm += wideMm + 4;
-  }
-  return { shape: { kind: 'group', label: 'key of the lines', shapes }, heightMm: (row + 1) * rowMm };
+    const from: Point = [xMm, yMm];
+    const to: Point = [xMm + sampleMm, yMm];
+    return [
+      ...entry.draw([from, to]),
+      { kind: 'text', xMm: to[0] + gapMm, yMm: yMm + 1, text: entry.words, ...style, ink: 'quiet' },
+    ];
+  });
+  const rows = (spots.at(-1)?.row ?? -1) + 1;
+  return { shape: { kind: 'group', label: 'key of the lines', shapes }, heightMm: rows * rowMm };
 };

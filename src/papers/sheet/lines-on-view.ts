@@ -32,14 +32,25 @@ const leastRunMm = 1;
 /** Lanes leave a place together and spread within this length. */
 const spreadMm = 2.2;
 
-const footprintMm = (lane: Lane, guessed: boolean): number =>
-  lane.code.widthMm + (lane.code.doubleMm ?? 0) + (guessed ? waveMm : 0) + airMm;
+/** A way shorter than this has no room for letters. */
+const letteredMm = 13;
+
+/** A letter is as wide as this. */
+const letterWideMm = 2.4;
+
+const footprintMm = (lane: Lane, { guessed, lettered }: { guessed: boolean; lettered: boolean }): number =>
+  lettered && lane.code.letter !== undefined
+    ? letterWideMm
+    : lane.code.widthMm + (lane.code.doubleMm ?? 0) + (guessed ? waveMm : 0) + airMm;
 
 /** How far from the middle of the bundle each of its strokes runs, and how wide the bundle is. */
-const acrossOf = (lanes: readonly Lane[], guessed: boolean): { across: number[]; wideMm: number } => {
+const acrossOf = (
+  lanes: readonly Lane[],
+  look: { guessed: boolean; lettered: boolean },
+): { across: number[]; wideMm: number } => {
   let atMm = 0;
   const middles = lanes.map((lane) => {
-    const wide = footprintMm(lane, guessed);
+    const wide = footprintMm(lane, look);
     atMm += wide;
     return atMm - wide / 2;
   });
@@ -74,7 +85,7 @@ const arrows = (line: readonly Point[], lane: Lane): Shape[] => {
   );
 };
 
-const letterMm = 2.91;
+const letterMm = 2.92;
 const letterAirMm = 2;
 const letterPlaces = [0.5, 0.38, 0.62, 0.27, 0.73];
 
@@ -87,7 +98,7 @@ const withLetter = (
   const { letter, ink } = lane.code;
   const lengthMm = polylineLengthMm(line);
   const [, near, far] = line;
-  if (letter === undefined || near === undefined || far === undefined || lengthMm < 13) return undefined;
+  if (letter === undefined || near === undefined || far === undefined || lengthMm < letteredMm) return undefined;
   for (const share of letterPlaces) {
     const at = between(near, far, share);
     const text: TextShape = {
@@ -145,7 +156,7 @@ export const linesOnView = ({
     const from = view.at(first);
     const to = view.at(last);
     if (distanceMm(from, to) < leastRunMm) continue;
-    const { across, wideMm } = acrossOf(lanes, guessed);
+    const { across, wideMm } = acrossOf(lanes, { guessed, lettered: distanceMm(from, to) >= letteredMm });
     runs.push({ from, to, halfMm: wideMm / 2 });
     for (const [order, lane] of lanes.entries()) {
       const line = laneLine(from, to, across[order] ?? 0);

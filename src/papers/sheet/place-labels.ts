@@ -37,7 +37,7 @@ const turns = Array.from(
 const reachesMm = [4.2, 5.5, 7, 9, 11.5, 14.5, 18, 22, 27, 33, 40, 48, 58];
 
 /** Costs are millimetres of leader that one would rather draw than have the fault. */
-const cost = { noWords: 14, crossing: 14, leaderOverText: 14, leaderOverLine: 3, leaderNearPoint: 16 };
+const cost = { noWords: 20, crossing: 14, leaderOverText: 14, leaderOverLine: 3, leaderNearPoint: 16 };
 
 /** Air kept between balloons and all else, and around the marks of places. */
 const airMm = 0.5;

@@ -7,6 +7,8 @@ export interface SheetFrame {
   readonly mmPerM: number;
   /** the sheet's x of the transom */
   readonly zeroMm: number;
+  /** length of the boat on the sheet */
+  readonly lengthMm: number;
   readonly waterMm: number;
   readonly centreMm: number;
   /** heights above this, in metres, are drawn shortened */
@@ -51,6 +53,9 @@ const shorteningOf = (boat: Boat): { breakM: number; shortening: number } => {
   return topM <= mostM ? { breakM: topM, shortening: 1 } : { breakM, shortening: (mostM - breakM) / (topM - breakM) };
 };
 
+/** Too narrow for a strip that lies along the boat. */
+export const isNarrow = (widthMm: number): boolean => widthMm < 150;
+
 /** A height in metres above the waterline as it is drawn, tall masts shortened above `breakM`. */
 export const drawnHeightM = ({ breakM, shortening }: { breakM: number; shortening: number }, zM: number): number =>
   zM <= breakM ? zM : breakM + (zM - breakM) * shortening;
@@ -70,7 +75,7 @@ export const sheetFrame = ({
   heightMm: number;
   belowMm: number;
 }): SheetFrame => {
-  const narrow = widthMm < 150;
+  const narrow = isNarrow(widthMm);
   const marginMm = narrow ? 5 : 12;
   const spanM = stemM(boat) - sternM(boat);
   const short = shorteningOf(boat);
@@ -93,6 +98,7 @@ export const sheetFrame = ({
     heightMm,
     mmPerM,
     zeroMm,
+    lengthMm: boat.hull.lengthM * mmPerM,
     waterMm,
     centreMm,
     ...short,
@@ -100,6 +106,6 @@ export const sheetFrame = ({
     top: { topMm: sideBottom, bottomMm: topBottom },
     belowMm: topBottom,
     narrow,
-    radiusMm: narrow ? 2.2 : 2.6,
+    radiusMm: narrow ? 2.4 : 2.6,
   };
 };

@@ -42,7 +42,7 @@ const pitches = [
 ];
 
 /** What is written over a stretch of trunk. */
-export const stretchText = (stretch: Stretch): string => {
+export const stretchText = (stretch: Pick<Stretch, 'lengthM' | 'label'>): string => {
   const length = `${stretch.lengthM.toFixed(1)} m`;
   return stretch.label === undefined ? length : `${stretch.label} ${length}`;
 };
@@ -65,14 +65,12 @@ const total = (gaps: readonly number[]): number => gaps.slice(1).reduce((sum, ga
 export const leastStripMm = (strip: StripOfBus): number =>
   total(gapsOf(strip, { pitchMm: leastPitchMm, words: false })) + 2 * edgeMm;
 
-/** Sides alternate along the trunk; the feed always comes from above. */
+/** Sides alternate along the trunk, so counted that the feed comes from above. */
 const sidesOf = (nodes: readonly StripNode[]): boolean[] => {
-  let up = false;
-  return nodes.map((node) => {
-    if (node.kind === 'end') return up;
-    up = node.kind === 'feed' ? true : !up;
-    return up;
-  });
+  const tees = nodes.filter((node) => node.kind !== 'end');
+  const feedAt = tees.findIndex((node) => node.kind === 'feed');
+  const upAt = Math.max(feedAt, 0) % 2;
+  return nodes.map((node) => node.kind === 'end' || tees.indexOf(node) % 2 === upAt);
 };
 
 /** How wide the words of a node may be: halfway to its neighbours on the same side, and to the edges of the sheet. */
@@ -92,6 +90,24 @@ const wordsOf = (nodes: readonly Standing[], node: Standing, sheetMm: number): s
 
 type Standing = StripNode & { readonly xMm: number; readonly up: boolean };
 
+/** How far past bow and stern a strip may reach when it has room to choose. */
+const overhangMm = 28;
+
+/** A strip stays near the boat on a wide sheet, as long as it fits there. */
+const stripRoom = ({
+  frame,
+  sheet,
+  leastMm,
+}: {
+  frame: SheetFrame;
+  sheet: { fromMm: number; toMm: number };
+  leastMm: number;
+}): { fromMm: number; toMm: number } => {
+  const fromMm = Math.max(sheet.fromMm, frame.zeroMm - overhangMm);
+  const toMm = Math.min(sheet.toMm, frame.zeroMm + frame.lengthMm + overhangMm);
+  return toMm - fromMm >= leastMm ? { fromMm, toMm } : sheet;
+};
+
 /** Gives every node its x: under its place of the boat where the trunk runs along her, else by metres along the trunk. */
 export const layStrip = ({
   strip,
@@ -102,13 +118,14 @@ export const layStrip = ({
   frame: SheetFrame;
   index: BoatIndex;
 }): PlacedStrip => {
-  const room = { fromMm: edgeMm, toMm: frame.widthMm - edgeMm };
-  const roomMm = room.toMm - room.fromMm;
-  const choice = pitches.find((pitch) => total(gapsOf(strip, pitch)) <= roomMm) ?? {
+  const sheet = { fromMm: edgeMm, toMm: frame.widthMm - edgeMm };
+  const choice = pitches.find((pitch) => total(gapsOf(strip, pitch)) <= sheet.toMm - sheet.fromMm) ?? {
     pitchMm: leastPitchMm,
     words: false,
   };
   const gaps = gapsOf(strip, choice);
+  const room = stripRoom({ frame, sheet, leastMm: total(gaps) });
+  const roomMm = room.toMm - room.fromMm;
   const totalM = Math.max(strip.nodes.at(-1)?.alongM ?? 0, 0.001);
   const wish = (node: StripNode): number =>
     strip.order === 'axis'

@@ -77,15 +77,15 @@ const nodeOf = (
   };
 };
 
-/** Drops by unit: one of the two ends of a drop is a plug of the unit, the other the bus. */
-const dropsByUnit = (plan: Plan, bus: BusEntry): ReadonlyMap<string, LineEntry> => {
-  const drops = new Map<string, LineEntry>();
-  for (const line of plan.lines) {
-    if (line.kind !== 'drop' || !line.id.startsWith(`drop:${bus.id}~`)) continue;
-    drops.set(line.id.slice(`drop:${bus.id}~`.length).split('.')[0] ?? '', line);
-  }
-  return drops;
-};
+/** Drops by unit: of the two ends of a drop one is the bus, the other a plug of the unit. */
+const dropsByUnit = (plan: Plan, bus: BusEntry): ReadonlyMap<string, LineEntry> =>
+  new Map(
+    plan.lines.flatMap((line): [string, LineEntry][] => {
+      if (line.kind !== 'drop') return [];
+      const plug = line.from === bus.id ? line.to : line.to === bus.id ? line.from : undefined;
+      return plug === undefined ? [] : [[plug.split('.')[0] ?? plug, line]];
+    }),
+  );
 
 /** How a stretch names this end of itself. */
 const stretchEnd = (bus: BusEntry, node: StripNode): string =>

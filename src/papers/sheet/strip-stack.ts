@@ -6,6 +6,7 @@ import type { SheetFrame } from './sheet-frame.ts';
 import { stripShapes } from './strip.ts';
 import { layStrip, type PlacedStrip } from './strip-layout.ts';
 import type { StripOfBus } from './strip-nodes.ts';
+import { uprightStrip, uprightStripMm } from './upright-strip.ts';
 import type { View } from './view.ts';
 import { curveHeightMm, hasVolts, voltsCurve } from './volts-curve.ts';
 
@@ -25,15 +26,18 @@ const blockOf = (strip: StripOfBus, frame: SheetFrame, index: BoatIndex): Block 
 
 /** Height of the strips as they lie in this frame. */
 export const stripStackMm = (strips: readonly StripOfBus[], frame: SheetFrame, index: BoatIndex): number =>
-  strips.reduce((sum, strip) => sum + blockOf(strip, frame, index).heightMm, 0);
+  strips.reduce(
+    (sum, strip) => sum + (frame.narrow ? uprightStripMm(strip) : blockOf(strip, frame, index).heightMm),
+    0,
+  );
 
 /** A hair line from each stop of a strip up to its place in the boat as seen from above. */
 export type Hair = readonly [Point, Point];
 
-const hairsOf = (block: Block, topMm: number, known: { index: BoatIndex; view: View }): Hair[] => {
-  const rowMm = placeRowMm(block.groups);
-  const mostLines = Math.max(1, ...block.groups.map((group) => group.words.length));
-  return block.groups.flatMap((group): Hair[] => {
+const hairsOf = (groups: readonly PlaceGroup[], topMm: number, known: { index: BoatIndex; view: View }): Hair[] => {
+  const rowMm = placeRowMm(groups);
+  const mostLines = Math.max(1, ...groups.map((group) => group.words.length));
+  return groups.flatMap((group): Hair[] => {
     const place = known.index.places.get(group.place);
     if (place === undefined) return [];
     const lift = ((mostLines - group.words.length) / mostLines) * (rowMm - 2.8);
@@ -41,29 +45,51 @@ const hairsOf = (block: Block, topMm: number, known: { index: BoatIndex; view: V
   });
 };
 
-/** Draws the strips from `frame.belowMm` down; hair lines only from the first, for a second would cross it. */
-export const stripStack = ({
-  strips,
-  frame,
-  index,
-  view,
-}: {
-  strips: readonly StripOfBus[];
-  frame: SheetFrame;
-  index: BoatIndex;
-  view: View;
-}): { shapes: Shape[]; hairs: Hair[]; bottomMm: number } => {
+export interface StripStack {
+  readonly shapes: readonly Shape[];
+  readonly hairs: readonly Hair[];
+  readonly bottomMm: number;
+  /** numbers that have their words on a strip */
+  readonly named: ReadonlySet<number>;
+}
+
+interface StackRequest {
+  readonly strips: readonly StripOfBus[];
+  readonly frame: SheetFrame;
+  readonly index: BoatIndex;
+  readonly view: View;
+}
+
+const lyingStrips = ({ strips, frame, index, view }: StackRequest): StripStack => {
   let topMm = frame.belowMm;
   const shapes: Shape[] = [];
   const hairs: Hair[] = [];
+  const named = new Set<number>();
   for (const [order, strip] of strips.entries()) {
-    const block = blockOf(strip, frame, index);
-    if (order === 0) hairs.push(...hairsOf(block, topMm, { index, view }));
-    const trunkYMm = topMm + placeRowMm(block.groups) + block.placed.aboveMm;
-    shapes.push(placeRow(block.groups, topMm), stripShapes({ placed: block.placed, boat: index.boat, trunkYMm }));
-    const curve = voltsCurve({ placed: block.placed, topMm: trunkYMm + block.placed.belowMm, widthMm: frame.widthMm });
+    const { placed, groups, heightMm } = blockOf(strip, frame, index);
+    // hair lines only from the first: those of a second strip would cross it
+    if (order === 0) hairs.push(...hairsOf(groups, topMm, { index, view }));
+    const trunkYMm = topMm + placeRowMm(groups) + placed.aboveMm;
+    shapes.push(placeRow(groups, topMm), stripShapes({ placed, boat: index.boat, trunkYMm }));
+    const curve = voltsCurve({ placed, topMm: trunkYMm + placed.belowMm, widthMm: frame.widthMm });
     if (curve !== undefined) shapes.push(curve);
-    topMm += block.heightMm;
+    for (const node of placed.nodes) if (node.mark !== undefined && node.words.length > 0) named.add(node.mark.number);
+    topMm += heightMm;
   }
-  return { shapes, hairs, bottomMm: topMm };
+  return { shapes, hairs, bottomMm: topMm, named };
 };
+
+const uprightStrips = ({ strips, frame, index }: StackRequest): StripStack => {
+  let topMm = frame.belowMm;
+  const shapes: Shape[] = [];
+  for (const strip of strips) {
+    shapes.push(uprightStrip({ strip, boat: index.boat, topMm, widthMm: frame.widthMm }));
+    topMm += uprightStripMm(strip);
+  }
+  const named = new Set(strips.flatMap((strip) => strip.nodes.flatMap((node) => node.mark?.number ?? [])));
+  return { shapes, hairs: [], bottomMm: topMm, named };
+};
+
+/** Draws the strips of all buses under the views, lying along the boat or, on a narrow sheet, from top to bottom. */
+export const stripStack = (request: StackRequest): StripStack =>
+  request.frame.narrow ? uprightStrips(request) : lyingStrips(request);

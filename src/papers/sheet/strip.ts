@@ -4,6 +4,7 @@ import type { Point } from '../drawing/point.ts';
 import { polygon, polyline } from '../drawing/polyline.ts';
 import type { Shape, TextShape } from '../drawing/shapes.ts';
 import { codedStrokes } from './coded-strokes.ts';
+import { fuseOf } from './fuse-of.ts';
 import { lineCode } from './line-code.ts';
 import {
   dropMm,
@@ -103,10 +104,6 @@ const deviceShapes = (node: PlacedNode, trunkYMm: number): Shape[] => [
   }),
   ...(node.mark === undefined ? [] : [balloonShapes(node, node.mark, trunkYMm)]),
 ];
-
-/** The fuse of the circuit that feeds a bus, in amperes. */
-const fuseOf = (boat: Boat, bus: string): number | undefined =>
-  boat.supply.panels.flatMap((panel) => panel.circuits).find((circuit) => circuit.feeds.includes(bus))?.ratingA;
 
 const feedShapes = (placed: PlacedStrip, node: PlacedNode, drawing: StripDrawing): Shape[] => {
   const { bus } = placed.strip;

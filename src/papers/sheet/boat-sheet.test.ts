@@ -1,0 +1,164 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
+import { type Boat, boatSchema } from '../../core/boat/boat-schema.ts';
+import { plan } from '../../core/plan.ts';
+import type { Plan } from '../../core/plan-shape.ts';
+import { type Box, contains, overlaps, textBox, textsOf } from '../drawing/box.ts';
+import type { CircleShape, Shape } from '../drawing/shapes.ts';
+import { toSvg } from '../drawing/to-svg.ts';
+import { boatSheet } from './boat-sheet.ts';
+
+const aGannet = (): Boat => {
+  const file = new URL('../../../examples/gannet/gannet.boat.json', import.meta.url);
+  return boatSchema.parse(JSON.parse(readFileSync(file, 'utf8')));
+};
+
+const planOf = (boat: Boat): Plan => plan(boat, new Map());
+const boats: Record<string, { boat: Boat; plan: Plan }> = Object.fromEntries(
+  [aGannet(), aBoat().boat].map((boat) => [boat.name, { boat, plan: planOf(boat) }]),
+);
+
+/** Sheets as the app asks for them: windows of 1440, 1024 and 390 px, and an A3 print. */
+const sizes = [
+  { widthMm: 381, heightMm: 220 },
+  { widthMm: 240, heightMm: 220 },
+  { widthMm: 271, heightMm: 180 },
+  { widthMm: 103, heightMm: 180 },
+  { widthMm: 420, heightMm: 297 },
+];
+const cases = Object.keys(boats).flatMap((name) => sizes.map((size) => ({ name, ...size })));
+
+const sheetOf = (name: string, size: { widthMm: number; heightMm: number }): ReturnType<typeof boatSheet> => {
+  const known = boats[name];
+  if (known === undefined) throw new Error(`No boat ${name}.`);
+  return boatSheet({ ...known, ...size });
+};
+
+const balloonsOf = (shapes: readonly Shape[]): CircleShape[] =>
+  shapes.flatMap((shape) =>
+    shape.kind === 'group'
+      ? balloonsOf(shape.shapes)
+      : shape.kind === 'circle' && shape.radiusMm > 2 && shape.fill !== undefined
+        ? [shape]
+        : [],
+  );
+
+const circleBox = ({ xMm, yMm, radiusMm }: CircleShape): Box => ({
+  leftMm: xMm - radiusMm,
+  rightMm: xMm + radiusMm,
+  topMm: yMm - radiusMm,
+  bottomMm: yMm + radiusMm,
+});
+
+const clashes = <Thing>(
+  things: readonly Thing[],
+  boxOf: (thing: Thing) => Box,
+  name: (thing: Thing) => string,
+): string[] =>
+  things.flatMap((one, at) =>
+    things
+      .slice(at + 1)
+      .filter((other) => overlaps(boxOf(one), boxOf(other)))
+      .map((other) => `${name(one)} / ${name(other)}`),
+  );
+
+test.each(cases)('on $name no two texts touch at $widthMm mm', ({ name, ...size }) => {
+  const texts = textsOf(sheetOf(name, size).drawing.shapes);
+  expect(texts.length).toBeGreaterThan(20);
+  expect(clashes(texts, textBox, (text) => text.text)).toEqual([]);
+});
+
+test.each(cases)('on $name no balloon touches another or a text but its own at $widthMm mm', ({ name, ...size }) => {
+  const { shapes } = sheetOf(name, size).drawing;
+  const balloons = balloonsOf(shapes);
+  expect(clashes(balloons, circleBox, (circle) => circle.about?.join() ?? '')).toEqual([]);
+  const inside = (text: ReturnType<typeof textsOf>[number], circle: CircleShape): boolean =>
+    contains(circleBox(circle), textBox(text)) && /^\d+$/.test(text.text);
+  for (const circle of balloons) {
+    const touched = textsOf(shapes).filter(
+      (text) => overlaps(textBox(text), circleBox(circle)) && !inside(text, circle),
+    );
+    expect(touched.map((text) => text.text)).toEqual([]);
+  }
+});
+
+test.each(cases)('on $name everything written lies on the sheet at $widthMm mm', ({ name, ...size }) => {
+  const { drawing } = sheetOf(name, size);
+  const sheet: Box = { leftMm: 0, topMm: 0, rightMm: drawing.widthMm, bottomMm: drawing.heightMm };
+  const outside = textsOf(drawing.shapes).filter((text) => !contains(sheet, textBox(text)));
+  expect(outside.map((text) => text.text)).toEqual([]);
+  expect(balloonsOf(drawing.shapes).filter((circle) => !contains(sheet, circleBox(circle)))).toEqual([]);
+});
+
+test.each(cases)('on $name no letter is smaller than 11 px at $widthMm mm', ({ name, ...size }) => {
+  const leastMm = (11 * 25.4) / 96;
+  const small = textsOf(sheetOf(name, size).drawing.shapes).filter((text) => text.sizeMm < leastMm);
+  expect(small.map((text) => text.text)).toEqual([]);
+});
+
+test('every unit that stays or comes has its number and words somewhere on the Gannet sheet', () => {
+  const { drawing, balloons } = sheetOf('Gannet', { widthMm: 240, heightMm: 220 });
+  const staying = aGannet().kit.filter((unit) => unit.fate !== 'goes');
+  expect(balloons.map((balloon) => balloon.about[0]).sort()).toEqual(staying.map((unit) => unit.id).sort());
+  const written = textsOf(drawing.shapes).map((text) => text.text);
+  for (const { number, label } of balloons) {
+    expect(written, label).toContain(String(number));
+    const joined = written.join(' ');
+    expect(joined).toContain(label);
+  }
+});
+
+test('a unit with a fault has a filled balloon, a unit with mere advice has not', () => {
+  const { boat } = aBoat();
+  const bare = planOf(boat);
+  const finding = (level: 'fault' | 'advice', unit: string): Plan['findings'][number] => ({
+    id: `${level}-${unit}`,
+    rule: 'test',
+    level,
+    about: [`${unit}.n2k`],
+    says: 'It is so.',
+  });
+  const marked: Plan = { ...bare, findings: [finding('fault', 'gnss'), finding('advice', 'display')] };
+  const { drawing, balloons } = boatSheet({ boat, plan: marked, widthMm: 240, heightMm: 200 });
+  const filled = new Set(
+    balloonsOf(drawing.shapes)
+      .filter((circle) => circle.fill === 'accent')
+      .flatMap((circle) => circle.about ?? []),
+  );
+  expect([...filled]).toEqual(['gnss']);
+  expect(balloons.find((balloon) => balloon.about.includes('gnss'))?.findings).toEqual(['fault-gnss']);
+});
+
+test('numbers rise from the stern forward', () => {
+  const { balloons } = sheetOf('Gannet', { widthMm: 240, heightMm: 220 });
+  const boat = aGannet();
+  const xOf = new Map(boat.places.map((place) => [place.id, place.xM]));
+  const placeOf = new Map(boat.kit.map((unit) => [unit.id, unit.place]));
+  const xs = balloons.map((balloon) => xOf.get(placeOf.get(balloon.about[0] ?? '') ?? '') ?? Number.NaN);
+  expect(xs).toEqual([...xs].sort((a, b) => a - b));
+});
+
+test('the order of the lists in the boat file leaves the sheet as it is, to the byte', () => {
+  const { boat } = aBoat();
+  const shuffled: Boat = {
+    ...boat,
+    places: [...boat.places].reverse(),
+    ways: [...boat.ways].reverse(),
+    kit: [...boat.kit].reverse(),
+    sheets: [...boat.sheets].reverse(),
+    joins: [...boat.joins].reverse(),
+  };
+  const svg = (one: Boat): string =>
+    toSvg(boatSheet({ boat: one, plan: planOf(one), widthMm: 240, heightMm: 200 }).drawing, 'day');
+  expect(svg(shuffled)).toBe(svg(boat));
+});
+
+test('a boat with nothing aboard still has her lines and her scale', () => {
+  const boat = aBoat().with({ kit: [], joins: [], needs: [], places: [], ways: [], buses: [] }).boat;
+  const bare: Boat = { ...boat, supply: { banks: [], panels: [], dcdc: [] } };
+  const { drawing, balloons } = boatSheet({ boat: bare, plan: planOf(bare), widthMm: 240, heightMm: 200 });
+  expect(balloons).toEqual([]);
+  expect(textsOf(drawing.shapes).map((text) => text.text)).toContain('8');
+  expect(toSvg(drawing, 'day')).not.toMatch(/NaN|Infinity|undefined/);
+});
