@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { exactBits, unstuffedBits, type WireFrame, worstBits } from './frame-bits.ts';
+import { unstuffedBits, worstBits } from '../traffic/frame-length.ts';
+import { exactBits, type WireFrame } from './frame-bits.ts';
 
 const frameOf = (id: number, hex: string): WireFrame => {
   const data = Uint8Array.from(hex.match(/../g) ?? [], (pair) => Number.parseInt(pair, 16));

@@ -14,12 +14,6 @@ const tailBits = 13;
 const crcBits = 15;
 const crcPolynomial = 0x4599;
 
-/** Bits of a frame without stuff bits, 3 bits of space included: 67 + 8n or 47 + 8n (source: davis-2007). */
-export const unstuffedBits = (dataBytes: number, extended = true): number => (extended ? 67 : 47) + 8 * dataBytes;
-
-/** Most bits a frame can take, 3 bits of space included: 80 + 10n or 55 + 10n (source: davis-2007). */
-export const worstBits = (dataBytes: number, extended = true): number => (extended ? 80 : 55) + 10 * dataBytes;
-
 // The bits are fed by the byte. A state is the last bit and how often it stood in a row (1 to 4), packed as
 // bit * 4 + run - 1; two more states skip the bits in front of the start bit, because 39 and 19 bits fill no whole byte.
 const skipOne = 8;

@@ -1,7 +1,8 @@
+import { unstuffedBits, worstBits } from '../traffic/frame-length.ts';
 import { startSeconds } from './busiest-second.ts';
 import { pgnOfCanId, sourceOfCanId } from './can-id.ts';
 import { startFastPackets } from './fast-packet.ts';
-import { exactBits, unstuffedBits, worstBits } from './frame-bits.ts';
+import { exactBits } from './frame-bits.ts';
 import { readName } from './name-field.ts';
 import { readProductInformation } from './product-information.ts';
 import type { ReaderCounts, RecordedFrame } from './recorded-frame.ts';

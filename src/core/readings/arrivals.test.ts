@@ -95,7 +95,7 @@ describe('a reading arrives', () => {
       ports: { eth: { protocol: 'ethernet', sends: ['chart-share'], hears: ['chart-share'] } },
     };
     const alone = one({ units: { helm: plotter }, joins: {}, needs: [need('chart-share', 'helm')] });
-    expect(alone?.whyNot?.says).toBe('Nothing else aboard sends chart share.');
+    expect(alone?.whyNot?.says).toBe('Nothing else aboard sends shared charts.');
     const two = one({
       units: { fly: plotter, helm: plotter },
       joins: { link: ['fly.eth', 'helm.eth'] },
@@ -164,7 +164,7 @@ describe('a reading arrives', () => {
     expect(one(sketch({ reference: 'water' }, 'log.n2k'))?.by).toEqual(['plotter.n2k']);
     expect(one(sketch({}))?.whyNot).toMatchObject({
       link: { broken: 'no-source', from: 'plotter.n2k' },
-      says: 'plotter works out wind true from wind apparent and speed water, but speed water does not reach it.',
+      says: 'plotter works out true wind from apparent wind and speed through water, but speed through water does not reach it.',
     });
     expect(one(sketch({ reference: 'water' }, 'gnss.n2k'))?.whyNot?.link.broken).toBe('wrong-reference');
     expect(one(sketch({}, 'gnss.n2k'))?.arrives).toBe(true);

@@ -1,8 +1,9 @@
 import type { Need } from '../boat/boat-schema.ts';
+import { readingWords } from '../facts/reading-words.ts';
 import type { Break } from './nearest-break.ts';
 import type { PortNetwork, PortNode } from './port-network.ts';
 import { usualBaud } from './signal.ts';
-import { asMessage, heardAs, portWords, readingWords, unitWords, type WhyNot } from './why-words.ts';
+import { asMessage, heardAs, portWords, unitWords, type WhyNot } from './why-words.ts';
 
 type Words = Pick<WhyNot, 'says' | 'cures'>;
 
@@ -22,7 +23,7 @@ const dialectWords = ({ index }: PortNetwork, from: PortNode, to: PortNode): Wor
 };
 
 const unheardWords = ({ index }: PortNetwork, { at, to }: Break & { to: PortNode }): Words => {
-  const reading = readingWords(at.signal.reading);
+  const reading = readingWords[at.signal.reading];
   const understood = heardAs(to, at.signal.reading);
   const sends = `${unitWords(index, at.node.kit)} sends ${reading}${asMessage(at.signal)}`;
   return understood === ''
@@ -35,7 +36,7 @@ const unheardWords = ({ index }: PortNetwork, { at, to }: Break & { to: PortNode
 
 const uncarriedWords = ({ index }: PortNetwork, { at, to }: Break & { to: PortNode }): Words => {
   const unit = unitWords(index, at.node.kit);
-  const reading = readingWords(at.signal.reading);
+  const reading = readingWords[at.signal.reading];
   const isTurned = at.node.turnsFrom.some((entry) => entry.to === to);
   if (!isTurned && to.turnsFrom.some((entry) => entry.to === at.node))
     return {
@@ -49,7 +50,7 @@ const uncarriedWords = ({ index }: PortNetwork, { at, to }: Break & { to: PortNo
 };
 
 const unjoinedWords = ({ index }: PortNetwork, { at, to }: Break, need: Need): Words => {
-  const gives = `${unitWords(index, at.node.kit)} gives ${readingWords(need.reading)}`;
+  const gives = `${unitWords(index, at.node.kit)} gives ${readingWords[need.reading]}`;
   return to === undefined
     ? { says: `${gives}, but nothing leads from it to ${unitWords(index, need.at)}.`, cures: [] }
     : {

@@ -3,9 +3,10 @@ import { byCodeUnit } from '../boat/ids.ts';
 import { isAboard } from '../boat/phase.ts';
 import { derivedReadings } from '../facts/derived-readings.ts';
 import { readingsOf } from '../facts/message-readings.ts';
+import { readingWords } from '../facts/reading-words.ts';
 import type { PortNode } from './port-network.ts';
 import type { Reaches } from './reaches.ts';
-import { readingWords, unitWords, type WhyNot } from './why-words.ts';
+import { unitWords, type WhyNot } from './why-words.ts';
 
 const notAboard = ({ network: { index, phase } }: Reaches, need: Need): WhyNot | undefined => {
   const away = [...index.boat.kit].filter((unit) => !isAboard(unit, phase)).sort((a, b) => byCodeUnit(a.id, b.id));
@@ -19,7 +20,7 @@ const notAboard = ({ network: { index, phase } }: Reaches, need: Need): WhyNot |
     const when = unit.fate === 'comes' ? `comes aboard in phase ${unit.phase ?? 1}` : 'has left the boat';
     return {
       link: { broken: 'source-not-aboard', from: `${unit.id}.${port.id}` },
-      says: `Nothing aboard sends ${readingWords(need.reading)}: ${unit.name}, which does, ${when}.`,
+      says: `Nothing aboard sends ${readingWords[need.reading]}: ${unit.name}, which does, ${when}.`,
       cures: [],
     };
   }
@@ -39,12 +40,14 @@ const notMade = (reaches: Reaches, need: Need): WhyNot | undefined => {
   const { index, nodes } = reaches.network;
   const maker = [...nodes.values()].find((node) => node.gives.has(need.reading) && !node.carriedTo.has(need.reading));
   if (recipe === undefined || maker === undefined) return undefined;
-  const missing = recipe.from.filter((reading) => !reaches.has(maker.kit, reading)).map(readingWords);
+  const missing = recipe.from
+    .filter((reading) => !reaches.has(maker.kit, reading))
+    .map((reading) => readingWords[reading]);
   if (missing.length === 0) return undefined;
   const unit = unitWords(index, maker.kit);
   return {
     link: { broken: 'no-source', from: maker.id },
-    says: `${unit} works out ${readingWords(need.reading)} from ${recipe.from.map(readingWords).join(' and ')}, but ${missing.join(' and ')} ${missing.length > 1 ? 'do' : 'does'} not reach it.`,
+    says: `${unit} works out ${readingWords[need.reading]} from ${recipe.from.map((reading) => readingWords[reading]).join(' and ')}, but ${missing.join(' and ')} ${missing.length > 1 ? 'do' : 'does'} not reach it.`,
     cures: missing.map((reading) => `Bring ${reading} to ${unit}.`),
   };
 };
@@ -53,7 +56,7 @@ const notMade = (reaches: Reaches, need: Need): WhyNot | undefined => {
 export const noSource = (reaches: Reaches, need: Need): WhyNot => {
   const why = notMade(reaches, need) ?? notAboard(reaches, need);
   if (why !== undefined) return why;
-  const reading = readingWords(need.reading);
+  const reading = readingWords[need.reading];
   const ready = waiting(reaches, need);
   const nothing = reaches.ownOf(need.at, need.reading).length > 0 ? 'Nothing else aboard' : 'Nothing aboard';
   if (ready === undefined) return { link: { broken: 'no-source' }, says: `${nothing} sends ${reading}.`, cures: [] };

@@ -1,11 +1,12 @@
 import type { Need } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import type { Hears } from '../boat/sheet.ts';
+import { readingWords } from '../facts/reading-words.ts';
 import { type Step, stepsOf } from './reach.ts';
 import type { Reaches } from './reaches.ts';
 import type { Signal } from './signal.ts';
 import { type Shortfall, shortfalls, type Wanted, wantedOf } from './wanted.ts';
-import { asMessage, readingWords, unitWords, type WhyNot } from './why-words.ts';
+import { asMessage, unitWords, type WhyNot } from './why-words.ts';
 
 /** A signal that is at the screen but falls short, and where it first did. */
 interface Poor {
@@ -49,7 +50,7 @@ const says = (reaches: Reaches, { kind, wanted, steps, since }: Poor, need: Need
   const step = steps[since] ?? steps[0];
   if (step === undefined) return { says: '', cures: [] };
   const [unit, screen] = [unitWords(index, step.node.kit), unitWords(index, need.at)];
-  const reading = readingWords(need.reading);
+  const reading = readingWords[need.reading];
   const sends = `${unit} sends ${reading}${asMessage(step.signal)}`;
   switch (kind) {
     case 'wrong-instance':

@@ -7,9 +7,6 @@ import type { Signal } from './signal.ts';
 /** Why a need is not met, and what could be done. */
 export type WhyNot = NonNullable<ReadingEntry['whyNot']>;
 
-/** A reading as people say it. */
-export const readingWords = (reading: ReadingId): string => reading.replaceAll('-', ' ');
-
 /** A unit by the name its owner gave it. */
 export const unitWords = (index: BoatIndex, kit: string): string => index.kit.get(kit)?.name ?? kit;
 

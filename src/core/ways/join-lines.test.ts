@@ -79,7 +79,12 @@ test('two kept cables that lie end to end make one line', () => {
     length: { valueM: 3, how: 'taped', lessM: 0, moreM: 0.1 },
   });
   const { lines } = linesOf(aBoat().with({ cables: [upper, lower] }));
-  expect(lines[0]).toMatchObject({ kept: ['lower', 'upper'], lengthM: 5, longestM: 5.2, ways: ['locker-mast', 'helm-mast'] });
+  expect(lines[0]).toMatchObject({
+    kept: ['lower', 'upper'],
+    lengthM: 5,
+    longestM: 5.2,
+    ways: ['locker-mast', 'helm-mast'],
+  });
 });
 
 test('a cable that goes, is of another kind or serves something else is no line', () => {

@@ -1,0 +1,44 @@
+import type { BoatIndex } from '../boat/boat-index.ts';
+import { byCodeUnit } from '../boat/ids.ts';
+import { type ReadingId, readingIds } from '../facts/reading-ids.ts';
+import type { StandingJoin } from '../plan-shape.ts';
+import { portNetworkOf } from './port-network.ts';
+import { reachesOf } from './reaches.ts';
+
+/** One reading, with one instance or none, that more than one unit sends on one bus. */
+export interface DoubledSource {
+  readonly bus: string;
+  readonly reading: ReadingId;
+  /** absent where the senders give no number */
+  readonly instance?: number;
+  /** `kit.port` of every sender, sorted */
+  readonly ports: readonly string[];
+}
+
+const byPlace = (a: DoubledSource, b: DoubledSource): number =>
+  byCodeUnit(a.bus, b.bus) || byCodeUnit(a.reading, b.reading) || (a.instance ?? -1) - (b.instance ?? -1);
+
+/**
+ * Readings that several units send on one bus with the same instance, or all without one; only what really leaves a
+ * port counts, so a converter that is given nothing is no sender. `joins` are those that stand in that phase. Pure.
+ */
+export const doubledSources = (index: BoatIndex, phase: number, joins: readonly StandingJoin[]): DoubledSource[] => {
+  const reaches = reachesOf(portNetworkOf(index, phase, joins));
+  const doubled = readingIds.flatMap((reading) => {
+    const senders = new Map<string, DoubledSource & { readonly ports: string[]; readonly kit: Set<string> }>();
+    for (const { node, signal } of reaches.of(reading).sent)
+      for (const { net, talks } of node.memberships) {
+        if (!talks || !index.buses.has(net.id) || node.port.protocol !== 'nmea2000') continue;
+        const key = `${net.id} ${signal.instance}`;
+        const instance = signal.instance === undefined ? {} : { instance: signal.instance };
+        const entry = senders.get(key) ?? { bus: net.id, reading, ...instance, ports: [], kit: new Set<string>() };
+        senders.set(key, entry);
+        entry.kit.add(node.kit);
+        if (!entry.ports.includes(node.id)) entry.ports.push(node.id);
+      }
+    return [...senders.values()]
+      .filter(({ kit }) => kit.size > 1)
+      .map(({ kit, ports, ...entry }) => ({ ...entry, ports: ports.sort(byCodeUnit) }));
+  });
+  return doubled.sort(byPlace);
+};
