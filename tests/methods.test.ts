@@ -6,10 +6,20 @@ import { copperOhmPerM } from '../src/core/network/copper-ohm.ts';
 import { solveDc } from '../src/core/network/dc-solve.ts';
 import { lenOf } from '../src/core/network/len-of.ts';
 import { ruleOfThumb } from '../src/core/network/rule-of-thumb.ts';
+import { messageLoadPct } from '../src/core/traffic/message-load.ts';
 import { awgAreaMm2 } from '../src/core/units/awg.ts';
 import { ohmPerMOfPer1000Ft } from '../src/core/units/ohm-per-1000-ft.ts';
 
-const methods = { awgAreaMm2, copperOhmPerM, effectiveLength, lenOf, ohmPerMOfPer1000Ft, ruleOfThumb, solveDc };
+const methods = {
+  awgAreaMm2,
+  copperOhmPerM,
+  effectiveLength,
+  lenOf,
+  messageLoadPct,
+  ohmPerMOfPer1000Ft,
+  ruleOfThumb,
+  solveDc,
+};
 const folder = new URL('../docs/methods/', import.meta.url);
 const pages = readdirSync(folder);
 
