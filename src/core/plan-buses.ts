@@ -3,7 +3,8 @@ import { checkLayout } from './backbone/check-layout.ts';
 import type { Layout, LayoutMap, Problem } from './backbone/problem.ts';
 import { heuristicLayout } from './backbone/solve-layout.ts';
 import type { BoatIndex } from './boat/boat-index.ts';
-import type { BusEntry } from './plan-shape.ts';
+import type { BusEntry, StandingJoin } from './plan-shape.ts';
+import { busLoad } from './traffic/bus-load.ts';
 
 /** One bus with its layout: what the plan says of it, and the layout its lines are drawn from. */
 export interface PlannedBus {
@@ -27,12 +28,23 @@ const givenLayout = (problem: Problem, layouts: LayoutMap): Layout | undefined =
   return given !== undefined && checkLayout(problem, given).broken.length === 0 ? given : undefined;
 };
 
-const plannedBus = (problem: Problem, layout: Layout): PlannedBus => {
+const plannedBus = ({
+  index,
+  problem,
+  layout,
+  joins,
+}: {
+  index: BoatIndex;
+  problem: Problem;
+  layout: Layout;
+  joins: readonly StandingJoin[];
+}): PlannedBus => {
   const { hash } = problem;
   const { cost, bound, status, work } = layout;
   const { broken } = checkLayout(problem, layout);
   const entry: BusEntry = {
     ...busFigures(problem, layout).entry,
+    traffic: busLoad(index, problem.bus, joins),
     layout: { hash, cost, bound, status, work, broken: [...broken] },
   };
   return { problem, layout, entry };
@@ -43,13 +55,15 @@ export const planBuses = ({
   index,
   problems,
   layouts,
+  joins,
 }: {
   index: BoatIndex;
   problems: readonly Problem[];
   layouts: LayoutMap;
+  joins: readonly StandingJoin[];
 }): PlannedBus[] =>
   problems.flatMap((problem) => {
     if (problem.devices.length === 0) return [];
     const layout = pinnedLayout(index, problem) ?? givenLayout(problem, layouts) ?? heuristicLayout(problem);
-    return layout === undefined ? [] : [plannedBus(problem, layout)];
+    return layout === undefined ? [] : [plannedBus({ index, problem, layout, joins })];
   });

@@ -101,7 +101,8 @@ export const busEntrySchema = z.strictObject({
   volts: z.array(z.strictObject({ port: id, lowestV: volts, dropV: volts })),
   /** the published rule of thumb for the same bus, beside the exact solve */
   thumbDropV: z.exactOptional(volts),
-  traffic: z.exactOptional(z.strictObject({ averagePct: percent, worstPct: percent })),
+  /** how full the bus is, as measured on real buses against the worst case, and at the worst */
+  traffic: z.strictObject({ averagePct: percent, worstPct: percent }),
   layout: z.strictObject({
     hash: z.string(),
     cost: z.int(),

@@ -24,12 +24,13 @@ import { runRules } from './rules/run-rules.ts';
 export const plan = (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
   const index = indexBoat(canonicalBoat(boat));
   const problems = layoutProblems(index.boat);
-  const buses = planBuses({ index, problems, layouts });
+  const lastJoins = joinsOf(index, lastPhase(boat));
+  const buses = planBuses({ index, problems, layouts, joins: lastJoins });
   const draft: PlanDraft = roundPlan({
     boat: boat.name,
     program,
     phase,
-    ...planLines({ index, buses, joins: joinsOf(index, lastPhase(boat)) }),
+    ...planLines({ index, buses, joins: lastJoins }),
     readings: arrivals(index, phase, joinsOf(index, phase)),
     buses: buses.map(({ entry }) => entry),
   });

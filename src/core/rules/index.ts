@@ -6,6 +6,7 @@ import { teeNotAllowedHere } from './bus/tee-not-allowed-here.ts';
 import { tooFarEndToEnd } from './bus/too-far-end-to-end.ts';
 import { tooManyDevices } from './bus/too-many-devices.ts';
 import { voltsTooLow } from './bus/volts-too-low.ts';
+import { sameInstanceTwice } from './identities/same-instance-twice.ts';
 import { manualWithoutNote } from './provenance/manual-without-note.ts';
 import { neededButMissing } from './readings/needed-but-missing.ts';
 import type { Rule } from './rule.ts';
@@ -25,6 +26,7 @@ export const rules: readonly Rule[] = [
   tooFarEndToEnd,
   tooManyDevices,
   voltsTooLow,
+  sameInstanceTwice,
   manualWithoutNote,
   neededButMissing,
   noRouteForLine,

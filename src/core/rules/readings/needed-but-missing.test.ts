@@ -24,7 +24,7 @@ test('a must reading that is missing is a fault with the reason and the cure', (
     {
       id: 'readings/needed-but-missing:display:wind-apparent',
       level: 'fault',
-      says: 'Wind apparent does not arrive at Helm display. Nothing aboard sends it.',
+      says: 'Apparent wind does not arrive at Helm display. Nothing aboard sends it.',
       cure: 'Add a wind sensor.',
     },
   ]);

@@ -1,3 +1,4 @@
+import { readingWords } from '../../facts/reading-words.ts';
 import type { Rule } from '../rule.ts';
 
 /** A reading somebody asked for does not reach the screen that should show it; the plan says at which link it breaks. */
@@ -11,15 +12,13 @@ export const neededButMissing: Rule = {
       if (whyNot === undefined) return [];
       const [cure] = whyNot.cures;
       const screen = index.kit.get(at)?.name ?? at;
-      const which = instance === undefined ? reading : `${reading} ${instance}`;
+      const which = instance === undefined ? readingWords[reading] : `${readingWords[reading]} ${instance}`;
       return [
         {
           about: [at, ...[whyNot.link.from, whyNot.link.to].flatMap((port) => (port === undefined ? [] : [port]))],
           apart: [reading, ...(instance === undefined ? [] : [instance])],
           level: must ? ('fault' as const) : ('advice' as const),
-          says: `${which.replaceAll('-', ' ')} does not arrive at ${screen}. ${whyNot.says}`.replace(/^./, (first) =>
-            first.toUpperCase(),
-          ),
+          says: `${which} does not arrive at ${screen}. ${whyNot.says}`.replace(/^./, (first) => first.toUpperCase()),
           ...(cure === undefined ? {} : { cure }),
         },
       ];
