@@ -2,9 +2,10 @@ import type { Boat } from '../../core/boat/boat-schema.ts';
 import { pathShape } from '../drawing/marks.ts';
 import { polyline } from '../drawing/polyline.ts';
 import type { Shape } from '../drawing/shapes.ts';
+import { textWidthMm } from '../drawing/text-width.ts';
 import type { SheetFrame } from './sheet-frame.ts';
 
-const figureMm = 2.95;
+const style = { sizeMm: 2.95, face: 'figures' } as const;
 const baselineMm = 5.6;
 
 /** Least room between two figures of the scale. */
@@ -26,26 +27,24 @@ export const axis = ({ boat, frame, bottomMm }: { boat: Boat; frame: SheetFrame;
       { stroke: { ink: 'rule', widthMm: 0.2 } },
     ),
   );
-  const figures = [...marks.map((metres): [number, string] => [xMm(metres), String(metres)])].map(
-    ([at, text]): Shape => ({
+  const figures = marks.map(
+    (metres): Shape => ({
       kind: 'text',
-      xMm: at,
+      xMm: xMm(metres),
       yMm: baselineMm,
-      text,
-      sizeMm: figureMm,
-      face: 'figures',
+      text: String(metres),
+      ...style,
       anchor: 'middle',
       ink: 'quiet',
     }),
   );
+  const last = marks.at(-1) ?? 0;
   const unit: Shape = {
     kind: 'text',
-    xMm: Math.min(xMm((marks.at(-1) ?? 0) + Math.min(step, 1)), frame.widthMm - 4),
+    xMm: xMm(last) + textWidthMm(String(last), style) / 2 + 1.4,
     yMm: baselineMm,
     text: 'm',
-    sizeMm: figureMm,
-    face: 'figures',
-    anchor: 'middle',
+    ...style,
     ink: 'quiet',
   };
   return { kind: 'group', label: 'metres from the transom', shapes: [...hair, ...figures, unit] };

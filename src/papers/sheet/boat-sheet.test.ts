@@ -9,14 +9,15 @@ import type { CircleShape, Shape } from '../drawing/shapes.ts';
 import { toSvg } from '../drawing/to-svg.ts';
 import { boatSheet } from './boat-sheet.ts';
 
-const aGannet = (): Boat => {
-  const file = new URL('../../../examples/gannet/gannet.boat.json', import.meta.url);
+const anExample = (name: string): Boat => {
+  const file = new URL(`../../../examples/${name}/${name}.boat.json`, import.meta.url);
   return boatSchema.parse(JSON.parse(readFileSync(file, 'utf8')));
 };
+const aGannet = (): Boat => anExample('gannet');
 
 const planOf = (boat: Boat): Plan => plan(boat, new Map());
 const boats: Record<string, { boat: Boat; plan: Plan }> = Object.fromEntries(
-  [aGannet(), aBoat().boat].map((boat) => [boat.name, { boat, plan: planOf(boat) }]),
+  [aGannet(), aBoat().boat, anExample('wreck')].map((boat) => [boat.name, { boat, plan: planOf(boat) }]),
 );
 
 /** Sheets as the app asks for them: windows of 1440, 1024 and 390 px, and an A3 print. */

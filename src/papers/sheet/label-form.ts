@@ -45,6 +45,10 @@ const gapMm = 1.1;
 
 const pitchMm = (radiusMm: number): number => radiusMm * 2 + 0.4;
 
+/** How many balloons without words stand in one row: up to five, more only where there are very many. */
+const rowLength = ({ rows }: Cluster): number =>
+  rows.length <= 5 ? rows.length : Math.max(5, Math.ceil(Math.sqrt(rows.length * 2)));
+
 /** Room the words of a cluster take beside its balloons. */
 export const wordsMm = (cluster: Cluster): number =>
   gapMm + Math.max(...cluster.rows.map((row) => textWidthMm(row.label, { sizeMm: labelMm, face: 'words' })));
@@ -80,11 +84,13 @@ export const columnAt = (
   };
 };
 
-/** Balloons side by side without words, the nearest at `key`. */
+/** Balloons side by side without words, in several rows where there are many; the nearest at `key`. */
 export const numbersAt = (cluster: Cluster, key: Point, radiusMm: number): Setting => {
   const right = key[0] >= cluster.at[0];
-  const spanMm = (cluster.rows.length - 1) * pitchMm(radiusMm);
-  const first: Point = [right ? key[0] : key[0] - spanMm, key[1]];
+  const spanMm = (rowLength(cluster) - 1) * pitchMm(radiusMm);
+  const downMm = (Math.ceil(cluster.rows.length / rowLength(cluster)) - 1) * pitchMm(radiusMm);
+  const above = key[1] < cluster.at[1];
+  const first: Point = [right ? key[0] : key[0] - spanMm, above ? key[1] - downMm : key[1]];
   return {
     form: 'numbers',
     right,
@@ -92,8 +98,8 @@ export const numbersAt = (cluster: Cluster, key: Point, radiusMm: number): Setti
     box: {
       leftMm: first[0] - radiusMm,
       rightMm: first[0] + spanMm + radiusMm,
-      topMm: key[1] - radiusMm,
-      bottomMm: key[1] + radiusMm,
+      topMm: first[1] - radiusMm,
+      bottomMm: first[1] + downMm + radiusMm,
     },
     leader: leaderTo(cluster.at, key, radiusMm),
   };
@@ -102,9 +108,12 @@ export const numbersAt = (cluster: Cluster, key: Point, radiusMm: number): Setti
 /** The balloons and words of a cluster where it was set down. */
 export const rowsOf = (cluster: Cluster, { form, right, first }: Setting, radiusMm: number): PlacedRow[] =>
   cluster.rows.map((row, order) => {
-    const step = order * pitchMm(radiusMm);
-    if (form === 'numbers') return { number: row.number, centre: [first[0] + step, first[1]] };
-    const centre: Point = [first[0], first[1] + step];
+    const pitch = pitchMm(radiusMm);
+    if (form === 'numbers') {
+      const [column, line] = [order % rowLength(cluster), Math.floor(order / rowLength(cluster))];
+      return { number: row.number, centre: [first[0] + column * pitch, first[1] + line * pitch] };
+    }
+    const centre: Point = [first[0], first[1] + order * pitch];
     return {
       number: row.number,
       centre,

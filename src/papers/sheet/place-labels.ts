@@ -39,6 +39,9 @@ const reachesMm = [4.2, 5.5, 7, 9, 11.5, 14.5, 18, 22, 27, 33, 40, 48, 58];
 /** Costs are millimetres of leader that one would rather draw than have the fault. */
 const cost = { noWords: 20, crossing: 14, leaderOverText: 14, leaderOverLine: 3, leaderNearPoint: 16 };
 
+/** More units than this at one place get numbers only. */
+const mostInColumn = 6;
+
 /** Air kept between balloons and all else, and around the marks of places. */
 const airMm = 0.5;
 const markMm = 1.3;
@@ -117,7 +120,7 @@ const optionsOf = (cluster: Cluster, obstacles: Obstacles): Option[] => {
   for (const reachMm of reachesMm) {
     for (const turn of turns) {
       const key: Point = [cluster.at[0] + turn[0] * reachMm, cluster.at[1] + turn[1] * reachMm];
-      if (room.words) offer(columnAt(cluster, key, { radiusMm, wideMm }), 0);
+      if (room.words && cluster.rows.length <= mostInColumn) offer(columnAt(cluster, key, { radiusMm, wideMm }), 0);
       offer(numbersAt(cluster, key, radiusMm), room.words ? cost.noWords * cluster.rows.length : 0);
     }
   }

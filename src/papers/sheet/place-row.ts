@@ -3,7 +3,8 @@ import type { Point } from '../drawing/point.ts';
 import { polyline } from '../drawing/polyline.ts';
 import type { Shape } from '../drawing/shapes.ts';
 import { wrapText } from '../drawing/wrap-text.ts';
-import { type PlacedNode, stripLineMm, stripWords } from './strip-layout.ts';
+import type { PlacedNode } from './strip-layout.ts';
+import { stripLineMm, stripWords } from './strip-words.ts';
 
 /** The nodes of one stop of the walk, bracketed together under the name of the place. */
 export interface PlaceGroup {

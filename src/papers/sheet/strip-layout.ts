@@ -1,26 +1,16 @@
 import type { BoatIndex } from '../../core/boat/boat-index.ts';
 import { textWidthMm } from '../drawing/text-width.ts';
-import { wrapText } from '../drawing/wrap-text.ts';
 import type { SheetFrame } from './sheet-frame.ts';
 import { spread } from './spread.ts';
 import type { Stretch, StripNode, StripOfBus } from './strip-nodes.ts';
-
-/** Type sizes of the strip: figures 11 px, words 12 px on screen. */
-export const stripFigures = { sizeMm: 2.95, face: 'figures' } as const;
-export const stripWords = { sizeMm: 3.05, face: 'words' } as const;
-export const stripLineMm = 3.4;
+import { type NodeWords, nodeWords, type StandingNode, stripFigures, stripLineMm } from './strip-words.ts';
 
 /** Length of a drop as drawn, and size of its balloon. */
 export const dropMm = 8.4;
 export const radiusMm = 2.6;
 
-/** A node with its place on the sheet and the side of the trunk its drop hangs on. */
-export interface PlacedNode extends StripNode {
-  readonly xMm: number;
-  readonly up: boolean;
-  /** what stands beyond its balloon, a line each */
-  readonly words: readonly string[];
-}
+/** A node with its place on the sheet and what is written at it. */
+export type PlacedNode = StandingNode & NodeWords;
 
 export interface PlacedStrip {
   readonly strip: StripOfBus;
@@ -32,6 +22,10 @@ export interface PlacedStrip {
 }
 
 const endGapMm = 4.8;
+
+/** Beside a feed, so that its figures stand clear of the balloons two tees away. */
+const feedGapMm = 5.6;
+
 const edgeMm = 9;
 const leastPitchMm = 3.4;
 
@@ -53,9 +47,11 @@ const gapsOf = (strip: StripOfBus, { pitchMm, words }: { pitchMm: number; words:
     const before = strip.nodes[at - 1];
     const stretch = stretchAfter.get(at - 1);
     if (stretch !== undefined) {
-      return words ? Math.max(pitchMm, textWidthMm(stretchText(stretch), stripFigures) + 4.4) : pitchMm;
+      const leastMm = Math.max(pitchMm, before?.kind === 'feed' || node.kind === 'feed' ? feedGapMm : 0);
+      return words ? Math.max(leastMm, textWidthMm(stretchText(stretch), stripFigures) + 4.4) : leastMm;
     }
-    return before?.kind === 'end' || node.kind === 'end' ? endGapMm : pitchMm;
+    if (before?.kind === 'end' || node.kind === 'end') return endGapMm;
+    return before?.kind === 'feed' || node.kind === 'feed' ? Math.max(pitchMm, feedGapMm) : pitchMm;
   });
 };
 
@@ -72,23 +68,6 @@ const sidesOf = (nodes: readonly StripNode[]): boolean[] => {
   const upAt = Math.max(feedAt, 0) % 2;
   return nodes.map((node) => node.kind === 'end' || tees.indexOf(node) % 2 === upAt);
 };
-
-/** How wide the words of a node may be: halfway to its neighbours on the same side, and to the edges of the sheet. */
-const wordRoomMm = (nodes: readonly Standing[], node: Standing, sheetMm: number): number => {
-  const same = nodes.filter((other) => other !== node && other.up === node.up && other.kind !== 'end');
-  const lefts = same.filter((other) => other.xMm < node.xMm).map((other) => node.xMm - other.xMm);
-  const rights = same.filter((other) => other.xMm > node.xMm).map((other) => other.xMm - node.xMm);
-  return Math.min(2 * (node.xMm - 2), 2 * (sheetMm - 2 - node.xMm), ...lefts, ...rights) - 1.2;
-};
-
-/** Words in at most two lines; none where they do not fit, for words are never cut. */
-const wordsOf = (nodes: readonly Standing[], node: Standing, sheetMm: number): string[] => {
-  if (node.mark === undefined) return [];
-  const lines = wrapText(node.mark.label, stripWords, wordRoomMm(nodes, node, sheetMm));
-  return lines === undefined || lines.length > 2 ? [] : lines;
-};
-
-type Standing = StripNode & { readonly xMm: number; readonly up: boolean };
 
 /** How far past bow and stern a strip may reach when it has room to choose. */
 const overhangMm = 28;
@@ -136,8 +115,8 @@ export const layStrip = ({
     room,
   );
   const sides = sidesOf(strip.nodes);
-  const standing = strip.nodes.map((node, at): Standing => ({ ...node, xMm: xs[at] ?? 0, up: sides[at] ?? true }));
-  const nodes = standing.map((node) => ({ ...node, words: wordsOf(standing, node, frame.widthMm) }));
+  const standing = strip.nodes.map((node, at): StandingNode => ({ ...node, xMm: xs[at] ?? 0, up: sides[at] ?? true }));
+  const nodes = standing.map((node) => ({ ...node, ...nodeWords(node, standing, frame.widthMm) }));
   const lines = (up: boolean): number =>
     Math.max(1, ...nodes.filter((node) => node.up === up).map((node) => node.words.length));
   const stems = {

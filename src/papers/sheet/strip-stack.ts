@@ -6,6 +6,7 @@ import type { SheetFrame } from './sheet-frame.ts';
 import { stripShapes } from './strip.ts';
 import { layStrip, type PlacedStrip } from './strip-layout.ts';
 import type { StripOfBus } from './strip-nodes.ts';
+import { stripWords } from './strip-words.ts';
 import { uprightStrip, uprightStripMm } from './upright-strip.ts';
 import type { View } from './view.ts';
 import { curveHeightMm, hasVolts, voltsCurve } from './volts-curve.ts';
@@ -24,11 +25,30 @@ const blockOf = (strip: StripOfBus, frame: SheetFrame, index: BoatIndex): Block 
   return { placed, groups, heightMm: placeRowMm(groups) + placed.aboveMm + placed.belowMm + curveMm };
 };
 
+/** One strip needs no name; several do. */
+const titleMm = (strips: readonly StripOfBus[]): number => (strips.length > 1 ? 6 : 0);
+
+const titleShapes = ({ strips, index }: StackRequest, strip: StripOfBus, topMm: number): Shape[] =>
+  strips.length < 2
+    ? []
+    : [
+        {
+          kind: 'text',
+          xMm: 5,
+          yMm: topMm + 4,
+          text: index.buses.get(strip.bus.id)?.name ?? strip.bus.id,
+          ...stripWords,
+          weight: 'semibold',
+          ink: 'ink',
+          about: [strip.bus.id],
+        },
+      ];
+
 /** Height of the strips as they lie in this frame. */
 export const stripStackMm = (strips: readonly StripOfBus[], frame: SheetFrame, index: BoatIndex): number =>
   strips.reduce(
     (sum, strip) => sum + (frame.narrow ? uprightStripMm(strip) : blockOf(strip, frame, index).heightMm),
-    0,
+    titleMm(strips) * strips.length,
   );
 
 /** A hair line from each stop of a strip up to its place in the boat as seen from above. */
@@ -60,13 +80,16 @@ interface StackRequest {
   readonly view: View;
 }
 
-const lyingStrips = ({ strips, frame, index, view }: StackRequest): StripStack => {
+const lyingStrips = (request: StackRequest): StripStack => {
+  const { strips, frame, index, view } = request;
   let topMm = frame.belowMm;
   const shapes: Shape[] = [];
   const hairs: Hair[] = [];
   const named = new Set<number>();
   for (const [order, strip] of strips.entries()) {
     const { placed, groups, heightMm } = blockOf(strip, frame, index);
+    shapes.push(...titleShapes(request, strip, topMm));
+    topMm += titleMm(strips);
     // hair lines only from the first: those of a second strip would cross it
     if (order === 0) hairs.push(...hairsOf(groups, topMm, { index, view }));
     const trunkYMm = topMm + placeRowMm(groups) + placed.aboveMm;
@@ -79,10 +102,13 @@ const lyingStrips = ({ strips, frame, index, view }: StackRequest): StripStack =
   return { shapes, hairs, bottomMm: topMm, named };
 };
 
-const uprightStrips = ({ strips, frame, index }: StackRequest): StripStack => {
+const uprightStrips = (request: StackRequest): StripStack => {
+  const { strips, frame, index } = request;
   let topMm = frame.belowMm;
   const shapes: Shape[] = [];
   for (const strip of strips) {
+    shapes.push(...titleShapes(request, strip, topMm));
+    topMm += titleMm(strips);
     shapes.push(uprightStrip({ strip, boat: index.boat, topMm, widthMm: frame.widthMm }));
     topMm += uprightStripMm(strip);
   }

@@ -6,16 +6,8 @@ import type { Shape, TextShape } from '../drawing/shapes.ts';
 import { codedStrokes } from './coded-strokes.ts';
 import { fuseOf } from './fuse-of.ts';
 import { lineCode } from './line-code.ts';
-import {
-  dropMm,
-  type PlacedNode,
-  type PlacedStrip,
-  radiusMm,
-  stretchText,
-  stripFigures,
-  stripLineMm,
-  stripWords,
-} from './strip-layout.ts';
+import { dropMm, type PlacedNode, type PlacedStrip, radiusMm, stretchText } from './strip-layout.ts';
+import { stripFigures, stripLineMm, stripWords } from './strip-words.ts';
 import type { UnitMark } from './unit-marks.ts';
 
 interface StripDrawing {
@@ -52,7 +44,7 @@ const trunkShapes = (placed: PlacedStrip, y: number): Shape[] => {
 };
 
 /** The words of a node beyond its balloon. */
-const nodeWords = (node: PlacedNode, yMm: number): TextShape[] =>
+const wordShapes = (node: PlacedNode, yMm: number): TextShape[] =>
   node.words.map((line, order) => ({
     kind: 'text',
     xMm: node.xMm,
@@ -72,7 +64,7 @@ const dropShapes = (node: PlacedNode, trunkYMm: number): Shape[] => {
     [node.xMm, trunkYMm + sign * dropMm],
   ];
   const { code, guessed } = { code: lineCode.drop, guessed: node.drop?.guessed ?? false };
-  const length = node.drop?.lengthM.toFixed(1);
+  const length = node.dropText;
   return [
     ...codedStrokes(line, { code, guessed, about }),
     ...(length === undefined
@@ -92,7 +84,7 @@ const balloonShapes = (node: PlacedNode, mark: UnitMark, trunkYMm: number): Shap
     about: mark.about,
     shapes: [
       ...balloon(centre, { number: mark.number, radiusMm, filled: mark.findings.length > 0, about: mark.about }),
-      ...nodeWords(node, wordsY),
+      ...wordShapes(node, wordsY),
     ],
   };
 };
@@ -145,21 +137,23 @@ const spareShapes = (node: PlacedNode, y: number): Shape[] => {
     pathShape(
       polyline([
         [node.xMm, y],
-        [node.xMm, y + sign * 2.6],
+        [node.xMm, y + sign * 3.6],
       ]),
       { stroke: { ink: 'quiet', widthMm: 0.3 }, about },
     ),
     teeSquare([node.xMm, y], { about }),
-    {
-      kind: 'text',
-      xMm: node.xMm,
-      yMm: y + (node.up ? -3.6 : 5.6),
-      text: 'spare',
-      ...stripWords,
-      anchor: 'middle',
-      ink: 'quiet',
-      about,
-    },
+    ...node.words.map(
+      (text): Shape => ({
+        kind: 'text',
+        xMm: node.xMm,
+        yMm: y + (node.up ? -5 : 7),
+        text,
+        ...stripWords,
+        anchor: 'middle',
+        ink: 'quiet',
+        about,
+      }),
+    ),
   ];
 };
 
@@ -168,9 +162,10 @@ const endShapes = (placed: PlacedStrip, node: PlacedNode, trunkYMm: number): Sha
   const beside = placed.nodes[0] === node ? placed.nodes[1] : placed.nodes.at(-2);
   const about = [placed.strip.bus.id, node.place];
   const yMm = beside?.up === true ? trunkYMm + 5.2 : trunkYMm - 2.6;
+  const first = placed.nodes[0] === node;
   return [
     ...endSquare([node.xMm, trunkYMm], { about }),
-    figures('120 Ω', [node.xMm, yMm], { anchor: 'middle', ink: 'quiet', about }),
+    figures('120 Ω', [node.xMm + (first ? 1.2 : -1.2), yMm], { anchor: first ? 'end' : 'start', ink: 'quiet', about }),
   ];
 };
 

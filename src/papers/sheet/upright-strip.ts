@@ -7,8 +7,9 @@ import { wrapText } from '../drawing/wrap-text.ts';
 import { codedStrokes } from './coded-strokes.ts';
 import { fuseOf } from './fuse-of.ts';
 import { lineCode } from './line-code.ts';
-import { dropMm, radiusMm, stretchText, stripFigures, stripLineMm, stripWords } from './strip-layout.ts';
+import { dropMm, radiusMm, stretchText } from './strip-layout.ts';
 import type { StripNode, StripOfBus } from './strip-nodes.ts';
+import { stripFigures, stripLineMm, stripWords } from './strip-words.ts';
 
 /** Heights of the rows: a tee or an end, the name of a place. */
 const rowMm = 7.6;

@@ -3,7 +3,8 @@ import { pathShape } from '../drawing/marks.ts';
 import type { Point } from '../drawing/point.ts';
 import { polygon, polyline } from '../drawing/polyline.ts';
 import type { Shape, TextShape } from '../drawing/shapes.ts';
-import { type PlacedStrip, stripFigures } from './strip-layout.ts';
+import type { PlacedStrip } from './strip-layout.ts';
+import { stripFigures } from './strip-words.ts';
 
 /** Height of the curve with its caption. */
 export const curveHeightMm = 16.5;
