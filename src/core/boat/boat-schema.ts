@@ -171,7 +171,6 @@ export const pricesSchema = z.strictObject({
     z.partialRecord(gradeSchema, z.strictObject({ trunkPerM: hundredths, dropPerM: hundredths })),
   ),
 });
-export type Prices = z.infer<typeof pricesSchema>;
 
 const stateSchema = z.enum(['fixed', 'bought', 'fitted']);
 const walkStepSchema = z.strictObject({
@@ -235,6 +234,5 @@ export const boatSchema = z
     description: 'What a person measured, chose and ticked; everything else is computed.',
   });
 export type Boat = z.infer<typeof boatSchema>;
-export type Hull = z.infer<typeof hullSchema>;
 export type Bus = z.infer<typeof busSchema>;
 export type WalkStep = z.infer<typeof walkStepSchema>;

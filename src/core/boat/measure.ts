@@ -3,7 +3,6 @@ import { lengthDoubt } from '../facts/defaults.ts';
 
 /** How a length is known. */
 export const howSchema = z.enum(['taped', 'papers', 'guessed']);
-export type How = z.infer<typeof howSchema>;
 
 /** A length in metres with its doubt: the truth lies between valueM - lessM and valueM + moreM. */
 export const measureSchema = z
