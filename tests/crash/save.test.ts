@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { build } from 'vite';
-import { expect, test } from 'vitest';
+import { expect, onTestFinished, test } from 'vitest';
 import { saveBoat } from '../../src/node/files/save-boat.ts';
 
 /** The loop as one plain script, which starts in a fraction of the time. */
@@ -34,6 +34,7 @@ const isWhole = (text: string): boolean => {
 
 test('a program killed 20 times while it saves always leaves a whole file', async () => {
   const folder = mkdtempSync(join(tmpdir(), 'fairlead-crash-'));
+  onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
   const script = await builtLoop(folder);
   const path = join(folder, 'tern.boat.json');
   for (let kill = 0; kill < 20; kill += 1) {
@@ -52,5 +53,4 @@ test('a program killed 20 times while it saves always leaves a whole file', asyn
   await saveBoat({ path, text: '{}', now: later });
   const strays = readdirSync(folder, { recursive: true }).filter((name) => String(name).endsWith('.tmp'));
   expect(strays).toEqual([]);
-  rmSync(folder, { recursive: true });
 });
