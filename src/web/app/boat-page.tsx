@@ -46,13 +46,11 @@ const usePicking = ({
   notes,
   margin,
   sheet,
-  frame,
 }: {
   lights: LightStore;
   notes: readonly Note[];
   margin: RefObject<HTMLElement | null>;
   sheet: RefObject<SheetHandle | null>;
-  frame: RefObject<HTMLElement | null>;
 }): Picking => {
   const [picked, setPicked] = useState<readonly string[]>([]);
   const [isList, setIsList] = useState(false);
@@ -72,7 +70,6 @@ const usePicking = ({
     });
     lights.pick(ids);
     sheet.current?.show(ids);
-    frame.current?.scrollIntoView({ block: 'nearest', behavior: 'instant' });
   };
   return { picked, isList, switchList: () => setIsList(!isList), pick, show };
 };
@@ -85,7 +82,7 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
   const sheet = useRef<SheetHandle>(null);
   const [lights] = useState(lightStore);
   const view = useBoatView(answer, useSheetSize(frame));
-  const { picked, isList, switchList, pick, show } = usePicking({ lights, notes: view.notes, margin, sheet, frame });
+  const { picked, isList, switchList, pick, show } = usePicking({ lights, notes: view.notes, margin, sheet });
   return (
     <div className="boat-page">
       <CourseLine waypoints={courseFacts({ boat, plan })} here={step} hrefOf={hrefOf} />

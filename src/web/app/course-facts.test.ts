@@ -32,6 +32,13 @@ test('the boat step counts the lengths that are only guessed', () => {
   expect(factOf('boat', aPlan(), boat)).toEqual([`${boat.places.length} places, 1 length to tape`, 'open']);
 });
 
+test('the kit step leaves out what there is none of', () => {
+  const { boat } = aBoat().change((draft) => {
+    for (const unit of draft.kit) unit.fate = 'stays';
+  });
+  expect(factOf('kit', aPlan(), boat)[0]).toBe(`${boat.kit.length} stay`);
+});
+
 test('the needs step says how many arrive and on what that rests', () => {
   const readings = [aReading(), aReading({ rests: 'manual' }), aReading({ arrives: false })];
   expect(factOf('needs', aPlan({ readings }))).toEqual(['2 of 3 arrive, by typical sheets', 'open']);
@@ -45,7 +52,10 @@ test('the lines step is done only when the layout is proven or fixed and breaks 
   expect(factOf('lines')).toEqual(['proven cheapest', 'done']);
   const { layout } = aBus();
   const with_ = (over: Partial<typeof layout>) => aPlan({ buses: [aBus({ layout: { ...layout, ...over } })] });
-  expect(factOf('lines', with_({ status: 'gap', bound: 40_000_000 }))).toEqual(['within 3.0 %', 'open']);
+  expect(factOf('lines', with_({ status: 'gap', bound: 40_000_000 }))).toEqual([
+    'within 3.0 % of the cheapest',
+    'open',
+  ]);
   expect(factOf('lines', with_({ broken: ['a drop is 7 m'] }))).toEqual(['breaks a limit', 'open']);
   expect(factOf('lines', aPlan({ buses: [] }))).toEqual(['no backbone', 'open']);
 });

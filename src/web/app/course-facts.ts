@@ -31,13 +31,15 @@ const boatWaypoint = (boat: Boat): Waypoint => {
 
 const kitWaypoint = (boat: Boat): Waypoint => {
   const count = (fate: Boat['kit'][number]['fate']): number => boat.kit.filter((unit) => unit.fate === fate).length;
+  const counts = [`${count('comes')} come`, `${count('stays')} stay`, `${count('goes')} go`].filter(
+    (words) => !words.startsWith('0 '),
+  );
   const typical = new Set(boat.sheets.filter((sheet) => sheet.source === 'typical').map((sheet) => sheet.id));
   const rests = boat.kit.some((unit) => unit.fate !== 'goes' && typical.has(unit.sheet));
   return {
     step: 'kit',
     name: 'Kit',
-    fact:
-      boat.kit.length === 0 ? 'none entered' : `${count('comes')} come, ${count('stays')} stay, ${count('goes')} go`,
+    fact: boat.kit.length === 0 ? 'none entered' : counts.join(', '),
     state: boat.kit.length > 0 && !rests ? 'done' : 'open',
   };
 };

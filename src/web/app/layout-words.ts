@@ -14,7 +14,7 @@ export const layoutWords = (layout: BusEntry['layout']): LayoutWords => {
   if (layout.status === 'infeasible') {
     return { short: 'no layout holds', full: 'no layout holds every limit; this one comes nearest' };
   }
-  if (layout.broken.length > 0) return { short: 'breaks a limit', full: layout.broken.join('; ') };
+  if (layout.broken.length > 0) return { short: 'breaks a limit', full: layout.broken.join(' ') };
   switch (layout.status) {
     case 'proven':
       return { short: 'proven cheapest', full: 'proven, nothing cheaper' };
@@ -24,7 +24,7 @@ export const layoutWords = (layout: BusEntry['layout']): LayoutWords => {
       return { short: 'a quick layout', full: 'quick, not yet compared' };
     case 'gap':
       return {
-        short: `within ${printPct(gapPct(layout))}`,
+        short: `within ${printPct(gapPct(layout))} of the cheapest`,
         full: `at most ${printPct(gapPct(layout))} above the cheapest`,
       };
     case 'stopped':

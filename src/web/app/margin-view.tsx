@@ -33,7 +33,7 @@ const PickedUnit = ({ row }: { row: UnitRow }): ReactNode => (
       {row.place}
       {row.joined.length === 0 ? '' : `; joined to ${row.joined.join('; ')}`}
     </p>
-    {row.notes.length === 0 ? <p className="quiet">Nothing wants you here.</p> : null}
+    {row.notes.length === 0 ? <p className="quiet">Nothing to put right here.</p> : null}
   </section>
 );
 
@@ -70,7 +70,7 @@ export const MarginView = ({
     <Progress progress={progress} onStop={onStop} />
     {picked === undefined ? null : <PickedUnit row={picked} />}
     {notes.length === 0 ? (
-      <p className="calm">Nothing wants you. Every check that this version makes is content with this boat.</p>
+      <p className="calm">Nothing to put right. Every check that this version makes is content with this boat.</p>
     ) : (
       <ol className="notes">
         {notes.map((note) => (

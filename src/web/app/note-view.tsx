@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { type LightStore, useIsLit } from '../drawing/light-store.ts';
 import type { Note } from './notes.ts';
+import { keepUnits } from './print-figure.ts';
 
 /** A title is a heading here, so its full stop goes. */
 const withoutStop = (title: string): string => title.replace(/\.$/, '');
@@ -43,8 +44,8 @@ export const NoteView = ({
           {title === undefined ? finding.says : withoutStop(title)}
         </button>
       </h3>
-      {title === undefined ? null : <p>{finding.says}</p>}
-      {finding.cure === undefined ? null : <p className="note-cure">{finding.cure}</p>}
+      {title === undefined ? null : <p>{keepUnits(finding.says)}</p>}
+      {finding.cure === undefined ? null : <p className="note-cure">{keepUnits(finding.cure)}</p>}
       <p className="note-code">
         {finding.level} · <code>{finding.rule}</code>
       </p>

@@ -8,3 +8,9 @@ export const printCost = ({ cost, currency }: { cost: number; currency: string }
 /** A count with its word, for example "1 length" or "3 lengths". */
 export const printCount = (count: number, one: string, many = `${one}s`): string =>
   `${count} ${count === 1 ? one : many}`;
+
+const units = ['m', 'mm', 'mm²', 'km', 'in', 'ft', 'V', 'mV', 'A', 'Ah', 'W', 'Ω', '%', 'LEN', 'ms', 's', 'h', 'EUR'];
+const figureAndUnit = new RegExp(`(\\d) (?=(?:${units.join('|')})(?:[\\s.,;:)]|$))`, 'g');
+
+/** Keeps each figure on one line with its unit, for example "8.60 m". */
+export const keepUnits = (words: string): string => words.replace(figureAndUnit, '$1\u00A0');

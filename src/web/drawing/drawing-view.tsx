@@ -64,7 +64,7 @@ const nothing: readonly string[] = [];
 const Halo = ({ shapes }: { shapes: readonly Shape[] }): ReactNode => {
   const circle = shapes.find((shape) => shape.kind === 'circle');
   if (circle === undefined) return null;
-  return <circle className="halo" cx={circle.xMm} cy={circle.yMm} r={circle.radiusMm + 1} fill="transparent" />;
+  return <circle className="halo" cx={circle.xMm} cy={circle.yMm} r={circle.radiusMm + 0.7} fill="transparent" />;
 };
 
 const holdsBalloon = (shape: Shape): boolean =>

@@ -1,18 +1,29 @@
 // biome-ignore-all lint/a11y/useSemanticElements: a fieldset cannot hold a drawing
 // biome-ignore-all lint/a11y/noNoninteractiveTabindex: the arrow keys move the drawing, so it must take the keyboard
 // biome-ignore-all lint/a11y/noStaticElementInteractions: keys pressed on the balloons inside come up to the layer
-import { type KeyboardEvent, type ReactNode, type Ref, useEffect, useImperativeHandle, useRef, useState } from 'react';
+import {
+  type ReactNode,
+  type Ref,
+  type RefObject,
+  useEffect,
+  useImperativeHandle,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
 import type { Drawing } from '../../papers/drawing/shapes.ts';
 import { DrawingView } from './drawing-view.tsx';
 import type { LightStore } from './light-store.ts';
 import { type PanZoom, panZoom } from './pan-zoom.ts';
-import { nextInRow, setTabStop } from './roving-focus.ts';
+import { setTabStop } from './roving-focus.ts';
+import { onBalloonKey, onSheetKey, zoomStep } from './sheet-keys.ts';
+import { showOnSheet } from './show-on-sheet.ts';
 import { smallestTextMm } from './smallest-text.ts';
-import { boxRound, frameOn, type ViewFrame } from './view-frame.ts';
+import { firstFrame, sightOf } from './view-frame.ts';
 
 /** What others may ask of the sheet. */
 export interface SheetHandle {
-  /** brings what the ids stand for into view; false when the sheet shows none of it */
+  /** brings what the ids stand for into sight; false when the sheet shows none of it */
   readonly show: (ids: readonly string[]) => boolean;
   readonly larger: () => void;
   readonly smaller: () => void;
@@ -27,92 +38,50 @@ interface SheetViewProps {
   readonly ref?: Ref<SheetHandle>;
 }
 
-const stepShare = 0.08;
-const zoomStep = 1.4;
+interface SheetHand {
+  readonly svg: RefObject<SVGSVGElement | null>;
+  readonly layer: RefObject<SVGGElement | null>;
+  readonly hand: RefObject<PanZoom | undefined>;
+  /** true while the sheet is larger than its window */
+  readonly isClose: boolean;
+}
 
-/** Words this high are easily read; the view goes no smaller when it is sent somewhere. */
-const readableSizePx = 13;
-
-/** Screen pixels for one millimetre of the sheet when the whole of it is in sight. */
-const pxPerMm = (layer: SVGGElement, frame: ViewFrame): number => (layer.getScreenCTM()?.a ?? 1) / frame.scale;
-
-const elementsAbout = (layer: SVGGElement, ids: readonly string[]): SVGGraphicsElement[] => {
-  const all = ids.flatMap((id) => [...layer.querySelectorAll<SVGGraphicsElement>(`[data-about~="${CSS.escape(id)}"]`)]);
-  const balloons = all.filter((element) => element.classList.contains('balloon'));
-  return balloons.length > 0 ? balloons : all;
-};
-
-const boxOf = (element: SVGGraphicsElement) => {
-  const { x, y, width, height } = element.getBBox();
-  return { xMm: x, yMm: y, widthMm: width, heightMm: height };
-};
-
-const panKeys: ReadonlyMap<string, readonly [number, number]> = new Map([
-  ['ArrowLeft', [1, 0]],
-  ['ArrowRight', [-1, 0]],
-  ['ArrowUp', [0, 1]],
-  ['ArrowDown', [0, -1]],
-]);
-
-const onSheetKey = (event: KeyboardEvent, hand: PanZoom, drawing: Drawing): void => {
-  if (event.ctrlKey || event.metaKey || event.altKey) return;
-  const pan = panKeys.get(event.key);
-  if (pan !== undefined) {
-    const [right, down] = pan;
-    hand.panBy({ xMm: right * stepShare * drawing.widthMm, yMm: down * stepShare * drawing.heightMm });
-  } else if (event.key === '+' || event.key === '=') hand.zoomBy(zoomStep);
-  else if (event.key === '-') hand.zoomBy(1 / zoomStep);
-  else if (event.key === '0') hand.fit();
-  else return;
-  event.preventDefault();
-};
-
-/** Steps from balloon to balloon; each is shown as it gets the keyboard. */
-const onBalloonKey = (event: KeyboardEvent, layer: SVGGElement): void => {
-  const balloons = [...layer.querySelectorAll<SVGGElement>('.balloon')];
-  const at = balloons.indexOf(event.target as SVGGElement); // an event inside the layer comes from an SVG element
-  const next = nextInRow({ key: event.key, at, count: balloons.length });
-  if (next === undefined) return;
-  event.preventDefault();
-  event.stopPropagation();
-  setTabStop(balloons, next);
-  balloons[next]?.focus();
-};
-
-/** The sheet under the hand: wheel, pinch, drag and keys move it; its balloons are one stop for Tab. */
-export const SheetView = ({ drawing, label, lights, onPick, ref }: SheetViewProps): ReactNode => {
+/** Puts the hand on a sheet of this size; a sheet of another size is taken up anew. */
+const useSheetHand = ({ widthMm, heightMm }: Drawing): SheetHand => {
   const svg = useRef<SVGSVGElement>(null);
   const layer = useRef<SVGGElement>(null);
   const hand = useRef<PanZoom>(undefined);
   const [isClose, setIsClose] = useState(false);
-  const { widthMm, heightMm } = drawing;
-
   useEffect(() => {
     if (svg.current === null || layer.current === null) return;
+    const sheet = { widthMm, heightMm };
     const made = panZoom({
       svg: svg.current,
       layer: layer.current,
-      sheet: { widthMm, heightMm },
+      sheet,
       onMove: ({ scale }) => setIsClose(scale > 1),
     });
     hand.current = made;
-    made.fit();
+    made.moveTo(firstFrame(sightOf({ sheet, window: svg.current.getBoundingClientRect() })));
     return made.release;
   }, [widthMm, heightMm]);
+  return { svg, layer, hand, isClose };
+};
+
+/** The sheet under the hand: wheel, pinch, drag and keys move it; its balloons are one stop for Tab. */
+export const SheetView = ({ drawing, label, lights, onPick, ref }: SheetViewProps): ReactNode => {
+  const { svg, layer, hand, isClose } = useSheetHand(drawing);
+  const leastMm = useMemo(() => smallestTextMm(drawing.shapes), [drawing]);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new drawing has new balloons
   useEffect(() => {
     if (layer.current !== null) setTabStop([...layer.current.querySelectorAll('.balloon')], 0);
-  }, [drawing]);
+  }, [drawing, layer]);
 
   const show = (ids: readonly string[]): boolean => {
-    if (layer.current === null || hand.current === undefined) return false;
-    const box = boxRound(elementsAbout(layer.current, ids).map(boxOf));
-    if (box === undefined) return false;
-    const readableScale =
-      readableSizePx / (smallestTextMm(drawing.shapes) * pxPerMm(layer.current, hand.current.frame()));
-    hand.current.moveTo(frameOn({ box, sheet: drawing, now: hand.current.frame(), readableScale }));
-    return true;
+    if (svg.current === null || layer.current === null || hand.current === undefined) return false;
+    const on = { svg: svg.current, layer: layer.current, hand: hand.current };
+    return showOnSheet({ ...on, sheet: drawing, smallestTextMm: leastMm, ids });
   };
   useImperativeHandle(ref, () => ({
     show,
@@ -125,7 +94,7 @@ export const SheetView = ({ drawing, label, lights, onPick, ref }: SheetViewProp
     <svg
       ref={svg}
       className={isClose ? 'sheet-svg close' : 'sheet-svg'}
-      viewBox={`0 0 ${widthMm} ${heightMm}`}
+      viewBox={`0 0 ${drawing.widthMm} ${drawing.heightMm}`}
       role="group"
       aria-label={label}
       tabIndex={0}

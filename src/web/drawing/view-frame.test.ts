@@ -1,50 +1,71 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type BoxMm, boxRound, frameOn } from './view-frame.ts';
+import { type BoxMm, boxRound, firstFrame, frameOn, sightOf, wholeFrame } from './view-frame.ts';
 
 const sheet = { widthMm: 200, heightMm: 150 };
-const whole = { scale: 1, shiftXMm: 0, shiftYMm: 0 };
+const sight = sightOf({ sheet, window: { width: 800, height: 600 } });
+const box = (xMm: number, yMm: number, sideMm = 10): BoxMm => ({ xMm, yMm, widthMm: sideMm, heightMm: sideMm });
+
+test('a window wider than the sheet reaches past it on both sides', () => {
+  const { window } = sightOf({ sheet, window: { width: 1000, height: 600 } });
+  expect(window).toEqual({ xMm: -25, yMm: 0, widthMm: 250, heightMm: 150 });
+});
 
 test('going to a balloon puts it in the middle at a readable scale', () => {
-  const box: BoxMm = { xMm: 80, yMm: 60, widthMm: 10, heightMm: 10 };
-  const frame = frameOn({ box, sheet, now: whole, readableScale: 2 });
+  const frame = frameOn({ boxes: [box(80, 60)], sight, now: wholeFrame, readableScale: 2 });
   expect(frame).toEqual({ scale: 2, shiftXMm: -70, shiftYMm: -55 });
 });
 
 test('going to a balloon near the edge shows no more than the sheet', () => {
-  const box: BoxMm = { xMm: 2, yMm: 140, widthMm: 5, heightMm: 5 };
-  expect(frameOn({ box, sheet, now: whole, readableScale: 2 })).toEqual({ scale: 2, shiftXMm: 0, shiftYMm: -150 });
+  const frame = frameOn({ boxes: [box(2, 140, 5)], sight, now: wholeFrame, readableScale: 2 });
+  expect(frame).toEqual({ scale: 2, shiftXMm: 0, shiftYMm: -150 });
 });
 
 test('a balloon that is in sight and readable moves nothing', () => {
-  const box: BoxMm = { xMm: 40, yMm: 20, widthMm: 10, heightMm: 10 };
-  expect(frameOn({ box, sheet, now: whole, readableScale: 1 })).toBe(whole);
+  expect(frameOn({ boxes: [box(40, 20)], sight, now: wholeFrame, readableScale: 1 })).toBe(wholeFrame);
 });
 
 test('a closer view than needed is kept', () => {
   const now = { scale: 4, shiftXMm: -600, shiftYMm: -450 };
-  const box: BoxMm = { xMm: 40, yMm: 20, widthMm: 5, heightMm: 5 };
-  expect(frameOn({ box, sheet, now, readableScale: 2 }).scale).toBe(4);
+  expect(frameOn({ boxes: [box(40, 20, 5)], sight, now, readableScale: 2 }).scale).toBe(4);
+});
+
+test('two balloons too far apart to be read together show the first', () => {
+  const one = frameOn({ boxes: [box(10, 10)], sight, now: wholeFrame, readableScale: 3 });
+  expect(frameOn({ boxes: [box(10, 10), box(180, 130)], sight, now: wholeFrame, readableScale: 3 })).toEqual(one);
+});
+
+test('a sheet of the window’s shape opens whole, a very tall one by its width from the top', () => {
+  expect(firstFrame(sight)).toBe(wholeFrame);
+  const tall = sightOf({ sheet: { widthMm: 200, heightMm: 600 }, window: { width: 800, height: 600 } });
+  const frame = firstFrame(tall);
+  expect(frame.scale).toBe(4);
+  expect(frame.shiftXMm).toBeCloseTo(tall.window.xMm, 9);
+  expect(frame.shiftYMm).toBe(0);
 });
 
 test('the box round none is none', () => {
   expect(boxRound([])).toBeUndefined();
 });
 
-test('wherever the box lies, going to it brings it whole into the window', () => {
+test('wherever a box lies, going to it brings it whole into the window', () => {
   const boxes = fc.record({
     xMm: fc.double({ min: 0, max: 150, noNaN: true }),
     yMm: fc.double({ min: 0, max: 100, noNaN: true }),
     widthMm: fc.double({ min: 0.5, max: 50, noNaN: true }),
     heightMm: fc.double({ min: 0.5, max: 50, noNaN: true }),
   });
+  const widths = fc.integer({ min: 200, max: 2000 });
   fc.assert(
-    fc.property(boxes, fc.double({ min: 1, max: 8, noNaN: true }), (box, readableScale) => {
-      const { scale, shiftXMm, shiftYMm } = frameOn({ box, sheet, now: whole, readableScale });
-      expect(scale * box.xMm + shiftXMm).toBeGreaterThanOrEqual(-1e-9);
-      expect(scale * (box.xMm + box.widthMm) + shiftXMm).toBeLessThanOrEqual(sheet.widthMm + 1e-9);
-      expect(scale * box.yMm + shiftYMm).toBeGreaterThanOrEqual(-1e-9);
-      expect(scale * (box.yMm + box.heightMm) + shiftYMm).toBeLessThanOrEqual(sheet.heightMm + 1e-9);
+    fc.property(boxes, fc.double({ min: 1, max: 8, noNaN: true }), widths, (one, readableScale, width) => {
+      const wide = sightOf({ sheet, window: { width, height: 600 } });
+      const { scale, shiftXMm, shiftYMm } = frameOn({ boxes: [one], sight: wide, now: wholeFrame, readableScale });
+      const left = scale * one.xMm + shiftXMm - wide.window.xMm;
+      const top = scale * one.yMm + shiftYMm - wide.window.yMm;
+      expect(left).toBeGreaterThanOrEqual(-1e-9);
+      expect(top).toBeGreaterThanOrEqual(-1e-9);
+      expect(left + scale * one.widthMm).toBeLessThanOrEqual(wide.window.widthMm + 1e-9);
+      expect(top + scale * one.heightMm).toBeLessThanOrEqual(wide.window.heightMm + 1e-9);
     }),
     { seed: 8, numRuns: 200 },
   );

@@ -18,6 +18,26 @@ export interface ViewFrame {
   readonly shiftYMm: number;
 }
 
+/**
+ * The sheet, and the window one sees it through when the whole sheet fits: in millimetres of the sheet, so the window
+ * reaches past the sheet on two sides unless both have one shape.
+ */
+export interface Sight {
+  readonly sheet: SheetSize;
+  readonly window: BoxMm;
+}
+
+/** The window round a sheet that fits it, whatever the unit of the window's own size. */
+export const sightOf = ({ sheet, window }: { sheet: SheetSize; window: { width: number; height: number } }): Sight => {
+  const perMm = Math.min(window.width / sheet.widthMm, window.height / sheet.heightMm);
+  const widthMm = window.width / perMm;
+  const heightMm = window.height / perMm;
+  return {
+    sheet,
+    window: { xMm: (sheet.widthMm - widthMm) / 2, yMm: (sheet.heightMm - heightMm) / 2, widthMm, heightMm },
+  };
+};
+
 /** The smallest box round all; undefined for none. */
 export const boxRound = (boxes: readonly BoxMm[]): BoxMm | undefined => {
   if (boxes.length === 0) return undefined;
@@ -28,53 +48,87 @@ export const boxRound = (boxes: readonly BoxMm[]): BoxMm | undefined => {
   return { xMm: left, yMm: top, widthMm: right - left, heightMm: bottom - top };
 };
 
-const isInside = (box: BoxMm, sheet: SheetSize, frame: ViewFrame): boolean => {
-  const left = frame.scale * box.xMm + frame.shiftXMm;
-  const top = frame.scale * box.yMm + frame.shiftYMm;
+/** The whole sheet, in the middle of the window. */
+export const wholeFrame: ViewFrame = { scale: 1, shiftXMm: 0, shiftYMm: 0 };
+
+interface Axis {
+  readonly scale: number;
+  readonly centreMm: number;
+  readonly sheetMm: number;
+  readonly fromMm: number;
+  readonly lengthMm: number;
+}
+
+/** Brings a point of one axis to the middle of the window, as near as the sheet's edges allow. */
+const shiftTo = ({ scale, centreMm, sheetMm, fromMm, lengthMm }: Axis): number => {
+  const roomMm = lengthMm - scale * sheetMm;
+  if (roomMm >= 0) return fromMm + roomMm / 2;
+  return Math.min(fromMm, Math.max(fromMm + roomMm, fromMm + lengthMm / 2 - scale * centreMm));
+};
+
+const frameRound = (box: BoxMm, { sheet, window }: Sight, scale: number): ViewFrame => ({
+  scale,
+  shiftXMm: shiftTo({
+    scale,
+    centreMm: box.xMm + box.widthMm / 2,
+    sheetMm: sheet.widthMm,
+    fromMm: window.xMm,
+    lengthMm: window.widthMm,
+  }),
+  shiftYMm: shiftTo({
+    scale,
+    centreMm: box.yMm + box.heightMm / 2,
+    sheetMm: sheet.heightMm,
+    fromMm: window.yMm,
+    lengthMm: window.heightMm,
+  }),
+});
+
+/** A sheet that would have to shrink by more than this to be seen whole is first shown by its width, from the top. */
+const mostShrink = 1.25;
+
+/** How a sheet lies when it is opened. */
+export const firstFrame = (sight: Sight): ViewFrame => {
+  const scale = sight.window.widthMm / sight.sheet.widthMm;
+  if (scale <= mostShrink) return wholeFrame;
+  return frameRound({ xMm: 0, yMm: 0, widthMm: sight.sheet.widthMm, heightMm: 0 }, sight, scale);
+};
+
+const isInside = (box: BoxMm, { window }: Sight, { scale, shiftXMm, shiftYMm }: ViewFrame): boolean => {
+  const left = scale * box.xMm + shiftXMm - window.xMm;
+  const top = scale * box.yMm + shiftYMm - window.yMm;
   return (
     left >= 0 &&
     top >= 0 &&
-    left + frame.scale * box.widthMm <= sheet.widthMm &&
-    top + frame.scale * box.heightMm <= sheet.heightMm
+    left + scale * box.widthMm <= window.widthMm &&
+    top + scale * box.heightMm <= window.heightMm
   );
 };
 
-/** Share of the window that a box may fill when the view goes to it: its neighbours stay in sight. */
+/** Share of the window that what is shown may fill: its neighbours stay in sight. */
 const mostOfWindow = 0.6;
 
-/** Keeps the sheet's edge out of the window: a shift between `window - scale x size` and none. */
-const clamped = ({ shiftMm, scale, sizeMm }: { shiftMm: number; scale: number; sizeMm: number }): number =>
-  Math.min(0, Math.max(sizeMm * (1 - scale), shiftMm));
+const fittingScale = (box: BoxMm, { window }: Sight): number =>
+  mostOfWindow * Math.min(window.widthMm / box.widthMm, window.heightMm / box.heightMm);
 
 /**
- * The frame that shows a box with its neighbours: the scale is kept where it is at least `readableScale`, made smaller
- * where the box would not fit, and the box is as near the middle as the sheet's edges allow. A box already in sight at a readable scale moves nothing.
+ * The frame that shows some boxes with their neighbours: all of them where they fit at a readable scale, else the first.
+ * The scale is kept where it is readable; what is already in sight at a readable scale moves nothing.
  */
 export const frameOn = ({
-  box,
-  sheet,
+  boxes,
+  sight,
   now,
   readableScale,
 }: {
-  box: BoxMm;
-  sheet: SheetSize;
+  boxes: readonly [BoxMm, ...BoxMm[]];
+  sight: Sight;
   now: ViewFrame;
   readableScale: number;
 }): ViewFrame => {
-  if (now.scale >= readableScale && isInside(box, sheet, now)) return now;
-  const fitting = mostOfWindow * Math.min(sheet.widthMm / box.widthMm, sheet.heightMm / box.heightMm);
-  const scale = Math.max(1, Math.min(Math.max(now.scale, readableScale), fitting));
-  return {
-    scale,
-    shiftXMm: clamped({
-      shiftMm: sheet.widthMm / 2 - scale * (box.xMm + box.widthMm / 2),
-      scale,
-      sizeMm: sheet.widthMm,
-    }),
-    shiftYMm: clamped({
-      shiftMm: sheet.heightMm / 2 - scale * (box.yMm + box.heightMm / 2),
-      scale,
-      sizeMm: sheet.heightMm,
-    }),
-  };
+  const all = boxRound(boxes) ?? boxes[0];
+  const box = fittingScale(all, sight) >= readableScale ? all : boxes[0];
+  if (now.scale >= readableScale && isInside(box, sight, now)) return now;
+  const scale = Math.max(1, Math.min(Math.max(now.scale, readableScale), fittingScale(box, sight)));
+  return frameRound(box, sight, scale);
 };
