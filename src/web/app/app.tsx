@@ -72,7 +72,11 @@ export const App = ({ client }: { client: PlanClient }): ReactNode => {
   return (
     <>
       {boat === undefined ? null : <SkipButtons />}
-      <TopBar {...(boat === undefined ? {} : { name: boat.name, says: boatSays(boat) })} onFile={openFile} />
+      <TopBar
+        {...(boat === undefined ? {} : { name: boat.name, says: boatSays(boat) })}
+        isHome={route.page === 'boats'}
+        onFile={openFile}
+      />
       {refusal === undefined ? null : (
         <RefusalView refusal={refusal} {...(boat === undefined ? {} : { onClose: shutRefusal })} />
       )}

@@ -27,3 +27,13 @@ test('what does not arrive comes first at its screen and says why not', () => {
     ['depth', 'by typical sheet'],
   ]);
 });
+
+test('abbreviations of the trade stand in capitals', () => {
+  const readings = [
+    aReading({ reading: 'ais-targets' }),
+    aReading({ reading: 'mob' }),
+    aReading({ reading: 'alerts' }),
+  ];
+  const [group] = needsGroups({ boat: aBoat().boat, plan: aPlan({ readings }) });
+  expect(group?.rows.map((row) => row.what)).toEqual(['AIS targets', 'MOB', 'alerts']);
+});

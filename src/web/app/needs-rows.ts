@@ -12,8 +12,13 @@ export interface NeedsGroup {
 
 const restWords = { typical: 'by typical sheet', manual: 'by the manual', recording: 'by recording', proved: 'proved' };
 
-const readingWords = ({ reading, instance }: ReadingEntry): string =>
-  `${reading.replaceAll('-', ' ')}${instance === undefined ? '' : ` ${instance}`}`;
+/** Abbreviations of the trade, which stand in capitals. */
+const abbreviations = /\b(?:ac|ais|dsc|mob)\b/g;
+
+const readingWords = ({ reading, instance }: ReadingEntry): string => {
+  const words = reading.replaceAll('-', ' ').replace(abbreviations, (word) => word.toUpperCase());
+  return instance === undefined ? words : `${words} ${instance}`;
+};
 
 const factOf = (entry: ReadingEntry): string => {
   if (!entry.arrives) return entry.whyNot?.says ?? 'does not arrive';

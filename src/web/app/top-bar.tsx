@@ -42,17 +42,20 @@ export const OpenFile = ({ onFile, children }: { onFile: (file: File) => void; c
 export const TopBar = ({
   name,
   says,
+  isHome,
   onFile,
 }: {
   name?: string;
   says?: string;
+  /** true on the list of boats, which needs no link to itself */
+  isHome: boolean;
   onFile: (file: File) => void;
 }): ReactNode => (
   <header className="top-bar">
     <h1>{name ?? 'Fairlead'}</h1>
     <p className="top-says">{says ?? 'plans the whole change of a boat’s navigation electronics'}</p>
     <div className="top-tools">
-      {name === undefined ? null : <a href="#/">all boats</a>}
+      {isHome ? null : <a href="#/">all boats</a>}
       <OpenFile onFile={onFile}>open a file</OpenFile>
       {name === undefined ? null : (
         <button type="button" className="print-button" onClick={() => window.print()}>
