@@ -2,12 +2,12 @@ import { byCodeUnit } from '../boat/ids.ts';
 import { lenCurrent } from '../facts/bus-limits.ts';
 import { pgnInfo } from '../facts/pgns.ts';
 import { readingWords } from '../facts/reading-words.ts';
+import { textLines } from '../units/text-lines.ts';
 import { instanceOf } from './draft-sends.ts';
 import { readingsSeen } from './message-part.ts';
 import { senderKind } from './sender-words.ts';
 import type { SharedInstance, SurveyReport, SurveySender } from './survey-report.ts';
 import { givenWords, listWords, readingsGiven, sendsWords } from './survey-words.ts';
-import { textLines } from './text-lines.ts';
 
 /** How a survey is printed. */
 export interface SurveyTextOptions {

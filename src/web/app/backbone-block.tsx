@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { BusEntry, Plan } from '../../core/plan-shape.ts';
-import { type BackboneFigure, backboneFigures } from './backbone-figures.ts';
+import { type BackboneFigure, backboneFigures } from '../../papers/lists/backbone-figures.ts';
 
 const Figures = ({ figures }: { figures: readonly BackboneFigure[] }): ReactNode => (
   <dl className="figures">

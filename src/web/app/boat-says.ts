@@ -1,5 +1,5 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
-import { printCount } from './print-figure.ts';
+import { printCount } from '../../papers/lists/print-figure.ts';
 
 /** One line that tells a boat from another, for example "11.8 m pilothouse motorboat · 12 V · 26 units". */
 export const boatSays = (boat: Boat): string => {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import type { Plan } from '../../core/plan-shape.ts';
-import { aBus, aPlan, aReading } from './a-plan.test-helper.ts';
+import { aBus, aPlan, aReading } from '../../papers/lists/a-plan.test-helper.ts';
 import { courseFacts } from './course-facts.ts';
 import { stepIds } from './route.ts';
 

@@ -1,7 +1,7 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { BusEntry, Plan, ReadingEntry } from '../../core/plan-shape.ts';
-import { layoutWords } from './layout-words.ts';
-import { printCount } from './print-figure.ts';
+import { layoutWords } from '../../papers/lists/layout-words.ts';
+import { printCount } from '../../papers/lists/print-figure.ts';
 import type { StepId } from './route.ts';
 
 /** One waypoint of the course line: `later` marks a step this version does not compute yet. */

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
-import { aPlan, aReading } from './a-plan.test-helper.ts';
+import { aPlan, aReading } from '../../papers/lists/a-plan.test-helper.ts';
 import { needsGroups } from './needs-rows.ts';
 
 test('a reading lights every unit on its way from the source to the screen', () => {

@@ -1,7 +1,7 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan, ReadingEntry } from '../../core/plan-shape.ts';
+import { printCount } from '../../papers/lists/print-figure.ts';
 import type { Row } from './lit-rows.tsx';
-import { printCount } from './print-figure.ts';
 
 /** The readings of one screen or radio, as the margin lists them. */
 export interface NeedsGroup {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { aFinding, aPlan } from './a-plan.test-helper.ts';
+import { aFinding, aPlan } from '../../papers/lists/a-plan.test-helper.ts';
 import { balloonNumbers, notesOf } from './notes.ts';
 
 test('the number beside a note is the number in the balloon on the drawing', () => {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import type { JoinEntry } from '../../core/plan-shape.ts';
-import { aFinding, aPlan } from './a-plan.test-helper.ts';
+import { aFinding, aPlan } from '../../papers/lists/a-plan.test-helper.ts';
 import { notesOf } from './notes.ts';
 import { unitRows } from './unit-rows.ts';
 

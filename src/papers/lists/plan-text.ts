@@ -1,0 +1,93 @@
+import type { Boat } from '../../core/boat/boat-schema.ts';
+import { readingWords } from '../../core/facts/reading-words.ts';
+import type { BusEntry, Plan, ReadingEntry } from '../../core/plan-shape.ts';
+import { textLines } from '../../core/units/text-lines.ts';
+import { backboneFigures } from './backbone-figures.ts';
+import { findingsText } from './findings-text.ts';
+import { printCount } from './print-figure.ts';
+
+const width = 80;
+
+const boatLines = (boat: Boat): string[] => {
+  const { kind, lengthM, beamM, draftM } = boat.hull;
+  const count = (fate: string): number => boat.kit.filter((unit) => unit.fate === fate).length;
+  return [
+    boat.name,
+    ...textLines(
+      `${lengthM} m ${kind.replaceAll('-', ' ')}, beam ${beamM} m, draft ${draftM} m. ${printCount(boat.places.length, 'place')}, ${printCount(boat.ways.length, 'way')}. ${printCount(boat.kit.length, 'unit')}: ${count('comes')} come, ${count('stays')} stay, ${count('goes')} go.`,
+      { width, lead: '' },
+    ),
+  ];
+};
+
+const missingLines = (boat: Boat, { reading, instance, at, whyNot }: ReadingEntry): string[] => {
+  const screen = boat.kit.find((unit) => unit.id === at)?.name ?? at;
+  const which = instance === undefined ? readingWords[reading] : `${readingWords[reading]} ${instance}`;
+  return textLines(`${which} at ${screen}: ${whyNot?.says ?? ''}`, { width, lead: '- ' });
+};
+
+const needsLines = (boat: Boat, plan: Plan): string[] => {
+  const { readings } = plan;
+  if (readings.length === 0)
+    return ['NEEDS', 'No needs are entered: say which reading you want to see at which screen.'];
+  const missing = readings.filter((entry) => !entry.arrives);
+  const typical = readings.filter((entry) => entry.rests === 'typical').length;
+  const rests =
+    typical === 0 ? '' : ` ${printCount(typical, 'one rests', 'rest')} on typical sheets: check the makers’ own.`;
+  return [
+    'NEEDS',
+    ...textLines(
+      `${readings.length - missing.length} of ${readings.length} readings arrive where they are needed.${rests}`,
+      {
+        width,
+        lead: '',
+      },
+    ),
+    ...missing.flatMap((entry) => missingLines(boat, entry)),
+  ];
+};
+
+const busLinesOf = (boat: Boat, bus: BusEntry): string[] => {
+  const figures = backboneFigures({ boat, bus });
+  const widest = Math.max(...figures.map(({ name }) => name.length));
+  const placeName = (id: string): string => boat.places.find((place) => place.id === id)?.name ?? id;
+  return [
+    `BUS ${boat.buses.find(({ id }) => id === bus.id)?.name ?? bus.id}`,
+    ...figures.flatMap(({ name, value, over }) =>
+      textLines(`${value}${over ? '  <- over the limit' : ''}`, { width, lead: `${name.padEnd(widest)}  ` }),
+    ),
+    ...textLines(bus.walk.map(({ place }) => placeName(place)).join(' > '), {
+      width,
+      lead: `${'walk'.padEnd(widest)}  `,
+    }),
+    ...(bus.feedPlace === undefined
+      ? []
+      : textLines(placeName(bus.feedPlace), { width, lead: `${'fed at'.padEnd(widest)}  ` })),
+  ];
+};
+
+const linesLines = ({ lines }: Plan): string[] => {
+  const kept = lines.filter((line) => line.kept !== undefined).length;
+  const guessed = lines.filter((line) => line.guessed).length;
+  if (lines.length === 0) return [];
+  return [
+    'LINES',
+    ...textLines(
+      `${printCount(lines.length, 'line')}: ${lines.length - kept} new, ${kept} aboard already. ${guessed === 0 ? 'No length is guessed.' : `${guessed} of them rest in part on a guessed length.`}`,
+      { width, lead: '' },
+    ),
+  ];
+};
+
+/** The plan in 80 columns of plain text: the boat, what arrives, each bus beside its limits, the lines, what is wrong. */
+export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
+  [
+    boatLines(boat),
+    needsLines(boat, plan),
+    ...plan.buses.map((bus) => busLinesOf(boat, bus)),
+    linesLines(plan),
+    ['FINDINGS', findingsText(plan.findings).trimEnd()],
+  ]
+    .filter((part) => part.length > 0)
+    .map((part) => `${part.join('\n')}\n`)
+    .join('\n');
