@@ -9,9 +9,9 @@ import { writeWalk } from './solver/write-layout.ts';
 
 /**
  * Layouts for a problem, each cheaper than the one before: `proven` when the cost equals the bound, else `gap`. Equal
- * problem and budget give equal layouts. Every grade is searched within its warn limits of length and
- * lost volts, within its fail limits only where nothing else fits. Where no layout keeping every limit is found, the last and only one yielded is the one that
- * breaks them least, with status `infeasible`; nothing is yielded where no trunk can be laid at all.
+ * problem and budget give equal layouts. Every grade is searched within its warn limits of length and lost volts, within
+ * its fail limits only where nothing else fits. Where no layout keeping every limit is found, the last and only one yielded
+ * is the one that breaks them least, with status `infeasible`; nothing is yielded where no trunk can be laid at all.
  */
 export function* solveLayout(problem: Problem, budget: Budget): Generator<Layout> {
   let left = budget.work;
@@ -33,6 +33,9 @@ export function* solveLayout(problem: Problem, budget: Budget): Generator<Layout
       },
     ];
   };
+  // no layout mends that there are too many devices; the cheapest of the rest is still worth seeing
+  const holds = ({ value }: TeePlan): boolean =>
+    value.violation === 0 && problem.devices.length <= problem.limits.devices;
   const searched: { readonly grade: ProblemGrade; readonly refusedCost: number }[] = [];
   for (const ground of grounds(problem)) {
     if (best?.plan.value.violation === 0 && cannotBetter({ ground, cost: best.plan.value.cost, searched })) continue;
@@ -44,13 +47,13 @@ export function* solveLayout(problem: Problem, budget: Budget): Generator<Layout
       left = kept + purse.left;
       if (best !== undefined && !isBetter(plan.value, best.plan.value)) continue;
       best = { ground, plan };
-      if (plan.value.violation === 0) yield* layout(plan.value.cost === bound ? 'proven' : 'gap');
-      if (plan.value.violation === 0 && plan.value.cost === bound) return;
+      if (holds(plan)) yield* layout(plan.value.cost === bound ? 'proven' : 'gap');
+      if (holds(plan) && plan.value.cost === bound) return;
     }
     left = kept + purse.left;
     searched.push({ grade: ground.grade, refusedCost: search.refusedCost });
   }
-  if (best !== undefined && best.plan.value.violation > 0) yield* layout('infeasible');
+  if (best !== undefined && !holds(best.plan)) yield* layout('infeasible');
 }
 
 /**

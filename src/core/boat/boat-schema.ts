@@ -234,5 +234,6 @@ export const boatSchema = z
     description: 'What a person measured, chose and ticked; everything else is computed.',
   });
 export type Boat = z.infer<typeof boatSchema>;
+
 export type Bus = z.infer<typeof busSchema>;
 export type WalkStep = z.infer<typeof walkStepSchema>;

@@ -2,10 +2,12 @@ import { byCodeUnit } from '../boat/ids.ts';
 import type { Finding } from '../plan-shape.ts';
 import type { Observation, Rule, RuleInput } from './rule.ts';
 
-const toFinding = (rule: Rule, { about, apart = [], level = rule.level, ...rest }: Observation): Finding => {
+const sentence = (says: string): string => says.replace(/^./, (first) => first.toUpperCase());
+
+const toFinding = (rule: Rule, { about, apart = [], level = rule.level, says, ...rest }: Observation): Finding => {
   const sorted = [...new Set(about)].sort(byCodeUnit);
   const id = [rule.id, sorted.join(','), ...apart].filter((part) => part !== '').join(':');
-  return { id, rule: rule.id, level, about: sorted, ...rest };
+  return { id, rule: rule.id, level, about: sorted, says: sentence(says), ...rest };
 };
 
 /** A rule that breaks must not take the others with it; it becomes a doubt the person can read. */

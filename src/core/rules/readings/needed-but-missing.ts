@@ -18,7 +18,7 @@ export const neededButMissing: Rule = {
           about: [at, ...[whyNot.link.from, whyNot.link.to].flatMap((port) => (port === undefined ? [] : [port]))],
           apart: [reading, ...(instance === undefined ? [] : [instance])],
           level: must ? ('fault' as const) : ('advice' as const),
-          says: `${which} does not arrive at ${screen}. ${whyNot.says}`.replace(/^./, (first) => first.toUpperCase()),
+          says: `${which} does not arrive at ${screen}. ${whyNot.says}`,
           ...(cure === undefined ? {} : { cure }),
         },
       ];
