@@ -1,0 +1,71 @@
+#!/usr/bin/env node
+import { Command, InvalidArgumentError } from 'commander';
+import { UserError } from '../core/boat/user-error.ts';
+import { program as programName } from '../core/program.ts';
+import { check } from './commands/check.ts';
+import { open } from './commands/open.ts';
+import { plan } from './commands/plan.ts';
+import { survey } from './commands/survey.ts';
+
+const portNumber = (text: string): number => {
+  const port = Number(text);
+  if (!Number.isInteger(port) || port < 0 || port > 65_535)
+    throw new InvalidArgumentError('A port is a whole number from 0 to 65535.');
+  return port;
+};
+
+const commands = new Command('fairlead')
+  .description('Plans the whole replacement of a boat’s navigation electronics, from survey to the papers left aboard.')
+  .version(programName)
+  .showHelpAfterError('Add --help to see what can be typed.')
+  .exitOverride();
+
+commands
+  .command('open')
+  .description('serve the app on this machine, with the boats kept as files in a folder')
+  .argument('[folder]', 'folder of the boat files (default: boats, made with the demo boats in it)')
+  .option('--port <number>', 'port on 127.0.0.1, 0 for any free one', portNumber, 4610)
+  .action(open);
+
+commands
+  .command('plan')
+  .description('compute everything for one boat and say what matters')
+  .argument('<file>', 'boat file, or - for standard input')
+  .option('--out <folder>', 'write plan, findings, cable schedule and drawing to this folder')
+  .option('--json', 'print the whole plan as JSON')
+  .action(plan);
+
+commands
+  .command('check')
+  .description('the findings only; ends with 1 when there is any danger or fault')
+  .argument('<file>', 'boat file, or - for standard input')
+  .option('--json', 'print the findings as JSON')
+  .action(check);
+
+commands
+  .command('survey')
+  .description('list what is on a recorded bus and draft a boat file from it')
+  .argument('<logs...>', 'recordings of the bus: candump text or pcap')
+  .option('--out <file>', 'write the drafted boat file here')
+  .option('--json', 'print what was found as JSON')
+  .action(survey);
+
+const fail = (cause: unknown): void => {
+  if (cause instanceof UserError) process.stderr.write(`${cause.text}\n`);
+  else {
+    const says = cause instanceof Error ? cause.message : String(cause);
+    process.stderr.write(`This is a fault in the program, not in your file; nothing was changed. (${says})\n`);
+  }
+  process.exitCode = 2;
+};
+
+const isCommanderExit = (cause: unknown): cause is { exitCode: number } =>
+  cause instanceof Error && cause.name === 'CommanderError';
+
+try {
+  await commands.parseAsync(process.argv);
+} catch (cause) {
+  // commander has printed its own sentence; help and version end with 0, everything else is a wrong command
+  if (isCommanderExit(cause)) process.exitCode = cause.exitCode === 0 ? 0 : 2;
+  else fail(cause);
+}

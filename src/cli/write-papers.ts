@@ -1,0 +1,45 @@
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Boat } from '../core/boat/boat-schema.ts';
+import { UserError } from '../core/boat/user-error.ts';
+import type { Plan } from '../core/plan-shape.ts';
+import { toSvg } from '../papers/drawing/to-svg.ts';
+import { cableSchedule } from '../papers/lists/cable-schedule.ts';
+import { findingsText } from '../papers/lists/findings-text.ts';
+import { boatSheet } from '../papers/sheet/boat-sheet.ts';
+
+/** A landscape A3 sheet, the size a yard prints and pins up. */
+const sheetSize = { widthMm: 420, heightMm: 297 };
+
+/**
+ * Writes the papers of one plan to a folder, made when missing, and returns their file names.
+ *
+ * @throws UserError when the folder cannot be written to
+ */
+export const writePapers = async ({
+  folder,
+  boat,
+  plan,
+}: {
+  folder: string;
+  boat: Boat;
+  plan: Plan;
+}): Promise<string[]> => {
+  const papers: ReadonlyMap<string, string> = new Map([
+    ['plan.json', `${JSON.stringify(plan, undefined, 2)}\n`],
+    ['findings.txt', findingsText(plan.findings)],
+    ['cables.csv', cableSchedule(boat, plan)],
+    ['boat.svg', toSvg(boatSheet({ boat, plan, ...sheetSize }).drawing, 'paper')],
+  ]);
+  try {
+    await mkdir(folder, { recursive: true });
+    for (const [name, text] of papers) await writeFile(join(folder, name), text);
+  } catch {
+    throw new UserError({
+      says: 'The papers could not be written.',
+      place: folder,
+      whatToDo: 'Choose a folder you may write to, with room left on the disk.',
+    });
+  }
+  return [...papers.keys()];
+};
