@@ -1,0 +1,102 @@
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import { describe, expect, test } from 'vitest';
+import { solveBoat } from '../src/cli/solve-boat.ts';
+import { checkLayout } from '../src/core/backbone/check-layout.ts';
+import { layoutProblems } from '../src/core/backbone/layout-problems.ts';
+import { solveLayout } from '../src/core/backbone/solve-layout.ts';
+import type { Boat } from '../src/core/boat/boat-schema.ts';
+import { readBoat } from '../src/core/boat/read-boat.ts';
+import { plan } from '../src/core/plan.ts';
+import { planText } from '../src/papers/lists/plan-text.ts';
+
+const repository = resolve(import.meta.dirname, '..');
+const names = readdirSync(join(repository, 'examples'), { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map((entry) => entry.name);
+const load = (name: string): Boat =>
+  readBoat(readFileSync(join(repository, `examples/${name}/${name}.boat.json`), 'utf8'));
+
+/** A small generator of its own, so that a shuffle that fails can be run again. */
+const numbersFrom = (seed: number): (() => number) => {
+  let state = seed;
+  return () => {
+    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
+    return state / 2 ** 32;
+  };
+};
+
+const shuffledList = (list: readonly unknown[], next: () => number): unknown[] =>
+  list
+    .map((entry) => ({ entry, at: next() }))
+    .sort((a, b) => a.at - b.at)
+    .map(({ entry }) => entry);
+
+/** Lists whose order says something: a pair of two ends in a fixed shape, steps of a walk, points of an outline. */
+const ordered = new Set(['inLine', 'walk', 'side', 'top', 'changes']);
+
+const shuffled = (value: unknown, next: () => number, key = ''): unknown => {
+  if (Array.isArray(value)) {
+    const inner = value.map((entry) => shuffled(entry, next));
+    return ordered.has(key) ? inner : shuffledList(inner, next);
+  }
+  if (typeof value !== 'object' || value === null) return value;
+  const entries = shuffledList(Object.entries(value), next) as [string, unknown][];
+  return Object.fromEntries(entries.map(([name, entry]) => [name, shuffled(entry, next, name)]));
+};
+
+describe.each(names)('the demo boat %s', (name) => {
+  const boat = load(name);
+
+  test('gives the same plan, byte for byte, however its lists and keys are shuffled', () => {
+    const bytes = JSON.stringify(plan(boat, new Map()));
+    for (const seed of [1, 2, 3]) {
+      const other = readBoat(JSON.stringify(shuffled(boat, numbersFrom(seed))));
+      expect(JSON.stringify(plan(other, new Map()))).toBe(bytes);
+    }
+  });
+
+  test('gives a plan that the exported schema accepts', () => {
+    const schema: object = JSON.parse(readFileSync(join(repository, 'schema/plan.schema.json'), 'utf8'));
+    const validate = new Ajv2020({ strict: false }).compile(schema);
+    expect(validate(solveBoat(boat)), JSON.stringify(validate.errors?.slice(0, 3))).toBe(true);
+  });
+
+  test('gets better and better layouts, and the separate checker agrees on each', () => {
+    for (const problem of layoutProblems(boat)) {
+      let before = Number.POSITIVE_INFINITY;
+      for (const layout of solveLayout(problem, { work: 2000 })) {
+        const { cost, broken } = checkLayout(problem, layout);
+        expect(broken.length > 0, broken.join(' ')).toBe(layout.status === 'infeasible');
+        expect(cost).toBe(layout.cost);
+        expect(layout.bound).toBeLessThanOrEqual(layout.cost);
+        expect(layout.cost).toBeLessThan(before);
+        before = layout.cost;
+      }
+    }
+  });
+
+  test('reads at the terminal as it did before', () => {
+    const file = join(repository, `examples/${name}/expected/plan.txt`);
+    const text = planText({ boat, plan: solveBoat(boat) });
+    if (process.env.GOLDEN === 'write') writeFileSync(file, text);
+    expect(text).toBe(readFileSync(file, 'utf8'));
+  });
+});
+
+describe('Gannet, soundly designed,', () => {
+  const { findings, readings } = solveBoat(load('gannet'));
+  const count = (level: string): number => findings.filter((finding) => finding.level === level).length;
+
+  test('gives no danger and no fault, at most 8 doubts and 10 advices', () => {
+    expect(findings.filter(({ level }) => level === 'danger' || level === 'fault')).toEqual([]);
+    expect(count('doubt')).toBeLessThanOrEqual(8);
+    expect(count('advice')).toBeLessThanOrEqual(10);
+  });
+
+  test('shows every one of its 56 readings where they are needed', () => {
+    expect(readings).toHaveLength(56);
+    expect(readings.filter((entry) => !entry.arrives)).toEqual([]);
+  });
+});

@@ -1,0 +1,69 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import type { Boat } from '../src/core/boat/boat-schema.ts';
+import { readBoat } from '../src/core/boat/read-boat.ts';
+import { writeBoat } from '../src/core/boat/write-boat.ts';
+import { sources } from '../src/core/facts/sources.ts';
+import { plan } from '../src/core/plan.ts';
+import type { Finding } from '../src/core/plan-shape.ts';
+import { rules } from '../src/core/rules/index.ts';
+import { faults, wreck } from '../tools/demo-boats/wreck/index.ts';
+
+const repository = resolve(import.meta.dirname, '..');
+const findingsOf = (boat: Boat, rule: string): Finding[] =>
+  plan(boat, new Map()).findings.filter((finding) => finding.rule === rule);
+
+const ruleFile = (id: string): string => join(repository, 'src/core/rules', `${id}.ts`);
+
+describe('each rule', () => {
+  test('stands in the list once', () => {
+    expect(new Set(rules.map((rule) => rule.id)).size).toBe(rules.length);
+  });
+
+  test.each(rules.map((rule) => [rule.id, rule] as const))(
+    '%s has code, test, page, sources and a planted fault',
+    (id, rule) => {
+      expect(existsSync(ruleFile(id)), 'code').toBe(true);
+      expect(existsSync(ruleFile(id).replace(/\.ts$/, '.test.ts')), 'test').toBe(true);
+      const page = join(repository, 'docs/rules', `${id}.md`);
+      expect(existsSync(page), 'page').toBe(true);
+      expect(readFileSync(page, 'utf8')).toContain(`\`${id}\``);
+      expect(rule.sources.length).toBeGreaterThan(0);
+      for (const key of rule.sources) {
+        expect(Object.keys(sources)).toContain(key);
+        expect(readFileSync(page, 'utf8'), `the page names ${key}`).toContain(key);
+      }
+      expect(faults.map((fault) => fault.rule)).toContain(id);
+    },
+  );
+});
+
+describe('the wreck', () => {
+  const wholeWreck = wreck();
+
+  test.each(faults.map((fault) => [fault.rule, fault] as const))('%s is found where it was planted', (rule, fault) => {
+    const found = findingsOf(wholeWreck, rule);
+    expect(found.length).toBeGreaterThan(0);
+    expect(found.some((finding) => fault.about.every((id) => finding.about.includes(id)))).toBe(true);
+  });
+
+  test.each(faults.map((fault) => [fault.rule] as const))(
+    '%s is gone in the twin that has this one fault mended',
+    (rule) => {
+      expect(findingsOf(wreck(rule), rule)).toEqual([]);
+    },
+  );
+
+  test('is the file in examples', () => {
+    const file = readFileSync(join(repository, 'examples/wreck/wreck.boat.json'), 'utf8');
+    expect(writeBoat(readBoat(file))).toBe(writeBoat(wholeWreck));
+  });
+
+  test('with every fault mended gives no danger and no fault', () => {
+    const grave = plan(wreck(...faults.map((fault) => fault.rule)), new Map()).findings.filter(
+      (finding) => finding.level === 'danger' || finding.level === 'fault',
+    );
+    expect(grave).toEqual([]);
+  });
+});
