@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
+import { keepUnits } from '../../papers/lists/print-figure.ts';
 import { type LightStore, useIsLit } from '../drawing/light-store.ts';
 import type { Note } from './notes.ts';
-import { keepUnits } from './print-figure.ts';
 
 /** A title is a heading here, so its full stop goes. */
 const withoutStop = (title: string): string => title.replace(/\.$/, '');
