@@ -16,8 +16,8 @@ const BoatRow = ({ boat }: { boat: BoatOnList }): ReactNode => (
 
 /** The boats of the folder that was opened; the first thing one sees. */
 export const BoatsPage = ({ onFile }: { onFile: (file: File) => void }): ReactNode => {
-  const [boats, setBoats] = useState<readonly BoatOnList[]>();
-  const [refusal, setRefusal] = useState<Refusal>();
+  const [boats, setBoats] = useState<readonly BoatOnList[] | undefined>(undefined);
+  const [refusal, setRefusal] = useState<Refusal | undefined>(undefined);
   useEffect(() => {
     let isGone = false;
     void fetchBoats().then((found) => {
