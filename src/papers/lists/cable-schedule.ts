@@ -1,7 +1,12 @@
-import type { Boat } from '../../core/boat/boat-schema.ts';
+import { type BoatIndex, indexBoat } from '../../core/boat/boat-index.ts';
+import type { Boat, Cable } from '../../core/boat/boat-schema.ts';
+import { lengthMm } from '../../core/boat/measure.ts';
 import type { LineEntry, Plan } from '../../core/plan-shape.ts';
+import { byCodeUnit } from '../../core/units/by-code-unit.ts';
+import { csvText } from './csv.ts';
+import { endWords } from './end-words.ts';
 
-const columns = [
+const header = [
   'label',
   'kind',
   'from',
@@ -14,59 +19,65 @@ const columns = [
   'line id',
 ] as const;
 
-/** One field by RFC 4180. A text that a spreadsheet would take for a formula gets an apostrophe in front. */
-const field = (value: string | number): string => {
-  if (typeof value === 'number') return String(value);
-  const safe = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
-};
+const metres = (lengthM: number): string => lengthM.toFixed(2);
 
-/** An end of a line in words: a unit with its plug, a tee with what it serves, a bus, panel or bank by name. */
-const endWords = (names: ReadonlyMap<string, string>, end: string): string => {
-  const slash = end.indexOf('/');
-  if (slash >= 0) {
-    const bus = end.slice(0, slash);
-    const tee = end.slice(slash + 1);
-    return `${names.get(bus) ?? bus}, tee of ${names.get(tee.split('.')[0] ?? tee) ?? tee}`;
-  }
-  const [id = end, plug] = end.split('.');
-  const name = names.get(id) ?? id;
-  return plug === undefined ? name : `${name} (${plug.split('#')[0]})`;
-};
+const routeWords = (index: BoatIndex, places: readonly string[]): string =>
+  places.map((place) => index.places.get(place)?.name ?? place).join(' > ');
 
-const namesIn = (boat: Boat): ReadonlyMap<string, string> =>
-  new Map([
-    ...boat.kit.map((unit): [string, string] => [unit.id, unit.name]),
-    ...boat.buses.map((bus): [string, string] => [bus.id, bus.name]),
-    ...boat.supply.panels.map((panel): [string, string] => [panel.id, `panel ${panel.id}`]),
-    ...boat.supply.banks.map((bank): [string, string] => [bank.id, `bank ${bank.id}`]),
-  ]);
-
-const hundredth = (lengthM: number): number => Math.round(lengthM * 100) / 100;
-
-const lineFields = (
-  line: LineEntry,
-  { names, places }: { names: ReadonlyMap<string, string>; places: ReadonlyMap<string, string> },
-): (string | number)[] => [
+const lineRow = (index: BoatIndex, line: LineEntry): string[] => [
   line.label ?? '',
   line.kind,
-  endWords(names, line.from),
-  endWords(names, line.to),
-  line.places.map((id) => places.get(id) ?? id).join(' > '),
-  hundredth(line.lengthM),
-  hundredth(line.longestM),
+  endWords(index, line.from),
+  endWords(index, line.to),
+  routeWords(index, line.places),
+  metres(line.lengthM),
+  metres(line.longestM),
   line.guessed ? 'partly guessed' : 'known',
   line.kept === undefined ? 'new' : `aboard: ${line.kept.join(' + ')}`,
   line.id,
 ];
 
+/** The places a cable passes, read off its ways from its first end on. */
+const placesOfCable = (index: BoatIndex, cable: Cable): string[] => {
+  const places = [cable.from.place];
+  for (const id of cable.ways) {
+    const ends = index.ways.get(id)?.ends;
+    if (ends !== undefined) places.push(ends[0] === places.at(-1) ? ends[1] : ends[0]);
+  }
+  return places;
+};
+
+const cableEnd = (index: BoatIndex, end: Cable['from']): string =>
+  end.at === undefined ? (index.places.get(end.place)?.name ?? end.place) : endWords(index, end.at);
+
+/** A cable aboard that no line of the plan uses: it leaves, or it stays with other work. */
+const cableRow = (index: BoatIndex, cable: Cable): string[] => {
+  const { nominalMm, longestMm } = lengthMm(cable.length);
+  return [
+    '',
+    cable.kind,
+    cableEnd(index, cable.from),
+    cableEnd(index, cable.to),
+    routeWords(index, placesOfCable(index, cable)),
+    metres(nominalMm / 1000),
+    metres(longestMm / 1000),
+    cable.length.how === 'guessed' ? 'partly guessed' : 'known',
+    `${cable.fate === 'goes' ? 'leaves' : 'stays'}: ${cable.id}`,
+    '',
+  ];
+};
+
 /**
- * Every line of the boat as CSV (RFC 4180, CR LF), sorted by kind and id: ends and route in words, the length as entered and
- * the longest it can be with every doubt against it, in metres, and whether the cable is aboard already.
+ * The cable schedule as CSV: every line of the plan, then every cable aboard that no line uses. Ends and route in words,
+ * the length as entered and the longest it can be with every doubt against it, in metres.
  */
 export const cableSchedule = (boat: Boat, plan: Plan): string => {
-  const names = namesIn(boat);
-  const places = new Map(boat.places.map((place) => [place.id, place.name]));
-  const rows = plan.lines.map((line) => lineFields(line, { names, places }));
-  return [columns, ...rows].map((row) => `${row.map(field).join(',')}\r\n`).join('');
+  const index = indexBoat(boat);
+  const used = new Set(plan.lines.flatMap((line) => line.kept ?? []));
+  const unused = boat.cables.filter((cable) => !used.has(cable.id)).sort((a, b) => byCodeUnit(a.id, b.id));
+  return csvText([
+    header,
+    ...plan.lines.map((line) => lineRow(index, line)),
+    ...unused.map((cable) => cableRow(index, cable)),
+  ]);
 };

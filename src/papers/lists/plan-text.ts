@@ -4,6 +4,7 @@ import type { BusEntry, Plan, ReadingEntry } from '../../core/plan-shape.ts';
 import { textLines } from '../../core/units/text-lines.ts';
 import { backboneFigures } from './backbone-figures.ts';
 import { findingsText } from './findings-text.ts';
+import { nextSteps } from './next-steps.ts';
 import { printCount } from './print-figure.ts';
 
 const width = 80;
@@ -23,7 +24,10 @@ const boatLines = (boat: Boat): string[] => {
 const missingLines = (boat: Boat, { reading, instance, at, whyNot }: ReadingEntry): string[] => {
   const screen = boat.kit.find((unit) => unit.id === at)?.name ?? at;
   const which = instance === undefined ? readingWords[reading] : `${readingWords[reading]} ${instance}`;
-  return textLines(`${which} at ${screen}: ${whyNot?.says ?? ''}`, { width, lead: '- ' });
+  return [
+    ...textLines(`${which} at ${screen}: ${whyNot?.says ?? ''}`, { width, lead: '- ' }),
+    ...(whyNot?.cures ?? []).flatMap((cure) => textLines(cure, { width, lead: '  Cure: ' })),
+  ];
 };
 
 const needsLines = (boat: Boat, plan: Plan): string[] => {
@@ -79,7 +83,7 @@ const linesLines = ({ lines }: Plan): string[] => {
   ];
 };
 
-/** The plan in 80 columns of plain text: the boat, what arrives, each bus beside its limits, the lines, what is wrong. */
+/** The plan in 80 columns of plain text: the boat, what arrives, each bus beside its limits, the lines, what is wrong, what to do next. */
 export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
   [
     boatLines(boat),
@@ -87,6 +91,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     ...plan.buses.map((bus) => busLinesOf(boat, bus)),
     linesLines(plan),
     ['FINDINGS', findingsText(plan.findings).trimEnd()],
+    ['NEXT', ...nextSteps(boat, plan).flatMap((step, order) => textLines(step, { width, lead: `${order + 1}. ` }))],
   ]
     .filter((part) => part.length > 0)
     .map((part) => `${part.join('\n')}\n`)

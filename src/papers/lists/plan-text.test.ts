@@ -1,0 +1,121 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
+import { type Boat, boatSchema } from '../../core/boat/boat-schema.ts';
+import { plan } from '../../core/plan.ts';
+import type { Plan } from '../../core/plan-shape.ts';
+import { aFinding } from './a-plan.test-helper.ts';
+import { cableSchedule } from './cable-schedule.ts';
+import { findingsText } from './findings-text.ts';
+import { nextSteps } from './next-steps.ts';
+import { planText } from './plan-text.ts';
+
+const anExample = (name: string): Boat => {
+  const file = new URL(`../../../examples/${name}/${name}.boat.json`, import.meta.url);
+  return boatSchema.parse(JSON.parse(readFileSync(file, 'utf8')));
+};
+const planOf = (boat: Boat): Plan => plan(boat, new Map());
+
+test('findings are read gravest first, each with its cure, its source and its id', () => {
+  const text = findingsText([
+    aFinding('side', { level: 'advice', says: 'Take the other side.' }),
+    aFinding('drop', { cure: 'Shorten it.', limit: { value: 6, unit: 'm', source: 'published: a handbook' } }),
+  ]);
+  expect(text).toBe(
+    [
+      'FAULTS, which will not work or break a limit',
+      '- The drop is too long.',
+      '  Cure: Shorten it.',
+      '  Limit: published: a handbook',
+      '  [drop]',
+      '',
+      'ADVICE',
+      '- Take the other side.',
+      '  [side]',
+      '',
+    ].join('\n'),
+  );
+});
+
+test('a boat without findings is told so', () => {
+  expect(findingsText([])).toBe('Nothing wrong was found.\n');
+});
+
+test.each(['gannet', 'wreck'])('the plan of %s fits a terminal of 80 columns', (name) => {
+  const boat = anExample(name);
+  const text = planText({ boat, plan: planOf(boat) });
+  const long = text.split('\n').filter((line) => [...line].length > 80);
+  expect(long).toEqual([]);
+  expect(text).not.toMatch(/undefined|NaN|null|\.\.| {2,}\S.*\.;/);
+});
+
+test('the plan of the Tern says how many readings arrive and what to do next', () => {
+  const { boat } = aBoat();
+  const text = planText({ boat, plan: planOf(boat) });
+  expect(text).toContain('5 units: 4 come, 1 stay,');
+  expect(text).toContain('3 of 3 readings arrive where they are needed.');
+  expect(text).toMatch(/\nlongest drop +[\d.]+ m of 6\n/);
+  expect(text).toMatch(/\nNEXT\n1\. /);
+});
+
+test('what is dangerous comes first among the next steps, and guessed lengths are taped before ordering', () => {
+  const guessedWay = aBoat().change((draft) => {
+    for (const way of draft.ways) if (way.id === 'locker-stern') way.length = { valueM: 4.5, how: 'guessed' };
+  }).boat;
+  const known = planOf(guessedWay);
+  const steps = nextSteps(guessedWay, { ...known, findings: [aFinding('x', { level: 'danger' })] });
+  expect(steps[0]).toBe('Mend 1 danger first, before anyone works on the boat.');
+  expect(steps).toContain('Tape 1 guessed length before ordering: electrical locker to stern rail.');
+});
+
+test('a plan with nothing open says so', () => {
+  const { boat } = aBoat();
+  expect(nextSteps(boat, { ...planOf(boat), readings: [], findings: [] })).toEqual([
+    'Nothing is open here. Read the drawing aboard, then order.',
+  ]);
+});
+
+test('a reading that does not arrive is named with its reason and its cure', () => {
+  const { boat } = aBoat();
+  const known = planOf(boat);
+  const missing: Plan = {
+    ...known,
+    readings: [
+      {
+        reading: 'depth',
+        at: 'display',
+        must: true,
+        arrives: false,
+        by: [],
+        backups: [],
+        whyNot: { link: { broken: 'no-source' }, says: 'Nothing aboard sends depth.', cures: ['Fit a depth sensor.'] },
+      },
+    ],
+  };
+  const text = planText({ boat, plan: missing });
+  expect(text).toContain('0 of 1 readings arrive where they are needed.');
+  expect(text).toContain('- depth at Helm display: Nothing aboard sends depth.\n  Cure: Fit a depth sensor.');
+  expect(text).toContain('1. Bring 1 reading to where it is needed');
+});
+
+test('the cable schedule lists every line and every other cable aboard, ends and route in words', () => {
+  const boat = anExample('gannet');
+  const known = planOf(boat);
+  const rows = cableSchedule(boat, known).trimEnd().split('\r\n');
+  const used = new Set(known.lines.flatMap((line) => line.kept ?? []));
+  expect(rows).toHaveLength(1 + known.lines.length + boat.cables.filter((cable) => !used.has(cable.id)).length);
+  expect(rows[0]).toBe('label,kind,from,to,route,length m,longest m,length is,cable,line id');
+  expect(rows.find((row) => row.includes('gc12'))).toBe(
+    ',analog,locker under the pilothouse helm,"bilge well with the transducer hole, forward of the pilothouse",' +
+      '"locker under the pilothouse helm > hollow behind the companion step, cabin to pilothouse > ' +
+      'bilge well with the transducer hole, forward of the pilothouse",3.30,4.10,known,leaves: gc12,',
+  );
+  expect(rows.join()).toContain('aboard: gc16');
+});
+
+test('a unit whose name looks like a formula cannot run in a spreadsheet', () => {
+  const { boat } = aBoat().unit('display', { name: '=HYPERLINK("x")' });
+  const schedule = cableSchedule(boat, planOf(boat));
+  expect(schedule).toContain('"\'=HYPERLINK(""x"") (bus)"');
+  expect(schedule).not.toMatch(/(^|,|")=/m);
+});
