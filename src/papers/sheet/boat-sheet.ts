@@ -7,6 +7,7 @@ import { polyline, rectangle } from '../drawing/polyline.ts';
 import type { Drawing, Shape } from '../drawing/shapes.ts';
 import { axis } from './axis.ts';
 import { boatView } from './boat-view.ts';
+import { isConverter } from './languages-of.ts';
 import { codedKinds, codeOf } from './line-code.ts';
 import { type KeyContents, lineKey } from './line-key.ts';
 import { numberKey, numberRowMm } from './number-key.ts';
@@ -44,7 +45,7 @@ interface Request {
   readonly step?: SheetStep;
 }
 
-const keyOf = (bundles: readonly WayBundle[], plan: Plan): KeyContents => {
+const keyOf = (bundles: readonly WayBundle[], { plan, index }: { plan: Plan; index: BoatIndex }): KeyContents => {
   const drawn = new Set(bundles.flatMap((bundle) => bundle.lanes.map((lane) => lane.code)));
   const onStrip = plan.buses.length > 0 ? [codeOf('trunk'), codeOf('drop')] : [];
   const coded = codedKinds.map(codeOf).filter((code) => drawn.has(code) || onStrip.includes(code));
@@ -53,6 +54,7 @@ const keyOf = (bundles: readonly WayBundle[], plan: Plan): KeyContents => {
     codes: [...coded, ...leaving],
     guessed: bundles.some((bundle) => bundle.guessed),
     trunk: plan.buses.length > 0,
+    converters: [...index.sheetOf.values()].some(isConverter),
   };
 };
 
@@ -130,7 +132,7 @@ export const boatSheet = (request: Request): BoatSheet => {
   const marks = unitMarks({ boat, index, plan });
   const bundles = wayBundles({ plan, index, withFeeds: step === 'power' });
   const strips = plan.buses.map((bus) => stripOfBus({ bus, plan, index, marks }));
-  const key = keyOf(bundles, plan);
+  const key = keyOf(bundles, { plan, index });
   const keyMm = lineKey({ contents: key, widthMm: request.widthMm, topMm: 0 }).heightMm + 3 + numberRowMm;
   const frame = frameFor({ request, strips, index, keyMm });
   const side = sideView(frame);

@@ -8,6 +8,7 @@ import { pathShape } from '../drawing/marks.ts';
 import { polyline } from '../drawing/polyline.ts';
 import type { Shape } from '../drawing/shapes.ts';
 import { balloonsOnView } from './balloons-on-view.ts';
+import { breakLine } from './break-line.ts';
 import { hullOnView } from './hull-on-view.ts';
 import { linesOnView } from './lines-on-view.ts';
 import type { SoftLine } from './place-labels.ts';
@@ -59,6 +60,7 @@ export const boatView = (
   const { index, plan, frame, bundles, marks, own } = boat;
   const lines = linesOnView({ view, bundles, index });
   const under = [
+    ...(view.name === 'side' ? breakLine(view, frame) : []),
     ...hullOnView(view, parts),
     ...hairs.map((hair) => pathShape(polyline(hair), { stroke: { ink: 'quiet', widthMm: 0.12 } })),
     ...lines.shapes,

@@ -1,4 +1,4 @@
-import { endSquare, pathShape, teeSquare } from '../drawing/marks.ts';
+import { converterSquare, endSquare, pathShape, teeSquare } from '../drawing/marks.ts';
 import { between, type Point } from '../drawing/point.ts';
 import type { Shape, TextShape } from '../drawing/shapes.ts';
 import { textWidthMm } from '../drawing/text-width.ts';
@@ -18,6 +18,7 @@ export interface KeyContents {
   readonly codes: readonly LineCode[];
   readonly guessed: boolean;
   readonly trunk: boolean;
+  readonly converters: boolean;
 }
 
 interface Entry {
@@ -57,10 +58,16 @@ const squares: readonly Entry[] = [
   { words: 'end of the trunk', draw: ([from, to]) => (from && to ? endSquare(middleOf(from, to), { about: [] }) : []) },
 ];
 
-const entriesOf = ({ codes, guessed, trunk }: KeyContents): Entry[] => [
+const converter: Entry = {
+  words: 'converter',
+  draw: ([from, to]) => (from && to ? converterSquare(middleOf(from, to), { about: [] }) : []),
+};
+
+const entriesOf = ({ codes, guessed, trunk, converters }: KeyContents): Entry[] => [
   ...codes.map((code): Entry => ({ words: code.words, draw: (line) => lettered(code, line) })),
   ...(guessed ? [{ words: 'length guessed', draw: wave }] : []),
   ...(trunk ? squares : []),
+  ...(converters ? [converter] : []),
 ];
 
 /** The key of the strokes on this sheet, in as many rows as the width asks for. */

@@ -1,9 +1,11 @@
 import type { BoatIndex } from '../../core/boat/boat-index.ts';
 import type { Kit, Place } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
-import { endSquare, pathShape, teeSquare } from '../drawing/marks.ts';
+import { converterSquare, endSquare, pathShape, teeSquare } from '../drawing/marks.ts';
+import type { Point } from '../drawing/point.ts';
 import { rectangle } from '../drawing/polyline.ts';
 import type { Shape } from '../drawing/shapes.ts';
+import { isConverter } from './languages-of.ts';
 import type { SheetFrame } from './sheet-frame.ts';
 import type { UnitMark } from './unit-marks.ts';
 import type { View } from './view.ts';
@@ -107,12 +109,19 @@ export const placeMarks = ({
     const gone = leaving.get(place.id)?.map(({ kit }) => kit.id) ?? [];
     const end = ends.get(place.id);
     const tee = tees.get(place.id);
+    const onTrunk = end !== undefined || tee !== undefined;
+    const converters = here.filter((mark) => isConverter(index.sheetOf.get(mark.kit.id)));
+    // beside the square of the trunk, in its stead where there is none
+    const converterAt: Point = onTrunk ? [at[0] + 2.5, at[1]] : at;
     return [
       ...(gone.length > 0 ? [leavingRing(at, gone)] : []),
       ...bodyShapes(bodies, at),
       ...(end !== undefined ? endSquare(at, { sideMm: 2.6, about: [...end, place.id] }) : []),
       ...(end === undefined && tee !== undefined ? [teeSquare(at, { sideMm: 2.2, about: [...tee, place.id] })] : []),
-      ...(end === undefined && tee === undefined && bodies.length === 0 && here.length > 0 ? [dot(at, about)] : []),
+      ...(converters.length > 0
+        ? converterSquare(converterAt, { sideMm: 2.4, about: converters.flatMap((mark) => mark.about) })
+        : []),
+      ...(!onTrunk && bodies.length + converters.length === 0 && here.length > 0 ? [dot(at, about)] : []),
     ];
   };
   return [...index.places.values()].sort((a, b) => a.xM - b.xM || (a.id < b.id ? -1 : 1)).flatMap(shapesAt);

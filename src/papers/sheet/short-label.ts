@@ -1,6 +1,8 @@
 import type { Kit } from '../../core/boat/boat-schema.ts';
 import type { Sheet } from '../../core/boat/sheet.ts';
 
+import { languagesOf } from './languages-of.ts';
+
 /** Kinds of unit whose word on a drawing is not the kind itself with spaces. */
 const words: ReadonlyMap<string, string> = new Map([
   ['ais', 'AIS'],
@@ -16,6 +18,7 @@ const inches = /(\d+)-inch/;
 const wordsOfKind = (sheet: Sheet): string => {
   const word = words.get(sheet.kind) ?? sheet.kind.replaceAll('-', ' ');
   const size = inches.exec(sheet.name)?.[1];
+  if (sheet.kind === 'converter') return [word, languagesOf(sheet).join('/')].join(' ').trimEnd();
   return size === undefined ? word : `${word} ${size} in`;
 };
 

@@ -26,7 +26,7 @@ const endGapMm = 4.8;
 /** Beside a feed, so that its figures stand clear of the balloons two tees away. */
 const feedGapMm = 5.6;
 
-const edgeMm = 9;
+const edgeMm = 10;
 const leastPitchMm = 3.4;
 
 /** Wishes for the pitch between tees, from roomy to tight, first with the lengths of the stretches written. */
