@@ -1,4 +1,3 @@
-import { type BoatIndex, indexBoat } from '../../core/boat/boat-index.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { hullPattern } from '../../core/facts/hull-patterns.ts';
 import type { Plan } from '../../core/plan-shape.ts';
@@ -7,6 +6,7 @@ import { polyline, rectangle } from '../drawing/polyline.ts';
 import type { Drawing, Shape } from '../drawing/shapes.ts';
 import { axis } from './axis.ts';
 import { boatView } from './boat-view.ts';
+import { type DrawnBoat, drawnBoat } from './drawn-boat.ts';
 import { isConverter } from './languages-of.ts';
 import { codedKinds, codeOf } from './line-code.ts';
 import { type KeyContents, lineKey } from './line-key.ts';
@@ -45,7 +45,7 @@ interface Request {
   readonly step?: SheetStep;
 }
 
-const keyOf = (bundles: readonly WayBundle[], { plan, index }: { plan: Plan; index: BoatIndex }): KeyContents => {
+const keyOf = (bundles: readonly WayBundle[], { plan, index }: { plan: Plan; index: DrawnBoat }): KeyContents => {
   const drawn = new Set(bundles.flatMap((bundle) => bundle.lanes.map((lane) => lane.code)));
   const onStrip = plan.buses.length > 0 ? [codeOf('trunk'), codeOf('drop')] : [];
   const coded = codedKinds.map(codeOf).filter((code) => drawn.has(code) || onStrip.includes(code));
@@ -67,7 +67,7 @@ const frameFor = ({
 }: {
   request: Request;
   strips: readonly StripOfBus[];
-  index: BoatIndex;
+  index: DrawnBoat;
   keyMm: number;
 }): SheetFrame => {
   const { boat, heightMm } = request;
@@ -128,7 +128,7 @@ const footShapes = ({
  */
 export const boatSheet = (request: Request): BoatSheet => {
   const { boat, plan, step = 'lines' } = request;
-  const index = indexBoat(boat);
+  const index = drawnBoat(boat);
   const marks = unitMarks({ boat, index, plan });
   const bundles = wayBundles({ plan, index, withFeeds: step === 'power' });
   const strips = plan.buses.map((bus) => stripOfBus({ bus, plan, index, marks }));

@@ -1,4 +1,3 @@
-import type { BoatIndex } from '../../core/boat/boat-index.ts';
 import type { Place } from '../../core/boat/boat-schema.ts';
 import type { HullPart } from '../../core/facts/hull-patterns.ts';
 import type { Plan } from '../../core/plan-shape.ts';
@@ -9,6 +8,7 @@ import { polyline } from '../drawing/polyline.ts';
 import type { Shape } from '../drawing/shapes.ts';
 import { balloonsOnView } from './balloons-on-view.ts';
 import { breakLine } from './break-line.ts';
+import type { DrawnBoat } from './drawn-boat.ts';
 import { hullOnView } from './hull-on-view.ts';
 import { linesOnView } from './lines-on-view.ts';
 import type { SoftLine } from './place-labels.ts';
@@ -20,7 +20,7 @@ import { onView, type View } from './view.ts';
 import type { WayBundle } from './way-bundles.ts';
 
 interface Boat {
-  readonly index: BoatIndex;
+  readonly index: DrawnBoat;
   readonly plan: Plan;
   readonly frame: SheetFrame;
   readonly bundles: readonly WayBundle[];
@@ -29,7 +29,7 @@ interface Boat {
   readonly own: readonly UnitMark[];
 }
 
-const placesWithKit = (index: BoatIndex): Place[] =>
+const placesWithKit = (index: DrawnBoat): Place[] =>
   [...new Set(index.boat.kit.map((unit) => unit.place))].flatMap((id) => index.places.get(id) ?? []);
 
 /** What a millimetre of each of the boat's own lines under a label costs. */

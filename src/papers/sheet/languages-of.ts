@@ -1,4 +1,5 @@
 import type { Protocol, Sheet } from '../../core/boat/sheet.ts';
+import { byCodeUnit } from '../../core/units/by-code-unit.ts';
 
 /** Languages as they are named on a drawing; what carries no message has none. */
 const names: ReadonlyMap<Protocol, string> = new Map([
@@ -20,10 +21,10 @@ const turningKinds = /converter|gateway|multiplexer|adapter|bridge/;
 export const isConverter = (sheet: Sheet | undefined): boolean =>
   sheet !== undefined && turningKinds.test(sheet.kind) && languagesOf(sheet).length > 1;
 
-/** The languages a unit turns into each other, in the order of its turns. */
+/** The languages a unit turns into each other, in alphabetical order. */
 export const languagesOf = (sheet: Sheet): string[] => {
   const protocols = new Map(sheet.ports.map((port) => [port.id, port.protocol]));
   const turned = (sheet.turns ?? []).flatMap((turn) => [protocols.get(turn.fromPort), protocols.get(turn.toPort)]);
   const named = turned.flatMap((protocol) => (protocol === undefined ? [] : (names.get(protocol) ?? [])));
-  return [...new Set(named)];
+  return [...new Set(named)].sort(byCodeUnit);
 };

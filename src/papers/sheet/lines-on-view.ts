@@ -1,10 +1,10 @@
-import type { BoatIndex } from '../../core/boat/boat-index.ts';
 import { type Box, grown, overlaps, textBox } from '../drawing/box.ts';
 import { arrowHead } from '../drawing/marks.ts';
 import { between, direction, distanceMm, type Point, stepFrom } from '../drawing/point.ts';
 import { partOf, polylineLengthMm } from '../drawing/polyline.ts';
 import type { Shape, TextShape } from '../drawing/shapes.ts';
 import { codedStrokes } from './coded-strokes.ts';
+import type { DrawnBoat } from './drawn-boat.ts';
 import type { View } from './view.ts';
 import type { Lane, WayBundle } from './way-bundles.ts';
 
@@ -144,7 +144,7 @@ export const linesOnView = ({
 }: {
   view: View;
   bundles: readonly WayBundle[];
-  index: BoatIndex;
+  index: DrawnBoat;
 }): LinesOnView => {
   const taken: Box[] = [];
   const runs: Run[] = [];

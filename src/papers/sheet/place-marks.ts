@@ -1,10 +1,11 @@
-import type { BoatIndex } from '../../core/boat/boat-index.ts';
 import type { Kit, Place } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import { byCodeUnit } from '../../core/units/by-code-unit.ts';
 import { converterSquare, endSquare, pathShape, teeSquare } from '../drawing/marks.ts';
 import type { Point } from '../drawing/point.ts';
 import { rectangle } from '../drawing/polyline.ts';
 import type { Shape } from '../drawing/shapes.ts';
+import type { DrawnBoat } from './drawn-boat.ts';
 import { isConverter } from './languages-of.ts';
 import type { SheetFrame } from './sheet-frame.ts';
 import type { UnitMark } from './unit-marks.ts';
@@ -20,7 +21,7 @@ interface Body {
 }
 
 /** The outline of a unit in one view, in true proportion; undefined while its size is not known. */
-const bodyOf = (mark: UnitMark, index: BoatIndex, view: View, mmPerM: number): Body | undefined => {
+const bodyOf = (mark: UnitMark, index: DrawnBoat, view: View, mmPerM: number): Body | undefined => {
   const body = index.sheetOf.get(mark.kit.id)?.body;
   if (body === undefined) return undefined;
   const scale = mmPerM / 1000;
@@ -94,7 +95,7 @@ export const placeMarks = ({
 }: {
   view: View;
   frame: SheetFrame;
-  index: BoatIndex;
+  index: DrawnBoat;
   plan: Plan;
   marks: readonly UnitMark[];
 }): Shape[] => {
@@ -106,7 +107,11 @@ export const placeMarks = ({
     const here = units.get(place.id) ?? [];
     const bodies = here.flatMap((mark) => bodyOf(mark, index, view, frame.mmPerM) ?? []);
     const about = here.flatMap((mark) => mark.about);
-    const gone = leaving.get(place.id)?.map(({ kit }) => kit.id) ?? [];
+    const gone =
+      leaving
+        .get(place.id)
+        ?.map(({ kit }) => kit.id)
+        .sort(byCodeUnit) ?? [];
     const end = ends.get(place.id);
     const tee = tees.get(place.id);
     const onTrunk = end !== undefined || tee !== undefined;
@@ -124,5 +129,5 @@ export const placeMarks = ({
       ...(!onTrunk && bodies.length + converters.length === 0 && here.length > 0 ? [dot(at, about)] : []),
     ];
   };
-  return [...index.places.values()].sort((a, b) => a.xM - b.xM || (a.id < b.id ? -1 : 1)).flatMap(shapesAt);
+  return [...index.places.values()].sort((a, b) => a.xM - b.xM || byCodeUnit(a.id, b.id)).flatMap(shapesAt);
 };

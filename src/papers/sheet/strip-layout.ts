@@ -1,5 +1,5 @@
-import type { BoatIndex } from '../../core/boat/boat-index.ts';
 import { textWidthMm } from '../drawing/text-width.ts';
+import type { DrawnBoat } from './drawn-boat.ts';
 import type { SheetFrame } from './sheet-frame.ts';
 import { spread } from './spread.ts';
 import type { Stretch, StripNode, StripOfBus } from './strip-nodes.ts';
@@ -95,7 +95,7 @@ export const layStrip = ({
 }: {
   strip: StripOfBus;
   frame: SheetFrame;
-  index: BoatIndex;
+  index: DrawnBoat;
 }): PlacedStrip => {
   const sheet = { fromMm: edgeMm, toMm: frame.widthMm - edgeMm };
   const choice = pitches.find((pitch) => total(gapsOf(strip, pitch)) <= sheet.toMm - sheet.fromMm) ?? {

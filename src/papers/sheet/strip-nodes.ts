@@ -1,6 +1,6 @@
-import type { BoatIndex } from '../../core/boat/boat-index.ts';
 import type { BusEntry, LineEntry, Plan } from '../../core/plan-shape.ts';
 import { byCodeUnit } from '../../core/units/by-code-unit.ts';
+import type { DrawnBoat } from './drawn-boat.ts';
 import type { UnitMark } from './unit-marks.ts';
 
 /** What stands on the strip of a bus: an end with its terminator, the tee of a device, the feed, a spare tee. */
@@ -39,7 +39,7 @@ const runsOneWay = (xs: readonly number[]): boolean =>
   xs.every((x, at) => at === 0 || x >= (xs[at - 1] ?? x)) || xs.every((x, at) => at === 0 || x <= (xs[at - 1] ?? x));
 
 /** The walk from left to right: from the stern where it runs along the boat, else as it is written. */
-const readingOrder = (bus: BusEntry, index: BoatIndex): { walk: readonly Step[]; order: StripOfBus['order'] } => {
+const readingOrder = (bus: BusEntry, index: DrawnBoat): { walk: readonly Step[]; order: StripOfBus['order'] } => {
   const xs = bus.walk.map((step) => index.places.get(step.place)?.xM ?? 0);
   if (!runsOneWay(xs)) return { walk: bus.walk, order: 'trunk' };
   if ((xs[0] ?? 0) <= (xs.at(-1) ?? 0)) return { walk: bus.walk, order: 'axis' };
@@ -50,7 +50,7 @@ const readingOrder = (bus: BusEntry, index: BoatIndex): { walk: readonly Step[];
   return { walk: backwards, order: 'axis' };
 };
 
-const wayM = (index: BoatIndex, id: string | undefined): number =>
+const wayM = (index: DrawnBoat, id: string | undefined): number =>
   id === undefined ? 0 : (index.ways.get(id)?.length.valueM ?? 0);
 
 const nodeOf = (
@@ -120,7 +120,7 @@ export const stripOfBus = ({
 }: {
   bus: BusEntry;
   plan: Plan;
-  index: BoatIndex;
+  index: DrawnBoat;
   marks: readonly UnitMark[];
 }): StripOfBus => {
   const { walk, order } = readingOrder(bus, index);

@@ -1,6 +1,6 @@
-import type { BoatIndex } from '../../core/boat/boat-index.ts';
 import type { Point } from '../drawing/point.ts';
 import type { Shape } from '../drawing/shapes.ts';
+import type { DrawnBoat } from './drawn-boat.ts';
 import { type PlaceGroup, placeGroups, placeRow, placeRowMm } from './place-row.ts';
 import type { SheetFrame } from './sheet-frame.ts';
 import { stripShapes } from './strip.ts';
@@ -18,7 +18,7 @@ interface Block {
   readonly heightMm: number;
 }
 
-const blockOf = (strip: StripOfBus, frame: SheetFrame, index: BoatIndex): Block => {
+const blockOf = (strip: StripOfBus, frame: SheetFrame, index: DrawnBoat): Block => {
   const placed = layStrip({ strip, frame, index });
   const groups = placeGroups(placed.nodes, frame.widthMm);
   const curveMm = hasVolts(placed) ? curveHeightMm : 0;
@@ -45,7 +45,7 @@ const titleShapes = ({ strips, index }: StackRequest, strip: StripOfBus, topMm: 
       ];
 
 /** Height of the strips as they lie in this frame. */
-export const stripStackMm = (strips: readonly StripOfBus[], frame: SheetFrame, index: BoatIndex): number =>
+export const stripStackMm = (strips: readonly StripOfBus[], frame: SheetFrame, index: DrawnBoat): number =>
   strips.reduce(
     (sum, strip) => sum + (frame.narrow ? uprightStripMm(strip) : blockOf(strip, frame, index).heightMm),
     titleMm(strips) * strips.length,
@@ -54,7 +54,7 @@ export const stripStackMm = (strips: readonly StripOfBus[], frame: SheetFrame, i
 /** A hair line from each stop of a strip up to its place in the boat as seen from above. */
 export type Hair = readonly [Point, Point];
 
-const hairsOf = (groups: readonly PlaceGroup[], topMm: number, known: { index: BoatIndex; view: View }): Hair[] => {
+const hairsOf = (groups: readonly PlaceGroup[], topMm: number, known: { index: DrawnBoat; view: View }): Hair[] => {
   const rowMm = placeRowMm(groups);
   const mostLines = Math.max(1, ...groups.map((group) => group.words.length));
   return groups.flatMap((group): Hair[] => {
@@ -76,7 +76,7 @@ export interface StripStack {
 interface StackRequest {
   readonly strips: readonly StripOfBus[];
   readonly frame: SheetFrame;
-  readonly index: BoatIndex;
+  readonly index: DrawnBoat;
   readonly view: View;
 }
 

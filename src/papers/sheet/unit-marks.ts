@@ -1,7 +1,7 @@
-import type { BoatIndex } from '../../core/boat/boat-index.ts';
 import type { Boat, Kit, Place } from '../../core/boat/boat-schema.ts';
 import type { Finding, Plan } from '../../core/plan-shape.ts';
 import { byCodeUnit } from '../../core/units/by-code-unit.ts';
+import type { DrawnBoat } from './drawn-boat.ts';
 import { shortLabels } from './short-label.ts';
 
 /** One unit as the drawing knows it. */
@@ -47,7 +47,7 @@ const sternFirst = (a: { kit: Kit; place: Place }, b: { kit: Kit; place: Place }
   byCodeUnit(a.kit.id, b.kit.id);
 
 /** The units that stay or come, numbered from the stern forward, so that the numbers rise with the axis. */
-export const unitMarks = ({ boat, index, plan }: { boat: Boat; index: BoatIndex; plan: Plan }): UnitMark[] => {
+export const unitMarks = ({ boat, index, plan }: { boat: Boat; index: DrawnBoat; plan: Plan }): UnitMark[] => {
   const aboard = boat.kit
     .filter((kit) => kit.fate !== 'goes')
     .flatMap((kit) => {

@@ -1,7 +1,7 @@
-import type { BoatIndex } from '../../core/boat/boat-index.ts';
 import type { Way } from '../../core/boat/boat-schema.ts';
 import type { LineEntry, Plan } from '../../core/plan-shape.ts';
 import { byCodeUnit } from '../../core/units/by-code-unit.ts';
+import type { DrawnBoat } from './drawn-boat.ts';
 import { codeOf, type LineCode, leavingCode } from './line-code.ts';
 
 /** Lines of one kind that run through one way: one stroke of its bundle. */
@@ -43,7 +43,7 @@ interface Pass {
   readonly along: boolean;
 }
 
-const passesByWay = (lines: readonly LineEntry[], index: BoatIndex): ReadonlyMap<string, readonly Pass[]> => {
+const passesByWay = (lines: readonly LineEntry[], index: DrawnBoat): ReadonlyMap<string, readonly Pass[]> => {
   const passes = new Map<string, Pass[]>();
   for (const line of lines) {
     for (const [order, way] of line.ways.entries()) {
@@ -94,7 +94,7 @@ const lanesOf = (passes: readonly Pass[], talking: ReturnType<typeof talkers>): 
     }));
   });
 
-const leavingLane = (index: BoatIndex, way: string): Lane[] => {
+const leavingLane = (index: DrawnBoat, way: string): Lane[] => {
   const leaving = [...index.cables.values()].filter((cable) => cable.fate === 'goes' && cable.ways.includes(way));
   if (leaving.length === 0) return [];
   return [{ code: leavingCode, about: leaving.map((cable) => cable.id).sort(byCodeUnit), talks: [], leaving: true }];
@@ -107,7 +107,7 @@ export const wayBundles = ({
   withFeeds,
 }: {
   plan: Plan;
-  index: BoatIndex;
+  index: DrawnBoat;
   withFeeds: boolean;
 }): WayBundle[] => {
   const isPower = (line: LineEntry): boolean => line.kind === 'feed' || line.kind === 'feeder';
