@@ -69,6 +69,16 @@ test('the keyboard alone goes from the note to its balloon and from a balloon to
   expect(app.complaints).toEqual([]);
 });
 
+test('Gannet as she is: her doubt about a way never opened lights the cables that are to go through it', async () => {
+  const page = await app.newPage({ window: 'laptop', light: 'day' });
+  await openBoat(app, page);
+  const note = page.locator('.note', { hasText: 'ways/led-through-unseen-way' });
+  expect(await page.locator('.lit[data-about~="g18"]').count()).toBe(0);
+  await note.getByRole('button').click();
+  expect(await page.locator('.lit[data-about~="g18"]').count()).toBeGreaterThan(0);
+  expect(app.complaints).toEqual([]);
+});
+
 test('plus, minus, 0 and the arrow keys change how the drawing lies', async () => {
   const page = await app.newPage({ window: 'laptop', light: 'day' });
   await openBoat(app, page);

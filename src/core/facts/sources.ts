@@ -150,6 +150,10 @@ export const sources = {
     standing: 'computed',
     text: 'Two senders of one instance overwrite each other on every receiver: follows from the messages, which carry no other mark; seen in shared recordings.',
   },
+  'practice-survey': {
+    standing: 'common practice',
+    text: 'Open every conduit, pull a messenger line and tape the length before cable is cut or ordered.',
+  },
   geometry: { standing: 'computed', text: 'Follows from the places and ways as entered.' },
   'project-layout': {
     standing: 'project choice',

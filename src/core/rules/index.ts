@@ -8,8 +8,10 @@ import { tooManyDevices } from './bus/too-many-devices.ts';
 import { voltsTooLow } from './bus/volts-too-low.ts';
 import { sameInstanceTwice } from './identities/same-instance-twice.ts';
 import { manualWithoutNote } from './provenance/manual-without-note.ts';
+import { needsRestOnTypicalSheets } from './provenance/needs-rest-on-typical-sheets.ts';
 import { neededButMissing } from './readings/needed-but-missing.ts';
 import type { Rule } from './rule.ts';
+import { ledThroughUnseenWay } from './ways/led-through-unseen-way.ts';
 import { noRouteForLine } from './ways/no-route-for-line.ts';
 import { placeJoinedToNothing } from './ways/place-joined-to-nothing.ts';
 import { shorterThanStraight } from './ways/shorter-than-straight.ts';
@@ -28,7 +30,9 @@ export const rules: readonly Rule[] = [
   voltsTooLow,
   sameInstanceTwice,
   manualWithoutNote,
+  needsRestOnTypicalSheets,
   neededButMissing,
+  ledThroughUnseenWay,
   noRouteForLine,
   placeJoinedToNothing,
   shorterThanStraight,

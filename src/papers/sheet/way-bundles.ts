@@ -119,7 +119,11 @@ export const wayBundles = ({
     .map((way) => ({
       way,
       guessed: way.length.how === 'guessed',
-      lanes: [...lanesOf(passes.get(way.id) ?? [], talking), ...leavingLane(index, way.id)],
+      // a finding on the way lights every line in it
+      lanes: [...lanesOf(passes.get(way.id) ?? [], talking), ...leavingLane(index, way.id)].map((lane) => ({
+        ...lane,
+        about: [...lane.about, way.id],
+      })),
     }))
     .filter((bundle) => bundle.lanes.length > 0);
 };

@@ -70,10 +70,17 @@ const ways: Way[] = wayRows.map(([id, a, b, lengthM]) => ({
   known: 'seen',
 }));
 
+/** Somebody once read every manual of the Wreck, so that one unread sheet shows. */
+const read = (sheet: Sheet): Sheet => ({
+  ...sheet,
+  source: 'manual',
+  sourceNote: 'Read aboard in its manual, chapter on connections.',
+});
+
 const sheetOf = (id: string): Sheet => {
   const sheet = typicalSheets.find((entry) => entry.id === id);
   if (sheet === undefined) throw new Error(`The Wreck uses a sheet ${id}, which is not there.`);
-  return sheet;
+  return read(sheet);
 };
 
 const radioByManual: Sheet = {

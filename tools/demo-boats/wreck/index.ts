@@ -11,7 +11,9 @@ import { busTooManyDevices } from './faults/bus-too-many-devices.ts';
 import { busVoltsTooLow } from './faults/bus-volts-too-low.ts';
 import { identitiesSameInstanceTwice } from './faults/identities-same-instance-twice.ts';
 import { provenanceManualWithoutNote } from './faults/provenance-manual-without-note.ts';
+import { provenanceNeedsRestOnTypicalSheets } from './faults/provenance-needs-rest-on-typical-sheets.ts';
 import { readingsNeededButMissing } from './faults/readings-needed-but-missing.ts';
+import { waysLedThroughUnseenWay } from './faults/ways-led-through-unseen-way.ts';
 import { waysNoRouteForLine } from './faults/ways-no-route-for-line.ts';
 import { waysPlaceJoinedToNothing } from './faults/ways-place-joined-to-nothing.ts';
 import { waysShorterThanStraight } from './faults/ways-shorter-than-straight.ts';
@@ -30,7 +32,9 @@ export const faults: readonly Fault[] = [
   busVoltsTooLow,
   identitiesSameInstanceTwice,
   provenanceManualWithoutNote,
+  provenanceNeedsRestOnTypicalSheets,
   readingsNeededButMissing,
+  waysLedThroughUnseenWay,
   waysNoRouteForLine,
   waysPlaceJoinedToNothing,
   waysShorterThanStraight,
