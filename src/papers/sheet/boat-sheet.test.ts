@@ -7,7 +7,7 @@ import type { Plan } from '../../core/plan-shape.ts';
 import { type Box, contains, overlaps, textBox, textsOf } from '../drawing/box.ts';
 import type { CircleShape, Shape } from '../drawing/shapes.ts';
 import { toSvg } from '../drawing/to-svg.ts';
-import { boatSheet } from './boat-sheet.ts';
+import { type BoatSheet, boatSheet } from './boat-sheet.ts';
 
 const anExample = (name: string): Boat => {
   const file = new URL(`../../../examples/${name}/${name}.boat.json`, import.meta.url);
@@ -30,10 +30,18 @@ const sizes = [
 ];
 const cases = Object.keys(boats).flatMap((name) => sizes.map((size) => ({ name, ...size })));
 
-const sheetOf = (name: string, size: { widthMm: number; heightMm: number }): ReturnType<typeof boatSheet> => {
+const drawn = new Map<string, BoatSheet>();
+
+/** Each sheet is drawn once for all the questions asked about it. */
+const sheetOf = (name: string, size: { widthMm: number; heightMm: number }): BoatSheet => {
+  const key = `${name} ${size.widthMm} ${size.heightMm}`;
+  const before = drawn.get(key);
   const known = boats[name];
+  if (before !== undefined) return before;
   if (known === undefined) throw new Error(`No boat ${name}.`);
-  return boatSheet({ ...known, ...size });
+  const sheet = boatSheet({ ...known, ...size });
+  drawn.set(key, sheet);
+  return sheet;
 };
 
 const balloonsOf = (shapes: readonly Shape[]): CircleShape[] =>
