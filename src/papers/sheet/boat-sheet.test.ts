@@ -139,6 +139,11 @@ test('a unit with a fault has a filled balloon, a unit with mere advice has not'
   expect(balloons.find((balloon) => balloon.about.includes('gnss'))?.findings).toEqual(['fault-gnss']);
 });
 
+test('the print of the Gannet fits an A3 sheet', () => {
+  const { drawing } = sheetOf('Gannet', { widthMm: 420, heightMm: 297 });
+  expect([drawing.widthMm, drawing.heightMm]).toEqual([420, 297]);
+});
+
 test('numbers rise from the stern forward', () => {
   const { balloons } = sheetOf('Gannet', { widthMm: 240, heightMm: 220 });
   const boat = aGannet();

@@ -58,7 +58,10 @@ const keyOf = (bundles: readonly WayBundle[], { plan, index }: { plan: Plan; ind
   };
 };
 
-/** The frame is fitted twice: the strips' height is known only once they have been laid. */
+/** Often enough: the strips grow by a line of words at a time. */
+const fittings = 4;
+
+/** The strips' height depends on the scale and the scale on their height: fitted until the strips need no more room. */
 const frameFor = ({
   request,
   strips,
@@ -72,9 +75,15 @@ const frameFor = ({
 }): SheetFrame => {
   const { boat, heightMm } = request;
   const widthMm = isNarrow(request.widthMm) ? request.widthMm : Math.max(request.widthMm, ...strips.map(leastStripMm));
-  const first = sheetFrame({ boat, widthMm, heightMm, belowMm: keyMm });
-  const belowMm = stripStackMm(strips, first, index) + keyMm;
-  return sheetFrame({ boat, widthMm, heightMm, belowMm });
+  let belowMm = keyMm;
+  let frame = sheetFrame({ boat, widthMm, heightMm, belowMm });
+  for (let round = 0; round < fittings; round++) {
+    const neededMm = stripStackMm(strips, frame, index) + keyMm;
+    if (neededMm <= belowMm) break;
+    belowMm = neededMm;
+    frame = sheetFrame({ boat, widthMm, heightMm, belowMm });
+  }
+  return frame;
 };
 
 const waterShapes = (frame: SheetFrame): { tint: Shape; line: Shape } => ({

@@ -34,8 +34,8 @@ export const fixedMm = { axis: 8, overSide: 1.5, underSide: 3, overTop: 2.5, und
 /** Shares of the boat's length: where shortening starts, and how high the drawing may rise in all. */
 const heightShare = { start: 0.42, most: 0.66 };
 
-/** Below this share of the sheet's width a boat is too small to read, and the sheet grows taller instead. */
-const leastShare = 0.52;
+/** A boat drawn shorter than this is too small to read, and the sheet grows taller instead. */
+const leastLengthMm = 125;
 
 const highestM = (boat: Boat): number =>
   Math.max(boat.hull.airDraft.valueM, ...boat.places.map((place) => place.zM + 0.3));
@@ -85,7 +85,7 @@ export const sheetFrame = ({
   const fixed = fixedMm.axis + fixedMm.overSide + fixedMm.underSide + fixedMm.overTop + fixedMm.underTop;
   const byWidth = (widthMm - 2 * marginMm) / spanM;
   const byHeight = (heightMm - fixed - belowMm) / tallM;
-  const least = (leastShare * widthMm) / spanM;
+  const least = leastLengthMm / spanM;
   const mmPerM = narrow ? byWidth : Math.min(byWidth, Math.max(byHeight, least));
   const zeroMm = (widthMm - spanM * mmPerM) / 2 - sternM(boat) * mmPerM;
   const sideTop = fixedMm.axis;
