@@ -1,4 +1,5 @@
 import { config } from 'zod';
+import { fullWork } from '../../core/backbone/full-work.ts';
 import { layoutProblems } from '../../core/backbone/layout-problems.ts';
 import { solveLayout } from '../../core/backbone/solve-layout.ts';
 import { readBoat } from '../../core/boat/read-boat.ts';
@@ -18,8 +19,6 @@ const engine: PlanEngine = {
   titles: new Map(rules.map((rule) => [rule.id, rule.title])),
 };
 
-/** As much work as the command line gives one backbone, so that both come to the same layout where the clock allows. */
-const budget = { work: 20_000 };
 const patienceMs = 20_000;
 
 let current = 0;
@@ -43,7 +42,7 @@ addEventListener('message', ({ data }: MessageEvent<PlanRequest>) => {
     revision,
     boatText,
     engine,
-    budget,
+    budget: fullWork,
     patienceMs,
     hooks: { nowMs: () => performance.now(), pause, isCancelled: () => !isCurrent(revision), post },
   });

@@ -1,0 +1,45 @@
+import { spawn } from 'node:child_process';
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
+import { chromium } from 'playwright-core';
+import { findBrowser } from '../tools/browser.mjs';
+
+/** From asking for the page to the first picture of Gannet, each run in a browser that never saw it; and the script it takes. Run after a build. */
+const runs = 9;
+const limits = { pictureMs: 1000, scriptKb: 250 };
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+const server = spawn(process.execPath, [`${root}dist/cli/main.js`, 'open', `${root}examples`, '--port', '0']);
+const address = await new Promise<string>((found) => {
+  server.stdout.on('data', (data: Buffer) => {
+    const at = /http:\/\/127\.0\.0\.1:\d+/.exec(String(data))?.[0];
+    if (at !== undefined) found(at);
+  });
+});
+const executablePath = findBrowser();
+if (executablePath === undefined) throw new Error('No browser was found; set CHROME_PATH.');
+const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] });
+const times: number[] = [];
+for (let run = 0; run < runs; run += 1) {
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+  const page = await context.newPage();
+  await page.goto(`${address}/#/boat/gannet`);
+  await page.locator('.sheet-svg .balloon').first().waitFor();
+  times.push(await page.evaluate(() => performance.now()));
+  await context.close();
+}
+await browser.close();
+server.kill();
+times.sort((a, b) => a - b);
+const median = times[Math.floor(times.length / 2)] ?? 0;
+const scripts = readdirSync(`${root}dist/web/assets`).filter((name) => name.endsWith('.js'));
+const scriptKb =
+  scripts.reduce((sum, name) => sum + gzipSync(readFileSync(`${root}dist/web/assets/${name}`)).length, 0) / 1000;
+console.log(
+  `first picture, median of ${runs}   ${median.toFixed(0)} ms   ${(median / limits.pictureMs).toFixed(2)} of ${limits.pictureMs} ms`,
+);
+console.log(`fastest and slowest            ${times[0]?.toFixed(0)} and ${times.at(-1)?.toFixed(0)} ms`);
+console.log(
+  `script, worker included, gzip  ${scriptKb.toFixed(0)} kB   ${(scriptKb / limits.scriptKb).toFixed(2)} of ${limits.scriptKb} kB`,
+);
