@@ -1,6 +1,10 @@
-import { type BusLimitId, busLimits } from '../facts/bus-limits.ts';
+import { busLimits } from '../facts/bus-limits.ts';
 import { sources } from '../facts/sources.ts';
+import { trafficLimits } from '../facts/traffic-limits.ts';
 import type { Boat } from './boat-schema.ts';
+
+const limits = { ...busLimits, ...trafficLimits };
+type LimitId = keyof typeof limits;
 
 /** A limit as it holds on one boat; `source` is in words, ready to print. */
 export interface LimitOnBoat {
@@ -14,8 +18,8 @@ export interface LimitOnBoat {
  *
  * @example limitOf(boat, 'nmea2000-one-drop') // { value: 6, unit: 'm', source: 'published: …' }
  */
-export const limitOf = (boat: Pick<Boat, 'limits'>, limitId: BusLimitId): LimitOnBoat => {
-  const { value, unit, source } = busLimits[limitId];
+export const limitOf = (boat: Pick<Boat, 'limits'>, limitId: LimitId): LimitOnBoat => {
+  const { value, unit, source } = limits[limitId];
   const own = boat.limits !== undefined && Object.hasOwn(boat.limits, limitId) ? boat.limits[limitId] : undefined;
   if (own !== undefined) return { value: own.value, unit, source: `set by the owner: ${own.reason}` };
   return { value, unit, source: `${sources[source].standing}: ${sources[source].text}` };

@@ -154,6 +154,10 @@ export const sources = {
     standing: 'common practice',
     text: 'Open every conduit, pull a messenger line and tape the length before cable is cut or ordered.',
   },
+  'practice-bus-load': {
+    standing: 'common practice',
+    text: 'Note a bus at 30 %, warn at 50 %, stop at 70 % of its worst-case load: secondary sources only, no figure of the standard was found. Shared recordings: a refitted boat at 10 to 15 %, a bus of 43 addresses at 52 %.',
+  },
   geometry: { standing: 'computed', text: 'Follows from the places and ways as entered.' },
   'project-layout': {
     standing: 'project choice',

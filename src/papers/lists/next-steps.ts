@@ -17,6 +17,15 @@ const needStep = (plan: Plan): string[] => {
     : [];
 };
 
+/** What a plan cannot do without, in the order of the job; a draft from a recording lacks most of it. */
+const enterSteps = (boat: Boat, plan: Plan): string[] => [
+  ...(boat.kit.length === 0 ? ['Enter what is aboard and what comes, or draft it from a recording of the bus.'] : []),
+  ...(boat.ways.length === 0
+    ? ['Enter the places of the boat and the ways a cable can take, and put each unit in its place.']
+    : []),
+  ...(plan.readings.length === 0 ? ['Enter which reading you want to see at which screen.'] : []),
+];
+
 /** Ways on which a cable that is yet to be bought will run. */
 const waysToBuyFor = (boat: Boat, plan: Plan): Way[] => {
   const used = new Set(plan.lines.filter((line) => line.kept === undefined).flatMap((line) => line.ways));
@@ -47,6 +56,7 @@ const sheetStep = (plan: Plan): string[] =>
 export const nextSteps = (boat: Boat, plan: Plan): string[] => {
   const steps = [
     ...mendStep(plan),
+    ...enterSteps(boat, plan),
     ...needStep(plan),
     ...tapeStep(boat, plan),
     ...seeStep(boat, plan),

@@ -70,8 +70,18 @@ test('what is dangerous comes first among the next steps, and guessed lengths ar
 
 test('a plan with nothing open says so', () => {
   const { boat } = aBoat();
-  expect(nextSteps(boat, { ...planOf(boat), readings: [], findings: [] })).toEqual([
+  const known = planOf(boat);
+  const readings = known.readings.map((entry) => ({ ...entry, rests: 'manual' as const }));
+  expect(nextSteps(boat, { ...known, readings, findings: [] })).toEqual([
     'Nothing is open here. Read the drawing aboard, then order.',
+  ]);
+});
+
+test('a boat that is hardly begun is told what to enter, and is not sent to order', () => {
+  const { boat } = aBoat().with({ ways: [], needs: [] });
+  expect(nextSteps(boat, { ...planOf(boat), findings: [] })).toEqual([
+    'Enter the places of the boat and the ways a cable can take, and put each unit in its place.',
+    'Enter which reading you want to see at which screen.',
   ]);
 });
 

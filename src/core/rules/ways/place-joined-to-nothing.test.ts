@@ -21,3 +21,16 @@ test('an empty place, or one that only leaving kit stands at, is not spoken of',
   const leaving = withoutSternWay.unit('gnss', { fate: 'goes' }).boat;
   expect(findingsOf(placeJoinedToNothing, { boat: leaving })).toEqual([]);
 });
+
+test('a draft with all its units at one place is a doubt, not a fault; a single unit there is nothing', () => {
+  const heap = aBoat().change((boat) => {
+    boat.ways = [];
+    boat.places = boat.places.filter((place) => place.id === 'helm');
+    for (const unit of boat.kit) unit.place = 'helm';
+  });
+  expect(findingsOf(placeJoinedToNothing, { boat: heap.boat })).toMatchObject([{ level: 'doubt', about: ['helm'] }]);
+  const single = heap.change((boat) => {
+    boat.kit = boat.kit.slice(0, 1);
+  });
+  expect(findingsOf(placeJoinedToNothing, { boat: single.boat })).toEqual([]);
+});

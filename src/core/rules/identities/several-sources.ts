@@ -1,0 +1,40 @@
+import type { ReadingId } from '../../facts/reading-ids.ts';
+import { readingWords } from '../../facts/reading-words.ts';
+import { doubledSources } from '../../readings/doubled.ts';
+import type { Rule } from '../rule.ts';
+import { busName, unitName } from '../rule-words.ts';
+
+/** Readings of which a boat has one: two senders give two answers, and each screen shows which it likes. */
+const oneAboard: ReadonlySet<ReadingId> = new Set([
+  'position',
+  'course-speed-ground',
+  'heading',
+  'variation',
+  'rate-of-turn',
+  'depth',
+  'speed-water',
+  'wind-apparent',
+  'wind-true',
+  'rudder',
+]);
+
+const list = (names: readonly string[]): string =>
+  names.length > 4 ? `${names.slice(0, 3).join(', ')} and ${names.length - 3} more` : names.join(' and ');
+
+/** Several units send one reading and nothing tells the screens which to show: the value jumps, or the wrong one is shown. */
+export const severalSources: Rule = {
+  id: 'identities/several-sources',
+  level: 'doubt',
+  title: 'Several units send the same reading and nothing says which counts.',
+  sources: ['messages-conflicts'],
+  check: ({ index, plan }) =>
+    doubledSources(index, plan.phase, plan.joins)
+      .filter(({ reading }) => oneAboard.has(reading))
+      .map(({ bus, reading, instance, ports }) => ({
+        about: [bus, ...ports.map((port) => port.split('.')[0] ?? port)],
+        apart: [reading, ...(instance === undefined ? [] : [instance])],
+        says: `${readingWords[reading]} is sent by ${ports.length} units on ${busName(index, bus)}: ${list(ports.map((port) => unitName(index, port)))}. Screens may show either, and jump between them.`,
+        measured: { value: ports.length, unit: 'units' },
+        cure: 'Choose one, and give the others another number or switch this reading off in them.',
+      })),
+};
