@@ -38,7 +38,5 @@ export const busLimits = {
   'nmea2000-ohm-industrial-thick': cableGrades['industrial-thick'].powerOhmPerM,
 } as const satisfies Record<string, Figure>;
 
-export type BusLimitId = keyof typeof busLimits;
-
 /** The load number: 1 LEN stands for this much current. A definition, so no boat can set it otherwise. */
 export const lenCurrent = { value: 50, unit: 'mA', source: 'practice-bus-limits' } as const satisfies Figure;
