@@ -1,22 +1,16 @@
-import { spawn } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { chromium } from 'playwright-core';
 import { findBrowser } from '../tools/browser.mjs';
+import { serveExamples } from '../tools/serve-examples.ts';
 
 /** From asking for the page to the first picture of Gannet, each run in a browser that never saw it; and the script it takes. Run after a build. */
 const runs = 9;
 const limits = { pictureMs: 1000, scriptKb: 250 };
 const root = fileURLToPath(new URL('..', import.meta.url));
 
-const server = spawn(process.execPath, [`${root}dist/cli/main.js`, 'open', `${root}examples`, '--port', '0']);
-const address = await new Promise<string>((found) => {
-  server.stdout.on('data', (data: Buffer) => {
-    const at = /http:\/\/127\.0\.0\.1:\d+/.exec(String(data))?.[0];
-    if (at !== undefined) found(at);
-  });
-});
+const { address, stop } = await serveExamples();
 const executablePath = findBrowser();
 if (executablePath === undefined) throw new Error('No browser was found; set CHROME_PATH.');
 const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] });
@@ -30,7 +24,7 @@ for (let run = 0; run < runs; run += 1) {
   await context.close();
 }
 await browser.close();
-server.kill();
+stop();
 times.sort((a, b) => a - b);
 const median = times[Math.floor(times.length / 2)] ?? 0;
 const scripts = readdirSync(`${root}dist/web/assets`).filter((name) => name.endsWith('.js'));

@@ -1,8 +1,8 @@
-import { spawn } from 'node:child_process';
 import { mkdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
 import { findBrowser } from './browser.mjs';
+import { serveExamples } from './serve-examples.ts';
 
 /** Takes the pictures of README and guide from the real app, so that they never show what is not there. Run after a build. */
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -13,13 +13,7 @@ const shots = [
   { name: 'gannet-phone', theme: 'day', width: 390, height: 844 },
 ] as const;
 
-const server = spawn(process.execPath, [`${root}dist/cli/main.js`, 'open', `${root}examples`, '--port', '0']);
-const address = await new Promise<string>((found) => {
-  server.stdout.on('data', (data: Buffer) => {
-    const at = /http:\/\/127\.0\.0\.1:\d+/.exec(String(data))?.[0];
-    if (at !== undefined) found(at);
-  });
-});
+const { address, stop } = await serveExamples();
 const executablePath = findBrowser();
 if (executablePath === undefined) throw new Error('No browser was found; set CHROME_PATH.');
 const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] });
@@ -34,4 +28,4 @@ for (const { name, theme, width, height } of shots) {
   await page.close();
 }
 await browser.close();
-server.kill();
+stop();

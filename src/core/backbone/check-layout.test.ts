@@ -76,10 +76,10 @@ test('every device, spare and the feed has exactly one tee, at a place that allo
     ),
   ).toEqual(
     expect.arrayContaining([
-      'compass.n2k has 2 tees; it needs 1.',
-      'display.n2k has 0 tees; it needs 1.',
-      'feed has 0 tees; it needs 1.',
-      'spare@helm#1 has 0 tees; it needs 1.',
+      'compass.n2k has 2 tees; it needs one.',
+      'display.n2k has no tee.',
+      'feed has no tee.',
+      'spare@helm#1 has no tee.',
       'A tee serves horn.n2k, which is not on this bus.',
     ]),
   );

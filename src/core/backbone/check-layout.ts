@@ -73,7 +73,8 @@ const brokenTees = (problem: Problem, tees: readonly PlacedTee[]): string[] => {
   else broken.push('No panel feeds this bus.');
   for (const [tee, place] of wanted) {
     const found = tees.filter((entry) => entry.tee === tee);
-    if (found.length !== 1) broken.push(`${tee} has ${found.length} tees; it needs 1.`);
+    if (found.length !== 1)
+      broken.push(found.length === 0 ? `${tee} has no tee.` : `${tee} has ${found.length} tees; it needs one.`);
     if (place !== undefined && found.some((entry) => entry.place !== place)) broken.push(`${tee} is not at ${place}.`);
   }
   for (const { tee, place } of tees) {

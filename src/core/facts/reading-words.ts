@@ -44,3 +44,7 @@ export const readingWords = {
   mob: 'man overboard',
   alerts: 'alerts',
 } as const satisfies Record<ReadingId, string>;
+
+/** A reading with its number, if it has one, in words: `fuel level 1`. */
+export const readingName = ({ reading, instance }: { reading: ReadingId; instance?: number | undefined }): string =>
+  instance === undefined ? readingWords[reading] : `${readingWords[reading]} ${instance}`;

@@ -1,5 +1,5 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
-import { readingWords } from '../../core/facts/reading-words.ts';
+import { readingName } from '../../core/facts/reading-words.ts';
 import type { BusEntry, Plan, ReadingEntry } from '../../core/plan-shape.ts';
 import { textLines } from '../../core/units/text-lines.ts';
 import { backboneFigures } from './backbone-figures.ts';
@@ -23,7 +23,7 @@ const boatLines = (boat: Boat): string[] => {
 
 const missingLines = (boat: Boat, { reading, instance, at, whyNot }: ReadingEntry): string[] => {
   const screen = boat.kit.find((unit) => unit.id === at)?.name ?? at;
-  const which = instance === undefined ? readingWords[reading] : `${readingWords[reading]} ${instance}`;
+  const which = readingName({ reading, instance });
   return [
     ...textLines(`${which} at ${screen}: ${whyNot?.says ?? ''}`, { width, lead: '- ' }),
     ...(whyNot?.cures ?? []).flatMap((cure) => textLines(cure, { width, lead: '  Cure: ' })),

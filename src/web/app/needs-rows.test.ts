@@ -28,12 +28,12 @@ test('what does not arrive comes first at its screen and says why not', () => {
   ]);
 });
 
-test('abbreviations of the trade stand in capitals', () => {
+test('readings are called as in every other paper', () => {
   const readings = [
     aReading({ reading: 'ais-targets' }),
     aReading({ reading: 'mob' }),
     aReading({ reading: 'alerts' }),
   ];
   const [group] = needsGroups({ boat: aBoat().boat, plan: aPlan({ readings }) });
-  expect(group?.rows.map((row) => row.what)).toEqual(['AIS targets', 'MOB', 'alerts']);
+  expect(group?.rows.map((row) => row.what)).toEqual(['AIS targets', 'man overboard', 'alerts']);
 });

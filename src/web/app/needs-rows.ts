@@ -1,4 +1,5 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
+import { readingName } from '../../core/facts/reading-words.ts';
 import type { Plan, ReadingEntry } from '../../core/plan-shape.ts';
 import { printCount } from '../../papers/lists/print-figure.ts';
 import type { Row } from './lit-rows.tsx';
@@ -11,14 +12,6 @@ export interface NeedsGroup {
 }
 
 const restWords = { typical: 'by typical sheet', manual: 'by the manual', recording: 'by recording', proved: 'proved' };
-
-/** Abbreviations of the trade, which stand in capitals. */
-const abbreviations = /\b(?:ac|ais|dsc|mob)\b/g;
-
-const readingWords = ({ reading, instance }: ReadingEntry): string => {
-  const words = reading.replaceAll('-', ' ').replace(abbreviations, (word) => word.toUpperCase());
-  return instance === undefined ? words : `${words} ${instance}`;
-};
 
 const factOf = (entry: ReadingEntry): string => {
   if (!entry.arrives) return entry.whyNot?.says ?? 'does not arrive';
@@ -43,7 +36,7 @@ export const needsGroups = ({ boat, plan }: { boat: Boat; plan: Plan }): readonl
       .sort((a, b) => Number(a.arrives) - Number(b.arrives))
       .map((entry) => ({
         key: `${entry.reading}/${entry.instance ?? ''}`,
-        what: readingWords(entry),
+        what: readingName(entry),
         fact: factOf(entry),
         lights: lightsOf(entry),
       })),

@@ -1,4 +1,4 @@
-import { readingWords } from '../../facts/reading-words.ts';
+import { readingName } from '../../facts/reading-words.ts';
 import type { Rule } from '../rule.ts';
 
 /** A reading somebody asked for does not reach the screen that should show it; the plan says at which link it breaks. */
@@ -12,7 +12,7 @@ export const neededButMissing: Rule = {
       if (whyNot === undefined) return [];
       const [cure] = whyNot.cures;
       const screen = index.kit.get(at)?.name ?? at;
-      const which = instance === undefined ? readingWords[reading] : `${readingWords[reading]} ${instance}`;
+      const which = readingName({ reading, instance });
       return [
         {
           about: [at, ...[whyNot.link.from, whyNot.link.to].flatMap((port) => (port === undefined ? [] : [port]))],
