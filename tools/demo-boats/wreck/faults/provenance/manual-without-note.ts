@@ -1,5 +1,5 @@
-import type { Sheet } from '../../../../src/core/boat/sheet.ts';
-import type { Fault } from '../fault.ts';
+import type { Sheet } from '../../../../../src/core/boat/sheet.ts';
+import type { Fault } from '../../fault.ts';
 
 const withoutNote = ({ sourceNote: _sourceNote, ...sheet }: Sheet): Sheet => sheet;
 

@@ -1,5 +1,5 @@
-import { lineKinds } from '../../../../src/core/boat/boat-schema.ts';
-import type { Fault } from '../fault.ts';
+import { lineKinds } from '../../../../../src/core/boat/boat-schema.ts';
+import type { Fault } from '../../fault.ts';
 
 /** The hole to the roof is kept for data and power, so the coax of the radio has no road to its whip. */
 export const waysNoRouteForLine: Fault = {

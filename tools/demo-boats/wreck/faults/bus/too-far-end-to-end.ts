@@ -1,7 +1,7 @@
-import type { Place, Way } from '../../../../src/core/boat/boat-schema.ts';
-import { taped } from '../base.ts';
-import { fillerSheet, withOwnBus } from '../edits.ts';
-import type { Fault } from '../fault.ts';
+import type { Place, Way } from '../../../../../src/core/boat/boat-schema.ts';
+import { taped } from '../../base.ts';
+import { fillerSheet, withOwnBus } from '../../edits.ts';
+import type { Fault } from '../../fault.ts';
 
 const berth = (id: string, name: string, yM: number): Place => ({
   id,

@@ -1,4 +1,4 @@
-import type { Fault } from '../fault.ts';
+import type { Fault } from '../../fault.ts';
 
 /** Nobody has drawn how a cable gets to the compass, so its lamp cannot be fed. */
 export const waysPlaceJoinedToNothing: Fault = {

@@ -1,5 +1,5 @@
-import { withUnit } from '../edits.ts';
-import type { Fault } from '../fault.ts';
+import { withUnit } from '../../edits.ts';
+import type { Fault } from '../../fault.ts';
 
 /** Both fuel sensors send instance 0, so the two tanks overwrite each other on the display. */
 export const identitiesSameInstanceTwice: Fault = {

@@ -1,4 +1,4 @@
-import type { Fault } from '../fault.ts';
+import type { Fault } from '../../fault.ts';
 
 /** Nobody has read the manual of the position antenna that every screen relies on. */
 export const provenanceNeedsRestOnTypicalSheets: Fault = {

@@ -1,5 +1,5 @@
-import { withUnit } from '../edits.ts';
-import type { Fault } from '../fault.ts';
+import { withUnit } from '../../edits.ts';
+import type { Fault } from '../../fault.ts';
 
 /** The plotter's antenna was set to 38400 baud; the plotter listens at 4800. */
 export const wiringBaudDiffers: Fault = {

@@ -1,4 +1,4 @@
-import type { Fault } from '../fault.ts';
+import type { Fault } from '../../fault.ts';
 
 /** The way up to the roof, which the position antenna hangs on, is only assumed. */
 export const waysLedThroughUnseenWay: Fault = {

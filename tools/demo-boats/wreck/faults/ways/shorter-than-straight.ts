@@ -1,5 +1,5 @@
-import { taped } from '../base.ts';
-import type { Fault } from '../fault.ts';
+import { taped } from '../../base.ts';
+import type { Fault } from '../../fault.ts';
 
 /** A way of 3.1 m joins places 3.8 m apart. */
 export const waysShorterThanStraight: Fault = {

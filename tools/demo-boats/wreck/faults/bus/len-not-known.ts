@@ -1,4 +1,4 @@
-import type { Fault } from '../fault.ts';
+import type { Fault } from '../../fault.ts';
 
 /** Nobody looked up the load of the instrument in the cockpit. */
 export const busLenNotKnown: Fault = {

@@ -1,5 +1,5 @@
-import { fillerSheet, withOwnBus } from '../edits.ts';
-import type { Fault } from '../fault.ts';
+import { fillerSheet, withOwnBus } from '../../edits.ts';
+import type { Fault } from '../../fault.ts';
 
 /** 16 drops bought as 5 m, one as 2 m, one as 1 m: 83 m, though each passes. */
 const tailsM = [...new Array<number>(16).fill(4.9), 1.9, 0.9];

@@ -1,4 +1,4 @@
-import type { Fault } from '../fault.ts';
+import type { Fault } from '../../fault.ts';
 
 /**
  * The plotter is wired into the radio's input beside the position antenna. One join has one talker by the form of the

@@ -1,5 +1,5 @@
-import { withWalk } from '../edits.ts';
-import type { Fault } from '../fault.ts';
+import { withWalk } from '../../edits.ts';
+import type { Fault } from '../../fault.ts';
 
 /** The trunk runs on into the chain locker and ends there, where nobody gets at the terminator. */
 export const busEndOutOfReach: Fault = {

@@ -1,6 +1,6 @@
-import { taped } from '../base.ts';
-import { fillerSheet, withOwnBus } from '../edits.ts';
-import type { Fault } from '../fault.ts';
+import { taped } from '../../base.ts';
+import { fillerSheet, withOwnBus } from '../../edits.ts';
+import type { Fault } from '../../fault.ts';
 
 const talker = { id: 'chatterbox', name: 'sensor that never stops', place: 'aft-cabin', tail: taped(0.3) };
 const sheet = fillerSheet('chatter-sensor', 'Sensor left at its fastest', 1);

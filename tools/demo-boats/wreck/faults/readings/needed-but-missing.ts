@@ -1,4 +1,4 @@
-import type { Fault } from '../fault.ts';
+import type { Fault } from '../../fault.ts';
 
 /** The wind is wanted at the helm, and nothing aboard measures it. */
 export const readingsNeededButMissing: Fault = {

@@ -1,6 +1,6 @@
-import { taped } from '../base.ts';
-import { fillerSheet, withOwnBus } from '../edits.ts';
-import type { Fault } from '../fault.ts';
+import { taped } from '../../base.ts';
+import { fillerSheet, withOwnBus } from '../../edits.ts';
+import type { Fault } from '../../fault.ts';
 
 /** Two lamps of 1 A each at the bow lose about 2 V on light cable from the panel. */
 export const busVoltsTooLow: Fault = {

@@ -1,6 +1,6 @@
-import type { WalkStep } from '../../../../src/core/boat/boat-schema.ts';
-import { withWalk } from '../edits.ts';
-import type { Fault } from '../fault.ts';
+import type { WalkStep } from '../../../../../src/core/boat/boat-schema.ts';
+import { withWalk } from '../../edits.ts';
+import type { Fault } from '../../fault.ts';
 
 const moved = 'depth.n2k';
 

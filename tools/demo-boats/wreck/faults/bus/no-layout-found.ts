@@ -1,7 +1,7 @@
-import type { Boat } from '../../../../src/core/boat/boat-schema.ts';
-import { taped } from '../base.ts';
-import { fillerSheet, withOwnBus } from '../edits.ts';
-import type { Fault } from '../fault.ts';
+import type { Boat } from '../../../../../src/core/boat/boat-schema.ts';
+import { taped } from '../../base.ts';
+import { fillerSheet, withOwnBus } from '../../edits.ts';
+import type { Fault } from '../../fault.ts';
 
 /** A hoop over the cockpit, reached by a pipe that was kept for the cable of a light. */
 const withHoop = (boat: Boat): Boat => ({

@@ -1,6 +1,6 @@
-import { taped } from '../base.ts';
-import { fillerSheet, withOwnBus } from '../edits.ts';
-import type { Fault } from '../fault.ts';
+import { taped } from '../../base.ts';
+import { fillerSheet, withOwnBus } from '../../edits.ts';
+import type { Fault } from '../../fault.ts';
 
 const keypads = Array.from({ length: 51 }, (_, at) => ({
   id: `lamp-key-${at + 1}`,

@@ -1,0 +1,13 @@
+import type { Rule } from '../rule.ts';
+import { ledThroughUnseenWay } from './led-through-unseen-way.ts';
+import { noRouteForLine } from './no-route-for-line.ts';
+import { placeJoinedToNothing } from './place-joined-to-nothing.ts';
+import { shorterThanStraight } from './shorter-than-straight.ts';
+
+/** The rules of this area. */
+export const waysRules: readonly Rule[] = [
+  ledThroughUnseenWay,
+  noRouteForLine,
+  placeJoinedToNothing,
+  shorterThanStraight,
+];

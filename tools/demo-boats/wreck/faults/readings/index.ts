@@ -1,0 +1,5 @@
+import type { Fault } from '../../fault.ts';
+import { readingsNeededButMissing } from './needed-but-missing.ts';
+
+/** The faults of this area, one a rule. */
+export const readingsFaults: readonly Fault[] = [readingsNeededButMissing];

@@ -1,0 +1,13 @@
+import type { Fault } from '../../fault.ts';
+import { waysLedThroughUnseenWay } from './led-through-unseen-way.ts';
+import { waysNoRouteForLine } from './no-route-for-line.ts';
+import { waysPlaceJoinedToNothing } from './place-joined-to-nothing.ts';
+import { waysShorterThanStraight } from './shorter-than-straight.ts';
+
+/** The faults of this area, one a rule. */
+export const waysFaults: readonly Fault[] = [
+  waysLedThroughUnseenWay,
+  waysNoRouteForLine,
+  waysPlaceJoinedToNothing,
+  waysShorterThanStraight,
+];
