@@ -44,7 +44,7 @@ export const sources = {
   },
   'memory-loads': {
     standing: 'from memory',
-    text: 'Currents of magnetron radars, not checked against a printed page.',
+    text: 'Currents of magnetron radars and of tiller and wheel pilots, not checked against a printed page.',
   },
   'practice-sent-messages': {
     standing: 'common practice',

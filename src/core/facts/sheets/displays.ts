@@ -1,4 +1,5 @@
-import type { Hears, Power, Sends, Sheet } from '../../boat/sheet.ts';
+import type { Sheet } from '../../boat/sheet.ts';
+import { displayPower, displaySources, network, routeAndAlarms, shown } from './display-parts.ts';
 import {
   busPlug,
   busPort,
@@ -13,83 +14,6 @@ import {
   supplyPort,
   typicalSheet,
 } from './parts.ts';
-
-const displaySources = ['maker-loads', 'practice-sent-messages', 'practice-display-envelope'] as const;
-
-/** A display draws the same watts at any voltage: brightness decides, so typical lies far below the most. */
-const displayPower = (load: { typicalW: number; maxW: number; fuseA: number }): Power => ({
-  port: 'dc',
-  typical: load.typicalW,
-  max: load.maxW,
-  unit: 'W',
-  behaves: 'power',
-  minV: 10,
-  maxV: 16,
-  fuseA: load.fuseA,
-});
-
-const shown: Hears[] = hears(
-  126983,
-  126985,
-  126992,
-  127233,
-  127237,
-  127245,
-  127250,
-  127251,
-  127257,
-  127258,
-  127488,
-  127489,
-  127493,
-  127497,
-  127505,
-  127506,
-  127508,
-  128259,
-  128267,
-  128275,
-  129025,
-  129026,
-  129029,
-  129038,
-  129039,
-  129040,
-  129041,
-  129283,
-  129284,
-  129285,
-  129291,
-  129539,
-  129540,
-  129794,
-  129808,
-  129809,
-  129810,
-  130306,
-  130310,
-  130311,
-  130312,
-  130313,
-  130314,
-  130316,
-  130577,
-);
-
-const routeAndAlarms: Sends[] = sends(126983, 126985, 127233, 129283, 129284, 129285);
-
-const network: Hears[] = readings(
-  'radar-picture',
-  'radar-targets',
-  'sonar-picture',
-  'chart-share',
-  'route',
-  'depth',
-  'water-temperature',
-  'position',
-  'course-speed-ground',
-  'time-date',
-);
 
 /** The temperature of a sounder on the network reaches the instruments on the bus through one display. */
 const temperatureToBus: NonNullable<Sheet['turns']> = [

@@ -124,3 +124,57 @@ export const netPort = (more: { sends?: Sends[]; hears?: Hears[] }): Port => ({
 
 /** A compass-safe distance (m) read from a table of stand-ins, not from the unit's plate. */
 export const safeFromCompass = (valueM: number): NonNullable<Sheet['compassSafe']> => ({ valueM, how: 'papers' });
+
+interface PairPort {
+  readonly onPlug?: string;
+  /** differential unless said */
+  readonly line?: 'single-ended' | 'rs232';
+  /** 4800 unless said */
+  readonly baud?: number;
+  readonly isolated?: true;
+}
+
+/** An NMEA 0183 output: differential and 4800 baud unless said. */
+export const talkPort = (id: string, { sends, ...more }: PairPort & { readonly sends: Sends[] }): Port => ({
+  id,
+  onPlug: 'data',
+  protocol: 'nmea0183',
+  line: 'differential',
+  baud: 4800,
+  role: 'talk',
+  ...more,
+  sends,
+});
+
+/** An NMEA 0183 input: differential and 4800 baud unless said. */
+export const listenPort = (id: string, { hears, ...more }: PairPort & { readonly hears: Hears[] }): Port => ({
+  id,
+  onPlug: 'data',
+  protocol: 'nmea0183',
+  line: 'differential',
+  baud: 4800,
+  role: 'listen',
+  ...more,
+  hears,
+});
+
+/** An input for a bare sensor: what it may measure. */
+export const analogIn = (id: string, onPlug: string, ...ids: readonly ReadingId[]): Port => ({
+  id,
+  onPlug,
+  protocol: 'analog',
+  role: 'listen',
+  hears: readings(...ids),
+});
+
+/** The lead of a bare sensor: what it measures, as often as it is asked. */
+export const analogOut = (id: string, onPlug: string, ...ids: readonly ReadingId[]): Port => ({
+  id,
+  onPlug,
+  protocol: 'analog',
+  role: 'talk',
+  sends: readings(...ids),
+});
+
+/** Bare leads of a sensor with more than two cores. */
+export const leads = (id: string): Plug => ({ id, connector: 'leads', gender: 'none' });
