@@ -1,21 +1,5 @@
 import type { Join } from '../../src/core/boat/boat-schema.ts';
-
-type Member = Join['members'][number];
-type Kind = Join['kind'];
-
-const member = (dotted: string, as: Member['as']): Member => {
-  const [kit = '', port = ''] = dotted.split('.');
-  return { kit, port, as };
-};
-
-const fixed = (id: string, kind: Kind, members: Member[]): Join => ({ id, kind, members, hold: 'fixed' });
-
-/** One talker and its one listener. */
-const lead = (id: string, kind: Kind, talker: string, listener: string): Join =>
-  fixed(id, kind, [member(talker, 'talk'), member(listener, 'listen')]);
-
-const link = (id: string, socket: string, unit: string): Join =>
-  fixed(id, 'ethernet', [member(`switch.${socket}`, 'both'), member(`${unit}.eth`, 'both')]);
+import { lead, link, onBus } from './joins.ts';
 
 const onNav = [
   'mfd-helm',
@@ -37,17 +21,11 @@ const onNav = [
 
 /** Gannet's joins, written out from the words of her tables; the old kit among itself and with the kept pilot last. */
 export const gannetJoins: readonly Join[] = [
-  {
-    id: 'on-nav',
-    kind: 'nmea2000',
-    bus: 'nav',
-    members: onNav.map((kit) => ({ kit, port: 'n2k', as: 'both' })),
-    hold: 'fixed',
-  },
-  link('link-helm', 'p1', 'mfd-helm'),
-  link('link-fly', 'p2', 'mfd-fly'),
-  link('link-radar', 'p3', 'radar'),
-  link('link-sonar', 'p4', 'sonar'),
+  onBus('nav', onNav),
+  link('link-helm', 'switch.p1', 'mfd-helm.eth'),
+  link('link-fly', 'switch.p2', 'mfd-fly.eth'),
+  link('link-radar', 'switch.p3', 'radar.eth'),
+  link('link-sonar', 'switch.p4', 'sonar.eth'),
   lead('lead-echo', 'analog', 'transducer.echo', 'sonar.echo'),
   lead('coax-ais', 'coax', 'ais-whip.rf', 'ais.vhf-rf'),
   lead('coax-ais-gnss', 'coax', 'ais-gnss.rf', 'ais.gnss-rf'),
