@@ -5,15 +5,16 @@ import type { Circuit, Panel } from '../../src/core/boat/supply.ts';
 import { typicalSheets } from '../../src/core/facts/sheets/index.ts';
 import type { CableRow, CircuitRow, KitRow, PanelRow, Table } from './table.ts';
 
+type Instance = NonNullable<Kit['instances']>[number];
+type Instanced = Omit<Instance, 'instance'> & Partial<Pick<Instance, 'instance'>>;
+
 /** What a table says only in words, written out by hand for one boat. */
 export interface ByHand {
   readonly joins: readonly Join[];
   /** by cable id; every cable of the table must be here */
   readonly cables: Readonly<Record<string, Pick<Cable, 'kind' | 'conductors' | 'serves'>>>;
-  /** by kit id: the ports and readings that its one instance of the table stands for */
-  readonly instanced: Readonly<
-    Record<string, readonly Pick<NonNullable<Kit['instances']>[number], 'port' | 'reading'>[]>
-  >;
+  /** by kit id: the ports and readings that its one instance of the table stands for, or an instance of their own */
+  readonly instanced: Readonly<Record<string, readonly Instanced[]>>;
   readonly changes: Readonly<Record<string, NonNullable<Kit['changes']>>>;
   readonly buses: Boat['buses'];
   /** mends a need that the rest of the table cannot meet */
@@ -25,6 +26,7 @@ const circuitKinds: ReadonlyMap<string, Circuit['kind']> = new Map([
   ['breaker, slow', 'slow-breaker'],
   ['fuse', 'fuse'],
   ['fuse, spare', 'fuse'],
+  ['fuse, with a 1 A in-line fuse at each display', 'fuse'],
   ['always live fuse', 'live-fuse'],
 ]);
 
@@ -49,9 +51,18 @@ const cableFrom = (row: CableRow, own: ByHand['cables'][string]): Cable => ({
   fate: row.fate,
 });
 
+const instancesOf = (row: KitRow, own: ByHand): Instance[] => {
+  const entries =
+    row.instance === undefined ? own.instanced[row.id] : found(own.instanced[row.id], `what ${row.id} counts`);
+  return (entries ?? []).map((entry) => ({
+    ...entry,
+    instance: found(entry.instance ?? row.instance, `an instance of ${row.id}`),
+  }));
+};
+
 const kitFrom = (row: KitRow, own: ByHand): Kit => {
   const changes = own.changes[row.id];
-  const { instance } = row;
+  const instances = instancesOf(row, own);
   return {
     id: row.id,
     name: row.name,
@@ -60,9 +71,7 @@ const kitFrom = (row: KitRow, own: ByHand): Kit => {
     ...(row.phase === undefined ? {} : { phase: row.phase }),
     place: row.place,
     ...(row.tail === undefined ? {} : { tail: row.tail }),
-    ...(instance === undefined
-      ? {}
-      : { instances: found(own.instanced[row.id], `instance of ${row.id}`).map((entry) => ({ ...entry, instance })) }),
+    ...(instances.length === 0 ? {} : { instances }),
     ...(changes === undefined ? {} : { changes }),
   };
 };

@@ -1,0 +1,59 @@
+import { describe, expect, test } from 'vitest';
+import { indexBoat } from '../../src/core/boat/boat-index.ts';
+import { joinsOf } from '../../src/core/joins/joins-of.ts';
+import type { ReadingEntry } from '../../src/core/plan-shape.ts';
+import { arrivals } from '../../src/core/readings/arrivals.ts';
+import { sandpiper } from './sandpiper.ts';
+
+const index = indexBoat(sandpiper());
+const inPhase = (phase: number): ReadingEntry[] => arrivals(index, phase, joinsOf(index, phase));
+const named = ({ reading, at }: ReadingEntry): string => `${reading} at ${at}`;
+const missing = (phase: number): string[] =>
+  inPhase(phase)
+    .filter((entry) => !entry.arrives)
+    .map(named);
+const wayOf = (phase: number, reading: string, at: string): string | undefined =>
+  inPhase(phase)
+    .find((entry) => entry.reading === reading && entry.at === at)
+    ?.by.join(' > ');
+
+describe("Sandpiper's readings", () => {
+  test('in the first phase everything arrives but the ships and the heading, whose units come next winter', () => {
+    expect(missing(1)).toEqual(['ais-targets at plotter', 'heading at plotter']);
+  });
+
+  test('in the second phase all 23 arrive', () => {
+    expect(missing(2)).toEqual([]);
+    expect(inPhase(2)).toHaveLength(23);
+  });
+
+  test.each([
+    ['depth', 'plotter', 'depth-element.echo > log-depth.echo > log-depth.out > mux.in-1 > mux.n2k > plotter.n2k'],
+    ['depth', 'log-depth', 'depth-element.echo > log-depth.echo'],
+    [
+      'wind-apparent',
+      'pilot',
+      'wind-head.signal > wind-display.head > wind-display.out > mux.in-2 > mux.out > pilot.in',
+    ],
+    ['route', 'pilot', 'plotter.n2k > mux.n2k > mux.out > pilot.in'],
+    ['variation', 'pilot', 'plotter.n2k > mux.n2k > mux.out > pilot.in'],
+    ['position', 'vhf', 'plotter.n2k > mux.n2k > mux.out > vhf.in'],
+  ])('in the first phase %s reaches %s by %s', (reading, at, way) => {
+    expect(wayOf(1, reading, at)).toBe(way);
+  });
+
+  test('before the refit the radio has its position straight from the old plotter', () => {
+    expect(wayOf(0, 'position', 'vhf')).toBe('old-plotter.out > vhf.in');
+    expect(wayOf(0, 'route', 'pilot')).toBe('old-plotter.out > pilot.in');
+  });
+
+  test('true wind is lost with the paddle wheel: it is worked out from speed through the water', () => {
+    const boat = sandpiper();
+    const without = indexBoat({
+      ...boat,
+      joins: boat.joins.filter(({ id }) => id !== 'lead-log'),
+    });
+    const entries = arrivals(without, 2, joinsOf(without, 2));
+    expect(entries.filter((entry) => !entry.arrives).map(named)).toContain('wind-true at plotter');
+  });
+});

@@ -1,0 +1,48 @@
+import { readFileSync } from 'node:fs';
+import type { Boat, Need } from '../../src/core/boat/boat-schema.ts';
+import { type ByHand, boatFromTable } from './boat-from-table.ts';
+import { sandpiperJoins } from './sandpiper-joins.ts';
+import { type Table, tableSchema } from './table.ts';
+
+/** Sandpiper's table as designed. */
+export const sandpiperTable = (): Table =>
+  tableSchema.parse(JSON.parse(readFileSync(new URL('./tables/sandpiper.json', import.meta.url), 'utf8')));
+
+const cables: ByHand['cables'] = {
+  sc1: { kind: 'feeder', conductors: 2 },
+  sc2: { kind: 'analog', conductors: 5, serves: 'lead-wind' },
+  sc3: { kind: 'analog', conductors: 5, serves: 'lead-wind' },
+  sc4: { kind: 'coax', serves: 'coax-vhf' },
+  sc5: { kind: 'coax', serves: 'coax-vhf' },
+  sc6: { kind: 'analog', serves: 'lead-log' },
+  sc7: { kind: 'analog', serves: 'lead-depth' },
+  // Power and data of the pilot in one sheath; the data pair is what the new multiplexer takes over.
+  sc8: { kind: 'pair', conductors: 4, serves: 'pair-out' },
+  sc9: { kind: 'feed', conductors: 2 },
+};
+
+const changes: ByHand['changes'] = {
+  // One position on the bus: the AIS keeps its own to itself.
+  ais: [
+    ...[129025, 129026, 129029].map((pgn) => ({ path: `ports.n2k.sends.${pgn}`, how: 'seen' as const })),
+    { path: 'power.dc.typical', value: 0.2, how: 'manual' },
+  ],
+  // Its antenna was inside, so nothing is joined to its input.
+  'old-plotter': [{ path: 'turns', how: 'seen' }],
+  'ais-gnss': [{ path: 'plugs.coax.fixedLead.valueM', value: 5, how: 'manual' }],
+};
+
+/** The radio gets its position in RMC alone, every two seconds: the most often that sentence should be sent at 4800 baud. */
+const need = (asked: Need): Need =>
+  asked.at === 'vhf' && asked.reading === 'position' ? { ...asked, everyMs: 2000 } : asked;
+
+/** Sandpiper, a small budget in two phases: the old log, wind and pilot are kept behind a multiplexer. */
+export const sandpiper = (): Boat =>
+  boatFromTable(sandpiperTable(), {
+    joins: sandpiperJoins,
+    cables,
+    instanced: {},
+    changes,
+    buses: [{ id: 'nav', name: 'Navigation bus', protocol: 'nmea2000' }],
+    need,
+  });
