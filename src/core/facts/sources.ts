@@ -1,15 +1,14 @@
+import { lineSources } from './ledger/line-sources.ts';
+import type { Source } from './ledger/source.ts';
+
+export type { Source, Standing } from './ledger/source.ts';
+
 /**
  * The ledger of sources. Every figure in core/facts names one of these keys; docs/sources.md is printed from it.
- * `standing` says how far the figure can be trusted, and is shown with it.
+ * `standing` says how far the figure can be trusted, and is shown with it. Long parts of it stand in `ledger/`.
  */
-export type Standing = 'published' | 'computed' | 'common practice' | 'from memory' | 'project choice';
-
-export interface Source {
-  readonly standing: Standing;
-  readonly text: string;
-}
-
 export const sources = {
+  ...lineSources,
   'practice-length-doubt': {
     standing: 'common practice',
     text: 'Doubt of a length by the way it is known; nothing printed was found. Every one is a setting.',
