@@ -1,4 +1,5 @@
 import { lineSources } from './ledger/line-sources.ts';
+import { powerSources } from './ledger/power-sources.ts';
 import type { Source } from './ledger/source.ts';
 
 export type { Source, Standing } from './ledger/source.ts';
@@ -9,6 +10,7 @@ export type { Source, Standing } from './ledger/source.ts';
  */
 export const sources = {
   ...lineSources,
+  ...powerSources,
   'practice-length-doubt': {
     standing: 'common practice',
     text: 'Doubt of a length by the way it is known; nothing printed was found. Every one is a setting.',
