@@ -1,5 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { fittingSources } from './ledger/fitting-sources.ts';
+import { lineSources } from './ledger/line-sources.ts';
+import { powerSources } from './ledger/power-sources.ts';
 import { typicalSheets } from './sheets/index.ts';
 import { sources } from './sources.ts';
 
@@ -50,7 +53,26 @@ describe('the typical sheets', () => {
   });
 });
 
+describe('the parts of the ledger', () => {
+  const texts = [...tables, ...readdirSync(new URL('sheets/', here)).map((name) => `sheets/${name}`)]
+    .map((file) => readFileSync(new URL(file, here), 'utf8'))
+    .join('\n');
+
+  it.each(Object.entries({ lineSources, powerSources, fittingSources }))(
+    '%s hold no source that no figure names',
+    (_name, part) => {
+      expect(Object.keys(part).filter((key) => !texts.includes(`'${key}'`))).toEqual([]);
+    },
+  );
+});
+
 describe('the ledger of sources', () => {
+  it('has each source once, whichever part of it it stands in', () => {
+    const parts = [lineSources, powerSources, fittingSources].flatMap((part) => Object.keys(part));
+    const own = readFileSync(new URL('sources.ts', here), 'utf8');
+    expect(parts.filter((key, at) => parts.indexOf(key) !== at || own.includes(`  '${key}': {`))).toEqual([]);
+  });
+
   it('says in whole sentences what each source is', () => {
     for (const { text } of Object.values(sources)) expect(text).toMatch(/^[A-Z].*\.$/);
   });

@@ -1,3 +1,4 @@
+import { fittingSources } from './ledger/fitting-sources.ts';
 import { lineSources } from './ledger/line-sources.ts';
 import { powerSources } from './ledger/power-sources.ts';
 import type { Source } from './ledger/source.ts';
@@ -11,6 +12,7 @@ export type { Source, Standing } from './ledger/source.ts';
 export const sources = {
   ...lineSources,
   ...powerSources,
+  ...fittingSources,
   'practice-length-doubt': {
     standing: 'common practice',
     text: 'Doubt of a length by the way it is known; nothing printed was found. Every one is a setting.',

@@ -1,0 +1,97 @@
+import type { Source } from './source.ts';
+
+/** Sources of the tables about antennas, coax, compasses, displays and siting. */
+export const fittingSources = {
+  'land-mobile-handbook': {
+    standing: 'common practice',
+    text: 'A land-mobile radio training handbook: loss of coax, metric column, and 0.25 dB for a joint at 150 MHz.',
+  },
+  'cable-loss-table': {
+    standing: 'common practice',
+    text: 'A public table of coax losses in dB for 100 ft, converted.',
+  },
+  'coax-data-sheets': {
+    standing: 'published',
+    text: 'LMR-400 and LMR-240 data sheets, second-hand: loss in dB for 100 ft is k1 sqrt(f) + k2 f, f in MHz.',
+  },
+  'memory-coax': {
+    standing: 'from memory',
+    text: 'Weight and velocity factor of coax; not checked.',
+  },
+  'practice-coax-class': {
+    standing: 'common practice',
+    text: 'Loss near 156 MHz where only the name of a coax is known: the worst of several prints.',
+  },
+  'practice-coax-size': {
+    standing: 'common practice',
+    text: 'Outside diameter of coax by its name.',
+  },
+  'practice-joints': {
+    standing: 'common practice',
+    text: 'Loss of a sound joint 0.05 dB; a bench measurement reports 0.01 to 0.02 dB.',
+  },
+  'radio-channels': {
+    standing: 'common practice',
+    text: 'Frequencies of the marine VHF and AIS channels.',
+  },
+  'osr-3-29': {
+    standing: 'published',
+    text: 'ISAF/World Sailing Offshore Special Regulations 2012-13, 3.29, second-hand: at most 40 % lost in the coax of a 25 W set.',
+  },
+  'choice-coax-limits': {
+    standing: 'project choice',
+    text: 'New coax aims at 2.2 dB and is a fault above 3 dB; kept coax above 3 dB is a doubt; a fault only when measured.',
+  },
+  'iec-60529': {
+    standing: 'published',
+    text: 'IEC 60529, second-hand: first digits and second digits to 6 imply the lower ones; 7, 8 and 9 do not imply 5 or 6.',
+  },
+  bowditch: {
+    standing: 'published',
+    text: 'Bowditch, American Practical Navigator (NGA Pub. 9), 1995 and 2002 editions, ch. 22, second-hand: 1.17 and 1.22 sqrt(ft).',
+  },
+  'practice-vhf-horizon': {
+    standing: 'common practice',
+    text: 'VHF line of sight 1.23 sqrt(ft); four-thirds-earth theory gives 1.2287.',
+  },
+  'computed-horizon': {
+    standing: 'computed',
+    text: 'Horizon without refraction on a sphere of 6371 km.',
+  },
+  'maker-heading-clearance': {
+    standing: 'published',
+    text: 'Distances from a heading sensor in pilot installation books; makers’ names withheld.',
+  },
+  'maker-radar-distance': {
+    standing: 'published',
+    text: 'Distances of people from one family of pulse radars, arithmetic redone; maker’s name withheld. The item’s plate decides.',
+  },
+  'practice-radar-beam': {
+    standing: 'common practice',
+    text: 'Vertical width of a radar beam by kind; prints for domes run from 20 to 30 degrees.',
+  },
+  'uscg-ais-fields': {
+    standing: 'published',
+    text: 'USCG NAVCEN, AIS message 5 page: name and call sign; dimensions second-hand from ITU-R M.1371-5.',
+  },
+  'iso-25862': {
+    standing: 'published',
+    text: 'ISO 25862 (formerly ISO 694) and IEC 60945 cl. 11.2, second-hand: 5.4/H degrees for a standard compass, 18/H for a steering compass; 5 m for an unknown item.',
+  },
+  'choice-siting': {
+    standing: 'project choice',
+    text: 'Thresholds of siting and fitting where prints differ; each is a setting, and its conflict is written beside it.',
+  },
+  'practice-swr': {
+    standing: 'common practice',
+    text: 'Standing-wave ratio: below 1.5 good, below 2 usable, above 3 a fault.',
+  },
+  'practice-compass-distance': {
+    standing: 'common practice',
+    text: 'Distance of kinds of unit to a compass by habit, unprinted.',
+  },
+  'imo-sn-227': {
+    standing: 'published',
+    text: 'IMO SN/Circ.227 as amended by SN/Circ.245, 2.2.1: written for ships, so advice on a boat.',
+  },
+} as const satisfies Record<string, Source>;

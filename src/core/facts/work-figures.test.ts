@@ -1,0 +1,131 @@
+import { describe, expect, it } from 'vitest';
+import { batteryFigures } from './battery-figures.ts';
+import { conduitFill, fillVerdict } from './cable-work.ts';
+import { cautions } from './cautions.ts';
+import { compassLimits, compassSafeDistances } from './compass-figures.ts';
+import { deviceLoads, displayLoads } from './device-loads.ts';
+import { dropLimits } from './drop-limits.ts';
+import { aisFields } from './fitting-limits.ts';
+import { ipDigits } from './ip-code.ts';
+import { labour, oldBoatContingency } from './labour.ts';
+import { horizons, radarBeams, radarDistances } from './radar-figures.ts';
+import { segregation } from './segregation.ts';
+
+describe('hours of work', () => {
+  it('an owner takes 39.0 to 66.3 hours for a small refit on an old boat (PW-86)', () => {
+    const counts = new Map([
+      ['survey', 1],
+      ['remove-display', 2],
+      ['flush-mount', 2],
+      ['power-feed', 3],
+      ['backbone-10', 1],
+      ['commission', 1],
+    ]);
+    const sum = (end: 0 | 1): number =>
+      labour.reduce((hours, task) => hours + task.ownerH[end] * (counts.get(task.id) ?? 0), 0);
+    expect(sum(0) * (1 + oldBoatContingency.least)).toBeCloseTo(39, 6);
+    expect(sum(1) * (1 + oldBoatContingency.least)).toBeCloseTo(66.3, 6);
+  });
+
+  it('an owner is never quicker than a professional', () => {
+    for (const { professionalH, ownerH } of labour) {
+      expect(ownerH[0]).toBeGreaterThanOrEqual(professionalH[0]);
+      expect(ownerH[1]).toBeGreaterThanOrEqual(professionalH[1]);
+    }
+  });
+});
+
+describe('banks', () => {
+  it('9.38 Ah a day for two days want 37.5 Ah of lead (PW-65), 142 Ah for 2.5 days 443.75 Ah of lithium (PW-67)', () => {
+    expect((9.38 * 2) / batteryFigures.lead.usable).toBeCloseTo(37.52, 6);
+    expect((142 * 2.5) / batteryFigures.lifepo4.usable).toBeCloseTo(443.75, 6);
+  });
+
+  it('18.76 Ah taken from lead want 22.1 Ah put back (PW-66)', () => {
+    expect(18.76 / batteryFigures.lead.coulombic).toBeCloseTo(22.07, 2);
+  });
+});
+
+describe('loads', () => {
+  it('a 9-inch display takes 18 W at 10 V and a 24-inch one 88 W; a dome transmits at 2.1 A', () => {
+    const watts = new Map(displayLoads.map(({ inches, mostWAt10V }) => [inches, mostWAt10V]));
+    expect([watts.get(9), watts.get(24)]).toEqual([18, 88]);
+    expect(deviceLoads.find(({ kind }) => kind === 'solid-state radar dome 24 in, transmit')?.mostA).toBe(2.1);
+  });
+
+  it('are never less at their most than at their least', () => {
+    for (const { leastA, mostA } of deviceLoads) expect(mostA).toBeGreaterThanOrEqual(leastA);
+    for (const { typicalA, mostA } of displayLoads) expect(mostA[1]).toBeGreaterThanOrEqual(typicalA[1]);
+  });
+});
+
+describe('fill of a conduit', () => {
+  it('may be 53 % with one cable, 31 % with two, 40 % with more (MR-02, NEC ch. 9 table 1, second-hand)', () => {
+    expect([conduitFill.oneCablePct, conduitFill.twoCablesPct, conduitFill.morePct]).toEqual([53, 31, 40]);
+  });
+
+  it('of two 10.3 mm cables in 25 mm is 33.9 %: advice only (PW-75)', () => {
+    const pct = (100 * 2 * 10.3 ** 2) / 25 ** 2;
+    expect(pct).toBeCloseTo(33.9, 1);
+    expect(pct).toBeGreaterThan(fillVerdict.adviceTwoCablesAbovePct);
+    expect(pct).toBeLessThan(fillVerdict.doubtAbovePct);
+  });
+});
+
+describe('siting', () => {
+  it('a unit may turn a steering compass by 1 degree where the field is 18 µT, a standard one by 0.3 (CM-01, ISO 25862, second-hand)', () => {
+    expect(compassLimits.steering.value / 18).toBeCloseTo(1, 9);
+    expect(compassLimits.standard.value / 18).toBeCloseTo(0.3, 9);
+  });
+
+  it('a standard compass wants more distance than a steering one', () => {
+    for (const { standardM, steeringM } of compassSafeDistances)
+      if (standardM !== undefined && steeringM !== undefined) expect(standardM).toBeGreaterThan(steeringM);
+  });
+
+  it('a beam 20, 25 or 30 degrees high first lights the sea at 5.67, 4.51 or 3.73 heights (RD-03)', () => {
+    const factor = (deg: number): number => 1 / Math.tan((deg * Math.PI) / 360);
+    const beams = [radarBeams['pulse-6-to-25kw'], radarBeams.dome, radarBeams['pulse-2kw']];
+    expect(beams.map(({ value }) => Math.round(factor(value) * 100) / 100)).toEqual([5.67, 4.51, 3.73]);
+  });
+
+  it('a radar’s distance grows about threefold from the laxer to the ten times stricter limit (RF-05)', () => {
+    for (const { at100WPerM2, at10WPerM2 } of radarDistances.rows)
+      expect(Math.abs(at10WPerM2 / at100WPerM2 - Math.sqrt(10))).toBeLessThan(0.5);
+  });
+
+  it('the visible horizon from 10 m is 6.70 nm, the radar horizon from 4 m 4.42 nm (HZ-04, HZ-05, Bowditch, second-hand)', () => {
+    expect(horizons.visible.value * Math.sqrt(10 / 0.3048)).toBeCloseTo(6.7016, 3);
+    expect(horizons.radar.value * Math.sqrt(4 / 0.3048)).toBeCloseTo(4.4196, 3);
+  });
+
+  it('AIS sizes fit nine and six bits (AI-07: 600 m and 70 m are cut to 511 and 63)', () => {
+    expect([aisFields.bowMostM, aisFields.portMostM]).toEqual([2 ** 9 - 1, 2 ** 6 - 1]);
+  });
+
+  it('data keeps 1 m from VHF, 2 m from HF, 0.15 m from heavy DC', () => {
+    const least = (other: string): number | undefined =>
+      segregation.find((row) => row.one === 'data cable' && row.other.startsWith(other))?.leastM;
+    expect([least('VHF'), least('HF'), least('DC above 50 A')]).toEqual([1, 2, 0.15]);
+  });
+
+  it('an IP code has seven first and ten second digits, and the last three stand alone (IEC 60529, second-hand)', () => {
+    expect([Object.keys(ipDigits.first).length, Object.keys(ipDigits.second).length]).toEqual([7, 10]);
+    expect(ipDigits.alone).toEqual([7, 8, 9]);
+  });
+});
+
+describe('limits and cautions', () => {
+  it('electronics and navigation lights may lose 3 %, other lighting 10 % (ABYC E-11, second-hand)', () => {
+    const pct = new Map(dropLimits.map((row) => [row.circuit, row.pct]));
+    expect([pct.get('electronics'), pct.get('navigation-lights'), pct.get('other-lighting')]).toEqual([3, 3, 10]);
+  });
+
+  it('cautions are thirteen whole texts, each with what brings it up', () => {
+    expect(cautions).toHaveLength(13);
+    for (const { text, showWhen } of cautions) {
+      expect(text).toMatch(/^[A-Z0-9].*\.$/);
+      expect(showWhen).not.toBe('');
+    }
+  });
+});
