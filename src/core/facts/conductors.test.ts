@@ -5,8 +5,10 @@ import {
   conductorOfAwg,
   conductorOfMm2,
   dropConstants,
+  leastSizes,
   metricConductors,
   metricFor,
+  smallCores,
 } from './conductors.ts';
 import { copper } from './copper.ts';
 
@@ -122,11 +124,31 @@ describe('metric sizes', () => {
     expect(row === undefined ? undefined : metricFor(row)?.areaMm2).toBe(areaMm2);
   });
 
+  it('of data pairs resist more when tinned, and 0.25 mm² has 76 ohm/km plain (DIN VDE 0295, second-hand)', () => {
+    for (const { plain, tinned } of smallCores) expect(tinned).toBeGreaterThan(plain);
+    expect(smallCores.find(({ areaMm2 }) => areaMm2 === 0.25)?.plain).toBe(76);
+  });
+
   it('tinned resist more than plain, thicker less than thinner, and all more than the ISO rule says', () => {
     for (const [n, row] of metricConductors.entries()) {
       expect(row.class5Tinned).toBeGreaterThan(row.class5Plain);
       expect(row.class5Plain).toBeGreaterThan(dropConstants.iso.value / row.areaMm2);
       expect(row.class5Tinned).toBeLessThan(metricConductors[n - 1]?.class5Tinned ?? Number.POSITIVE_INFINITY);
+    }
+  });
+});
+
+describe('least sizes', () => {
+  it('are 16 AWG alone and 18 AWG in a sheath, at most 30 in out of it (33 CFR 183.425(d) to (f); PW-41)', () => {
+    const rule = (name: string) => leastSizes.find((row) => row.rule === name);
+    expect(rule('single conductor')?.awg).toBe('16');
+    expect(rule('conductor in a sheath')).toMatchObject({ awg: '18', outOfSheathMm: 30 * 25.4 });
+  });
+
+  it('name conductors that the tables know', () => {
+    for (const { awg, areaMm2 } of leastSizes) {
+      if (awg !== undefined) expect(conductorOfAwg(awg)).toBeDefined();
+      if (areaMm2 !== undefined) expect(conductorOfMm2(areaMm2)).toBeDefined();
     }
   });
 });

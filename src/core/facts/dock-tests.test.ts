@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { bendFactors, leastBend } from './bends.ts';
-import { canLevels } from './can-levels.ts';
+import { canLevels, meterAlarms } from './can-levels.ts';
 import { busOhm, dockTests, faultSignatures } from './dock-tests.ts';
 
 const passes = (n: number, value: number): boolean => {
@@ -57,6 +57,18 @@ describe('the levels of the data wires', () => {
     expect(dominantLow.leastV).toBeLessThan(recessive.leastV);
     expect(recessive.mostV).toBeLessThan(dominantHigh.mostV);
     expect(canLevels.recessiveDifference.mostV).toBeLessThan(canLevels.dominantDifference.leastV);
+  });
+});
+
+describe('the alarms of a meter', () => {
+  it('warn before they alarm, and only beyond what a transceiver makes', () => {
+    const { recessive, dominantHigh, dominantLow } = meterAlarms;
+    for (const { warnV, faultV } of [recessive, dominantHigh, dominantLow]) {
+      expect(faultV[0]).toBeLessThan(warnV[0]);
+      expect(faultV[1]).toBeGreaterThan(warnV[1]);
+    }
+    expect(recessive.warnV[0]).toBeLessThan(canLevels.recessive.leastV);
+    expect(dominantHigh.warnV[1]).toBeGreaterThan(canLevels.dominantHigh.mostV);
   });
 });
 

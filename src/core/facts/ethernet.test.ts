@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { poeClasses, poeLoopOhm, poeTypes } from './ethernet.ts';
+import { ethernetLimits, poeClasses, poeLoopOhm, poeTypes, shipNetworkAddresses } from './ethernet.ts';
 
 describe('power over Ethernet', () => {
   it.each([
@@ -26,5 +26,21 @@ describe('power over Ethernet', () => {
   it('never leaves a device more than its source gives', () => {
     for (const { sourceW, deviceW } of poeClasses) expect(deviceW).toBeLessThan(sourceW);
     for (const { portLeastV, deviceLeastV } of poeTypes) expect(deviceLeastV).toBeLessThan(portLeastV);
+  });
+});
+
+describe('a network', () => {
+  const asNumber = (address: string): number => address.split('.').reduce((sum, part) => sum * 256 + Number(part), 0);
+  const isHost = (address: string): boolean =>
+    asNumber(address) >= asNumber(shipNetworkAddresses.hostFirst) &&
+    asNumber(address) <= asNumber(shipNetworkAddresses.hostLast);
+
+  it('has hosts from 172.16.0.1 to 172.31.255.254 and multicast up to 239.192.0.64 (BB-55, IEC 61162-450:2011)', () => {
+    expect(['172.16.0.1', '172.31.255.254', '172.32.0.1'].map(isHost)).toEqual([true, true, false]);
+    expect(asNumber('239.192.0.64')).toBe(asNumber(shipNetworkAddresses.multicastLast));
+  });
+
+  it('reaches 100 m of copper, half of it in some radar cables', () => {
+    expect(ethernetLimits.radarLink.value * 2).toBe(ethernetLimits.link.value);
   });
 });

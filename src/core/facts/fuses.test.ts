@@ -1,7 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { fusePlaces } from './fuse-places.ts';
-import { deviceFuses, fuseAgainstConductor, fuseFamilies, fuseMargin, lowestSupply } from './fuses.ts';
-import { breaksA, interruptNeededA, interruptTable } from './interrupt.ts';
+import {
+  bladeColours,
+  deviceFuses,
+  fuseAgainstConductor,
+  fuseFamilies,
+  fuseLimits,
+  fuseMargin,
+  lowestSupply,
+} from './fuses.ts';
+import { breaksA, faultCurrents, interruptNeededA, interruptTable, lithiumBreaks } from './interrupt.ts';
 
 describe('the fuse of a device', () => {
   it.each([
@@ -27,6 +35,18 @@ describe('the fuse of a device', () => {
       expect(pct > refuseAbove.value ? 'refuse' : pct > warnAbove.value ? 'warn' : 'ok').toBe(verdict);
     },
   );
+
+  it('is refused where even the laxest text would refuse it', () => {
+    const laxest = Math.max(...fuseLimits.map(({ pct }) => pct));
+    expect(fuseAgainstConductor.refuseAbove.value).toBe(laxest);
+    expect(fuseAgainstConductor.warnAbove.value).toBe(Math.min(...fuseLimits.map(({ pct }) => pct)));
+  });
+
+  it('has a colour for most blades, each of a rating blades are made in', () => {
+    const steps: readonly number[] = fuseFamilies.blade.stepsA;
+    expect(bladeColours.filter(({ ratingA }) => !steps.includes(ratingA))).toEqual([]);
+    expect(new Set(bladeColours.map(({ colour }) => colour)).size).toBe(bladeColours.length);
+  });
 
   it('rises from one step of its family to the next', () => {
     for (const { stepsA } of Object.values(fuseFamilies)) expect(stepsA).toEqual([...stepsA].sort((a, b) => a - b));
@@ -62,6 +82,14 @@ describe('the fault current protection must break', () => {
     expect(breaksA.blade.amps).toBeLessThan(interruptNeededA({ cca: 0, position: 'main' }));
     expect(breaksA.blade.amps).toBeGreaterThanOrEqual(interruptNeededA({ cca: 650, position: 'branch' }));
     expect(breaksA.blade.amps).toBeLessThan(interruptNeededA({ cca: 651, position: 'branch' }));
+  });
+
+  it('at a lithium bank only class T can break, and a large lead bank gives more than a blade can', () => {
+    const able = Object.entries(breaksA).filter(([, { amps }]) => amps >= lithiumBreaks.value);
+    expect(able.map(([kind]) => kind)).toEqual(['class-t']);
+    expect(faultCurrents.find(({ what }) => what === 'bank of lead batteries')?.leastA).toBeGreaterThan(
+      breaksA.blade.amps,
+    );
   });
 
   it('is always more at the main than at a branch', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ethernetPlugs } from './ethernet-plugs.ts';
-import { busPins, genericLeadColours, screwTerminalPins } from './plugs.ts';
+import { busPins, genericLeadColours, plugNotes, screwTerminalPins } from './plugs.ts';
 
 const at = (table: { readonly pins: readonly { pin: number; signal: string }[] }, pin: number): string | undefined =>
   table.pins.find((row) => row.pin === pin)?.signal;
@@ -30,6 +30,15 @@ describe('the pins of a bus plug', () => {
     const bus = busPins.pins.map(({ colour }): string => colour);
     const same = genericLeadColours.pins.filter(({ colour }, n) => colour === bus[n]);
     expect(same).toEqual([]);
+  });
+});
+
+describe('the notes on plugs', () => {
+  it('are whole sentences and warn of colours, hidden terminators and units in line', () => {
+    for (const { says } of plugNotes) expect(says).toMatch(/^[A-Z].*\.$/);
+    const abouts = plugNotes.map(({ about }): string => about);
+    for (const about of ['moulded power leads', 'hidden terminators', 'unit with two bus ports in line'])
+      expect(abouts).toContain(about);
   });
 });
 

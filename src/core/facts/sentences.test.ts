@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { byCodeUnit } from '../boat/ids.ts';
-import { sentencePreference } from './conversion.ts';
-import { nmea0183 } from './nmea0183.ts';
+import { lostInConversion, sentencePreference } from './conversion.ts';
+import { howPairsJoin, nmea0183 } from './nmea0183.ts';
 import { pgnInfo } from './pgns.ts';
 import { sampleSentences } from './sample-sentences.ts';
 import { usualEveryMs } from './sentence-rates.ts';
@@ -73,7 +73,19 @@ describe('the sentences of NMEA 0183', () => {
   });
 });
 
+describe('a converter to NMEA 0183', () => {
+  it('loses the second rudder, engine data and tanks unless its manual says otherwise (MS-86, practice)', () => {
+    const words = lostInConversion.lost.join('; ');
+    for (const word of ['second rudder', 'engine data', 'tank', 'instance']) expect(words).toContain(word);
+  });
+});
+
 describe('an NMEA 0183 line', () => {
+  it('to an old single wire leaves B open: tied to ground it would drive current at every bit', () => {
+    expect(howPairsJoin['pair to single wire'].open).toEqual(['B']);
+    expect(howPairsJoin['single wire to pair'].joins).toContain('talker 0 V to B');
+  });
+
   it('carries 480 characters a second at 4800 baud and 3840 at 38400 (MS-77, E. S. Raymond, NMEA Revealed, 2025)', () => {
     expect(charsPerSecond(nmea0183.baud.value)).toBe(480);
     expect(charsPerSecond(nmea0183.fastBaud.value)).toBe(3840);

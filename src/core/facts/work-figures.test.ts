@@ -1,15 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import { batteryFigures } from './battery-figures.ts';
-import { conduitFill, fillVerdict } from './cable-work.ts';
+import { batteryFigures, peukertExponents } from './battery-figures.ts';
+import { conduitBores, conduitFill, crimpPulls, fillVerdict, supports } from './cable-work.ts';
 import { cautions } from './cautions.ts';
-import { compassLimits, compassSafeDistances } from './compass-figures.ts';
+import { compassLimits, compassSafeDistances, earthFields, headingClearances } from './compass-figures.ts';
 import { deviceLoads, displayLoads } from './device-loads.ts';
-import { dropLimits } from './drop-limits.ts';
-import { aisFields } from './fitting-limits.ts';
+import { displayEnvelopes } from './display-envelopes.ts';
+import { dropLimits, summedDropWarn } from './drop-limits.ts';
+import { dutyHours, pilotMotorPct } from './duty-hours.ts';
+import { aisFields, fittingLimits } from './fitting-limits.ts';
 import { ipDigits } from './ip-code.ts';
 import { labour, oldBoatContingency } from './labour.ts';
 import { horizons, radarBeams, radarDistances } from './radar-figures.ts';
 import { segregation } from './segregation.ts';
+import { typicalSheets } from './sheets/index.ts';
 
 describe('hours of work', () => {
   it('an owner takes 39.0 to 66.3 hours for a small refit on an old boat (PW-86)', () => {
@@ -44,6 +47,11 @@ describe('banks', () => {
   it('18.76 Ah taken from lead want 22.1 Ah put back (PW-66)', () => {
     expect(18.76 / batteryFigures.lead.coulombic).toBeCloseTo(22.07, 2);
   });
+
+  it('100 Ah at the 20-hour rate give 20 A for 3.54 hours, of a bank nobody has said more of (PW-71, t = H (C/(I H))^k)', () => {
+    expect(20 * (100 / (20 * 20)) ** peukertExponents.unknown.most).toBeCloseTo(3.54, 2);
+    for (const { least, most } of Object.values(peukertExponents)) expect(most).toBeGreaterThanOrEqual(least);
+  });
 });
 
 describe('loads', () => {
@@ -56,6 +64,16 @@ describe('loads', () => {
   it('are never less at their most than at their least', () => {
     for (const { leastA, mostA } of deviceLoads) expect(mostA).toBeGreaterThanOrEqual(leastA);
     for (const { typicalA, mostA } of displayLoads) expect(mostA[1]).toBeGreaterThanOrEqual(typicalA[1]);
+  });
+
+  it('run no longer than the day, ten hours of it under engine; an AIS at anchor runs all of it', () => {
+    expect(dutyHours.find(({ kind }) => kind === 'AIS')?.anchor).toEqual([24, 24]);
+    for (const { anchor = [0, 0], sailing = [0, 0], motoring = [0, 0] } of dutyHours) {
+      for (const [least, most] of [anchor, sailing, motoring]) expect(most).toBeGreaterThanOrEqual(least);
+      expect(Math.max(anchor[1], sailing[1])).toBeLessThanOrEqual(24);
+      expect(motoring[1]).toBeLessThanOrEqual(10);
+    }
+    expect(pilotMotorPct.quarteringSea[0]).toBeGreaterThan(pilotMotorPct.balanced[1]);
   });
 });
 
@@ -70,12 +88,75 @@ describe('fill of a conduit', () => {
     expect(pct).toBeGreaterThan(fillVerdict.adviceTwoCablesAbovePct);
     expect(pct).toBeLessThan(fillVerdict.doubtAbovePct);
   });
+
+  it('with seven cables is 51.8 % in a 25 mm bore, a doubt, and right in the next bore sold, 32 mm (PW-73, PW-74)', () => {
+    const squares = [6.1, 6.1, 7, 8, 8, 5.5, 6.5].reduce((sum, mm) => sum + mm ** 2, 0);
+    const pct = (boreMm: number): number => (100 * squares) / boreMm ** 2;
+    expect(pct(25)).toBeCloseTo(51.8, 1);
+    expect(conduitBores.boresMm.find((boreMm) => pct(boreMm) <= conduitFill.morePct)).toBe(32);
+  });
+});
+
+describe('cable work', () => {
+  it('supports in inches are the millimetres of the rules: 18, 24 and 48 in', () => {
+    const every = supports.map(({ everyMm }) => everyMm);
+    for (const inches of [18, 24, 48]) expect(every).toContain(Math.round(inches * 25.4));
+  });
+
+  it('a crimp on a thicker wire stands a harder pull, and the least asked is below what a maker specifies', () => {
+    const pulls = crimpPulls.flatMap(({ pull }) => (pull === undefined ? [] : [pull.newtons]));
+    expect(pulls).toEqual([...pulls].sort((a, b) => a - b));
+    for (const { pull, least } of crimpPulls)
+      if (pull !== undefined && least !== undefined) expect(least.newtons).toBeLessThan(pull.newtons);
+  });
 });
 
 describe('siting', () => {
   it('a unit may turn a steering compass by 1 degree where the field is 18 µT, a standard one by 0.3 (CM-01, ISO 25862, second-hand)', () => {
     expect(compassLimits.steering.value / 18).toBeCloseTo(1, 9);
     expect(compassLimits.standard.value / 18).toBeCloseTo(0.3, 9);
+  });
+
+  it('a heading sensor keeps 2 m from the engine and 1 m from steel', () => {
+    const least = new Map(headingClearances.rows.map((row): [string, number] => [row.from, row.leastM]));
+    expect([least.get('main engine'), least.get('steel plates, tanks')]).toEqual([2, 1]);
+  });
+
+  it('the field taken where no cruising area is given is a careful one: weaker than at three places of four', () => {
+    const stronger = earthFields.rows.filter(({ microtesla }) => microtesla > compassLimits.field.value);
+    expect(stronger.length / earthFields.rows.length).toBeGreaterThan(0.75);
+  });
+
+  it('a position antenna 2.5 m from a transmitter is warned of, 4 m advised on, 5 m right (AN-11)', () => {
+    const warn = fittingLimits['position-antenna-to-transmitter-warn'].value;
+    const advice = fittingLimits['position-antenna-to-transmitter-advice'].value;
+    expect([2.5, 4, 5].map((m) => (m < warn ? 'warn' : m < advice ? 'advice' : 'ok'))).toEqual([
+      'warn',
+      'advice',
+      'ok',
+    ]);
+  });
+
+  it('a 4 mm screw sits 10 mm from an edge (DP-13), a plate over 200 x 120 mm is 240 x 160 mm (DP-15)', () => {
+    expect(4 * fittingLimits['screw-to-edge'].value).toBe(10);
+    const overlap = 2 * fittingLimits['plate-overlap'].value;
+    expect([200 + overlap, 120 + overlap]).toEqual([240, 160]);
+  });
+
+  it('the sizes on typical sheets lie inside the envelope of their class', () => {
+    const inside = (value: number | undefined, [least, most]: readonly [number, number]): boolean =>
+      value === undefined || (value >= least && value <= most);
+    for (const { inches, bezelWidthMm, bezelHeightMm, cutoutWidthMm, cutoutHeightMm } of displayEnvelopes.rows) {
+      const sheet = typicalSheets.find(({ id }) => id === `multifunction-display-${inches}`);
+      const { body, cutout } = sheet ?? {};
+      const fits = [
+        inside(body?.widthMm, bezelWidthMm),
+        inside(body?.heightMm, bezelHeightMm),
+        inside(cutout?.widthMm, cutoutWidthMm),
+        inside(cutout?.heightMm, cutoutHeightMm),
+      ];
+      expect([inches, ...fits]).toEqual([inches, true, true, true, true]);
+    }
   });
 
   it('a standard compass wants more distance than a steering one', () => {
@@ -119,6 +200,15 @@ describe('limits and cautions', () => {
   it('electronics and navigation lights may lose 3 %, other lighting 10 % (ABYC E-11, second-hand)', () => {
     const pct = new Map(dropLimits.map((row) => [row.circuit, row.pct]));
     expect([pct.get('electronics'), pct.get('navigation-lights'), pct.get('other-lighting')]).toEqual([3, 3, 10]);
+  });
+
+  it('feeder 2.44 % and branch 2.19 % pass alone and are warned of together, 4.63 % (PW-22)', () => {
+    const feeder = (25 * 6 * 1.95) / 1000 / 0.12;
+    const branch = (4 * 8 * 8.21) / 1000 / 0.12;
+    const limit = dropLimits.find(({ circuit }) => circuit === 'electronics')?.pct ?? 0;
+    expect([feeder, branch].map((pct) => pct < limit)).toEqual([true, true]);
+    expect(feeder + branch).toBeCloseTo(4.63, 2);
+    expect(feeder + branch).toBeGreaterThan(summedDropWarn.value);
   });
 
   it('cautions are thirteen whole texts, each with what brings it up', () => {
