@@ -5,6 +5,7 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { byCodeUnit } from '../src/core/boat/ids.ts';
 
 const repository = resolve(import.meta.dirname, '..');
 const main = join(repository, 'dist/cli/main.js');
@@ -54,7 +55,7 @@ describe('the server', () => {
     const { address, stop } = await start(['--port', '0']);
     const boats = (await (await fetch(`${address}/api/boats`)).json()) as { id: string; says: string }[];
     stop();
-    expect(boats.map(({ id }) => id)).toEqual(['gannet', 'wreck']);
+    expect(boats.map(({ id }) => id)).toEqual(readdirSync(join(repository, 'examples')).sort(byCodeUnit));
     expect(readdirSync(join(folder, 'boats'))).toContain('gannet.boat.json');
   });
 
