@@ -6,6 +6,9 @@ import type { Boat } from './boat-schema.ts';
 const limits = { ...busLimits, ...trafficLimits };
 type LimitId = keyof typeof limits;
 
+/** Whether a name is that of a limit known here. */
+export const isLimitId = (id: string): id is LimitId => Object.hasOwn(limits, id);
+
 /** A limit as it holds on one boat; `source` is in words, ready to print. */
 export interface LimitOnBoat {
   readonly value: number;

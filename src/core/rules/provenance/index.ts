@@ -1,6 +1,15 @@
 import type { Rule } from '../rule.ts';
+import { dialectNotConfirmed } from './dialect-not-confirmed.ts';
+import { keptCableUntested } from './kept-cable-untested.ts';
+import { limitOverridden } from './limit-overridden.ts';
 import { manualWithoutNote } from './manual-without-note.ts';
 import { needsRestOnTypicalSheets } from './needs-rest-on-typical-sheets.ts';
 
 /** The rules of this area. */
-export const provenanceRules: readonly Rule[] = [manualWithoutNote, needsRestOnTypicalSheets];
+export const provenanceRules: readonly Rule[] = [
+  dialectNotConfirmed,
+  keptCableUntested,
+  limitOverridden,
+  manualWithoutNote,
+  needsRestOnTypicalSheets,
+];

@@ -1,6 +1,15 @@
 import type { Fault } from '../../fault.ts';
+import { provenanceDialectNotConfirmed } from './dialect-not-confirmed.ts';
+import { provenanceKeptCableUntested } from './kept-cable-untested.ts';
+import { provenanceLimitOverridden } from './limit-overridden.ts';
 import { provenanceManualWithoutNote } from './manual-without-note.ts';
 import { provenanceNeedsRestOnTypicalSheets } from './needs-rest-on-typical-sheets.ts';
 
 /** The faults of this area, one a rule. */
-export const provenanceFaults: readonly Fault[] = [provenanceManualWithoutNote, provenanceNeedsRestOnTypicalSheets];
+export const provenanceFaults: readonly Fault[] = [
+  provenanceDialectNotConfirmed,
+  provenanceKeptCableUntested,
+  provenanceLimitOverridden,
+  provenanceManualWithoutNote,
+  provenanceNeedsRestOnTypicalSheets,
+];
