@@ -124,5 +124,28 @@ const converterTwoWay = typicalSheet(converterSources, {
   compassSafe: safeFromCompass(0.08),
 });
 
-/** Converters between the bus and NMEA 0183. */
-export const converters: readonly Sheet[] = [converterBusTo0183, converterTwoWay];
+const onOwnWire = readings('depth', 'speed-water', 'log-distance', 'water-temperature', 'wind-apparent', 'heading');
+
+const converterSingleWire = typicalSheet(converterSources, {
+  id: 'converter-single-wire',
+  name: "Converter from one maker's old wire to the bus, typical",
+  kind: 'converter',
+  plugs: [busPlug, { id: 'old-wire', connector: 'maker-a-3', gender: 'female' }],
+  ports: [
+    busPort(2, { sends: sends(127250, 128259, 128267, 128275, 130306, 130316) }),
+    {
+      id: 'wire',
+      onPlug: 'old-wire',
+      protocol: 'single-wire',
+      dialect: 'maker-a/1',
+      role: 'listen',
+      hears: onOwnWire,
+    },
+  ],
+  turns: [{ fromPort: 'wire', toPort: 'n2k', carries: onOwnWire }],
+  power: [busPower({ typicalA: 0.08, maxA: 0.1 })],
+  compassSafe: safeFromCompass(0.08),
+});
+
+/** Converters between the bus and NMEA 0183, and from an old single wire. */
+export const converters: readonly Sheet[] = [converterBusTo0183, converterTwoWay, converterSingleWire];

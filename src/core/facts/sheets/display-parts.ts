@@ -1,18 +1,18 @@
-import type { Hears, Power, Sends } from '../../boat/sheet.ts';
+import type { Hears, Power, Sends, Sheet } from '../../boat/sheet.ts';
 import { hears, readings, sends } from './parts.ts';
 
 /** Where the figures of a display come from. */
 export const displaySources = ['maker-loads', 'practice-sent-messages', 'practice-display-envelope'] as const;
 
 /** A display draws the same watts at any voltage: brightness decides, so typical lies far below the most. */
-export const displayPower = (load: { typicalW: number; maxW: number; fuseA: number }): Power => ({
+export const displayPower = (load: { typicalW: number; maxW: number; fuseA: number; maxV?: number }): Power => ({
   port: 'dc',
   typical: load.typicalW,
   max: load.maxW,
   unit: 'W',
   behaves: 'power',
   minV: 10,
-  maxV: 16,
+  maxV: load.maxV ?? 16,
   fuseA: load.fuseA,
 });
 
@@ -86,3 +86,11 @@ export const network: Hears[] = readings(
   'course-speed-ground',
   'time-date',
 );
+
+/** The temperature of a sounder on the network reaches the instruments on the bus through one display. */
+export const temperatureToBus: NonNullable<Sheet['turns']> = [
+  { fromPort: 'eth', toPort: 'n2k', carries: readings('water-temperature') },
+];
+
+/** A display that works out true wind and tells the bus: the message alone would leave open which wind it is. */
+export const workedOutWind: Sends[] = [...sends(130306), { reading: 'wind-true' }];

@@ -1,5 +1,5 @@
 import type { Sheet } from '../../boat/sheet.ts';
-import { displayPower, displaySources, network, routeAndAlarms, shown } from './display-parts.ts';
+import { displayPower, displaySources, network, routeAndAlarms, shown, temperatureToBus } from './display-parts.ts';
 import {
   busPlug,
   busPort,
@@ -14,11 +14,6 @@ import {
   supplyPort,
   typicalSheet,
 } from './parts.ts';
-
-/** The temperature of a sounder on the network reaches the instruments on the bus through one display. */
-const temperatureToBus: NonNullable<Sheet['turns']> = [
-  { fromPort: 'eth', toPort: 'n2k', carries: readings('water-temperature') },
-];
 
 const multifunctionDisplay12 = typicalSheet(displaySources, {
   id: 'multifunction-display-12',

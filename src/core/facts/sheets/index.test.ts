@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { checkSheet } from '../../boat/checks/check-sheet.ts';
 import { type Sheet, sheetSchema } from '../../boat/sheet.ts';
 import { pgnInfo } from '../pgns.ts';
+import { sentenceInfo } from '../sentences.ts';
 import { typicalSheets } from './index.ts';
 
 const each = typicalSheets.map((sheet): [string, Sheet] => [sheet.id, sheet]);
@@ -10,6 +12,33 @@ describe('typical sheets', () => {
     expect(new Set(typicalSheets.map((sheet) => sheet.id)).size).toBe(typicalSheets.length);
     for (const sheet of typicalSheets)
       expect([sheet.source, sheet.name]).toEqual(['typical', expect.stringMatching(/typical$/)]);
+  });
+
+  test('no id is a plain word that somebody will give a unit: ids are unique across a boat file', () => {
+    expect(typicalSheets.map((sheet) => sheet.id).filter((id) => !id.includes('-'))).toEqual([]);
+  });
+
+  test('there is one for everything a small craft carries: 100 and more', () => {
+    expect(typicalSheets.length).toBeGreaterThanOrEqual(100);
+  });
+
+  test.each(each)('%s holds together as the sheet of a boat file must', (_id, sheet) => {
+    expect(checkSheet(sheet, [])).toEqual([]);
+  });
+
+  test.each(each)('%s: only sentences that are known', (_id, sheet) => {
+    const said = sheet.ports.flatMap((port) => [...(port.sends ?? []), ...(port.hears ?? [])]);
+    const letters = said.flatMap(({ sentence }) => (sentence === undefined ? [] : [sentence]));
+    expect(letters.filter((one) => sentenceInfo(one) === undefined)).toEqual([]);
+  });
+
+  test.each(each)('%s: what takes its own supply says how much, and its fuse carries it', (_id, sheet) => {
+    const isFed = sheet.ports.some((port) => port.protocol === 'dc' && port.role !== 'talk');
+    const load = (sheet.power ?? []).find(({ port }) => port === 'dc');
+    expect(isFed).toBe(load !== undefined);
+    if (load?.fuseA === undefined) return;
+    const mostA = load.unit === 'A' ? load.max : load.max / Math.max(load.minV, 12);
+    expect(load.fuseA).toBeGreaterThanOrEqual(mostA);
   });
 
   test.each(each)('%s fits the form of a sheet and names its sources', (_id, sheet) => {

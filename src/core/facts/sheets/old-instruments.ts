@@ -50,5 +50,5 @@ const windDisplay0183 = typicalSheet(instrumentSources, {
   compassSafe: safeFromCompass(0.3),
 });
 
-/** Old instruments that a refit often keeps. */
+/** Old instruments with their own transducer that a refit often keeps. */
 export const oldInstruments: readonly Sheet[] = [logDepth0183, windDisplay0183];

@@ -72,8 +72,14 @@ export const supplyPlug: Plug = {
 /** The supply port of a unit with its own feed. */
 export const supplyPort: Port = { id: 'dc', onPlug: 'supply', protocol: 'dc', role: 'listen' };
 
-/** What a 12 V unit draws from its own feed: A at 12 V, taken as constant power. */
-export const ownPower = (load: { typicalA: number; maxA: number; minV: number; fuseA?: number }): Power => ({
+/** What a unit draws from its own feed: A at 12 V, taken as constant power; a 12 V unit unless `maxV` says otherwise. */
+export const ownPower = (load: {
+  typicalA: number;
+  maxA: number;
+  minV: number;
+  maxV?: number;
+  fuseA?: number;
+}): Power => ({
   port: 'dc',
   typical: load.typicalA,
   max: load.maxA,
@@ -81,7 +87,19 @@ export const ownPower = (load: { typicalA: number; maxA: number; minV: number; f
   behaves: 'power',
   atV: 12,
   minV: load.minV,
-  maxV: 16,
+  maxV: load.maxV ?? 16,
+  ...(load.fuseA === undefined ? {} : { fuseA: load.fuseA }),
+});
+
+/** What a unit for 12 and 24 V draws from its own feed: watts, whatever the voltage. */
+export const ownWatts = (load: { typicalW: number; maxW: number; minV: number; fuseA?: number }): Power => ({
+  port: 'dc',
+  typical: load.typicalW,
+  max: load.maxW,
+  unit: 'W',
+  behaves: 'power',
+  minV: load.minV,
+  maxV: 32,
   ...(load.fuseA === undefined ? {} : { fuseA: load.fuseA }),
 });
 

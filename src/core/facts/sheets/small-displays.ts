@@ -1,11 +1,14 @@
 import type { Sheet } from '../../boat/sheet.ts';
-import { displayPower, displaySources, routeAndAlarms, shown } from './display-parts.ts';
+import { displayPower, displaySources, network, routeAndAlarms, shown, workedOutWind } from './display-parts.ts';
 import {
   busPlug,
   busPort,
   listenPort,
   listens,
+  netPlug,
+  netPort,
   pairPlug,
+  readings,
   safeFromCompass,
   says,
   sends,
@@ -18,8 +21,18 @@ import {
 /** What a display with its own position antenna gives to the bus, beside the route. */
 const ownPosition = sends(126992, 127258, 129025, 129026, 129029, 129539, 129540);
 
-/** A small display tells the bus which wind it has worked out: the message alone would leave open which. */
-const workedOutWind = [...sends(130306), { reading: 'wind-true' as const }];
+const multifunctionDisplay5 = typicalSheet(displaySources, {
+  id: 'multifunction-display-5',
+  name: '5-inch chart display with inner position antenna, typical',
+  kind: 'display',
+  plugs: [busPlug, supplyPlug],
+  ports: [supplyPort, busPort(1, { sends: [...routeAndAlarms, ...ownPosition], hears: shown })],
+  power: [displayPower({ typicalW: 4.8, maxW: 18, fuseA: 3 })],
+  body: { widthMm: 170, heightMm: 105, depthMm: 112 },
+  cutout: { widthMm: 150, heightMm: 88 },
+  compassSafe: safeFromCompass(0.5),
+  ipCode: 'IPX6/IPX7',
+});
 
 const multifunctionDisplay7 = typicalSheet(displaySources, {
   id: 'multifunction-display-7',
@@ -42,5 +55,24 @@ const multifunctionDisplay7 = typicalSheet(displaySources, {
   ipCode: 'IPX6/IPX7',
 });
 
+const multifunctionDisplay10 = typicalSheet(displaySources, {
+  id: 'multifunction-display-10',
+  name: '10-inch multifunction display with inner position antenna, typical',
+  kind: 'display',
+  plugs: [busPlug, netPlug, supplyPlug],
+  ports: [
+    supplyPort,
+    busPort(1, { sends: [...routeAndAlarms, ...workedOutWind], hears: shown }),
+    netPort({
+      sends: readings('chart-share', 'route', 'position', 'course-speed-ground', 'time-date'),
+      hears: network,
+    }),
+    { id: 'radio', protocol: 'wifi', role: 'both' },
+  ],
+  power: [displayPower({ typicalW: 20.4, maxW: 41, fuseA: 7.5 })],
+  compassSafe: safeFromCompass(0.5),
+  ipCode: 'IPX6/IPX7',
+});
+
 /** Displays of the cockpit, up to 10 inches. */
-export const smallDisplays: readonly Sheet[] = [multifunctionDisplay7];
+export const smallDisplays: readonly Sheet[] = [multifunctionDisplay5, multifunctionDisplay7, multifunctionDisplay10];
