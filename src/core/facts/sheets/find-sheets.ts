@@ -1,0 +1,72 @@
+import type { Sheet } from '../../boat/sheet.ts';
+import { typicalSheets } from './index.ts';
+import { plainWords } from './plain-words.ts';
+
+/** A sheet found, with how well it fits: more is better. */
+export interface FoundSheet {
+  readonly sheet: Sheet;
+  readonly score: number;
+}
+
+/** Worth of a hit: a whole word, the beginning of one, a part of one; doubled where it is said in plain words. */
+const worth = { whole: 6, beginning: 3, part: 1, plainly: 2, phrase: 12 } as const;
+
+/** Words too small to tell one unit from another. */
+const small: ReadonlySet<string> = new Set(
+  'a an and at for from in is it my no of on one or our that the thing to typical we with'.split(' '),
+);
+
+const wordsOf = (text: string): string[] =>
+  text
+    .toLowerCase()
+    .split(/[^a-z0-9]+/)
+    .filter((word) => word !== '' && !small.has(word));
+
+/** "Screens" is looked for as "screen". */
+const singular = (word: string): string => (word.length > 3 && /[^s]s$/.test(word) ? word.slice(0, -1) : word);
+
+const hit = (asked: string, words: readonly string[]): number => {
+  if (words.some((word) => singular(word) === asked)) return worth.whole;
+  if (asked.length > 1 && words.some((word) => word.startsWith(asked))) return worth.beginning;
+  return asked.length > 2 && words.some((word) => word.includes(asked)) ? worth.part : 0;
+};
+
+interface Entry {
+  readonly sheet: Sheet;
+  readonly named: readonly string[];
+  readonly plain: readonly string[];
+  readonly phrases: readonly string[];
+}
+
+const entries: readonly Entry[] = typicalSheets.map((sheet) => {
+  const phrases = plainWords[sheet.id] ?? [];
+  return {
+    sheet,
+    named: wordsOf(`${sheet.id} ${sheet.name} ${sheet.kind}`),
+    plain: phrases.flatMap(wordsOf),
+    phrases,
+  };
+});
+
+const scoreOf = ({ named, plain, phrases }: Entry, asked: readonly string[], text: string): number => {
+  const hits = asked.map((word) => Math.max(hit(word, named), worth.plainly * hit(word, plain)));
+  // Every word asked for must be found: "old radar" is no new radar.
+  if (hits.includes(0)) return 0;
+  const isPhrase = phrases.some((phrase) => phrase === text.trim().toLowerCase());
+  return hits.reduce((sum, one) => sum + one, isPhrase ? worth.phrase : 0);
+};
+
+/**
+ * Typical sheets for what somebody calls a unit, the best first; equal ones in the order of the library. Every word must
+ * be found in a sheet, in its own words or in plain ones; small words and a plural s do not count. Empty text gives none.
+ *
+ * @example findSheets('thing that hears ships') // the AIS sheets
+ */
+export const findSheets = (text: string): readonly FoundSheet[] => {
+  const asked = wordsOf(text).map(singular);
+  if (asked.length === 0) return [];
+  return entries
+    .map((entry) => ({ sheet: entry.sheet, score: scoreOf(entry, asked, text) }))
+    .filter(({ score }) => score > 0)
+    .sort((a, b) => b.score - a.score);
+};
