@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { indexBoat } from '../../src/core/boat/boat-index.ts';
+import { nmea0183 } from '../../src/core/facts/nmea0183.ts';
+import { sampleSentences } from '../../src/core/facts/sample-sentences.ts';
 import { joinsOf } from '../../src/core/joins/joins-of.ts';
 import type { ReadingEntry } from '../../src/core/plan-shape.ts';
 import { arrivals } from '../../src/core/readings/arrivals.ts';
@@ -55,5 +57,18 @@ describe("Sandpiper's readings", () => {
     });
     const entries = arrivals(without, 2, joinsOf(without, 2));
     expect(entries.filter((entry) => !entry.arrives).map(named)).toContain('wind-true at plotter');
+  });
+
+  test('the output to pilot and radio is 46 % full: about 220 of 480 characters a second, as her table says', () => {
+    const chars = new Map(Object.entries(sampleSentences).map(([letters, sample]) => [letters, sample.chars]));
+    const out = index.sheetOf.get('mux')?.ports.find(({ id }) => id === 'out');
+    const charsPerS = (out?.sends ?? []).reduce(
+      (sum, { sentence = '', everyMs = 1000 }) => sum + ((chars.get(sentence) ?? 0) * 1000) / everyMs,
+      0,
+    );
+    expect(charsPerS).toBe(219.5);
+    const share = charsPerS / (nmea0183.baud.value / nmea0183.bitsPerChar.value);
+    expect(share).toBeCloseTo(0.46, 2);
+    expect(share).toBeLessThan(nmea0183.planShare.value);
   });
 });
