@@ -17,6 +17,14 @@ export interface ByHand {
   readonly instanced: Readonly<Record<string, readonly Instanced[]>>;
   readonly changes: Readonly<Record<string, NonNullable<Kit['changes']>>>;
   readonly buses: Boat['buses'];
+  /** by way: what may run in it and how often, where the table says so in words */
+  readonly ways?: Readonly<Record<string, Pick<Way, 'allows' | 'trunkTimes'>>>;
+  /** by sheet kind of the table: the typical sheet it means, where its id is another */
+  readonly sheets?: Readonly<Record<string, string>>;
+  /** units that the table names only in the words of another */
+  readonly extraKit?: readonly KitRow[];
+  /** by panel: circuits that the table leaves out */
+  readonly extraCircuits?: Readonly<Record<string, readonly Circuit[]>>;
   /** mends a need that the rest of the table cannot meet */
   readonly need: (need: Need) => Need;
 }
@@ -26,6 +34,7 @@ const circuitKinds: ReadonlyMap<string, Circuit['kind']> = new Map([
   ['breaker, slow', 'slow-breaker'],
   ['fuse', 'fuse'],
   ['fuse, spare', 'fuse'],
+  ['fuse, one a leg', 'fuse'],
   ['fuse, with a 1 A in-line fuse at each display', 'fuse'],
   ['always live fuse', 'live-fuse'],
 ]);
@@ -35,8 +44,10 @@ const found = <Value>(value: Value | undefined, what: string): Value => {
   return value;
 };
 
-const wayFrom = ({ straightM: _straightM, runsNow: _runsNow, near, ...way }: Table['ways'][number]): Way =>
-  near === undefined || near.length === 0 ? way : { ...way, near };
+const wayFrom = (
+  { straightM: _straightM, runsNow: _runsNow, near = [], ...way }: Table['ways'][number],
+  own: ByHand,
+): Way => ({ ...way, ...own.ways?.[way.id], ...(near.length === 0 ? {} : { near }) });
 
 const cableFrom = (row: CableRow, own: ByHand['cables'][string]): Cable => ({
   id: row.id,
@@ -66,7 +77,7 @@ const kitFrom = (row: KitRow, own: ByHand): Kit => {
   return {
     id: row.id,
     name: row.name,
-    sheet: row.sheetKind,
+    sheet: own.sheets?.[row.sheetKind] ?? row.sheetKind,
     fate: row.fate,
     ...(row.phase === undefined ? {} : { phase: row.phase }),
     place: row.place,
@@ -77,7 +88,8 @@ const kitFrom = (row: KitRow, own: ByHand): Kit => {
 };
 
 const circuitFrom = (panel: string, row: CircuitRow, table: Table): Circuit => {
-  const ids = new Set([...table.kit.flatMap((unit) => unit.buses), ...table.supply.panels.map(({ id }) => id)]);
+  const { panels, dcdc } = table.supply;
+  const ids = new Set([...table.kit.flatMap((unit) => unit.buses), ...[...panels, ...dcdc].map(({ id }) => id)]);
   const units = new Set(table.kit.map((unit) => unit.id));
   const words = row.feeds.filter((feed) => !ids.has(feed) && !units.has(feed));
   const name = row.kind.endsWith(', spare') ? 'spare' : words.join(', ');
@@ -91,32 +103,36 @@ const circuitFrom = (panel: string, row: CircuitRow, table: Table): Circuit => {
   };
 };
 
-const panelFrom = ({ mainFuse: _mainFuse, feeder, ...row }: PanelRow, table: Table): Panel => ({
+const panelFrom = ({ mainFuse: _mainFuse, feeder, ...row }: PanelRow, table: Table, own: ByHand): Panel => ({
   ...row,
-  feeder: { length: feeder.length, areaMm2: feeder.areaMm2 },
-  circuits: row.circuits.map((circuit) => circuitFrom(row.id, circuit, table)),
+  ...(feeder === undefined ? {} : { feeder: { length: feeder.length, areaMm2: feeder.areaMm2 } }),
+  circuits: [
+    ...row.circuits.map((circuit) => circuitFrom(row.id, circuit, table)),
+    ...(own.extraCircuits?.[row.id] ?? []),
+  ],
 });
 
 /** The boat file that a table and what was written out by hand give together. */
 export const boatFromTable = (table: Table, own: ByHand): Boat => {
   const sheets: ReadonlyMap<string, Sheet> = new Map(typicalSheets.map((sheet) => [sheet.id, sheet]));
-  const used = [...new Set(table.kit.map((unit) => unit.sheetKind))].sort(byCodeUnit);
+  const kit = [...table.kit, ...(own.extraKit ?? [])].map((row) => kitFrom(row, own));
+  const used = [...new Set(kit.map(({ sheet }) => sheet))].sort(byCodeUnit);
   return {
     format: 'fairlead-boat',
     version: 1,
     name: table.name,
     hull: table.hull,
     places: table.places,
-    ways: table.ways.map(wayFrom),
+    ways: table.ways.map((row) => wayFrom(row, own)),
     cables: table.cables.map((row) => cableFrom(row, found(own.cables[row.id], `cable ${row.id}`))),
-    sheets: used.map((kind) => found(sheets.get(kind), `a sheet ${kind}`)),
-    kit: table.kit.map((row) => kitFrom(row, own)),
+    sheets: used.map((id) => found(sheets.get(id), `a sheet ${id}`)),
+    kit,
     needs: table.needs.map(own.need),
     buses: own.buses,
     joins: [...own.joins],
     supply: {
       banks: table.supply.banks,
-      panels: table.supply.panels.map((panel) => panelFrom(panel, table)),
+      panels: table.supply.panels.map((panel) => panelFrom(panel, table, own)),
       dcdc: table.supply.dcdc,
     },
   };

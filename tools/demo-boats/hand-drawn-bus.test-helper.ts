@@ -22,8 +22,11 @@ const walkOf = (design: Design, { ways, places, devices }: Problem): LayoutStep[
     return { place, ...(via === undefined ? {} : { via }), tees: isFirst ? tees : [] };
   });
 
-/** Tests of a bus drawn and added up by hand against the program's own figures for the same drawing. */
-export const testHandDrawnBus = (boat: Boat, design: Design): void => {
+/**
+ * Tests of a bus drawn and added up by hand against the program's own figures for the same drawing. `broken` says which
+ * limits the drawing is known to break.
+ */
+export const testHandDrawnBus = (boat: Boat, design: Design, broken: readonly string[] = []): void => {
   const problem = layoutProblems(boat).find(({ bus }) => bus === design.bus);
   if (problem === undefined) throw new Error(`There is no bus ${design.bus}.`);
   const drawn: Layout = {
@@ -38,8 +41,8 @@ export const testHandDrawnBus = (boat: Boat, design: Design): void => {
   const layout = { ...drawn, cost: checkLayout(problem, drawn).cost };
   const { entry } = busFigures(problem, layout);
 
-  test('keeps every limit of the bus', () => {
-    expect(checkLayout(problem, layout).broken).toEqual([]);
+  test(broken.length === 0 ? 'keeps every limit of the bus' : `breaks a limit: ${broken.join(' ')}`, () => {
+    expect(checkLayout(problem, layout).broken).toEqual(broken);
   });
 
   test('the trunk is as long as added up by hand, also at its longest', () => {

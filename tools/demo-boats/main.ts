@@ -3,11 +3,13 @@ import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Boat } from '../../src/core/boat/boat-schema.ts';
 import { writeBoat } from '../../src/core/boat/write-boat.ts';
+import { bonxie } from './bonxie.ts';
 import { gannet } from './gannet.ts';
 import { sandpiper } from './sandpiper.ts';
 import { wreck } from './wreck/index.ts';
 
 const examples: readonly (readonly [path: string, boat: () => Boat])[] = [
+  ['examples/bonxie/bonxie.boat.json', bonxie],
   ['examples/gannet/gannet.boat.json', gannet],
   ['examples/sandpiper/sandpiper.boat.json', sandpiper],
   ['examples/wreck/wreck.boat.json', () => wreck()],

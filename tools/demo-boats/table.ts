@@ -49,7 +49,8 @@ const panelRowSchema = z.strictObject({
   id: idSchema,
   place: idSchema,
   from: idSchema,
-  feeder: z.strictObject({ cable: idSchema, length: measureSchema, areaMm2: z.number() }),
+  /** absent where the panel sits beside its converter */
+  feeder: z.exactOptional(z.strictObject({ cable: idSchema, length: measureSchema, areaMm2: z.number() })),
   mainA: z.number(),
   mainFuse: z.exactOptional(z.unknown()),
   circuits: z.array(circuitRowSchema),

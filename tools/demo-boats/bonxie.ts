@@ -1,0 +1,148 @@
+import { readFileSync } from 'node:fs';
+import type { Boat, Need } from '../../src/core/boat/boat-schema.ts';
+import { type ByHand, boatFromTable } from './boat-from-table.ts';
+import { bonxieChanges } from './bonxie-changes.ts';
+import { bonxieJoins } from './bonxie-joins.ts';
+import { type KitRow, type Table, tableSchema } from './table.ts';
+
+/** Bonxie's table as designed. */
+export const bonxieTable = (): Table =>
+  tableSchema.parse(JSON.parse(readFileSync(new URL('./tables/bonxie.json', import.meta.url), 'utf8')));
+
+const cables: ByHand['cables'] = {
+  bc1: { kind: 'feeder', conductors: 2 },
+  bc2: { kind: 'feeder', conductors: 2 },
+  bc3: { kind: 'analog', conductors: 5, serves: 'lead-wind-main' },
+  bc4: { kind: 'analog', conductors: 5, serves: 'lead-wind-miz' },
+  bc5: { kind: 'analog', serves: 'lead-depth' },
+  bc6: { kind: 'analog', serves: 'lead-log' },
+  // Two leads in one loom; the second potentiometer is the one whose converter stands at its end.
+  bc7: { kind: 'analog', conductors: 6, serves: 'lead-rudder-2' },
+  bc8: { kind: 'analog', conductors: 4 },
+  bc9: { kind: 'coax' },
+  bc10: { kind: 'coax', serves: 'coax-hf' },
+  bc11: { kind: 'pair', serves: 'pair-gyro' },
+  bc12: { kind: 'video' },
+  bc13: { kind: 'trunk' },
+};
+
+const at = (port: string, ...readings: ByHand['instanced'][string][number]['reading'][]) =>
+  readings.map((reading) => ({ port, reading }));
+const switching = at('n2k', 'switching');
+const alerts = at('n2k', 'alerts');
+const battery = at('n2k', 'battery');
+
+const instanced: ByHand['instanced'] = {
+  'gnss-1': at('n2k', 'position', 'course-speed-ground'),
+  // Second for position, first for heading.
+  'sat-compass': [
+    ...at('n2k', 'position', 'course-speed-ground'),
+    { port: 'n2k', reading: 'heading', instance: 0 },
+    { port: 'n2k', reading: 'rate-of-turn', instance: 0 },
+  ],
+  'conv-gyro': [
+    { port: 'n2k', reading: 'heading', instance: 1 },
+    { port: 'n2k', reading: 'rate-of-turn', instance: 1 },
+  ],
+  'heading-2': at('n2k', 'heading', 'rate-of-turn'),
+  'conv-depth': at('n2k', 'depth', 'speed-water', 'water-temperature'),
+  'conv-wind-main': at('n2k', 'wind-apparent'),
+  'conv-wind-miz': at('n2k', 'wind-apparent'),
+  'conv-rudder': at('n2k', 'rudder'),
+  'eng-gw': at('n2k', 'engine'),
+  'gen-gw': at('n2k', 'engine'),
+  'gear-box': at('n2k', 'transmission'),
+  'main-engine': at('engine-bus', 'engine', 'transmission'),
+  genset: at('engine-bus', 'engine'),
+  'shunt-a': battery,
+  'shunt-b': battery,
+  'shunt-s': battery,
+  'shunt-r': battery,
+  charger: at('wire', 'charging'),
+  'charger-gw': at('n2k', 'charging'),
+  'ac-mon': at('n2k', 'ac-power'),
+  // The mains monitor has number 0, so what the inverter makes is number 1.
+  inverter: [{ port: 'wire', reading: 'ac-power', instance: 1 }],
+  'inverter-gw': [{ port: 'n2k', reading: 'ac-power', instance: 1 }],
+  'switch-1': switching,
+  'switch-2': switching,
+  'switch-3': switching,
+  'switch-4': switching,
+  'switch-5': switching,
+  'switch-6': switching,
+  'bilge-fore': alerts,
+  'bilge-lab': alerts,
+  'bilge-er': alerts,
+  'bilge-mid': alerts,
+  'bilge-aft': alerts,
+  // What these count is none of the readings.
+  'temp-er': [],
+  'temp-exhaust': [],
+  'temp-cold': [],
+  'temp-lab': [],
+  'winch-1': [],
+  'winch-2': [],
+  'steer-mon': [],
+};
+
+/** Typical sheets whose id would be the id of a unit aboard, and the switches, which have eight sockets. */
+const sheets: ByHand['sheets'] = {
+  charger: 'charger-mains',
+  inverter: 'inverter-3kw',
+  router: 'router-guest',
+  epirb: 'beacon-distress',
+  hailer: 'hailer-fog',
+  computer: 'computer-small',
+  'ethernet-switch': 'ethernet-switch-8',
+};
+
+const sensor = (id: string, name: string, sheetKind: string, place: string): KitRow => ({
+  id,
+  name,
+  sheetKind,
+  fate: 'stays',
+  phase: 1,
+  place,
+  joinedInWords: 'named in the words of the unit it hangs on',
+  buses: [],
+});
+
+const extraKit: readonly KitRow[] = [
+  sensor('sender-fuel-stbd', 'fuel sender, starboard wing tank', 'tank-sender-resistive', 'er-tank-s'),
+  sensor('sender-fuel-port', 'fuel sender, port wing tank', 'tank-sender-resistive', 'er-tank-p'),
+  sensor('sender-fuel-day', 'fuel sender, day tank', 'tank-sender-resistive', 'lab-tank'),
+  sensor('sender-water-aft', 'water sender, aft tank', 'tank-sender-resistive', 'aft-tank'),
+  sensor('sender-water-fore', 'water sender, fore tank', 'tank-sender-resistive', 'fore-tank'),
+  sensor('gear-senders', 'oil senders of the gearbox', 'gearbox-senders', 'er-engine'),
+  {
+    ...sensor('sonar-transducer', 'transducer of the sounder module', 'transducer-depth-temp', 'lab-void'),
+    fate: 'comes',
+    phase: 2,
+  },
+];
+
+/** A temperature is sent every two seconds, and water changes no faster. */
+const need = (asked: Need): Need => (asked.reading === 'water-temperature' ? { ...asked, everyMs: 2000 } : asked);
+
+/** Bonxie, the example of scale: two buses, two voltages, mains aboard, analog heads behind converters. */
+export const bonxie = (): Boat =>
+  boatFromTable(bonxieTable(), {
+    joins: bonxieJoins,
+    cables,
+    instanced,
+    changes: bonxieChanges,
+    buses: [
+      { id: 'nav', name: 'Navigation bus', protocol: 'nmea2000', grade: 'mid' },
+      { id: 'ship', name: 'Ship systems bus', protocol: 'nmea2000', grade: 'mid' },
+    ],
+    ways: {
+      // The conduit of the HF coax: no data in it.
+      b63: { allows: ['coax'] },
+      // Up to the aft helm and back: the gland is wide enough for both.
+      b54: { trunkTimes: 2 },
+    },
+    sheets,
+    extraKit,
+    extraCircuits: { p24: [{ id: 'd31', ratingA: 200, kind: 'fuse', feeds: ['inverter.dc'] }] },
+    need,
+  });
