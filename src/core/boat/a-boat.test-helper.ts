@@ -290,7 +290,7 @@ const smallBoat: Boat = {
         feeder: { length: taped(3), areaMm2: 16 },
         mainA: 30,
         circuits: [
-          { id: 'bus-circuit', ratingA: 5, kind: 'breaker', feeds: ['nav'] },
+          { id: 'bus-circuit', ratingA: 3, kind: 'breaker', feeds: ['nav'] },
           { id: 'helm-circuit', ratingA: 15, kind: 'breaker', feeds: ['display.dc', 'radio.dc'] },
         ],
       },

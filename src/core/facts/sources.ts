@@ -161,6 +161,10 @@ export const sources = {
     standing: 'common practice',
     text: 'Note a bus at 30 %, warn at 50 %, stop at 70 % of its worst-case load: secondary sources only, no figure of the standard was found. Shared recordings: a refitted boat at 10 to 15 %, a bus of 43 addresses at 52 %.',
   },
+  'practice-bus-feed': {
+    standing: 'common practice',
+    text: 'One feed with its own switch or breaker, from the house bank, never from the start bank; fused at the lowest rating downstream: several public installation handbooks agree.',
+  },
   geometry: { standing: 'computed', text: 'Follows from the places and ways as entered.' },
   'project-layout': {
     standing: 'project choice',

@@ -53,10 +53,11 @@ export const withOwnBus = (boat: Boat, { id, name, sheet, kit, walk }: OwnBus): 
   ],
   supply: {
     ...boat.supply,
-    panels: boat.supply.panels.map((panel) => ({
-      ...panel,
-      circuits: [...panel.circuits, { id: `c-${id}`, ratingA: 3, kind: 'breaker', feeds: [id] }],
-    })),
+    panels: boat.supply.panels.map((panel) =>
+      panel.id === 'switches'
+        ? { ...panel, circuits: [...panel.circuits, { id: `c-${id}`, ratingA: 3, kind: 'breaker', feeds: [id] }] }
+        : panel,
+    ),
   },
   ...(walk === undefined
     ? {}

@@ -35,9 +35,9 @@ describe('the Wreck', () => {
 
   test('a fault speaks of things that are aboard', () => {
     const boat = wreck();
-    const named = [boat.places, boat.ways, boat.cables, boat.sheets, boat.kit, boat.buses, boat.joins]
-      .flat()
-      .map(({ id }) => id);
+    const circuits = boat.supply.panels.flatMap((panel) => panel.circuits);
+    const parts = [boat.places, boat.ways, boat.cables, boat.sheets, boat.kit, boat.buses, boat.joins];
+    const named = [...parts.flat(), ...boat.supply.banks, ...circuits].map(({ id }) => id);
     const ports = new Set([...named, ...boat.joins.flatMap(({ members }) => members.map((m) => `${m.kit}.${m.port}`))]);
     for (const fault of faults)
       expect([fault.rule, fault.about.filter((id) => !ports.has(id))]).toEqual([fault.rule, []]);

@@ -1,5 +1,6 @@
 import type { Cable } from '../../boat/boat-schema.ts';
 import type { Rule } from '../rule.ts';
+import { unitName } from '../rule-words.ts';
 
 const words: Readonly<Record<Exclude<Cable['condition'], 'good'>, string>> = {
   untested: 'has not been tested',
@@ -22,7 +23,7 @@ export const keptCableUntested: Rule = {
           {
             about: [cable.id],
             level: cable.condition === 'bad' ? ('fault' as const) : ('doubt' as const),
-            says: `The ${line.kind.replace('-', ' ')} line from ${line.from} to ${line.to} is to run on the cable ${cable.name ?? cable.id}, which ${words[cable.condition]}.`,
+            says: `The ${line.kind.replace('-', ' ')} line from ${unitName(index, line.from)} to ${unitName(index, line.to)} is to run on the cable ${cable.name ?? cable.id}, which ${words[cable.condition]}.`,
             cure: 'Test it end to end before you order: resistance of each conductor, and insulation between them. If it fails, take it out and enter it as going.',
           },
         ];

@@ -1,23 +1,39 @@
 import type { Fault } from '../../fault.ts';
+import { busDeviceDrawsTooMuch } from './device-draws-too-much.ts';
 import { busDropTooLong } from './drop-too-long.ts';
 import { busDropsTooLongTogether } from './drops-too-long-together.ts';
 import { busEndOutOfReach } from './end-out-of-reach.ts';
+import { busFedFromStartBank } from './fed-from-start-bank.ts';
+import { busFedTwice } from './fed-twice.ts';
+import { busFuseOverCable } from './fuse-over-cable.ts';
+import { busInLineUnitLeaves } from './in-line-unit-leaves.ts';
 import { busLenNotKnown } from './len-not-known.ts';
+import { busNoFeed } from './no-feed.ts';
 import { busNoLayoutFound } from './no-layout-found.ts';
 import { busTeeNotAllowedHere } from './tee-not-allowed-here.ts';
+import { busTerminatorOnADrop } from './terminator-on-a-drop.ts';
 import { busTooFarEndToEnd } from './too-far-end-to-end.ts';
 import { busTooManyDevices } from './too-many-devices.ts';
+import { busTrunkTooOftenInAWay } from './trunk-too-often-in-a-way.ts';
 import { busVoltsTooLow } from './volts-too-low.ts';
 
 /** The faults of this area, one a rule. */
 export const busFaults: readonly Fault[] = [
+  busDeviceDrawsTooMuch,
   busDropTooLong,
   busDropsTooLongTogether,
   busEndOutOfReach,
+  busFedFromStartBank,
+  busFedTwice,
+  busFuseOverCable,
+  busInLineUnitLeaves,
   busLenNotKnown,
+  busNoFeed,
   busNoLayoutFound,
   busTeeNotAllowedHere,
+  busTerminatorOnADrop,
   busTooFarEndToEnd,
   busTooManyDevices,
+  busTrunkTooOftenInAWay,
   busVoltsTooLow,
 ];
