@@ -66,6 +66,24 @@ describe('loads', () => {
     for (const { typicalA, mostA } of displayLoads) expect(mostA[1]).toBeGreaterThanOrEqual(typicalA[1]);
   });
 
+  it.each([
+    [5, 5],
+    [7, 7],
+    [9, 9],
+    [10, 10.1],
+    [12, 12.1],
+    [16, 15.6],
+    [22, 21.5],
+    [24, 24],
+  ])('the sheet of a %i-inch display draws what displays of %f inches are printed to draw', (size, inches) => {
+    const load = displayLoads.find((row) => row.inches === inches);
+    const power = typicalSheets.find(({ id }) => id === `multifunction-display-${size}`)?.power?.[0];
+    const typicalA = (power?.typical ?? 0) / 12;
+    expect(typicalA).toBeGreaterThanOrEqual((load?.typicalA[0] ?? 0) - 1e-9);
+    expect(typicalA).toBeLessThanOrEqual((load?.typicalA[1] ?? 0) + 1e-9);
+    expect(power?.max).toBeLessThanOrEqual(load?.mostWAt10V ?? (load?.mostA[1] ?? 0) * 12);
+  });
+
   it('run no longer than the day, ten hours of it under engine; an AIS at anchor runs all of it', () => {
     expect(dutyHours.find(({ kind }) => kind === 'AIS')?.anchor).toEqual([24, 24]);
     for (const { anchor = [0, 0], sailing = [0, 0], motoring = [0, 0] } of dutyHours) {
