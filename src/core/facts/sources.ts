@@ -165,6 +165,14 @@ export const sources = {
     standing: 'common practice',
     text: 'One feed with its own switch or breaker, from the house bank, never from the start bank; fused at the lowest rating downstream: several public installation handbooks agree.',
   },
+  'practice-tank-numbers': {
+    standing: 'common practice',
+    text: 'Some displays refuse a tank numbered above 5; owners report it, no standard asks for it.',
+  },
+  'practice-ais-static': {
+    standing: 'common practice',
+    text: 'A target’s name and size come in messages of their own (129794, 129809, 129810 on the bus); both lists must have them.',
+  },
   geometry: { standing: 'computed', text: 'Follows from the places and ways as entered.' },
   'project-layout': {
     standing: 'project choice',

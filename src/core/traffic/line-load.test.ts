@@ -1,0 +1,39 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { charsPerSecond, lineLoad } from './line-load.ts';
+
+test('432 characters a second fill 90 % of 4800 baud and 11.25 % of 38400 (BB-48, computed from the formula)', () => {
+  expect(lineLoad({ charsPerS: 432, baud: 4800 }).sharePct).toBeCloseTo(90, 9);
+  expect(lineLoad({ charsPerS: 432, baud: 38_400 }).sharePct).toBeCloseTo(11.25, 9);
+});
+
+test('four inputs half full at 4800 overflow an output at 4800 and fill a quarter of 38400 (BB-49, computed from the formula)', () => {
+  const charsPerS = 4 * 0.5 * 480;
+  expect(lineLoad({ charsPerS, baud: 4800 }).sharePct).toBeCloseTo(200, 9);
+  expect(lineLoad({ charsPerS, baud: 38_400 }).sharePct).toBeCloseTo(25, 9);
+});
+
+test('heading ten times a second alone takes half of a 4800 line or more', () => {
+  const charsPerS = charsPerSecond([{ sentence: 'HDG', everyMs: 100 }]);
+  expect(lineLoad({ charsPerS, baud: 4800 }).sharePct).toBeGreaterThan(50);
+});
+
+test('a sentence on event, or a bare reading, adds nothing; one nobody measured counts as the longest', () => {
+  expect(charsPerSecond([{ sentence: 'VDM' }, { reading: 'depth', everyMs: 1000 }])).toBe(0);
+  expect(charsPerSecond([{ sentence: 'ZZZ', everyMs: 1000 }])).toBe(82);
+});
+
+test('more sentences never make a line emptier, and twice the speed makes it half as full', () => {
+  const sentence = fc.constantFrom('RMC', 'GGA', 'HDG', 'MWV', 'DPT', 'ZZZ');
+  const list = fc.array(fc.record({ sentence, everyMs: fc.integer({ min: 50, max: 5000 }) }), { maxLength: 8 });
+  fc.assert(
+    fc.property(list, list, (some, more) => {
+      const few = charsPerSecond(some);
+      expect(charsPerSecond([...some, ...more])).toBeGreaterThanOrEqual(few - 1e-9);
+      expect(lineLoad({ charsPerS: few, baud: 9600 }).sharePct * 2).toBeCloseTo(
+        lineLoad({ charsPerS: few, baud: 4800 }).sharePct,
+        9,
+      );
+    }),
+  );
+});
