@@ -1,5 +1,7 @@
 import { busRules } from './bus/index.ts';
+import { convertersRules } from './converters/index.ts';
 import { identitiesRules } from './identities/index.ts';
+import { plugsRules } from './plugs/index.ts';
 import { provenanceRules } from './provenance/index.ts';
 import { readingsRules } from './readings/index.ts';
 import type { Rule } from './rule.ts';
@@ -10,7 +12,9 @@ import { wiringRules } from './wiring/index.ts';
 /** Every rule, area by area. A rule joins the list of its area, and brings its page, its test and its fault in the wreck. */
 export const rules: readonly Rule[] = [
   ...busRules,
+  ...convertersRules,
   ...identitiesRules,
+  ...plugsRules,
   ...provenanceRules,
   ...readingsRules,
   ...trafficRules,

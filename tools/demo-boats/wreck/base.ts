@@ -70,11 +70,12 @@ const ways: Way[] = wayRows.map(([id, a, b, lengthM]) => ({
   known: 'seen',
 }));
 
-/** Somebody once read every manual of the Wreck, so that one unread sheet shows. */
-const read = (sheet: Sheet): Sheet => ({
+/** Somebody once read every manual of the Wreck, so that one unread sheet shows; all her 0183 lines are pairs. */
+export const read = (sheet: Sheet): Sheet => ({
   ...sheet,
   source: 'manual',
   sourceNote: 'Read aboard in its manual, chapter on connections.',
+  ports: sheet.ports.map((port) => (port.line === undefined ? port : { ...port, line: 'differential' })),
 });
 
 const sheetOf = (id: string): Sheet => {

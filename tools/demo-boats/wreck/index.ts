@@ -2,7 +2,9 @@ import type { Boat } from '../../../src/core/boat/boat-schema.ts';
 import { wreckBase } from './base.ts';
 import type { Fault } from './fault.ts';
 import { busFaults } from './faults/bus/index.ts';
+import { convertersFaults } from './faults/converters/index.ts';
 import { identitiesFaults } from './faults/identities/index.ts';
+import { plugsFaults } from './faults/plugs/index.ts';
 import { provenanceFaults } from './faults/provenance/index.ts';
 import { readingsFaults } from './faults/readings/index.ts';
 import { trafficFaults } from './faults/traffic/index.ts';
@@ -12,7 +14,9 @@ import { wiringFaults } from './faults/wiring/index.ts';
 /** Every fault planted in the Wreck, one a rule, area by area. */
 export const faults: readonly Fault[] = [
   ...busFaults,
+  ...convertersFaults,
   ...identitiesFaults,
+  ...plugsFaults,
   ...provenanceFaults,
   ...readingsFaults,
   ...trafficFaults,
