@@ -46,6 +46,16 @@ export const NoteView = ({
       </h3>
       {title === undefined ? null : <p>{keepUnits(finding.says)}</p>}
       {finding.cure === undefined ? null : <p className="note-cure">{keepUnits(finding.cure)}</p>}
+      {note.more.length === 0 ? null : (
+        <details className="note-more">
+          <summary>and {note.more.length} more of this kind</summary>
+          <ul>
+            {note.more.map(({ id, says }) => (
+              <li key={id}>{keepUnits(says)}</li>
+            ))}
+          </ul>
+        </details>
+      )}
       <p className="note-code">
         {finding.level} · <code>{finding.rule}</code>
       </p>

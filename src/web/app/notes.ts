@@ -1,8 +1,13 @@
 import type { Finding, Level, Plan } from '../../core/plan-shape.ts';
+import { gatherFindings } from '../../papers/lists/gather-findings.ts';
 
-/** A finding as the margin shows it: `lights` are the ids it lights on the drawing, `balloon` the number it belongs to. */
+/**
+ * A finding as the margin shows it: `lights` are the ids it lights on the drawing, `balloon` the number it belongs to.
+ * `more` are others of the same rule and level that stand in the same note.
+ */
 export interface Note {
   readonly finding: Finding;
+  readonly more: readonly Finding[];
   readonly lights: readonly string[];
   readonly balloon?: number;
 }
@@ -27,12 +32,13 @@ const lightsOf = (about: readonly string[], plan: Plan): readonly string[] => {
   return [...new Set(named.flatMap((id) => (id.includes('.') && !id.includes(':') ? [id, unitOf(id)] : [id])))];
 };
 
-/** The findings of a plan as notes: dangers first, then faults, doubts and advice, each in the plan's own order. */
+/** The findings of a plan as notes: dangers first, then faults, doubts and advice, each in the plan's own order, many of one kind in one note. */
 export const notesOf = (plan: Plan, numbers: ReadonlyMap<string, number>): readonly Note[] =>
-  [...plan.findings]
-    .sort((a, b) => ranks[a.level] - ranks[b.level])
-    .map((finding) => {
-      const lights = lightsOf(finding.about, plan);
-      const balloon = lights.map((id) => numbers.get(id)).find((number) => number !== undefined);
-      return { finding, lights, ...(balloon === undefined ? {} : { balloon }) };
-    });
+  gatherFindings([...plan.findings].sort((a, b) => ranks[a.level] - ranks[b.level])).flatMap(({ said, more }) => {
+    const [finding, ...others] = said;
+    if (finding === undefined) return [];
+    const all = [...others, ...more];
+    const lights = [...new Set([finding, ...all].flatMap(({ about }) => lightsOf(about, plan)))];
+    const balloon = lights.map((id) => numbers.get(id)).find((number) => number !== undefined);
+    return [{ finding, more: all, lights, ...(balloon === undefined ? {} : { balloon }) }];
+  });
