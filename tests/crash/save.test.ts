@@ -15,6 +15,8 @@ const builtLoop = async (folder: string): Promise<string> => {
   await build({
     configFile: false,
     logLevel: 'error',
+    // the script lies where no packages are, so it carries what it needs
+    ssr: { noExternal: true },
     build: { ssr: entry, outDir: join(folder, 'built'), target: 'node20', rollupOptions: { output } },
   });
   return join(folder, 'built', 'save-loop.mjs');
@@ -22,7 +24,9 @@ const builtLoop = async (folder: string): Promise<string> => {
 
 const startSaving = async (script: string, args: readonly string[]): Promise<ChildProcess> => {
   const child = spawn(process.execPath, [script, ...args], { stdio: ['ignore', 'pipe', 'inherit'] });
-  await once(child.stdout, 'data');
+  const died = once(child, 'exit').then(() => Promise.reject(new Error('The loop ended before it saved anything.')));
+  await Promise.race([once(child.stdout, 'data'), died]);
+  died.catch(() => undefined);
   return child;
 };
 
