@@ -13,6 +13,7 @@ describe('finding a sheet in plain words', () => {
     ['fog horn', ['hailer-fog']],
     ['how full is the battery', ['battery-shunt-bus']],
     ['looks ahead', ['sonar-module-fls']],
+    ['the box that steers', ['pilot-computer-0183', 'pilot-computer-bus']],
   ])('"%s" finds first %s', (text, first) => {
     expect(ids(text).slice(0, first.length)).toEqual(first);
   });
