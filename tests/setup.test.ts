@@ -168,3 +168,27 @@ describe('bad input at the terminal', () => {
     expectOneSentence(stderr);
   });
 });
+
+describe('typical sheets at the terminal', () => {
+  test('are found by what a person calls the unit, the best first, in 80 columns', () => {
+    const { status, stdout, stderr } = fairlead(['sheets', 'thing', 'that', 'hears', 'ships']);
+    expect([status, stderr]).toEqual([0, '']);
+    expect(stdout).toMatch(/^ais-class-b\n {2}AIS class B, 5 W, typical\n {2}says {3}.*AIS targets/);
+    expect(stdout.split('\n').filter((line) => line.length > 80)).toEqual([]);
+  });
+
+  test('come as JSON, and all of them without words', () => {
+    const { status, stdout } = fairlead(['sheets', '--json']);
+    const all: { id: string; says: string[] }[] = JSON.parse(stdout);
+    expect(status).toBe(0);
+    expect(all.length).toBeGreaterThanOrEqual(60);
+    expect(all.find(({ id }) => id === 'rudder-sensor-bus')).toMatchObject({ says: ['rudder'], hears: [] });
+  });
+
+  test('that answer to no word give one sentence and exit code 1', () => {
+    const { status, stdout } = fairlead(['sheets', 'xyzzy']);
+    expect(status).toBe(1);
+    expectOneSentence(stdout);
+    expect(fairlead(['sheets', 'xyzzy', '--json'])).toMatchObject({ status: 1, stdout: '[]\n' });
+  });
+});

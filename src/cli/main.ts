@@ -5,6 +5,7 @@ import { program as programName } from '../core/program.ts';
 import { check } from './commands/check.ts';
 import { open } from './commands/open.ts';
 import { plan } from './commands/plan.ts';
+import { sheets } from './commands/sheets.ts';
 import { survey } from './commands/survey.ts';
 
 const portNumber = (text: string): number => {
@@ -49,6 +50,13 @@ commands
   .option('--out <file>', 'write the drafted boat file here')
   .option('--json', 'print what was found as JSON')
   .action(survey);
+
+commands
+  .command('sheets')
+  .description('list typical sheets, or find those that answer to what you call a unit')
+  .argument('[words...]', 'what you call it, for example: thing that hears ships')
+  .option('--json', 'print the sheets found as JSON')
+  .action(sheets);
 
 const fail = (cause: unknown): void => {
   if (cause instanceof UserError) process.stderr.write(`${cause.text}\n`);

@@ -1,5 +1,5 @@
 import { byCodeUnit } from '../boat/ids.ts';
-import type { Hears, Port, Sends } from '../boat/sheet.ts';
+import type { Hears, Port, Sends, Sheet } from '../boat/sheet.ts';
 import { type MessageReading, readingsOf } from '../facts/message-readings.ts';
 import type { ReadingId } from '../facts/reading-ids.ts';
 
@@ -36,6 +36,18 @@ const grouped = <Value>(pairs: readonly (readonly [ReadingId, Value])[]): Map<Re
   }
   return groups;
 };
+
+/** The readings that some turn of a sheet brings to a port. */
+export const carriedAt = (sheet: Sheet, port: Port): Said =>
+  new Set(
+    (sheet.turns ?? [])
+      .filter((turn) => turn.toPort === port.id)
+      .flatMap((turn) => turn.carries.map((carry) => carry.reading)),
+  );
+
+/** The readings that stand bare in a port's `sends`, beside its messages. */
+export const bareAt = (port: Port): Said =>
+  new Set((port.sends ?? []).flatMap((sent) => (sent.reading === undefined ? [] : [sent.reading])));
 
 /** By reading, the entries of a port's `sends` that give it, in one order whatever the order of the sheet. */
 export const givenAt = (port: Port, said: Said): ReadonlyMap<ReadingId, readonly Giving[]> => {

@@ -5,7 +5,7 @@ import { isAboard } from '../boat/phase.ts';
 import type { Hears, Port, Sheet, Turn } from '../boat/sheet.ts';
 import type { ReadingId } from '../facts/reading-ids.ts';
 import type { StandingJoin } from '../plan-shape.ts';
-import { type Giving, givenAt, heardAt } from './port-messages.ts';
+import { bareAt, carriedAt, type Giving, givenAt, heardAt } from './port-messages.ts';
 
 /** What is electrically one: a bus with all its joins, or one other join. */
 export interface Net {
@@ -76,14 +76,9 @@ const instancesAt = (unit: Kit, port: Port): ReadonlyMap<ReadingId, readonly num
 };
 
 const nodeOf = (unit: Kit, sheet: Sheet, port: Port): OpenNode => {
-  const carriedTo = new Set(
-    (sheet.turns ?? [])
-      .filter((turn) => turn.toPort === port.id)
-      .flatMap((turn) => turn.carries.map((carry) => carry.reading)),
-  );
-  const bare = (port.sends ?? []).flatMap((sent) => (sent.reading === undefined ? [] : [sent.reading]));
+  const carriedTo = carriedAt(sheet, port);
   const instances = instancesAt(unit, port);
-  const said = new Set([...bare, ...carriedTo, ...instances.keys()]);
+  const said = new Set([...bareAt(port), ...carriedTo, ...instances.keys()]);
   return {
     id: `${unit.id}.${port.id}`,
     kit: unit.id,
