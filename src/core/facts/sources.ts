@@ -218,6 +218,10 @@ export const sources = {
     standing: 'project choice',
     text: 'Hull shapes drawn for this project, stretched to the length, beam, draft and air draft entered. No boat was traced.',
   },
+  'heading-reference': {
+    standing: 'computed',
+    text: 'The heading message of the bus (127250) has a field that says true or magnetic, and true is magnetic and variation: CANboat PGN database 6.2.0. A sheet cannot say yet which of the two a sensor sends.',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof sources;

@@ -3,40 +3,11 @@ import type { Need } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import type { ReadingEntry, StandingJoin } from '../plan-shape.ts';
 import { portNetworkOf } from './port-network.ts';
-import { stepsOf } from './reach.ts';
 import { type Reaches, reachesOf } from './reaches.ts';
-import { shortfalls, wantedOf } from './wanted.ts';
+import { type WayIn, waysInto } from './ways-in.ts';
 import { whyNotOf } from './why-not.ts';
 
-/** One way a need is met: the ports from source to screen and the units they belong to. */
-interface WayIn {
-  readonly ports: readonly string[];
-  readonly kit: readonly string[];
-}
-
-const byLength = (a: WayIn, b: WayIn): number =>
-  a.ports.length - b.ports.length || byCodeUnit(a.ports.join(' '), b.ports.join(' '));
-
 const trust = ['typical', 'manual', 'recording'] as const;
-
-/** A chart is shared by one screen with another: what a screen keeps to itself is not shared. */
-const isOnlyFromOthers = (need: Need): boolean => need.reading === 'chart-share';
-
-const waysInto = (reaches: Reaches, need: Need): WayIn[] => {
-  const hasVariation = reaches.has(need.at, 'variation');
-  const own = isOnlyFromOthers(need) ? [] : reaches.ownOf(need.at, need.reading);
-  const self = own
-    .filter(({ signal }) => shortfalls(signal, wantedOf(need), hasVariation).length === 0)
-    .map(({ node }) => ({ ports: [node.id], kit: [need.at] }));
-  const heard = (reaches.of(need.reading).heard.get(need.at) ?? [])
-    .filter(({ step }) => step.source.kit !== need.at)
-    .filter(({ step, by }) => by.some((one) => shortfalls(step.signal, wantedOf(need, one), hasVariation).length === 0))
-    .map(({ step }) => {
-      const steps = stepsOf(step);
-      return { ports: steps.map(({ node }) => node.id), kit: steps.map(({ node }) => node.kit) };
-    });
-  return [...self, ...heard].sort(byLength);
-};
 
 /** The shortest way from each further source that shares no unit with `by`, the screen aside. */
 const backupsOf = (by: WayIn, ways: readonly WayIn[], at: string): string[][] => {

@@ -1,6 +1,13 @@
 import type { Fault } from '../../fault.ts';
 import { readingsAisNamesMissing } from './ais-names-missing.ts';
 import { readingsNeededButMissing } from './needed-but-missing.ts';
+import { readingsReferenceUnknown } from './reference-unknown.ts';
+import { readingsTrueWindFromGround } from './true-wind-from-ground.ts';
 
 /** The faults of this area, one a rule. */
-export const readingsFaults: readonly Fault[] = [readingsAisNamesMissing, readingsNeededButMissing];
+export const readingsFaults: readonly Fault[] = [
+  readingsAisNamesMissing,
+  readingsNeededButMissing,
+  readingsReferenceUnknown,
+  readingsTrueWindFromGround,
+];

@@ -1,0 +1,47 @@
+import type { Need } from '../boat/boat-schema.ts';
+import { byCodeUnit } from '../boat/ids.ts';
+import { stepsOf } from './reach.ts';
+import type { Reaches } from './reaches.ts';
+import type { Signal } from './signal.ts';
+import { shortfalls, type Wanted, wantedOf } from './wanted.ts';
+
+/** One way a need is met: the ports from source to screen and the units they belong to. */
+export interface WayIn {
+  readonly ports: readonly string[];
+  readonly kit: readonly string[];
+  /** as it comes in at the screen */
+  readonly signal: Signal;
+  /** what the need and the screen ask of it, which it meets */
+  readonly wanted: Wanted;
+}
+
+const byLength = (a: WayIn, b: WayIn): number =>
+  a.ports.length - b.ports.length || byCodeUnit(a.ports.join(' '), b.ports.join(' '));
+
+/** A chart is shared by one screen with another: what a screen keeps to itself is not shared. */
+const isOnlyFromOthers = (need: Need): boolean => need.reading === 'chart-share';
+
+/** Every way by which a need is met as it asks to be, shortest first. */
+export const waysInto = (reaches: Reaches, need: Need): WayIn[] => {
+  const hasVariation = reaches.has(need.at, 'variation');
+  const met = (signal: Signal, wishes: readonly Wanted[]): Wanted | undefined =>
+    wishes.find((wanted) => shortfalls(signal, wanted, hasVariation).length === 0);
+  const own = isOnlyFromOthers(need) ? [] : reaches.ownOf(need.at, need.reading);
+  const self = own.flatMap(({ node, signal }): WayIn[] => {
+    const wanted = met(signal, [wantedOf(need)]);
+    return wanted === undefined ? [] : [{ ports: [node.id], kit: [need.at], signal, wanted }];
+  });
+  const heard = (reaches.of(need.reading).heard.get(need.at) ?? [])
+    .filter(({ step }) => step.source.kit !== need.at)
+    .flatMap(({ step, by }): WayIn[] => {
+      const { signal } = step;
+      const wanted = met(
+        signal,
+        by.map((one) => wantedOf(need, one)),
+      );
+      if (wanted === undefined) return [];
+      const steps = stepsOf(step);
+      return [{ ports: steps.map(({ node }) => node.id), kit: steps.map(({ node }) => node.kit), signal, wanted }];
+    });
+  return [...self, ...heard].sort(byLength);
+};
