@@ -1,6 +1,7 @@
 import type { Rule } from '../rule.ts';
 import { dialectNotConfirmed } from './dialect-not-confirmed.ts';
 import { keptCableUntested } from './kept-cable-untested.ts';
+import { lengthGuessedAndBought } from './length-guessed-and-bought.ts';
 import { limitOverridden } from './limit-overridden.ts';
 import { manualWithoutNote } from './manual-without-note.ts';
 import { needsRestOnTypicalSheets } from './needs-rest-on-typical-sheets.ts';
@@ -9,6 +10,7 @@ import { needsRestOnTypicalSheets } from './needs-rest-on-typical-sheets.ts';
 export const provenanceRules: readonly Rule[] = [
   dialectNotConfirmed,
   keptCableUntested,
+  lengthGuessedAndBought,
   limitOverridden,
   manualWithoutNote,
   needsRestOnTypicalSheets,

@@ -1,6 +1,7 @@
 import type { Fault } from '../../fault.ts';
 import { provenanceDialectNotConfirmed } from './dialect-not-confirmed.ts';
 import { provenanceKeptCableUntested } from './kept-cable-untested.ts';
+import { provenanceLengthGuessedAndBought } from './length-guessed-and-bought.ts';
 import { provenanceLimitOverridden } from './limit-overridden.ts';
 import { provenanceManualWithoutNote } from './manual-without-note.ts';
 import { provenanceNeedsRestOnTypicalSheets } from './needs-rest-on-typical-sheets.ts';
@@ -9,6 +10,7 @@ import { provenanceNeedsRestOnTypicalSheets } from './needs-rest-on-typical-shee
 export const provenanceFaults: readonly Fault[] = [
   provenanceDialectNotConfirmed,
   provenanceKeptCableUntested,
+  provenanceLengthGuessedAndBought,
   provenanceLimitOverridden,
   provenanceManualWithoutNote,
   provenanceNeedsRestOnTypicalSheets,
