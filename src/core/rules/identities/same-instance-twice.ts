@@ -1,19 +1,8 @@
-import type { ReadingId } from '../../facts/reading-ids.ts';
+import { numberedReadings } from '../../facts/numbered-readings.ts';
 import { readingWords } from '../../facts/reading-words.ts';
 import { doubledSources } from '../../readings/doubled.ts';
 import type { Rule } from '../rule.ts';
 import { unitName } from '../rule-words.ts';
-
-/** Readings that exist several times aboard and are told apart by their number alone. */
-const toldApartByNumber: ReadonlySet<ReadingId> = new Set([
-  'engine',
-  'transmission',
-  'fuel-level',
-  'water-level',
-  'battery',
-  'charging',
-  'ac-power',
-]);
 
 /** Two tanks, engines or batteries with one number overwrite each other on every screen. */
 export const sameInstanceTwice: Rule = {
@@ -23,7 +12,7 @@ export const sameInstanceTwice: Rule = {
   sources: ['messages-conflicts'],
   check: ({ index, plan }) =>
     doubledSources(index, plan.phase, plan.joins)
-      .filter(({ reading, instance }) => instance !== undefined && toldApartByNumber.has(reading))
+      .filter(({ reading, instance }) => instance !== undefined && numberedReadings.has(reading))
       .map(({ bus, reading, instance, ports }) => ({
         about: [bus, ...ports.map((port) => port.split('.')[0] ?? port)],
         apart: [reading, instance ?? ''],

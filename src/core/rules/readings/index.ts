@@ -1,8 +1,15 @@
 import type { Rule } from '../rule.ts';
 import { aisNamesMissing } from './ais-names-missing.ts';
 import { neededButMissing } from './needed-but-missing.ts';
+import { oneOfTwoLost } from './one-of-two-lost.ts';
 import { referenceUnknown } from './reference-unknown.ts';
 import { trueWindFromGround } from './true-wind-from-ground.ts';
 
 /** The rules of this area. */
-export const readingsRules: readonly Rule[] = [aisNamesMissing, neededButMissing, referenceUnknown, trueWindFromGround];
+export const readingsRules: readonly Rule[] = [
+  aisNamesMissing,
+  neededButMissing,
+  oneOfTwoLost,
+  referenceUnknown,
+  trueWindFromGround,
+];

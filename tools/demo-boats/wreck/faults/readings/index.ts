@@ -1,6 +1,7 @@
 import type { Fault } from '../../fault.ts';
 import { readingsAisNamesMissing } from './ais-names-missing.ts';
 import { readingsNeededButMissing } from './needed-but-missing.ts';
+import { readingsOneOfTwoLost } from './one-of-two-lost.ts';
 import { readingsReferenceUnknown } from './reference-unknown.ts';
 import { readingsTrueWindFromGround } from './true-wind-from-ground.ts';
 
@@ -8,6 +9,7 @@ import { readingsTrueWindFromGround } from './true-wind-from-ground.ts';
 export const readingsFaults: readonly Fault[] = [
   readingsAisNamesMissing,
   readingsNeededButMissing,
+  readingsOneOfTwoLost,
   readingsReferenceUnknown,
   readingsTrueWindFromGround,
 ];
