@@ -29,6 +29,10 @@ describe('each rule', () => {
       const page = join(repository, 'docs/rules', `${id}.md`);
       expect(existsSync(page), 'page').toBe(true);
       expect(readFileSync(page, 'utf8')).toContain(`\`${id}\``);
+      const list = readFileSync(join(repository, 'docs/rules/README.md'), 'utf8');
+      expect(list, 'the list of rules, which npm run rules prints').toContain(
+        `(${id}.md) · ${rule.level}: ${rule.title}`,
+      );
       expect(rule.sources.length).toBeGreaterThan(0);
       for (const key of rule.sources) {
         expect(Object.keys(sources)).toContain(key);

@@ -50,6 +50,7 @@ stage('lint and boundaries', bin('biome'), ['check', '--error-on-warnings', '.']
 stage('nothing unused', bin('knip'), []);
 stage('schema files are current', bin('tsx'), ['tools/schema.ts', '--check']);
 stage('sources page is current', bin('tsx'), ['tools/sources.ts', '--check']);
+stage('rules page is current', bin('tsx'), ['tools/rules.ts', '--check']);
 stage('demo boats are current', bin('tsx'), ['tools/demo-boats/main.ts', '--check']);
 build();
 vitest();
