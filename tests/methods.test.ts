@@ -6,15 +6,18 @@ import { copperOhmPerM } from '../src/core/network/copper-ohm.ts';
 import { solveDc } from '../src/core/network/dc-solve.ts';
 import { lenOf } from '../src/core/network/len-of.ts';
 import { ruleOfThumb } from '../src/core/network/rule-of-thumb.ts';
+import { charsPerSecond, lineLoad } from '../src/core/traffic/line-load.ts';
 import { messageLoadPct } from '../src/core/traffic/message-load.ts';
 import { awgAreaMm2 } from '../src/core/units/awg.ts';
 import { ohmPerMOfPer1000Ft } from '../src/core/units/ohm-per-1000-ft.ts';
 
 const methods = {
   awgAreaMm2,
+  charsPerSecond,
   copperOhmPerM,
   effectiveLength,
   lenOf,
+  lineLoad,
   messageLoadPct,
   ohmPerMOfPer1000Ft,
   ruleOfThumb,

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { lineLimits } from '../facts/line-limits.ts';
 import { charsPerSecond, lineLoad } from './line-load.ts';
 
 test('432 characters a second fill 90 % of 4800 baud and 11.25 % of 38400 (BB-48, computed from the formula)', () => {
@@ -11,6 +12,14 @@ test('four inputs half full at 4800 overflow an output at 4800 and fill a quarte
   const charsPerS = 4 * 0.5 * 480;
   expect(lineLoad({ charsPerS, baud: 4800 }).sharePct).toBeCloseTo(200, 9);
   expect(lineLoad({ charsPerS, baud: 38_400 }).sharePct).toBeCloseTo(25, 9);
+});
+
+test('heading ten times a second and four sentences once a second are more than the 80 % to plan for (MS-78, computed from the formula)', () => {
+  const charsPerS = 10 * 25 + 27 + 33 + 20 + 71;
+  expect(charsPerS).toBe(401);
+  const { sharePct } = lineLoad({ charsPerS, baud: 4800 });
+  expect(sharePct).toBeCloseTo(83.54, 2);
+  expect(sharePct).toBeGreaterThan(lineLimits['nmea0183-load'].value);
 });
 
 test('heading ten times a second alone takes half of a 4800 line or more', () => {
