@@ -6,7 +6,7 @@ import { readingIds } from './reading-ids.ts';
 const named = (entries: readonly { reading: string }[]) => entries.map((entry) => entry.reading);
 
 describe('which readings a message gives', () => {
-  it('lets the offset travel in 128267 and DPT, and not in DBT', () => {
+  it('lets the offset travel in 128267 and DPT, and not in DBT: depth below keel comes from DPT only (MS-84, field lists)', () => {
     expect(readingsOfPgn(128267)).toMatchObject([{ reading: 'depth', withOffset: true }]);
     expect(readingsOfSentence('DPT')).toMatchObject([{ reading: 'depth', withOffset: true }]);
     expect(readingsOfSentence('DBT')).toMatchObject([{ reading: 'depth', reference: 'transducer', withOffset: false }]);
