@@ -61,4 +61,14 @@ describe('the loss of coax', () => {
     expect(1 - 10 ** (-coaxLimits.fortyPercent.value / 10)).toBeCloseTo(0.4, 4);
     expect(10 ** (-coaxLimits.newFaultAbove.value / 10)).toBeCloseTo(0.50119, 5);
   });
+
+  it('25 W come out as 12.53 W after 3 dB, 13.58 W after 2.65 dB (BB-56, computed)', () => {
+    const left = [coaxLimits.newFaultAbove.value, 2.65].map((db) => 25 * 10 ** (-db / 10));
+    expect(left[0]).toBeCloseTo(12.53, 2);
+    expect(left[1]).toBeCloseTo(13.58, 2);
+  });
+
+  it('thin coax of 0.205 dB a metre reaches 14.6 m within 3 dB (BB-57, computed)', () => {
+    expect(coaxLimits.newFaultAbove.value / 0.205).toBeCloseTo(14.6, 1);
+  });
 });

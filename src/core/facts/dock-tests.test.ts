@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bendFactors, leastBend } from './bends.ts';
+import { busLimits } from './bus-limits.ts';
+import { cableGrades } from './cable-grades.ts';
 import { canLevels, meterAlarms } from './can-levels.ts';
 import { busOhm, dockTests, faultSignatures } from './dock-tests.ts';
 
@@ -26,6 +28,13 @@ describe('the tests at the dock', () => {
     expect([200_000, 2_000_000].map((value) => passes(3, value))).toEqual([false, true]);
   });
 
+  it('let the far end lie no further under the feed than the 1.5 V at which the plan warns (practice)', () => {
+    const belowFeed = dockTests.flatMap(({ n, belowFeedMostV }) =>
+      belowFeedMostV === undefined ? [] : [[n, belowFeedMostV]],
+    );
+    expect(belowFeed).toEqual([[4, busLimits['nmea2000-lost-volts-warn'].value]]);
+  });
+
   it('come in their order, first with the power off', () => {
     expect(dockTests.map(({ n }) => n)).toEqual([1, 2, 3, 4, 5, 6, 7]);
     expect(dockTests[0]?.power).toBe('off');
@@ -48,6 +57,29 @@ describe('the resistance between the data wires', () => {
   ])('the sign "%s" is what %i terminators give without nodes (BB-38, 120 / n)', (id, terminators) => {
     const sign = faultSignatures.find((row) => row.id === id);
     expect(sign?.ohm).toBeCloseTo(ohm({ terminators, nodes: 0 }), 9);
+  });
+});
+
+describe('the resistance of the data pair itself', () => {
+  const term = busOhm.terminator.value;
+  const perM = cableGrades.light.dataOhmPerM.value;
+
+  it('makes it 64.27 ohm at the end of 100 m of light cable (BB-35, 120 parallel to 120 + 2 r L)', () => {
+    expect(1 / (1 / term + 1 / (term + 2 * perM * 100))).toBeCloseTo(64.27, 1);
+  });
+
+  it('makes it 61.38 ohm in the middle of 30 m of light cable (BB-36, (120 + r L) / 2)', () => {
+    expect((term + perM * 30) / 2).toBeCloseTo(61.38, 1);
+  });
+
+  it('puts a dead short that reads 1 ohm 5.44 m away on light cable (BB-41, R / 2r)', () => {
+    expect(1 / (2 * perM)).toBeCloseTo(5.44, 2);
+  });
+
+  it('matters no more than two resistors of 5 %: 57 to 63 ohm, which pass (BB-40, computed)', () => {
+    const ends = [0.95, 1.05].map((share) => (share * term) / 2);
+    expect(ends).toEqual([57, 63]);
+    expect(ends.every((value) => passes(1, value))).toBe(true);
   });
 });
 

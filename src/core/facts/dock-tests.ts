@@ -11,6 +11,8 @@ interface DockTest {
   readonly most?: number;
   /** below this it is a fault, between the two a doubt */
   readonly faultBelow?: number;
+  /** how far the reading elsewhere may lie under the one at the feed, V */
+  readonly belowFeedMostV?: number;
   readonly source: SourceKey;
 }
 
@@ -50,6 +52,7 @@ export const dockTests: readonly DockTest[] = [
     unit: 'V',
     least: 9,
     most: 16,
+    belowFeedMostV: 1.5,
     source: 'practice-dock-tests',
   },
   {

@@ -63,6 +63,12 @@ describe('length of a frame', () => {
     expect(unstuffedBits(8) / 250).toBeCloseTo(0.524, 6);
   });
 
+  test('BB-45: a bus carries 1562.5 full frames a second at worst, 1908.4 unstuffed (Microchip DS70074C p 26-21; Davis and others 2007)', () => {
+    expect([unstuffedBits(8), worstBits(8)]).toEqual([131, 160]);
+    expect(250_000 / worstBits(8)).toBeCloseTo(1562.5, 6);
+    expect(250_000 / unstuffedBits(8)).toBeCloseTo(1908.4, 1);
+  });
+
   test.each([
     ['MS-17', 0x09f112cc, 'FF725AFF7FFF7FFD', 141],
     ['MS-18', 0x00000000, '0000000000000000', 150],
