@@ -1,8 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { pgnRows } from './generated/pgns.ts';
 import { fittingSources } from './ledger/fitting-sources.ts';
 import { lineSources } from './ledger/line-sources.ts';
 import { powerSources } from './ledger/power-sources.ts';
+import { pgnInfo } from './pgns.ts';
 import { typicalSheets } from './sheets/index.ts';
 import { sources } from './sources.ts';
 
@@ -42,6 +44,34 @@ describe.each(tables)('the figures of %s', (file) => {
     const names = Object.keys(sources).filter((key) => text.includes(key));
     const figures = text.replace(/\/\*[\s\S]*?\*\/|\/\/.*$/gm, '').match(/(?<![\w'-])\d+(\.\d+)?(?![\w'])/g) ?? [];
     if (figures.some((figure) => Number(figure) > 1)) expect(names).not.toEqual([]);
+  });
+});
+
+describe('the folders inside the facts', () => {
+  it('are the ones checked here one by one, so that no new one escapes', () => {
+    const folders = readdirSync(here, { withFileTypes: true }).filter((entry) => entry.isDirectory());
+    expect(folders.map(({ name }) => name).toSorted()).toEqual(['generated', 'ledger', 'sheets']);
+  });
+
+  it('each row of the generated messages reaches the table that names its source', () => {
+    expect(readdirSync(new URL('generated/', here))).toEqual(['pgns.ts']);
+    const infos = pgnRows.map(([pgn]) => pgnInfo(pgn));
+    expect(infos.filter((info) => info === undefined)).toEqual([]);
+    expect(unsourced(infos, 'generated')).toEqual([]);
+  });
+
+  it('each sheet of a file stands in the one list of sheets, where its source is asked for', async () => {
+    const listed = new Set<unknown>(typicalSheets);
+    const files = readdirSync(new URL('sheets/', here)).filter((name) => /^(?!.*\.test\.).*\.ts$/.test(name));
+    for (const file of files) {
+      const exported: Record<string, unknown> = await import(new URL(`sheets/${file}`, here).pathname);
+      const rows = Object.values(exported).flatMap((value): readonly unknown[] => (Array.isArray(value) ? value : []));
+      const sheets = rows.filter((row) => typeof row === 'object' && row !== null && 'ports' in row);
+      expect(
+        sheets.filter((sheet) => !listed.has(sheet)),
+        file,
+      ).toEqual([]);
+    }
   });
 });
 
