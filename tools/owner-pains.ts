@@ -76,6 +76,7 @@ export const ownerPains: readonly OwnerPain[] = [
       'bus/no-feed',
       'bus/tee-not-allowed-here',
       'bus/terminator-on-a-drop',
+      'bus/terminators-too-many-or-few',
       'bus/too-far-end-to-end',
       'bus/volts-too-low',
     ],

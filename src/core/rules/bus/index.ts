@@ -12,6 +12,7 @@ import { noFeed } from './no-feed.ts';
 import { noLayoutFound } from './no-layout-found.ts';
 import { teeNotAllowedHere } from './tee-not-allowed-here.ts';
 import { terminatorOnADrop } from './terminator-on-a-drop.ts';
+import { terminatorsTooManyOrFew } from './terminators-too-many-or-few.ts';
 import { tooFarEndToEnd } from './too-far-end-to-end.ts';
 import { tooManyDevices } from './too-many-devices.ts';
 import { trunkTooOftenInAWay } from './trunk-too-often-in-a-way.ts';
@@ -32,6 +33,7 @@ export const busRules: readonly Rule[] = [
   noLayoutFound,
   teeNotAllowedHere,
   terminatorOnADrop,
+  terminatorsTooManyOrFew,
   tooFarEndToEnd,
   tooManyDevices,
   trunkTooOftenInAWay,

@@ -12,6 +12,7 @@ import { busNoFeed } from './no-feed.ts';
 import { busNoLayoutFound } from './no-layout-found.ts';
 import { busTeeNotAllowedHere } from './tee-not-allowed-here.ts';
 import { busTerminatorOnADrop } from './terminator-on-a-drop.ts';
+import { busTerminatorsTooManyOrFew } from './terminators-too-many-or-few.ts';
 import { busTooFarEndToEnd } from './too-far-end-to-end.ts';
 import { busTooManyDevices } from './too-many-devices.ts';
 import { busTrunkTooOftenInAWay } from './trunk-too-often-in-a-way.ts';
@@ -32,6 +33,7 @@ export const busFaults: readonly Fault[] = [
   busNoLayoutFound,
   busTeeNotAllowedHere,
   busTerminatorOnADrop,
+  busTerminatorsTooManyOrFew,
   busTooFarEndToEnd,
   busTooManyDevices,
   busTrunkTooOftenInAWay,
