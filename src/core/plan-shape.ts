@@ -68,9 +68,21 @@ export const readingEntrySchema = z.strictObject({
   rests: z.exactOptional(z.enum(['typical', 'manual', 'recording', 'proved'])),
   by: z.array(id),
   backups: z.array(z.array(id)),
+  /** whether any unit had this reading before the refit */
+  seenBefore: z.exactOptional(z.boolean()),
   whyNot: z.exactOptional(z.strictObject({ link: brokenLinkSchema, says: z.string(), cures: z.array(z.string()) })),
 });
 export type ReadingEntry = z.infer<typeof readingEntrySchema>;
+
+/** A reading that a unit had before the refit, and whether any unit (for a screen: any screen) has it when it is done. */
+const seenEntrySchema = z.strictObject({
+  reading: readingSchema,
+  instance: z.exactOptional(z.int()),
+  at: id,
+  by: z.array(id),
+  after: z.boolean(),
+});
+export type SeenEntry = z.infer<typeof seenEntrySchema>;
 
 export const walkStepSchema = z.strictObject({ place: id, via: z.exactOptional(id), tees: z.array(z.string()) });
 
@@ -148,6 +160,7 @@ export const planDraftSchema = z.strictObject({
   phase: z.int(),
   joins: z.array(joinEntrySchema),
   readings: z.array(readingEntrySchema),
+  before: z.array(seenEntrySchema),
   buses: z.array(busEntrySchema),
   lines: z.array(lineEntrySchema),
   gaps: z.array(gapEntrySchema),

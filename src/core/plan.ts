@@ -10,6 +10,7 @@ import { planLines } from './plan-lines.ts';
 import type { Plan, PlanDraft } from './plan-shape.ts';
 import { program } from './program.ts';
 import { arrivals } from './readings/arrivals.ts';
+import { beforeOf, phaseBefore, withSeenBefore } from './readings/before-and-after.ts';
 import { roundPlan } from './round-plan.ts';
 import { rules } from './rules/index.ts';
 import { runRules } from './rules/run-rules.ts';
@@ -26,12 +27,14 @@ export const plan = (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(b
   const problems = layoutProblems(index.boat);
   const lastJoins = joinsOf(index, lastPhase(boat));
   const buses = planBuses({ index, problems, layouts, joins: lastJoins });
+  const before = beforeOf(index, { before: joinsOf(index, phaseBefore), after: lastJoins });
   const draft: PlanDraft = roundPlan({
     boat: boat.name,
     program,
     phase,
     ...planLines({ index, buses, joins: lastJoins }),
-    readings: arrivals(index, phase, joinsOf(index, phase)),
+    readings: withSeenBefore(arrivals(index, phase, joinsOf(index, phase)), before),
+    before,
     buses: buses.map(({ entry }) => entry),
   });
   return { ...draft, findings: runRules(rules, { index, plan: draft }) };

@@ -222,6 +222,10 @@ export const sources = {
     standing: 'computed',
     text: 'The heading message of the bus (127250) has a field that says true or magnetic, and true is magnetic and variation: CANboat PGN database 6.2.0. A sheet cannot say yet which of the two a sensor sends.',
   },
+  'choice-before-and-after': {
+    standing: 'project choice',
+    text: 'The boat before the refit is the file with what leaves still aboard and nothing that comes; screens are computers, displays, instruments, pilot heads, sounders and tablets.',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof sources;

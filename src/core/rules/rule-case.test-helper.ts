@@ -57,6 +57,7 @@ export const findingsOf = (rule: Rule, { boat = aBoat().boat, bus = {}, plan = {
       phase: 1,
       joins: [],
       readings: [],
+      before: [],
       buses: [{ ...soundBus, ...bus }],
       lines: [],
       gaps: [],

@@ -53,6 +53,7 @@ export const aPlan = (over: Partial<Plan> = {}): Plan => ({
   phase: 1,
   joins: [],
   readings: [],
+  before: [],
   buses: [aBus()],
   lines: [],
   gaps: [],

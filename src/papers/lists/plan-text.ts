@@ -3,6 +3,7 @@ import { readingName } from '../../core/facts/reading-words.ts';
 import type { BusEntry, Plan, ReadingEntry } from '../../core/plan-shape.ts';
 import { textLines } from '../../core/units/text-lines.ts';
 import { backboneFigures } from './backbone-figures.ts';
+import { beforeAndAfter } from './before-and-after.ts';
 import { findingsText } from './findings-text.ts';
 import { nextSteps } from './next-steps.ts';
 import { printCount } from './print-figure.ts';
@@ -51,6 +52,18 @@ const needsLines = (boat: Boat, plan: Plan): string[] => {
   ];
 };
 
+const beforeLines = (boat: Boat, plan: Plan): string[] => {
+  if (plan.before.length === 0) return [];
+  const { kept, gained, lost } = beforeAndAfter(boat, plan);
+  const met = `Of the needs that are met, ${kept} ${kept === 1 ? 'was' : 'were'} aboard before and ${gained} ${gained === 1 ? 'is' : 'are'} new.`;
+  const gone = lost.length === 0 ? 'Nothing is lost.' : `${printCount(lost.length, 'reading')} lost:`;
+  return [
+    'BEFORE AND AFTER',
+    ...textLines(`${met} ${gone}`, { width, lead: '' }),
+    ...lost.flatMap((line) => textLines(line, { width, lead: '- ' })),
+  ];
+};
+
 const busLinesOf = (boat: Boat, bus: BusEntry): string[] => {
   const figures = backboneFigures({ boat, bus });
   const widest = Math.max(...figures.map(({ name }) => name.length));
@@ -88,6 +101,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
   [
     boatLines(boat),
     needsLines(boat, plan),
+    beforeLines(boat, plan),
     ...plan.buses.map((bus) => busLinesOf(boat, bus)),
     linesLines(plan),
     ['FINDINGS', findingsText(plan.findings).trimEnd()],

@@ -37,3 +37,18 @@ test('readings are called as in every other paper', () => {
   const [group] = needsGroups({ boat: aBoat().boat, plan: aPlan({ readings }) });
   expect(group?.rows.map((row) => row.what)).toEqual(['AIS targets', 'man overboard', 'alerts']);
 });
+
+test('a reading is marked as new, as before, or lost', () => {
+  const whyNot = { link: { broken: 'no-source' as const }, says: 'Nothing aboard sends it.', cures: [] };
+  const readings = [
+    aReading({ reading: 'depth', seenBefore: true }),
+    aReading({ reading: 'heading', seenBefore: false }),
+    aReading({ reading: 'rudder', seenBefore: true, arrives: false, whyNot }),
+  ];
+  const [group] = needsGroups({ boat: aBoat().boat, plan: aPlan({ readings }) });
+  expect(group?.rows.map((row) => [row.what, row.fact])).toEqual([
+    ['rudder angle', 'lost: Nothing aboard sends it.'],
+    ['depth', 'by typical sheet, as before'],
+    ['heading', 'by typical sheet, new'],
+  ]);
+});

@@ -13,10 +13,18 @@ export interface NeedsGroup {
 
 const restWords = { typical: 'by typical sheet', manual: 'by the manual', recording: 'by recording', proved: 'proved' };
 
+/** How a reading stood before the refit; nothing where the plan does not say. */
+const beforeWords = ({ arrives, seenBefore }: ReadingEntry): string[] => {
+  if (seenBefore === undefined) return [];
+  if (arrives) return [seenBefore ? 'as before' : 'new'];
+  return seenBefore ? ['lost'] : [];
+};
+
 const factOf = (entry: ReadingEntry): string => {
-  if (!entry.arrives) return entry.whyNot?.says ?? 'does not arrive';
+  const before = beforeWords(entry);
+  if (!entry.arrives) return [...before, entry.whyNot?.says ?? 'does not arrive'].join(': ');
   const backups = entry.backups.length === 0 ? [] : [printCount(entry.backups.length, 'backup')];
-  return [...(entry.rests === undefined ? [] : [restWords[entry.rests]]), ...backups].join(', ');
+  return [...(entry.rests === undefined ? [] : [restWords[entry.rests]]), ...backups, ...before].join(', ');
 };
 
 /** The way of a reading lights every unit it passes, from its source to the screen. */
