@@ -21,7 +21,13 @@ test('one message has no interval', () => {
   expect([feed([5]).medianMs(), feed([5]).meanMs()]).toEqual([undefined, undefined]);
 });
 
-test('a long recording gives the median of all of it within a twentieth, and always the same', () => {
+/** Share of the numbers below a value, and share not above it. */
+const ranksOf = (value: number, numbers: readonly number[]): [below: number, upTo: number] => [
+  numbers.filter((one) => one < value).length / numbers.length,
+  numbers.filter((one) => one <= value).length / numbers.length,
+];
+
+test('of a long recording the median stands within a twentieth of the middle of all intervals, and is always the same', () => {
   fc.assert(
     fc.property(fc.integer({ min: 1, max: 1000 }), (seed) => {
       let timeUs = 0;
@@ -30,9 +36,11 @@ test('a long recording gives the median of all of it within a twentieth, and alw
         return timeUs;
       });
       const steps = times.slice(1).map((at, index) => at - (times[index] ?? 0));
-      const exactMs = ([...steps].sort((a, b) => a - b)[5999] ?? 0) / 1000;
       const found = feed(times).medianMs() ?? 0;
-      expect(Math.abs(found - exactMs) / exactMs).toBeLessThan(0.05);
+      // by rank, not by value: among a few values that repeat, the middle may fall into the gap between two
+      const [below, upTo] = ranksOf(found * 1000, steps);
+      expect(below).toBeLessThan(0.55);
+      expect(upTo).toBeGreaterThan(0.45);
       expect(feed(times).medianMs()).toBe(found);
     }),
     { numRuns: 20 },
