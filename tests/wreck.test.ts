@@ -59,6 +59,14 @@ describe('the wreck', () => {
     },
   );
 
+  test('tells the source of every limit in words, never by its key', () => {
+    const told = plan(wholeWreck, new Map()).findings.flatMap(({ limit }) =>
+      limit === undefined ? [] : [limit.source],
+    );
+    expect(told.length).toBeGreaterThan(0);
+    expect(told.filter((source) => Object.hasOwn(sources, source))).toEqual([]);
+  });
+
   test('is the file in examples', () => {
     const file = readFileSync(join(repository, 'examples/wreck/wreck.boat.json'), 'utf8');
     expect(writeBoat(readBoat(file))).toBe(writeBoat(wholeWreck));

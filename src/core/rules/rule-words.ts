@@ -1,5 +1,7 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
 import type { LimitOnBoat } from '../boat/limit-of.ts';
+import type { Figure } from '../facts/figure.ts';
+import { type SourceKey, sources } from '../facts/sources.ts';
 
 /** A length as people read it: two decimals and its unit. */
 export const metres = (lengthM: number): string => `${lengthM.toFixed(2)} m`;
@@ -9,6 +11,16 @@ export const limitPart = ({ value, unit, source }: LimitOnBoat): { value: number
   value,
   unit,
   source,
+});
+
+/** A source as people read it: how far it can be trusted, and what it is. */
+export const sourceWords = (key: SourceKey): string => `${sources[key].standing}: ${sources[key].text}`;
+
+/** The limit part of a finding whose limit no owner sets otherwise. */
+export const figurePart = ({ value, unit, source }: Figure): { value: number; unit: string; source: string } => ({
+  value,
+  unit,
+  source: sourceWords(source),
 });
 
 /** Name of a bus as the owner wrote it. */

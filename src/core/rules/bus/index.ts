@@ -10,6 +10,7 @@ import { inLineUnitLeaves } from './in-line-unit-leaves.ts';
 import { lenNotKnown } from './len-not-known.ts';
 import { noFeed } from './no-feed.ts';
 import { noLayoutFound } from './no-layout-found.ts';
+import { resistanceOutOfRange } from './resistance-out-of-range.ts';
 import { teeNotAllowedHere } from './tee-not-allowed-here.ts';
 import { terminatorOnADrop } from './terminator-on-a-drop.ts';
 import { terminatorsTooManyOrFew } from './terminators-too-many-or-few.ts';
@@ -31,6 +32,7 @@ export const busRules: readonly Rule[] = [
   lenNotKnown,
   noFeed,
   noLayoutFound,
+  resistanceOutOfRange,
   teeNotAllowedHere,
   terminatorOnADrop,
   terminatorsTooManyOrFew,

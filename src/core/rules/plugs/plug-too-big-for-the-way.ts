@@ -2,6 +2,7 @@ import type { BoatIndex } from '../../boat/boat-index.ts';
 import { cableGrades } from '../../facts/cable-grades.ts';
 import type { LineEntry, PlanDraft } from '../../plan-shape.ts';
 import type { Rule } from '../rule.ts';
+import { figurePart } from '../rule-words.ts';
 
 const gradeOf = (plan: PlanDraft, line: LineEntry): keyof typeof cableGrades | undefined =>
   plan.buses.find(({ id }) => [line.from, line.to].some((end) => end === id || end.startsWith(`${id}/`)))?.grade;
@@ -33,7 +34,7 @@ export const plugTooBigForTheWay: Rule = {
           about: [way.id],
           says: `The way from ${words(index, way.ends)} is ${bore.mm} mm wide; ${tight.length === 1 ? 'a bus cable goes' : `${tight.length} bus cables go`} through it whose moulded plug needs ${hole.value} mm.`,
           measured: { value: bore.mm, unit: 'mm' },
-          limit: { value: hole.value, unit: 'mm', source: hole.source },
+          limit: figurePart(hole),
           cure: 'Order cable without a plug at this end and a plug to fit on the spot, or widen the hole.',
         },
       ];

@@ -26,3 +26,8 @@ test('a limit that nothing asks for is a doubt', () => {
   expect(found({ 'nmea2000-one-dorp': { value: 4, reason: 'x' } })).toMatchObject([{ level: 'doubt' }]);
   expect(found({ constructor: { value: 4, reason: 'x' } })).toMatchObject([{ level: 'doubt' }]);
 });
+
+test('a resistance no cable can have is left to the rule that calls it a fault', () => {
+  expect(found({ 'nmea2000-ohm-light': { value: 0.0057, reason: 'handbook' } })).toEqual([]);
+  expect(found({ 'nmea2000-ohm-light': { value: 0.053, reason: 'data sheet' } })).toHaveLength(1);
+});

@@ -1,5 +1,6 @@
 import { lengthMm } from '../../boat/measure.ts';
 import type { Rule } from '../rule.ts';
+import { sourceWords } from '../rule-words.ts';
 
 /** A route cannot be shorter than the straight line between its ends: a place or the length is wrong. */
 export const shorterThanStraight: Rule = {
@@ -20,7 +21,7 @@ export const shorterThanStraight: Rule = {
           about: [way.id],
           says: `The way from ${a.name} to ${b.name} is entered as ${lengthM.toFixed(2)} m, but the straight line between them is ${straightM.toFixed(2)} m. It is counted as the straight line until one of the three is mended.`,
           measured: { value: lengthM, unit: 'm' },
-          limit: { value: straightM, unit: 'm', source: 'geometry' },
+          limit: { value: straightM, unit: 'm', source: sourceWords('geometry') },
           cure: 'Tape the way again, or correct where one of the two places is.',
         },
       ];

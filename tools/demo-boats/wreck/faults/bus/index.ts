@@ -10,6 +10,7 @@ import { busInLineUnitLeaves } from './in-line-unit-leaves.ts';
 import { busLenNotKnown } from './len-not-known.ts';
 import { busNoFeed } from './no-feed.ts';
 import { busNoLayoutFound } from './no-layout-found.ts';
+import { busResistanceOutOfRange } from './resistance-out-of-range.ts';
 import { busTeeNotAllowedHere } from './tee-not-allowed-here.ts';
 import { busTerminatorOnADrop } from './terminator-on-a-drop.ts';
 import { busTerminatorsTooManyOrFew } from './terminators-too-many-or-few.ts';
@@ -31,6 +32,7 @@ export const busFaults: readonly Fault[] = [
   busLenNotKnown,
   busNoFeed,
   busNoLayoutFound,
+  busResistanceOutOfRange,
   busTeeNotAllowedHere,
   busTerminatorOnADrop,
   busTerminatorsTooManyOrFew,
