@@ -78,9 +78,9 @@ export const ownerPains: readonly OwnerPain[] = [
       'bus/terminator-on-a-drop',
       'bus/terminators-too-many-or-few',
       'bus/too-far-end-to-end',
+      'bus/volts-too-high',
       'bus/volts-too-low',
     ],
-    open: 'A supply of too many volts is not looked at: units give their highest volts, the bus does not yet.',
   },
   {
     pain: 'Screens restart with the horn, the starter or the thruster.',

@@ -1,11 +1,15 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
 import { byCodeUnit } from '../boat/ids.ts';
+import { limitOf } from '../boat/limit-of.ts';
 import type { Panel } from '../boat/supply.ts';
 import type { Router } from '../ways/routes.ts';
+import { panelNominalV } from './panel-volts.ts';
+import { panelsUp } from './panels-up.ts';
 
 /**
  * The panel that feeds a bus: the one with a circuit for it, else (proposed) the one with the shortest feed routes to the
- * bus's devices all together, panels on a start battery only where there is no other. Absent on a boat without panels.
+ * bus's devices all together, panels on a start battery or on more volts than a bus stands only where there is no other.
+ * Absent on a boat without panels.
  */
 export const feedPanel = ({
   index,
@@ -26,25 +30,14 @@ export const feedPanel = ({
       const route = router.between({ kind: 'feed', from: panel.place, to: place });
       return sum + (route?.mm ?? unreachedMm);
     }, 0);
-  const ranked = panels.map((panel) => ({ panel, starter: isOnStartBank(index, panel), mm: routesMm(panel) }));
-  ranked.sort((one, other) => Number(one.starter) - Number(other.starter) || one.mm - other.mm);
+  const ranked = panels.map((panel) => ({ panel, unfit: isUnfit(index, panel), mm: routesMm(panel) }));
+  ranked.sort((one, other) => Number(one.unfit) - Number(other.unfit) || one.mm - other.mm);
   return ranked[0]?.panel;
 };
 
 /** Longer than any route, so that a panel which reaches fewer devices comes last. */
 const unreachedMm = 1_000_000_000;
 
-/** What a panel hangs on, nearest first, up to the bank or the converter. */
-export const panelsUp = (index: BoatIndex, panel: Panel): { panels: readonly Panel[]; source: string } => {
-  const panels = [panel];
-  let above = panel.from;
-  for (let next = index.panels.get(above); next !== undefined && !panels.includes(next); ) {
-    panels.push(next);
-    above = next.from;
-    next = index.panels.get(above);
-  }
-  return { panels, source: above };
-};
-
-const isOnStartBank = (index: BoatIndex, panel: Panel): boolean =>
-  index.banks.get(panelsUp(index, panel).source)?.for === 'start';
+const isUnfit = (index: BoatIndex, panel: Panel): boolean =>
+  index.banks.get(panelsUp(index, panel).source)?.for === 'start' ||
+  panelNominalV(index, panel) > limitOf(index.boat, 'nmea2000-device-volts-most').value;

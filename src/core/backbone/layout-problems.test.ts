@@ -130,6 +130,19 @@ test('a bus that no circuit feeds is fed from the nearest panel, not from one on
   expect(problemOf(unfed).feed.reach.find(({ place }) => place === 'locker')?.mm).toBe(500);
 });
 
+test('a bus that no circuit feeds is not fed from a nearer panel of 24 V, which would destroy its units', () => {
+  const boat = aBoat().change((draft) => {
+    const [main] = draft.supply.panels;
+    const [house] = draft.supply.banks;
+    if (main === undefined || house === undefined) return;
+    main.circuits = [];
+    main.place = 'stern-rail';
+    draft.supply.banks.push({ ...house, id: 'windlass', nominalV: 24, lowestV: 23 });
+    draft.supply.panels.push({ id: 'high-panel', place: 'locker', from: 'windlass', circuits: [] });
+  });
+  expect(problemOf(boat).feed.mv).toBeLessThan(12_000);
+});
+
 test('a boat without a panel has a problem whose feed reaches nothing', () => {
   const bare = aBoat().with({ supply: { banks: [], panels: [], dcdc: [] } });
   expect(problemOf(bare).feed).toMatchObject({ mv: 0, reach: [] });

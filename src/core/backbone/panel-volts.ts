@@ -3,7 +3,7 @@ import { lengthMm } from '../boat/measure.ts';
 import type { Panel } from '../boat/supply.ts';
 import { supplyDefaults } from '../facts/defaults.ts';
 import { copperOhmPerM } from '../network/copper-ohm.ts';
-import { panelsUp } from './feed-panel.ts';
+import { panelsUp } from './panels-up.ts';
 
 /**
  * Volts at a panel with the bank at its lowest, in whole millivolts rounded down: V = V_source - sum of the feeders' drops.

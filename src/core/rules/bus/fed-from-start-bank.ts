@@ -1,4 +1,4 @@
-import { panelsUp } from '../../backbone/feed-panel.ts';
+import { panelsUp } from '../../backbone/panels-up.ts';
 import type { Rule } from '../rule.ts';
 import { busName } from '../rule-words.ts';
 

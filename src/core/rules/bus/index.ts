@@ -17,6 +17,7 @@ import { terminatorsTooManyOrFew } from './terminators-too-many-or-few.ts';
 import { tooFarEndToEnd } from './too-far-end-to-end.ts';
 import { tooManyDevices } from './too-many-devices.ts';
 import { trunkTooOftenInAWay } from './trunk-too-often-in-a-way.ts';
+import { voltsTooHigh } from './volts-too-high.ts';
 import { voltsTooLow } from './volts-too-low.ts';
 
 /** The rules of this area. */
@@ -39,5 +40,6 @@ export const busRules: readonly Rule[] = [
   tooFarEndToEnd,
   tooManyDevices,
   trunkTooOftenInAWay,
+  voltsTooHigh,
   voltsTooLow,
 ];

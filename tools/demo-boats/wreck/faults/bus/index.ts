@@ -17,6 +17,7 @@ import { busTerminatorsTooManyOrFew } from './terminators-too-many-or-few.ts';
 import { busTooFarEndToEnd } from './too-far-end-to-end.ts';
 import { busTooManyDevices } from './too-many-devices.ts';
 import { busTrunkTooOftenInAWay } from './trunk-too-often-in-a-way.ts';
+import { busVoltsTooHigh } from './volts-too-high.ts';
 import { busVoltsTooLow } from './volts-too-low.ts';
 
 /** The faults of this area, one a rule. */
@@ -39,5 +40,6 @@ export const busFaults: readonly Fault[] = [
   busTooFarEndToEnd,
   busTooManyDevices,
   busTrunkTooOftenInAWay,
+  busVoltsTooHigh,
   busVoltsTooLow,
 ];
