@@ -70,6 +70,7 @@ export const ownerPains: readonly OwnerPain[] = [
   {
     pain: 'The bus is wrongly built: long drops, strings of tees, two supplies joined, 24 V, no terminator.',
     rules: [
+      'bus/cable-left-on-the-bus',
       'bus/drop-too-long',
       'bus/drops-too-long-together',
       'bus/fed-twice',

@@ -1,4 +1,5 @@
 import type { Rule } from '../rule.ts';
+import { cableLeftOnTheBus } from './cable-left-on-the-bus.ts';
 import { deviceDrawsTooMuch } from './device-draws-too-much.ts';
 import { dropTooLong } from './drop-too-long.ts';
 import { dropsTooLongTogether } from './drops-too-long-together.ts';
@@ -22,6 +23,7 @@ import { voltsTooLow } from './volts-too-low.ts';
 
 /** The rules of this area. */
 export const busRules: readonly Rule[] = [
+  cableLeftOnTheBus,
   deviceDrawsTooMuch,
   dropTooLong,
   dropsTooLongTogether,

@@ -1,4 +1,5 @@
 import type { Fault } from '../../fault.ts';
+import { busCableLeftOnTheBus } from './cable-left-on-the-bus.ts';
 import { busDeviceDrawsTooMuch } from './device-draws-too-much.ts';
 import { busDropTooLong } from './drop-too-long.ts';
 import { busDropsTooLongTogether } from './drops-too-long-together.ts';
@@ -22,6 +23,7 @@ import { busVoltsTooLow } from './volts-too-low.ts';
 
 /** The faults of this area, one a rule. */
 export const busFaults: readonly Fault[] = [
+  busCableLeftOnTheBus,
   busDeviceDrawsTooMuch,
   busDropTooLong,
   busDropsTooLongTogether,
