@@ -1,7 +1,8 @@
 import type { Rule } from '../rule.ts';
 import { inputLeadsNowhere } from './input-leads-nowhere.ts';
+import { languagesDiffer } from './languages-differ.ts';
 import { messagesGoRound } from './messages-go-round.ts';
 import { outputOverflows } from './output-overflows.ts';
 
 /** The rules of this area. */
-export const convertersRules: readonly Rule[] = [inputLeadsNowhere, messagesGoRound, outputOverflows];
+export const convertersRules: readonly Rule[] = [inputLeadsNowhere, languagesDiffer, messagesGoRound, outputOverflows];

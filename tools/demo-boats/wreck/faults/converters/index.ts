@@ -1,11 +1,13 @@
 import type { Fault } from '../../fault.ts';
 import { convertersInputLeadsNowhere } from './input-leads-nowhere.ts';
+import { convertersLanguagesDiffer } from './languages-differ.ts';
 import { convertersMessagesGoRound } from './messages-go-round.ts';
 import { convertersOutputOverflows } from './output-overflows.ts';
 
 /** The faults of this area, one a rule. */
 export const convertersFaults: readonly Fault[] = [
   convertersInputLeadsNowhere,
+  convertersLanguagesDiffer,
   convertersMessagesGoRound,
   convertersOutputOverflows,
 ];
