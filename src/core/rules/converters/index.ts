@@ -3,6 +3,13 @@ import { inputLeadsNowhere } from './input-leads-nowhere.ts';
 import { languagesDiffer } from './languages-differ.ts';
 import { messagesGoRound } from './messages-go-round.ts';
 import { outputOverflows } from './output-overflows.ts';
+import { singleWireAsBus } from './single-wire-as-bus.ts';
 
 /** The rules of this area. */
-export const convertersRules: readonly Rule[] = [inputLeadsNowhere, languagesDiffer, messagesGoRound, outputOverflows];
+export const convertersRules: readonly Rule[] = [
+  inputLeadsNowhere,
+  languagesDiffer,
+  messagesGoRound,
+  outputOverflows,
+  singleWireAsBus,
+];

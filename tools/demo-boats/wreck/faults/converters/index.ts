@@ -3,6 +3,7 @@ import { convertersInputLeadsNowhere } from './input-leads-nowhere.ts';
 import { convertersLanguagesDiffer } from './languages-differ.ts';
 import { convertersMessagesGoRound } from './messages-go-round.ts';
 import { convertersOutputOverflows } from './output-overflows.ts';
+import { convertersSingleWireAsBus } from './single-wire-as-bus.ts';
 
 /** The faults of this area, one a rule. */
 export const convertersFaults: readonly Fault[] = [
@@ -10,4 +11,5 @@ export const convertersFaults: readonly Fault[] = [
   convertersLanguagesDiffer,
   convertersMessagesGoRound,
   convertersOutputOverflows,
+  convertersSingleWireAsBus,
 ];
