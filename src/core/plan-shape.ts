@@ -44,8 +44,13 @@ export const brokenLinkSchema = z.strictObject({
   broken: z.enum([
     'no-source',
     'source-not-aboard',
+    'source-leaves',
+    'comes-later',
     'not-joined',
     'dialect-differs',
+    'generation-unknown',
+    'line-differs',
+    'direction-differs',
     'baud-differs',
     'not-heard',
     'not-carried',
