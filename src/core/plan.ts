@@ -11,6 +11,7 @@ import type { Plan, PlanDraft } from './plan-shape.ts';
 import { program } from './program.ts';
 import { arrivals } from './readings/arrivals.ts';
 import { beforeOf, phaseBefore, withSeenBefore } from './readings/before-and-after.ts';
+import { refitOf } from './readings/refit.ts';
 import { roundPlan } from './round-plan.ts';
 import { rules } from './rules/index.ts';
 import { runRules } from './rules/run-rules.ts';
@@ -25,6 +26,7 @@ import { runRules } from './rules/run-rules.ts';
 export const plan = (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
   const index = indexBoat(canonicalBoat(boat));
   const problems = layoutProblems(index.boat);
+  const refit = refitOf(index, (at) => joinsOf(index, at));
   const lastJoins = joinsOf(index, lastPhase(boat));
   const buses = planBuses({ index, problems, layouts, joins: lastJoins });
   const before = beforeOf(index, { before: joinsOf(index, phaseBefore), after: lastJoins });
@@ -33,7 +35,7 @@ export const plan = (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(b
     program,
     phase,
     ...planLines({ index, buses, joins: lastJoins }),
-    readings: withSeenBefore(arrivals(index, phase, joinsOf(index, phase)), before),
+    readings: withSeenBefore(arrivals(refit, phase), before),
     before,
     buses: buses.map(({ entry }) => entry),
   });

@@ -3,10 +3,12 @@ import { indexBoat } from '../../src/core/boat/boat-index.ts';
 import { joinsOf } from '../../src/core/joins/joins-of.ts';
 import type { ReadingEntry } from '../../src/core/plan-shape.ts';
 import { arrivals } from '../../src/core/readings/arrivals.ts';
+import { refitOf } from '../../src/core/readings/refit.ts';
 import { bonxie } from './bonxie.ts';
 
 const index = indexBoat(bonxie());
-const inPhase = (phase: number): ReadingEntry[] => arrivals(index, phase, joinsOf(index, phase));
+const refit = refitOf(index, (phase) => joinsOf(index, phase));
+const inPhase = (phase: number): ReadingEntry[] => arrivals(refit, phase);
 const missing = (phase: number): string[] =>
   inPhase(phase)
     .filter((entry) => !entry.arrives)
@@ -25,6 +27,14 @@ describe("Bonxie's readings", () => {
       'sonar-picture at mfd-wh-1',
       'switching at ship-wh',
     ]);
+  });
+
+  test('and each of them is said to come with the units that come then, not to break at one that is aboard', () => {
+    const away = inPhase(1).filter((entry) => !entry.arrives);
+    expect(away.map(({ whyNot }) => whyNot?.link.broken)).toEqual(away.map(() => 'comes-later'));
+    expect(away.find(({ reading }) => reading === 'sonar-picture')?.whyNot).toMatchObject({
+      says: 'forward-looking sonar module, which brings it, comes aboard in phase 2.',
+    });
   });
 
   test('in the second phase all 102 arrive', () => {
@@ -58,6 +68,11 @@ describe("Bonxie's readings", () => {
       ...boat,
       needs: [{ reading: 'battery', instance: 0, at: 'mfd-aft', must: false }],
     });
-    expect(arrivals(curious, 2, joinsOf(curious, 2)).map(({ arrives }) => arrives)).toEqual([false]);
+    expect(
+      arrivals(
+        refitOf(curious, (phase) => joinsOf(curious, phase)),
+        2,
+      ).map(({ arrives }) => arrives),
+    ).toEqual([false]);
   });
 });

@@ -3,10 +3,15 @@ import { indexBoat } from '../../src/core/boat/boat-index.ts';
 import { joinsOf } from '../../src/core/joins/joins-of.ts';
 import type { ReadingEntry } from '../../src/core/plan-shape.ts';
 import { arrivals } from '../../src/core/readings/arrivals.ts';
+import { refitOf } from '../../src/core/readings/refit.ts';
 import { gannet } from './gannet.ts';
 
 const index = indexBoat(gannet());
-const entries = arrivals(index, 1, joinsOf(index, 1));
+const joins = joinsOf(index, 1);
+const entries = arrivals(
+  refitOf(index, () => joins),
+  1,
+);
 
 const wayOf = (reading: string, at: string, instance?: number): string | undefined =>
   entries
@@ -55,18 +60,24 @@ describe("Gannet's readings", () => {
 
   test('the only heading on the bus is that of the new sensor: without it the displays have none', () => {
     const without = indexBoat({ ...gannet(), kit: gannet().kit.filter((unit) => unit.id !== 'heading') });
-    const joins = joinsOf(without, 1).map((join) => ({
+    const left = joinsOf(without, 1).map((join) => ({
       ...join,
       members: join.members.filter((m) => m.kit !== 'heading'),
     }));
-    const lost = arrivals(without, 1, joins).filter((entry) => !entry.arrives);
+    const lost = arrivals(
+      refitOf(without, () => left),
+      1,
+    ).filter((entry) => !entry.arrives);
     expect(new Set(lost.map((entry) => entry.reading))).toEqual(new Set(['heading']));
     expect(lost).toHaveLength(3);
   });
 
   test('with the bus dead the flybridge display still has a position and the depth', () => {
-    const joins = joinsOf(index, 1).filter((join) => join.id !== 'on-nav');
-    const left = arrivals(index, 1, joins).filter((entry) => entry.arrives && entry.at === 'mfd-fly');
+    const others = joins.filter((join) => join.id !== 'on-nav');
+    const left = arrivals(
+      refitOf(index, () => others),
+      1,
+    ).filter((entry) => entry.arrives && entry.at === 'mfd-fly');
     expect(left.map((entry) => entry.reading)).toEqual(expect.arrayContaining(['position', 'depth', 'radar-picture']));
   });
 });

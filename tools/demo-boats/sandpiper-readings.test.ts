@@ -5,10 +5,12 @@ import { sampleSentences } from '../../src/core/facts/sample-sentences.ts';
 import { joinsOf } from '../../src/core/joins/joins-of.ts';
 import type { ReadingEntry } from '../../src/core/plan-shape.ts';
 import { arrivals } from '../../src/core/readings/arrivals.ts';
+import { refitOf } from '../../src/core/readings/refit.ts';
 import { sandpiper } from './sandpiper.ts';
 
 const index = indexBoat(sandpiper());
-const inPhase = (phase: number): ReadingEntry[] => arrivals(index, phase, joinsOf(index, phase));
+const refit = refitOf(index, (phase) => joinsOf(index, phase));
+const inPhase = (phase: number): ReadingEntry[] => arrivals(refit, phase);
 const named = ({ reading, at }: ReadingEntry): string => `${reading} at ${at}`;
 const missing = (phase: number): string[] =>
   inPhase(phase)
@@ -22,6 +24,14 @@ const wayOf = (phase: number, reading: string, at: string): string | undefined =
 describe("Sandpiper's readings", () => {
   test('in the first phase everything arrives but the ships and the heading, whose units come next winter', () => {
     expect(missing(1)).toEqual(['ais-targets at plotter', 'heading at plotter']);
+  });
+
+  test('and both are said to come with their units, not to break at the masthead antenna', () => {
+    const away = inPhase(1).filter((entry) => !entry.arrives);
+    expect(away.map(({ reading, whyNot }) => [reading, whyNot?.link])).toEqual([
+      ['ais-targets', { broken: 'comes-later', from: 'ais-whip.rf', to: 'ais.vhf-rf' }],
+      ['heading', { broken: 'comes-later', from: 'heading.n2k', to: 'plotter.n2k' }],
+    ]);
   });
 
   test('in the second phase all 23 arrive', () => {
@@ -55,7 +65,10 @@ describe("Sandpiper's readings", () => {
       ...boat,
       joins: boat.joins.filter(({ id }) => id !== 'lead-log'),
     });
-    const entries = arrivals(without, 2, joinsOf(without, 2));
+    const entries = arrivals(
+      refitOf(without, (phase) => joinsOf(without, phase)),
+      2,
+    );
     expect(entries.filter((entry) => !entry.arrives).map(named)).toContain('wind-true at plotter');
   });
 

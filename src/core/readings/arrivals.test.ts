@@ -142,8 +142,8 @@ describe('a reading arrives', () => {
     });
     expect(one(sketch({ fate: 'comes', phase: 2 }), 2)?.arrives).toBe(true);
     expect(one(sketch({ fate: 'comes', phase: 2 }), 1)?.whyNot).toMatchObject({
-      link: { broken: 'source-not-aboard', from: 'sounder.out' },
-      says: 'Nothing aboard sends depth: sounder, which does, comes aboard in phase 2.',
+      link: { broken: 'comes-later', from: 'sounder.out', to: 'conv.in' },
+      says: 'sounder, which brings it, comes aboard in phase 2.',
     });
     expect(one(sketch({ fate: 'goes' }), 1)?.whyNot?.says).toContain('has left the boat');
   });

@@ -1,9 +1,9 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
 import type { Need } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
-import type { ReadingEntry, StandingJoin } from '../plan-shape.ts';
-import { portNetworkOf } from './port-network.ts';
-import { type Reaches, reachesOf } from './reaches.ts';
+import type { ReadingEntry } from '../plan-shape.ts';
+import type { Reaches } from './reaches.ts';
+import type { Refit } from './refit.ts';
 import { type WayIn, waysInto } from './ways-in.ts';
 import { whyNotOf } from './why-not.ts';
 
@@ -26,14 +26,20 @@ const restsOn = (index: BoatIndex, way: WayIn): (typeof trust)[number] => {
   return trust[Math.min(...ranks)] ?? 'typical';
 };
 
-const entryOf = (reaches: Reaches, need: Need): ReadingEntry => {
-  const { index } = reaches.network;
+const entryOf = (refit: Refit, reaches: Reaches, need: Need): ReadingEntry => {
   const { reading, instance, at, must } = need;
   const named = { reading, ...(instance === undefined ? {} : { instance }), at, must };
   const ways = waysInto(reaches, need);
   const [by] = ways;
-  if (by === undefined) return { ...named, arrives: false, by: [], backups: [], whyNot: whyNotOf(reaches, need) };
-  return { ...named, arrives: true, rests: restsOn(index, by), by: [...by.ports], backups: backupsOf(by, ways, at) };
+  if (by === undefined)
+    return { ...named, arrives: false, by: [], backups: [], whyNot: whyNotOf(refit, reaches, need) };
+  return {
+    ...named,
+    arrives: true,
+    rests: restsOn(refit.index, by),
+    by: [...by.ports],
+    backups: backupsOf(by, ways, at),
+  };
 };
 
 const orderOf = (need: Need): string =>
@@ -48,13 +54,12 @@ const inOrder = (a: Need, b: Need): number =>
 /**
  * Whether each reading that is needed gets to its screen in a phase, by which ports, what else could bring it, and
  * where it breaks if it does not. Needs at units that are not aboard then are left out.
- * `joins` are those that stand in that phase. Pure; sorted by reading, instance, screen.
+ * Pure; sorted by reading, instance, screen.
  */
-export const arrivals = (index: BoatIndex, phase: number, joins: readonly StandingJoin[]): ReadingEntry[] => {
-  const network = portNetworkOf(index, phase, joins);
-  const reaches = reachesOf(network);
-  return index.boat.needs
-    .filter((need) => network.nodesOf.has(need.at))
+export const arrivals = (refit: Refit, phase: number): ReadingEntry[] => {
+  const reaches = refit.reachesIn(phase);
+  return refit.index.boat.needs
+    .filter((need) => reaches.network.nodesOf.has(need.at))
     .sort(inOrder)
-    .map((need) => entryOf(reaches, need));
+    .map((need) => entryOf(refit, reaches, need));
 };

@@ -6,6 +6,7 @@ import type { ReadingId } from '../facts/reading-ids.ts';
 import { joinsOf } from '../joins/joins-of.ts';
 import type { ReadingEntry } from '../plan-shape.ts';
 import { arrivals } from './arrivals.ts';
+import { refitOf } from './refit.ts';
 
 /** One port in short: a PGN, a sentence or a bare reading for each thing it sends or hears. */
 export interface PortSketch {
@@ -104,7 +105,10 @@ export const wired = (sketch: Sketch): Boat =>
 /** What arrives on a boat in a phase, with the joins of its file. */
 export const arriving = (boat: Boat, phase = 1): ReadingEntry[] => {
   const index = indexBoat(boat);
-  return arrivals(index, phase, joinsOf(index, phase));
+  return arrivals(
+    refitOf(index, (at) => joinsOf(index, at)),
+    phase,
+  );
 };
 
 export const need = (reading: ReadingId, at: string, more: Partial<Need> = {}): Need => ({

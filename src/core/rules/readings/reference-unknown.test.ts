@@ -5,6 +5,7 @@ import type { Need } from '../../boat/boat-schema.ts';
 import type { Sends } from '../../boat/sheet.ts';
 import { joinsOf } from '../../joins/joins-of.ts';
 import { arrivals } from '../../readings/arrivals.ts';
+import { refitOf } from '../../readings/refit.ts';
 import { findingsOf } from '../rule-case.test-helper.ts';
 import { referenceUnknown } from './reference-unknown.ts';
 
@@ -66,6 +67,11 @@ test('what the screen itself asks for counts like a need', () => {
 test('a heading that does not arrive is left to the rule for what is missing', () => {
   const boat = aBoat().with({ needs: [{ reading: 'heading', at: 'radio', must: true, reference: 'true' }] }).boat;
   const index = indexBoat(boat);
-  expect(arrivals(index, 1, joinsOf(index, 1)).map(({ arrives }) => arrives)).toEqual([false]);
+  expect(
+    arrivals(
+      refitOf(index, (phase) => joinsOf(index, phase)),
+      1,
+    ).map(({ arrives }) => arrives),
+  ).toEqual([false]);
   expect(findingsOf(referenceUnknown, { boat })).toEqual([]);
 });
