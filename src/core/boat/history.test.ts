@@ -11,11 +11,39 @@ const full = aFullBoat();
 const unit = fc.constantFrom(...full.kit.map((entry) => entry.id), 'nobody');
 const reading = fc.constantFrom('heading', 'position', 'depth', 'engine');
 const optional = <Value>(arbitrary: fc.Arbitrary<Value>) => fc.option(arbitrary, { nil: undefined });
+const port = fc.constantFrom(
+  ...full.kit.flatMap((entry) =>
+    (full.sheets.find((sheet) => sheet.id === entry.sheet)?.ports ?? []).map(({ id }) => `${entry.id}.${id}`),
+  ),
+  'gnss.nothing',
+);
 const finding = fc.constantFrom('needs/missing depth', 'ways/assumed helm-mast', 'power/drop display');
 
 const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
   'accept-finding': fc.record({ finding, reason: fc.constantFrom('Seen.', 'Known.') }),
   'add-need': fc.record({ reading, at: unit, must: fc.boolean(), instance: optional(fc.nat(2)) }),
+  'add-unit': fc.record({
+    id: fc.constantFrom('new-wind', 'gnss', 'second-gnss'),
+    name: fc.constant('A new one'),
+    sheet: fc.constantFrom('wind-sensor-bus', 'gnss-antenna-bus', ...full.sheets.map((entry) => entry.id), 'no-sheet'),
+    fate: fc.constant('comes'),
+    place: fc.constantFrom(...full.places.map((entry) => entry.id), 'nowhere'),
+  }),
+  'change-need': fc.record({ reading, at: unit, must: fc.boolean(), everyMs: fc.constantFrom(100, 1000) }),
+  'change-sheet': fc.record({
+    unit,
+    path: fc.constantFrom('ports.n2k.len', 'ports.n2k.baud', 'nothing.here'),
+    value: fc.constantFrom(1, 2, 'three'),
+    how: fc.constantFrom('manual', 'seen'),
+  }),
+  'confirm-join': fc.record({
+    join: fc.constantFrom(...full.joins.map((entry) => entry.id), 'no-join'),
+    by: fc.constant('the yard'),
+    source: fc.constant('its manual'),
+    version: fc.constant('2'),
+  }),
+  'join-bus': fc.record({ port, bus: fc.constantFrom(...full.buses.map((entry) => entry.id), 'no-bus') }),
+  'join-ports': fc.record({ from: port, to: port }),
   'move-unit': fc.record({ unit, place: fc.constantFrom(...full.places.map((entry) => entry.id)) }),
   'remove-need': fc.record({ reading, at: unit, instance: optional(fc.nat(2)) }),
   'remove-unit': fc.record({ unit: fc.constantFrom('nobody', 'radio', 'gnss') }),
@@ -25,6 +53,7 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
     fate: fc.constantFrom('stays', 'goes', 'comes'),
     phase: optional(fc.integer({ min: 1, max: 3 })),
   }),
+  'set-instance': fc.record({ port, reading, instance: fc.nat(3) }),
   'tape-length': fc.record({
     way: fc.constantFrom(...full.ways.map((entry) => entry.id)),
     length: fc.record({ valueM: fc.integer({ min: 1, max: 9 }), how: fc.constantFrom('taped', 'guessed') }),

@@ -1,6 +1,7 @@
 import { apply, create, type Patches } from 'mutative';
 import type { Boat } from './boat-schema.ts';
 import { type EditId, type EditParams, edits } from './edits/index.ts';
+import { refuseBroken } from './edits/refuse-broken.ts';
 
 /** One edit that was made, with what leads forth and back. */
 interface Step {
@@ -28,6 +29,7 @@ export const applyEdit = <Id extends EditId>(history: History, id: Id, params: E
   const { title, change } = edits[id].ready(params);
   const [boat, forth, back] = create(history.boat, (draft) => change(draft), { enablePatches: true });
   if (forth.length === 0) return history;
+  refuseBroken(boat);
   return { boat, done: [...history.done, { title, forth, back }], undone: [] };
 };
 

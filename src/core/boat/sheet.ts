@@ -190,6 +190,7 @@ export const changeSchema = z.strictObject({
   path: z
     .string()
     .regex(/^[a-zA-Z0-9-]+(\.[a-zA-Z0-9-]+)*$/, 'A path is names joined by dots, for example ports.n2k.len.'),
-  value: z.exactOptional(z.json()),
+  // reason: any JSON; a type that holds itself is too deep for the compiler where a whole boat is drafted
+  value: z.exactOptional(z.json() as z.ZodType<unknown>),
   how: z.enum(['manual', 'recording', 'seen']),
 });

@@ -1,29 +1,6 @@
 import type { BoatProblem } from '../boat-problem.ts';
 import type { Boat } from '../boat-schema.ts';
-import type { FilePath } from '../place-in-file.ts';
-
-interface Named {
-  readonly id: string;
-  readonly what: string;
-  readonly path: FilePath;
-}
-
-const namedIn = (list: readonly { readonly id: string }[], what: string, path: FilePath): Named[] =>
-  list.map((entry, at) => ({ id: entry.id, what, path: [...path, at] }));
-
-const everyId = ({ places, ways, cables, sheets, kit, buses, joins, supply }: Boat): Named[] => [
-  ...namedIn(places, 'a place', ['places']),
-  ...namedIn(ways, 'a way', ['ways']),
-  ...namedIn(cables, 'a cable', ['cables']),
-  ...namedIn(sheets, 'a sheet', ['sheets']),
-  ...namedIn(kit, 'a unit', ['kit']),
-  ...namedIn(buses, 'a bus', ['buses']),
-  ...namedIn(joins, 'a join', ['joins']),
-  ...namedIn(supply.banks, 'a bank', ['supply', 'banks']),
-  ...namedIn(supply.panels, 'a panel', ['supply', 'panels']),
-  ...supply.panels.flatMap((panel, at) => namedIn(panel.circuits, 'a circuit', ['supply', 'panels', at, 'circuits'])),
-  ...namedIn(supply.dcdc, 'a DC converter', ['supply', 'dcdc']),
-];
+import { everyId, type Named } from '../every-id.ts';
 
 /** Ids given twice anywhere in the file, whatever they name. */
 export const checkIds = (boat: Boat): BoatProblem[] => {

@@ -6,6 +6,7 @@ import { inPlace } from '../in-place.ts';
 import { placeInFile } from '../place-in-file.ts';
 import { schemaProblems } from '../schema-problems.ts';
 import { UserError } from '../user-error.ts';
+import { refuseBroken } from './refuse-broken.ts';
 
 /** One edit with its parameters checked: what it does as a sentence, and the change itself. */
 export interface ReadyEdit {
@@ -54,5 +55,10 @@ export const defineEdit = <Schema extends z.ZodType>({
     const params = checkedParams(id, schema, given);
     return { title: title(params), change: (boat) => change(boat, params) };
   };
-  return { id, params: schema, title, ready, apply: (boat, params) => inPlace(boat, ready(params).change) };
+  const apply = (boat: Boat, params: unknown): Boat => {
+    const changed = inPlace(boat, ready(params).change);
+    refuseBroken(changed);
+    return changed;
+  };
+  return { id, params: schema, title, ready, apply };
 };

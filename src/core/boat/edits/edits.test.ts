@@ -89,6 +89,92 @@ test('a bus keeps its join when one of its units is taken out', () => {
   expect(boat.joins[0]?.members.map((member) => member.kit)).toEqual(['compass', 'converter', 'display']);
 });
 
+test('a unit by a typical sheet brings the sheet into the file, once', () => {
+  const wind = {
+    id: 'wind',
+    name: 'Wind sensor',
+    sheet: 'wind-sensor-bus',
+    fate: 'comes',
+    place: 'mast-base',
+  } as const;
+  const one = edits['add-unit'].apply(tern, wind);
+  const two = edits['add-unit'].apply(one, { ...wind, id: 'second-wind' });
+  expect(two.kit.slice(-2).map((unit) => unit.id)).toEqual(['wind', 'second-wind']);
+  expect(two.sheets.filter((sheet) => sheet.id === 'wind-sensor-bus')).toHaveLength(1);
+  expect(refusalOf('add-unit', wind, one)?.says).toBe(
+    '"wind" is the id of a unit twice; an id names one thing in the whole file.',
+  );
+});
+
+test('a port put on a backbone joins those that are on it, and makes the first join where there is none', () => {
+  const out = aBoat().change((boat) => {
+    boat.joins[0]?.members.pop();
+  }).boat;
+  expect(edits['join-bus'].apply(out, { port: 'gnss.n2k', bus: 'nav' })).toEqual(tern);
+  const bare = aBoat().with({ joins: [] }).boat;
+  expect(edits['join-bus'].apply(bare, { port: 'gnss.n2k', bus: 'nav' }).joins).toEqual([
+    {
+      id: 'nav-join',
+      kind: 'nmea2000',
+      bus: 'nav',
+      members: [{ kit: 'gnss', port: 'n2k', as: 'both' }],
+      hold: 'fixed',
+    },
+  ]);
+  expect(refusalOf('join-bus', { port: 'radio.gps-in', bus: 'nav' })?.says).toBe(
+    'The join "nav-join" is nmea2000, and the port "radio.gps-in" is nmea0183.',
+  );
+});
+
+test('a second listener is added to the join its talker speaks in', () => {
+  const second = aBoat().add({
+    kit: [{ id: 'radio-aft', name: 'Radio aft', sheet: 'fixed-radio', fate: 'stays', place: 'helm' }],
+  }).boat;
+  const boat = edits['join-ports'].apply(second, { from: 'converter.out', to: 'radio-aft.gps-in' });
+  expect(boat.joins).toHaveLength(2);
+  expect(boat.joins[1]?.members.map(({ kit, as }) => [kit, as])).toEqual([
+    ['converter', 'talk'],
+    ['radio', 'listen'],
+    ['radio-aft', 'listen'],
+  ]);
+  const first = edits['join-ports'].apply(aBoat().change((draft) => draft.joins.pop()).boat, {
+    from: 'converter.out',
+    to: 'radio.gps-in',
+  });
+  expect(first.joins[1]?.id).toBe('converter-to-radio');
+  expect(refusalOf('join-ports', { from: 'gnss.n2k', to: 'radio.gps-in' })?.says).toBe(
+    'gnss.n2k is nmea2000 and radio.gps-in is nmea0183; they cannot be wired to each other.',
+  );
+});
+
+test('a change of a sheet is for one unit, and a later one takes its place', () => {
+  const path = 'ports.gps-in.baud';
+  const once = edits['change-sheet'].apply(tern, { unit: 'radio', path, value: 38400, how: 'seen' });
+  const twice = edits['change-sheet'].apply(once, { unit: 'radio', path, value: 4800, how: 'manual' });
+  expect(twice.kit.find((unit) => unit.id === 'radio')?.changes).toEqual([{ path, value: 4800, how: 'manual' }]);
+  expect(refusalOf('change-sheet', { unit: 'radio', path: 'ports.gps-inn.baud', value: 4800, how: 'seen' })?.says).toBe(
+    'There is no `gps-inn` in `ports`; did you mean `gps-in`?',
+  );
+});
+
+test('an instance number takes the place of the one the port had for that reading', () => {
+  const port = 'compass.n2k';
+  const once = edits['set-instance'].apply(tern, { port, reading: 'heading', instance: 1 });
+  const twice = edits['set-instance'].apply(once, { port, reading: 'heading', instance: 2 });
+  expect(twice.kit.find((unit) => unit.id === 'compass')?.instances).toEqual([
+    { port: 'n2k', reading: 'heading', instance: 2 },
+  ]);
+});
+
+test('a need can ask for less, and a join can be confirmed', () => {
+  const need = { reading: 'heading', at: 'display', must: false, reference: 'magnetic' } as const;
+  expect(edits['change-need'].apply(tern, need).needs[0]).toEqual(need);
+  expect(refusalOf('change-need', { ...need, instance: 4 })?.says).toBe('The boat does not want heading 4 at display.');
+  const confirmed = { by: 'the yard', source: 'manual, page 12', version: '2.1' };
+  const boat = edits['confirm-join'].apply(tern, { join: 'radio-position', ...confirmed });
+  expect(boat.joins.find((join) => join.id === 'radio-position')?.confirmed).toEqual(confirmed);
+});
+
 test.each<[string, EditId, unknown, string]>([
   [
     'a place that is not there',

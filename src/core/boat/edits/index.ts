@@ -1,22 +1,36 @@
 import type * as z from 'zod';
 import { acceptFinding } from './accept-finding.ts';
 import { addNeed } from './add-need.ts';
+import { addUnit } from './add-unit.ts';
+import { changeNeed } from './change-need.ts';
+import { changeSheet } from './change-sheet.ts';
+import { confirmJoin } from './confirm-join.ts';
+import { joinBus } from './join-bus.ts';
+import { joinPorts } from './join-ports.ts';
 import { moveUnit } from './move-unit.ts';
 import { removeNeed } from './remove-need.ts';
 import { removeUnit } from './remove-unit.ts';
 import { reopenFinding } from './reopen-finding.ts';
 import { setFate } from './set-fate.ts';
+import { setInstance } from './set-instance.ts';
 import { tapeLength } from './tape-length.ts';
 
 /** Every edit by its id; menus, keys and buttons share this list. */
 export const edits = {
   'accept-finding': acceptFinding,
   'add-need': addNeed,
+  'add-unit': addUnit,
+  'change-need': changeNeed,
+  'change-sheet': changeSheet,
+  'confirm-join': confirmJoin,
+  'join-bus': joinBus,
+  'join-ports': joinPorts,
   'move-unit': moveUnit,
   'remove-need': removeNeed,
   'remove-unit': removeUnit,
   'reopen-finding': reopenFinding,
   'set-fate': setFate,
+  'set-instance': setInstance,
   'tape-length': tapeLength,
 } as const;
 
