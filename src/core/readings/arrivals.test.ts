@@ -145,7 +145,12 @@ describe('a reading arrives', () => {
       link: { broken: 'comes-later', from: 'sounder.out', to: 'conv.in' },
       says: 'sounder, which brings it, comes aboard in phase 2.',
     });
-    expect(one(sketch({ fate: 'goes' }), 1)?.whyNot?.says).toContain('has left the boat');
+    expect(one(sketch({ fate: 'goes' }), 0)?.arrives).toBe(true);
+    expect(one(sketch({ fate: 'goes' }), 1)?.whyNot?.link).toEqual({
+      broken: 'source-leaves',
+      from: 'sounder.out',
+      to: 'conv.in',
+    });
   });
 
   it('as true wind only where water speed reaches the unit that works it out', () => {

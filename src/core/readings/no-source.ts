@@ -17,12 +17,21 @@ const notAboard = ({ network: { index, phase } }: Reaches, need: Need): WhyNot |
     );
     const isTurned = sheet?.turns?.some((turn) => turn.toPort === port?.id) === true;
     if (port === undefined || isTurned) continue;
-    const when = unit.fate === 'comes' ? `comes aboard in phase ${unit.phase ?? 1}` : 'has left the boat';
-    return {
-      link: { broken: 'source-not-aboard', from: `${unit.id}.${port.id}` },
-      says: `Nothing aboard sends ${readingWords[need.reading]}: ${unit.name}, which does, ${when}.`,
-      cures: [],
-    };
+    const from = `${unit.id}.${port.id}`;
+    const nothing = `Nothing aboard sends ${readingWords[need.reading]}`;
+    const when = `in phase ${unit.phase ?? 1}`;
+    // What comes and is then heard has been told before: this one comes and is still not heard.
+    return unit.fate === 'goes'
+      ? {
+          link: { broken: 'source-leaves', from },
+          says: `${nothing}: ${unit.name}, which did, leaves ${when}.`,
+          cures: [],
+        }
+      : {
+          link: { broken: 'source-not-aboard', from },
+          says: `${nothing}: ${unit.name}, which does, comes aboard ${when}, and even then it does not reach ${unitWords(index, need.at)}.`,
+          cures: [],
+        };
   }
   return undefined;
 };

@@ -88,3 +88,54 @@ describe('a reading that a later phase brings', () => {
     expect(whyIn(sketch, 1)?.link.broken).toBe('not-heard');
   });
 });
+
+describe('a reading that the refit takes away', () => {
+  const goes = { fate: 'goes', phase: 2 } as const;
+
+  it('goes with the converter that leaves, and the transducer that stays is not blamed', () => {
+    const sketch: Sketch = {
+      units: { transducer, box: { ...box, kit: goes }, screen: hearer(128267) },
+      joins: { echo: ['transducer.echo', 'box.echo'], nav: ['box.n2k', 'screen.n2k'] },
+      needs: [need('depth', 'screen')],
+    };
+    expect(whyIn(sketch, 1)).toBeUndefined();
+    expect(whyIn(sketch, 2)).toEqual({
+      link: { broken: 'source-leaves', from: 'box.n2k', to: 'screen.n2k' },
+      says: 'box, which brought it, leaves in phase 2, and nothing takes its place.',
+      cures: ['Keep box, or fit another way for it.'],
+    });
+  });
+
+  it('breaks at the new source where one is aboard that only has to be joined', () => {
+    const sketch: Sketch = {
+      units: { old: { ...sender(128267), kit: goes }, fresh: sender(128267), screen: hearer(128267) },
+      joins: { nav: ['old.n2k', 'screen.n2k'], ship: ['fresh.n2k'] },
+      needs: [need('depth', 'screen')],
+    };
+    expect(whyIn(sketch, 2)?.link).toEqual({ broken: 'not-joined', from: 'fresh.n2k', to: 'screen.n2k' });
+  });
+
+  it('is told of a screen that never had it, when its only source leaves', () => {
+    const sketch: Sketch = {
+      units: { old: { ...sender(128267), kit: goes }, screen: { ...hearer(128267), kit: next } },
+      joins: { nav: ['old.n2k', 'screen.n2k'] },
+      needs: [need('depth', 'screen')],
+    };
+    expect(whyIn(sketch, 2)).toMatchObject({
+      link: { broken: 'source-leaves', from: 'old.n2k' },
+      says: 'Nothing aboard sends depth: old, which did, leaves in phase 2.',
+    });
+  });
+
+  it('is not promised by a unit that comes and is not heard even then', () => {
+    const sketch: Sketch = {
+      units: { fresh: { ...sender(128267), kit: next }, screen: hearer(128267) },
+      joins: { nav: ['screen.n2k'], ship: ['fresh.n2k'] },
+      needs: [need('depth', 'screen')],
+    };
+    expect(whyIn(sketch, 1)).toMatchObject({
+      link: { broken: 'source-not-aboard', from: 'fresh.n2k' },
+      says: 'Nothing aboard sends depth: fresh, which does, comes aboard in phase 2, and even then it does not reach screen.',
+    });
+  });
+});

@@ -1,6 +1,7 @@
 import type { Kit, Need } from '../boat/boat-schema.ts';
 import { isAboard } from '../boat/phase.ts';
 import { derivedReadings } from '../facts/derived-readings.ts';
+import type { Break } from './nearest-break.ts';
 import type { Reaches } from './reaches.ts';
 import type { Refit } from './refit.ts';
 import { type WayIn, waysInto } from './ways-in.ts';
@@ -60,6 +61,13 @@ const linkFrom = ({ way, absent: [unit] }: MetElsewhere): Pick<WhyNot['link'], '
   return { ...(from === undefined ? {} : { from }), ...(to === undefined ? {} : { to }) };
 };
 
+/** Whether what is left of an old way says nothing better: it breaks among its own units, with no port to join instead. */
+const isRemnant = ({ way }: MetElsewhere, found: Break | undefined): boolean => {
+  if (found === undefined) return true;
+  const isCurable = found.broken === 'not-joined' && found.to !== undefined;
+  return !isCurable && way.kit.includes(found.at.source.kit);
+};
+
 const namesOf = (refit: Refit, { absent }: MetElsewhere): string =>
   absent.map(({ id }) => unitWords(refit.index, id)).join(' and ');
 
@@ -82,5 +90,24 @@ export const comesLater = (refit: Refit, now: Reaches, need: Need, meanwhile?: W
       phase < 1
         ? []
         : [`Fit ${namesOf(refit, met)} in phase ${phase} already, or do without until phase ${met.phase}.`],
+  };
+};
+
+/**
+ * Why a need is met no more, where a unit of its way leaves with the refit and nothing takes its place. `found` is where
+ * the reading breaks now: a new source that is not joined is the better reason.
+ */
+export const sourceLeaves = (refit: Refit, now: Reaches, need: Need, found: Break | undefined): WhyNot | undefined => {
+  const earlier = changesOf(refit)
+    .filter((change) => change <= now.network.phase)
+    .map((change) => change - 1)
+    .reverse();
+  const met = metIn(refit, now, need, earlier);
+  if (met === undefined || !isRemnant(met, found)) return undefined;
+  const [places, leave] = met.absent.length === 1 ? ['its place', 'leaves'] : ['their place', 'leave'];
+  return {
+    link: { broken: 'source-leaves', ...linkFrom(met) },
+    says: `${namesOf(refit, met)}, which brought it, ${leave} in phase ${met.phase + 1}, and nothing takes ${places}.`,
+    cures: [`Keep ${namesOf(refit, met)}, or fit another way for it.`],
   };
 };
