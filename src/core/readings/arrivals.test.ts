@@ -356,10 +356,40 @@ describe('a reading does not arrive', () => {
     expect(one(sketch('maker-a/1', 'maker-a/1'))?.arrives).toBe(true);
     expect(one(sketch('maker-a/1', 'maker-b/1', true))?.whyNot?.link.broken).toBe('dialect-differs');
     for (const other of ['maker-a/2', 'maker-a/unknown']) {
-      expect(one(sketch('maker-a/1', other))?.whyNot?.says).toContain('nobody has confirmed');
+      expect(one(sketch('maker-a/1', other))?.whyNot?.link).toEqual({
+        broken: 'generation-unknown',
+        from: 'computer.net',
+        to: 'head.net',
+      });
       expect(one(sketch('maker-a/1', other, true))?.arrives).toBe(true);
     }
     expect(one(sketch('maker-a/unknown', 'maker-a/unknown'))?.arrives).toBe(false);
+    expect(one(sketch('maker-a/1', 'maker-a/unknown'))?.whyNot).toMatchObject({
+      says: "computer speaks generation 1 of a maker's language and head a generation of it that nobody has looked up; it is not confirmed that they understand each other.",
+      cures: [
+        'Look up one manual page, of computer or of head: whether the two work together. Enter the answer on the join.',
+      ],
+    });
+  });
+
+  it('behind a switch in the language of the unit that wrote it, which is named', () => {
+    const eth = (dialect: string, sends: string[], hears: string[]): UnitSketch => ({
+      ports: { eth: { protocol: 'ethernet', dialect, sends, hears } },
+    });
+    const port = { protocol: 'ethernet', sends: [], hears: [] } as const;
+    const entry = one({
+      units: {
+        radar: eth('maker-a/1', ['radar-picture'], []),
+        switch: { ports: { p1: port, p2: port }, together: [['p1', 'p2']] },
+        screen: eth('maker-b/1', [], ['radar-picture']),
+      },
+      joins: { a: ['radar.eth', 'switch.p1'], b: ['switch.p2', 'screen.eth'] },
+      needs: [need('radar-picture', 'screen')],
+    });
+    expect(entry?.whyNot).toMatchObject({
+      link: { broken: 'dialect-differs', from: 'switch.p2', to: 'screen.eth' },
+      says: "radar and screen do not speak the same maker's language.",
+    });
   });
 
   it('when the screen can take it only in another reference than the one needed', () => {

@@ -2,6 +2,7 @@ import type { Need } from '../boat/boat-schema.ts';
 import { readingWords } from '../facts/reading-words.ts';
 import type { Break } from './nearest-break.ts';
 import type { PortNetwork, PortNode } from './port-network.ts';
+import type { Step } from './reach.ts';
 import { usualBaud } from './signal.ts';
 import { asMessage, heardAs, portWords, unitWords, type WhyNot } from './why-words.ts';
 
@@ -9,18 +10,35 @@ type Words = Pick<WhyNot, 'says' | 'cures'>;
 
 const baudOf = (node: PortNode): number => node.port.baud ?? usualBaud;
 
-const makerOf = (dialect: string | undefined): string => dialect?.split('/')[0] ?? '';
+/** The port that wrote the signal: a switch passes it on as it is. */
+const writerOf = ({ node, signal, before }: Step): PortNode =>
+  before !== undefined && before.signal === signal ? writerOf(before) : node;
 
-const dialectWords = ({ index }: PortNetwork, from: PortNode, to: PortNode): Words => {
-  const names = `${unitWords(index, from.kit)} and ${unitWords(index, to.kit)}`;
-  const isOneMaker = from.port.dialect !== undefined && makerOf(from.port.dialect) === makerOf(to.port.dialect);
-  return isOneMaker
-    ? {
-        says: `${names} speak one maker's language in two generations, and nobody has confirmed that they understand each other.`,
-        cures: ['Ask the maker, and enter the answer on the join.'],
-      }
-    : { says: `${names} do not speak the same maker's language.`, cures: [] };
+const generationOf = (dialect: string | undefined): string | undefined => {
+  const generation = dialect?.split('/')[1];
+  return generation === 'unknown' ? undefined : generation;
 };
+
+const generationWords = ({ index }: PortNetwork, from: PortNode, to: PortNode): Words => {
+  const [one, other] = [unitWords(index, from.kit), unitWords(index, to.kit)];
+  const [first, second] = [generationOf(from.port.dialect), generationOf(to.port.dialect)];
+  const spoken =
+    first === undefined
+      ? "a generation of a maker's language that nobody has looked up"
+      : `generation ${first} of a maker's language`;
+  const heard = second === undefined ? 'a generation of it that nobody has looked up' : `generation ${second}`;
+  return {
+    says: `${one} speaks ${spoken} and ${other} ${heard}; it is not confirmed that they understand each other.`,
+    cures: [
+      `Look up one manual page, of ${one} or of ${other}: whether the two work together. Enter the answer on the join.`,
+    ],
+  };
+};
+
+const dialectWords = ({ index }: PortNetwork, from: PortNode, to: PortNode): Words => ({
+  says: `${unitWords(index, from.kit)} and ${unitWords(index, to.kit)} do not speak the same maker's language.`,
+  cures: [],
+});
 
 const unheardWords = ({ index }: PortNetwork, { at, to }: Break & { to: PortNode }): Words => {
   const reading = readingWords[at.signal.reading];
@@ -67,7 +85,8 @@ const wordsFor = (network: PortNetwork, need: Need, found: Break): Words => {
       says: `${unitWords(network.index, at.node.kit)} sends at ${at.signal.baud} baud, ${unitWords(network.index, to.kit)} listens at ${baudOf(to)}.`,
       cures: ['Set both to the same baud.'],
     };
-  if (broken === 'dialect-differs') return dialectWords(network, at.node, to);
+  if (broken === 'dialect-differs') return dialectWords(network, writerOf(at), to);
+  if (broken === 'generation-unknown') return generationWords(network, writerOf(at), to);
   return broken === 'not-carried' ? uncarriedWords(network, { ...found, to }) : unheardWords(network, { ...found, to });
 };
 

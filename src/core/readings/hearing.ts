@@ -3,7 +3,7 @@ import type { PortNode } from './port-network.ts';
 import { type Signal, usualBaud } from './signal.ts';
 
 /** Why a port that a signal reaches does not take it in. */
-export type Deafness = 'baud-differs' | 'dialect-differs' | 'not-heard';
+export type Deafness = 'baud-differs' | 'dialect-differs' | 'generation-unknown' | 'not-heard';
 
 // A bare reading on either side stands for any message that gives it; two messages must be the same.
 const isSameMessage = (heard: Hears, { message }: Signal): boolean => {
@@ -14,12 +14,15 @@ const isSameMessage = (heard: Hears, { message }: Signal): boolean => {
 const takes = (heard: Hears, signal: Signal): boolean =>
   isSameMessage(heard, signal) && (heard.instance === undefined || heard.instance === signal.instance);
 
-const speaksSame = (own: string | undefined, other: string | undefined, confirmed: boolean): boolean => {
-  if (own === undefined || other === undefined) return own === other;
-  const [maker, generation] = own.split('/');
-  const [otherMaker, otherGeneration] = other.split('/');
-  if (maker !== otherMaker) return false;
-  return confirmed || (generation === otherGeneration && generation !== 'unknown');
+type Dialect = string | undefined;
+
+const strangeness = (own: Dialect, other: Dialect, confirmed: boolean): Deafness | undefined => {
+  if (own === undefined && other === undefined) return undefined;
+  const [maker, generation] = own?.split('/') ?? [];
+  const [otherMaker, otherGeneration] = other?.split('/') ?? [];
+  if (maker !== otherMaker) return 'dialect-differs';
+  const isSure = generation === otherGeneration && generation !== 'unknown';
+  return confirmed || isSure ? undefined : 'generation-unknown';
 };
 
 /**
@@ -28,7 +31,8 @@ const speaksSame = (own: string | undefined, other: string | undefined, confirme
  */
 export const hearing = (node: PortNode, signal: Signal, confirmed: boolean): readonly Hears[] | Deafness => {
   if (node.port.protocol === 'nmea0183' && signal.baud !== (node.port.baud ?? usualBaud)) return 'baud-differs';
-  if (!speaksSame(node.port.dialect, signal.dialect, confirmed)) return 'dialect-differs';
+  const strange = strangeness(node.port.dialect, signal.dialect, confirmed);
+  if (strange !== undefined) return strange;
   const listed = node.hears.get(signal.reading) ?? [];
   const taken = listed.every((heard) => takes(heard, signal)) ? listed : listed.filter((heard) => takes(heard, signal));
   return taken.length === 0 ? 'not-heard' : taken;

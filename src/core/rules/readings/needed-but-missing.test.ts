@@ -35,6 +35,14 @@ test('a nice-to-have reading that is missing is advice', () => {
   expect(finding?.level).toBe('advice');
 });
 
+test('what hangs on a generation nobody has looked up is a doubt, not yet a fault', () => {
+  const whyNot: ReadingEntry['whyNot'] = { link: { broken: 'generation-unknown' }, says: 'Not confirmed.', cures: [] };
+  const levels = [true, false].map(
+    (must) => findingsOf(neededButMissing, { plan: { readings: [missing({ must, whyNot })] } })[0]?.level,
+  );
+  expect(levels).toEqual(['doubt', 'advice']);
+});
+
 test('two engines missing at one screen are two findings', () => {
   const readings = [0, 1].map((instance) => missing({ reading: 'engine', instance }));
   expect(findingsOf(neededButMissing, { plan: { readings } }).map(({ id }) => id)).toEqual([

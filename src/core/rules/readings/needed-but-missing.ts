@@ -1,5 +1,9 @@
 import { readingName } from '../../facts/reading-words.ts';
+import type { BrokenLink, Level } from '../../plan-shape.ts';
 import type { Rule } from '../rule.ts';
+
+/** Two generations of one maker's language may well understand each other: one manual page decides. */
+const levelOf = ({ broken }: BrokenLink): Level => (broken === 'generation-unknown' ? 'doubt' : 'fault');
 
 /** A reading somebody asked for does not reach the screen that should show it; the plan says at which link it breaks. */
 export const neededButMissing: Rule = {
@@ -17,7 +21,7 @@ export const neededButMissing: Rule = {
         {
           about: [at, ...[whyNot.link.from, whyNot.link.to].flatMap((port) => (port === undefined ? [] : [port]))],
           apart: [reading, ...(instance === undefined ? [] : [instance])],
-          level: must ? ('fault' as const) : ('advice' as const),
+          level: must ? levelOf(whyNot.link) : ('advice' as const),
           says: `${which} does not arrive at ${screen}. ${whyNot.says}`,
           ...(cure === undefined ? {} : { cure }),
         },
