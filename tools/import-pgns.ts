@@ -1,22 +1,7 @@
-import { readFileSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
+import { writeFileSync } from 'node:fs';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import * as z from 'zod';
-
-const definitionSchema = z.object({
-  PGN: z.int(),
-  Description: z.string(),
-  Type: z.enum(['Single', 'Fast', 'ISO', 'Mixed']),
-  Fallback: z.boolean().optional(),
-  Length: z.int().optional(),
-  MinLength: z.int().optional(),
-  TransmissionInterval: z.int().optional(),
-  Priority: z.int().optional(),
-});
-type Definition = z.infer<typeof definitionSchema>;
-
-const databaseSchema = z.object({ Version: z.string(), Copyright: z.string(), PGNs: z.array(definitionSchema) });
+import { fieldTableText } from './import-fields.ts';
+import { type Definition, databaseHeader, pgnDatabase } from './pgn-database.ts';
 
 /** Messages the database splits into several forms: one plain name for all of them. */
 const namesOfSplitMessages = new Map([
@@ -48,22 +33,9 @@ const rowOf = (forms: readonly Definition[]): string => {
   return `  ${JSON.stringify(columns)},`;
 };
 
-const header = (version: string, copyright: string): string[] => [
-  '// Made by tools/import-pgns.ts: change that, not this.',
-  `// Selected and reshaped from the CANboat PGN database ${version}, through the npm package @canboat/ts-pgns.`,
-  '//',
-  ...copyright
-    .trim()
-    .split('\n')
-    .map((line) => `// ${line}`.trimEnd()),
-  '',
-];
-
 /** The text of src/core/facts/generated/pgns.ts: the standard messages of the database, sorted by number. */
 export const pgnTableText = (): string => {
-  const require = createRequire(import.meta.url);
-  const entry = require.resolve('@canboat/ts-pgns');
-  const database = databaseSchema.parse(JSON.parse(readFileSync(join(dirname(entry), '..', 'canboat.json'), 'utf8')));
+  const database = pgnDatabase();
   const formsOf = new Map<number, Definition[]>();
   for (const definition of database.PGNs) {
     if (definition.Fallback === true || isMakerSpecific(definition.PGN)) continue;
@@ -71,7 +43,7 @@ export const pgnTableText = (): string => {
   }
   const sorted = [...formsOf].sort(([a], [b]) => a - b);
   return [
-    ...header(database.Version, database.Copyright),
+    ...databaseHeader(database),
     '/** Number, packet (s single, f fast, t transport), bytes (fixed, else the least), interval ms or 0, priority or -1, name. */',
     "export const pgnRows: readonly (readonly [number, 's' | 'f' | 't', number, number, number, string])[] = [",
     ...sorted.map(([, forms]) => rowOf(forms)),
@@ -80,6 +52,10 @@ export const pgnTableText = (): string => {
   ].join('\n');
 };
 
+const generated = (name: string): string =>
+  fileURLToPath(new URL(`../src/core/facts/generated/${name}`, import.meta.url));
+
 if (process.argv[1] !== undefined && import.meta.url === pathToFileURL(process.argv[1]).href) {
-  writeFileSync(fileURLToPath(new URL('../src/core/facts/generated/pgns.ts', import.meta.url)), pgnTableText());
+  writeFileSync(generated('pgns.ts'), pgnTableText());
+  writeFileSync(generated('message-fields.ts'), fieldTableText());
 }

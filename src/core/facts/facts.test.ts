@@ -1,9 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { fieldRows } from './generated/message-fields.ts';
 import { pgnRows } from './generated/pgns.ts';
 import { fittingSources } from './ledger/fitting-sources.ts';
 import { lineSources } from './ledger/line-sources.ts';
 import { powerSources } from './ledger/power-sources.ts';
+import { messageField } from './message-fields.ts';
 import { pgnInfo } from './pgns.ts';
 import { typicalSheets } from './sheets/index.ts';
 import { sources } from './sources.ts';
@@ -54,10 +56,12 @@ describe('the folders inside the facts', () => {
   });
 
   it('each row of the generated messages reaches the table that names its source', () => {
-    expect(readdirSync(new URL('generated/', here))).toEqual(['pgns.ts']);
+    expect(readdirSync(new URL('generated/', here))).toEqual(['message-fields.ts', 'pgns.ts']);
     const infos = pgnRows.map(([pgn]) => pgnInfo(pgn));
     expect(infos.filter((info) => info === undefined)).toEqual([]);
-    expect(unsourced(infos, 'generated')).toEqual([]);
+    const fields = fieldRows.map(([pgn, id]) => messageField(pgn, id));
+    expect(fields.filter((field) => field === undefined)).toEqual([]);
+    expect(unsourced([infos, fields], 'generated')).toEqual([]);
   });
 
   it('each sheet of a file stands in the one list of sheets, where its source is asked for', async () => {

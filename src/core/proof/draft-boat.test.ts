@@ -68,6 +68,15 @@ describe('the boat drafted from a recording', () => {
     expect(boat.sheets[4]?.sourceNote).toContain('without data: 128267');
   });
 
+  test('says what the reference of a heading and the offset of a depth were set to', () => {
+    const noteOf = (unit: number) => boat.sheets[unit - 1]?.sourceNote;
+    expect(noteOf(3)).toContain('Its heading was magnetic.');
+    expect(noteOf(4)).toContain('Its depth offset was 1.45 m to the keel.');
+    expect(noteOf(5)).not.toContain('offset');
+    const unset = oneSender(128_267, (n) => littleEndian([n & 0xff, 1], [900, 4], [0, 2], [0xff, 1]));
+    expect(draftBoat(unset).sheets[1]?.sourceNote).toContain('Its depth offset was not set.');
+  });
+
   test('carries LEN where the device told it', () => {
     expect(portOf('position-antenna-2').len).toBe(3);
     expect(portOf('display-1')).not.toHaveProperty('len');

@@ -2,6 +2,8 @@ import type { Boat, Kit } from '../boat/boat-schema.ts';
 import type { Plug, Sheet } from '../boat/sheet.ts';
 import { lenCurrent } from '../facts/bus-limits.ts';
 import { draftSends, isAlwaysEmpty } from './draft-sends.ts';
+import { isOffsetSet, offsetWords, referenceWord } from './nautical-words.ts';
+import type { FieldValues } from './read-field.ts';
 import { senderKind } from './sender-words.ts';
 import type { SurveyReport, SurveySender } from './survey-report.ts';
 
@@ -30,6 +32,22 @@ const nameOf = ({ sender, number }: Unit): string => {
 const idOf = ({ sender, number }: Unit): string => `${senderKind(sender).kind}-${number}`;
 const sheetIdOf = (unit: Unit): string => `recorded-${idOf(unit)}`;
 
+const heading = 127_250;
+const depth = 128_267;
+
+/** What a unit was set to, as far as it says so itself: the reference of its heading, the offset of its depth. */
+const settingsOf = ({ sends }: SurveySender): string[] => {
+  const lastOf = (number: number): FieldValues[] =>
+    sends
+      .filter(({ pgn }) => pgn === number)
+      .flatMap(({ parts }) => parts.flatMap(({ last }) => (last === undefined ? [] : [last])));
+  const references = lastOf(heading).flatMap(({ reference }) => referenceWord(reference) ?? []);
+  const offsets = lastOf(depth).map(({ offset }) =>
+    isOffsetSet(offset) ? `Its depth offset was ${offsetWords(offset)}.` : 'Its depth offset was not set.',
+  );
+  return [...(references.length === 0 ? [] : [`Its heading was ${references.join(' and ')}.`]), ...offsets];
+};
+
 const noteOf = ({ sender }: Unit, { time }: SurveyReport): string => {
   const spent = time === undefined ? 'a recording without times' : `a recording of ${Math.round(time.durationS)} s`;
   const len = sender.product?.len;
@@ -38,6 +56,7 @@ const noteOf = ({ sender }: Unit, { time }: SurveyReport): string => {
     `From ${spent}.`,
     len === undefined ? 'It did not tell its LEN.' : `LEN ${len} as it says itself.`,
     ...(empty.length === 0 ? [] : [`Left out because they came without data: ${empty.slice(0, 20).join(', ')}.`]),
+    ...settingsOf(sender),
     'What it hears is not seen in a recording.',
   ].join(' ');
 };

@@ -1,43 +1,47 @@
+import { lookupWord, type MessageField, messageField } from '../facts/message-fields.ts';
 import { readingsOfPgn } from '../facts/message-readings.ts';
 import type { ReadingId } from '../facts/reading-ids.ts';
+import { bitsAt } from './read-field.ts';
 
-/** Where a message says which of several things it is about (source: pgn-database). */
-interface PartLayout {
-  /** byte of the data instance; absent = the message has none */
-  readonly instanceAt?: number;
-  readonly instanceMask?: number;
-  /** byte of the kind: tank contents, wind reference, temperature source */
-  readonly kindAt?: number;
-  readonly kindShift?: number;
-  readonly kindMask?: number;
+/** The fields in which a message says which of several things it is about (source: pgn-database). */
+interface PartFields {
+  /** data instance; absent = the message has none */
+  readonly instance?: string;
+  /** tank contents, wind or direction reference, temperature source */
+  readonly kind?: string;
 }
 
-const instanceFirst: PartLayout = { instanceAt: 0 };
-const instanceAndSource: PartLayout = { instanceAt: 1, kindAt: 2 };
+const instanceOnly: PartFields = { instance: 'instance' };
+const instanceAndSource: PartFields = { instance: 'instance', kind: 'source' };
 
-const layouts: ReadonlyMap<number, PartLayout> = new Map([
-  [127_245, instanceFirst],
-  [127_488, instanceFirst],
-  [127_489, instanceFirst],
-  [127_493, instanceFirst],
-  [127_497, instanceFirst],
-  [127_501, instanceFirst],
-  [127_503, instanceFirst],
-  [127_504, instanceFirst],
-  [127_505, { instanceAt: 0, instanceMask: 0x0f, kindAt: 0, kindShift: 4 }],
-  [127_506, instanceAndSource],
-  [127_507, instanceFirst],
-  [127_508, instanceFirst],
-  [127_509, instanceFirst],
-  [127_513, instanceFirst],
-  [127_751, { instanceAt: 1 }],
-  [130_306, { kindAt: 5, kindMask: 7 }],
-  [130_311, { kindAt: 1, kindMask: 0x3f }],
+const partFields: ReadonlyMap<number, PartFields> = new Map([
+  [127_245, instanceOnly],
+  [127_250, { kind: 'reference' }],
+  [127_488, instanceOnly],
+  [127_489, instanceOnly],
+  [127_493, instanceOnly],
+  [127_497, instanceOnly],
+  [127_501, instanceOnly],
+  [127_503, instanceOnly],
+  [127_504, instanceOnly],
+  [127_505, { instance: 'instance', kind: 'type' }],
+  [127_506, { instance: 'instance', kind: 'dcType' }],
+  [127_507, instanceOnly],
+  [127_508, instanceOnly],
+  [127_509, instanceOnly],
+  [127_513, instanceOnly],
+  [127_751, { instance: 'connectionNumber' }],
+  [129_026, { kind: 'cogReference' }],
+  [130_306, { kind: 'reference' }],
+  [130_311, { kind: 'temperatureSource' }],
   [130_312, instanceAndSource],
   [130_313, instanceAndSource],
   [130_314, instanceAndSource],
   [130_316, instanceAndSource],
 ]);
+
+const partField = (pgn: number, id: string | undefined): MessageField | undefined =>
+  id === undefined ? undefined : messageField(pgn, id);
 
 /** One of the things a message is about: an instance, a kind, or both. */
 export interface PartKey {
@@ -50,16 +54,17 @@ const whole = 0;
 
 /** Tells the parts of one message number, as a whole number to look up by; 0 = the message as a whole. */
 export const partReader = (pgn: number): ((payload: Uint8Array) => number) => {
-  const layout = layouts.get(pgn);
-  if (layout === undefined) return () => whole;
-  const { instanceAt, instanceMask = 0xff, kindAt, kindShift = 0, kindMask = 0xff } = layout;
+  const named = partFields.get(pgn);
+  const instance = partField(pgn, named?.instance);
+  const kind = partField(pgn, named?.kind);
+  if (instance === undefined && kind === undefined) return () => whole;
+  const leastBits = Math.max(
+    ...[instance, kind].map((field) => (field === undefined ? 0 : field.firstBit + field.bits)),
+  );
   return (payload) => {
-    const instance = instanceAt === undefined ? undefined : payload[instanceAt];
-    const kind = kindAt === undefined ? undefined : payload[kindAt];
-    if ((instanceAt !== undefined && instance === undefined) || (kindAt !== undefined && kind === undefined))
-      return whole;
-    const instancePart = instance === undefined ? 0 : (instance & instanceMask) + 1;
-    const kindPart = kind === undefined ? 0 : ((kind >> kindShift) & kindMask) + 1;
+    if (payload.length * 8 < leastBits) return whole;
+    const instancePart = instance === undefined ? 0 : bitsAt(payload, instance) + 1;
+    const kindPart = kind === undefined ? 0 : bitsAt(payload, kind) + 1;
     return instancePart * 512 + kindPart;
   };
 };
@@ -97,4 +102,10 @@ export const readingsSeen = ({ pgn, kind }: { pgn: number; kind?: number | undef
   return readingsOfPgn(pgn)
     .filter((entry) => entry.ifSaid !== true)
     .map((entry) => entry.reading);
+};
+
+/** What the kind of a message means, in the database’s words: `Black water`, `Engine Room Temperature`. */
+export const kindWord = ({ pgn, kind }: { pgn: number; kind?: number | undefined }): string | undefined => {
+  const lookup = partField(pgn, partFields.get(pgn)?.kind)?.lookup;
+  return kind === undefined || lookup === undefined ? undefined : lookupWord(lookup, kind);
 };

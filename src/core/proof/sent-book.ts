@@ -3,10 +3,13 @@ import { type IntervalSample, startIntervals } from './interval-sample.ts';
 import { emptinessOf } from './main-field.ts';
 import { partOf, partReader } from './message-part.ts';
 import type { SentMessage, SentPart } from './survey-report.ts';
+import { isTold, valuesOf } from './told-values.ts';
 
 interface PartRecord {
   messages: number;
   empty: number;
+  /** the last message with data, where its values are told */
+  last: Uint8Array | undefined;
   readonly intervals: IntervalSample;
 }
 
@@ -20,6 +23,7 @@ export interface SentRecord {
   readonly parts: Map<number, PartRecord>;
   readonly readPart: (payload: Uint8Array) => number;
   readonly isEmpty: (payload: Uint8Array) => boolean;
+  readonly isTold: boolean;
 }
 
 /** What one sender sends. */
@@ -34,6 +38,12 @@ export interface SentBook {
 const mostNumbers = 512;
 const mostParts = 256;
 
+/** Keeps a message in the place of the one before: the payload itself is the reader's, and the next frame goes there. */
+const keepLast = (part: PartRecord, payload: Uint8Array): void => {
+  if (part.last?.length === payload.length) part.last.set(payload);
+  else part.last = payload.slice();
+};
+
 /** Counts one whole message. */
 export const addMessage = (record: SentRecord, payload: Uint8Array, elapsedUs: number | undefined): void => {
   record.messages += 1;
@@ -42,11 +52,12 @@ export const addMessage = (record: SentRecord, payload: Uint8Array, elapsedUs: n
   let part = record.parts.get(key);
   if (part === undefined) {
     if (record.parts.size >= mostParts) return;
-    part = { messages: 0, empty: 0, intervals: startIntervals() };
+    part = { messages: 0, empty: 0, last: undefined, intervals: startIntervals() };
     record.parts.set(key, part);
   }
   part.messages += 1;
   if (record.isEmpty(payload)) part.empty += 1;
+  else if (record.isTold) keepLast(part, payload);
   // The whole message has its own sample; a second one only tells more where there are parts.
   if (elapsedUs !== undefined && key !== 0) part.intervals.add(elapsedUs);
 };
@@ -61,6 +72,7 @@ const partSummary = (record: SentRecord, [key, part]: readonly [number, PartReco
   ...partOf(key),
   messages: part.messages,
   empty: part.empty,
+  ...(part.last === undefined ? {} : { last: valuesOf(record.pgn, part.last) }),
   ...intervalsOf(key === 0 ? record.intervals : part.intervals),
 });
 
@@ -87,6 +99,7 @@ export const startSentBook = (): SentBook => {
         parts: new Map(),
         readPart: partReader(pgn),
         isEmpty: emptinessOf(pgn),
+        isTold: isTold(pgn),
       };
       records.set(pgn, record);
       return record;

@@ -1,17 +1,20 @@
 import type { FastPacketCounts } from './fast-packet.ts';
 import type { DeviceName } from './name-field.ts';
 import type { ProductInformation } from './product-information.ts';
+import type { FieldValues } from './read-field.ts';
 import type { ClockStep } from './time-axis.ts';
 
 /** One instance or kind of one message from one sender. */
 export interface SentPart {
   /** data instance as sent, 0 to 255 */
   readonly instance?: number;
-  /** tank contents, wind reference, temperature source, as the message numbers them */
+  /** tank contents, wind or direction reference, temperature source, as the message numbers them */
   readonly kind?: number;
   readonly messages: number;
   /** messages whose main field holds no data */
   readonly empty: number;
+  /** what the last message with data said, by field, in the units of the database; only of messages told to people */
+  readonly last?: FieldValues;
   readonly medianMs?: number;
   readonly meanMs?: number;
 }

@@ -41,6 +41,17 @@ describe('the survey in words', () => {
          9       77    ?  wind sensor (no claim seen)
                           apparent wind every 100 ms
 
+      Last values heard (to tell like units apart)
+      - No. 2: course and speed over ground 6.8 kn, 180.0° true
+      - No. 3: heading 132.9° magnetic, variation not told
+      - No. 4: speed through water 6.1 kn; depth 12.34 m below the transducer, 10.89 m
+        below the keel; water temperature 0: 15.0 °C
+      - No. 5: speed through water 6.1 kn; water temperature 0: 15.0 °C
+      - No. 6: battery 1: 12.78 V, -12.5 A
+      - No. 7: battery 1: 12.78 V, -12.5 A
+      - No. 8: fuel level 0: 50 %, of 120 L; fuel level 1: 50 %, of 120 L
+      - No. 9: apparent wind 15.0 kn, 80.0° to port
+
       One instance, several senders
       - battery (127508), instance 1: No. 6 and 7
       - water temperature (130316), instance 0: No. 4 and 5

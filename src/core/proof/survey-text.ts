@@ -1,13 +1,10 @@
 import { byCodeUnit } from '../boat/ids.ts';
 import { lenCurrent } from '../facts/bus-limits.ts';
-import { pgnInfo } from '../facts/pgns.ts';
-import { readingWords } from '../facts/reading-words.ts';
 import { textLines } from '../units/text-lines.ts';
 import { instanceOf } from './draft-sends.ts';
-import { readingsSeen } from './message-part.ts';
 import { senderKind } from './sender-words.ts';
 import type { SharedInstance, SurveyReport, SurveySender } from './survey-report.ts';
-import { givenWords, listWords, readingsGiven, sendsWords } from './survey-words.ts';
+import { givenWords, lastWords, listWords, partWords, readingsGiven, sendsWords } from './survey-words.ts';
 
 /** How a survey is printed. */
 export interface SurveyTextOptions {
@@ -90,6 +87,13 @@ const senderLines = ({ senders }: SurveyReport, options: SurveyTextOptions): str
     ? []
     : [' No.  address  LEN  what it is and sends', ...senders.flatMap((sender, at) => rowOf(sender, at, options))];
 
+/** A value seen aboard tells which of two like units is which. */
+const lastLines = ({ senders }: SurveyReport): string[] =>
+  senders.flatMap((sender, at) => {
+    const words = lastWords(sender);
+    return words.length === 0 ? [] : item(`No. ${at + 1}: ${words.join('; ')}`);
+  });
+
 /** An instance number that stands for none is shared without harm. */
 const isClash = (shared: SharedInstance): boolean => instanceOf(shared.pgn, shared) !== undefined;
 
@@ -99,11 +103,8 @@ const numbersAt = (report: SurveyReport, addresses: readonly number[]): number[]
     return address !== undefined && addresses.includes(address) ? [at + 1] : [];
   });
 
-const clashWords = ({ pgn, kind, instance }: SharedInstance): string => {
-  const readings = readingsSeen({ pgn, kind }).map((reading) => readingWords[reading]);
-  const what = readings.length > 0 ? readings.join(', ') : (pgnInfo(pgn)?.name ?? 'message');
-  return `${what} (${pgn}), instance ${instance}`;
-};
+const clashWords = ({ pgn, kind, instance }: SharedInstance): string =>
+  `${partWords(pgn, { ...(kind === undefined ? {} : { kind }) })} (${pgn}), instance ${instance}`;
 
 const clashLines = (report: SurveyReport): string[] =>
   report.sharedInstances
@@ -189,6 +190,7 @@ export const surveyText = (report: SurveyReport, options: SurveyTextOptions = {}
   return [
     ...headLines(report),
     ...section('Senders (LEN = load on the bus in steps of 50 mA)', senderLines(report, options)),
+    ...section('Last values heard (to tell like units apart)', lastLines(report)),
     ...section('One instance, several senders', clashLines(report)),
     ...section('One reading, several senders', doubledLines(report)),
     ...section('What is not known', missingLines(report)),

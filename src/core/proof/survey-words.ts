@@ -2,8 +2,9 @@ import { isMakersOwn, pgnInfo } from '../facts/pgns.ts';
 import type { ReadingId } from '../facts/reading-ids.ts';
 import { readingWords } from '../facts/reading-words.ts';
 import { instanceOf, isAlwaysEmpty, isProtocol, paceMs } from './draft-sends.ts';
-import { readingsSeen } from './message-part.ts';
+import { kindWord, type PartKey, readingsSeen } from './message-part.ts';
 import type { SentMessage, SentPart, SurveySender } from './survey-report.ts';
+import { valueWords } from './told-values.ts';
 
 const heartbeat = 126_993;
 /** Messages without a reading that are named; of more only the count is told. */
@@ -12,6 +13,26 @@ const mostNamed = 4;
 /** A reading with its instance in words: `battery 1`. */
 export const givenWords = ({ reading, instance }: Omit<GivenReading, 'ms'>): string =>
   instance === undefined ? readingWords[reading] : `${readingWords[reading]} ${instance}`;
+
+/** What one part of a message is about, in words: its readings, else what its kind means, else its name. */
+export const partWords = (pgn: number, { kind }: PartKey): string => {
+  const readings = readingsSeen({ pgn, kind }).map((reading) => readingWords[reading]);
+  if (readings.length > 0) return readings.join(', ');
+  return kindWord({ pgn, kind })?.toLowerCase() ?? pgnInfo(pgn)?.name ?? `message ${pgn}`;
+};
+
+/** The last value a sender gave of each thing it tells: `battery 1: 12.78 V, -12.5 A`. One thing said twice is told once. */
+export const lastWords = ({ sends }: SurveySender): string[] => {
+  const told = sends.flatMap(({ pgn, parts }) =>
+    parts.flatMap((part) => {
+      const value = part.last === undefined ? undefined : valueWords(pgn, part.last);
+      if (value === undefined) return [];
+      const instance = instanceOf(pgn, part);
+      return [`${partWords(pgn, part)}${instance === undefined ? '' : ` ${instance}:`} ${value}`];
+    }),
+  );
+  return [...new Set(told)];
+};
 
 /** An interval in words: `every 100 ms`, `every 2.5 s`, number and unit held together by a hard space. */
 const everyWords = (ms: number): string => {
