@@ -257,6 +257,28 @@ describe('a reading does not arrive', () => {
     expect(one(sketch(4800))?.arrives).toBe(true);
   });
 
+  it('from a computer port into a pair, joined bare, which is luck; a pair and a single wire have a right way', () => {
+    const sketch = (talks: UnitSketch['ports'][string]['line'], listens: typeof talks): Sketch => ({
+      units: {
+        computer: sounder('DPT', talks === undefined ? {} : { line: talks }),
+        radio: {
+          ports: { in: { protocol: 'nmea0183', hears: ['DPT'], ...(listens === undefined ? {} : { line: listens }) } },
+        },
+      },
+      joins: { wire: ['computer.out', 'radio.in'] },
+      needs: [need('depth', 'radio')],
+    });
+    expect(one(sketch('rs232', 'differential'))?.whyNot).toEqual({
+      link: { broken: 'line-differs', from: 'computer.out', to: 'radio.in' },
+      says: 'computer sends by RS-232 and radio listens on a pair of wires; joined bare, it is luck if anything is heard.',
+      cures: ['Put an isolator or a converter between computer and radio.'],
+    });
+    expect(one(sketch('single-ended', 'rs232'))?.whyNot?.link.broken).toBe('line-differs');
+    expect(one(sketch('differential', 'single-ended'))?.arrives).toBe(true);
+    expect(one(sketch('rs232', 'rs232'))?.arrives).toBe(true);
+    expect(one(sketch('rs232', undefined))?.arrives).toBe(true);
+  });
+
   it('as the second rudder behind 0183, which brings no instance (planted fault 26, MS-86)', () => {
     const rudder = (instance: number): UnitSketch => ({
       ports: { n2k: { protocol: 'nmea2000', sends: [{ pgn: 127245, instance }] } },

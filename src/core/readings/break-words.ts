@@ -1,4 +1,5 @@
 import type { Need } from '../boat/boat-schema.ts';
+import type { Port } from '../boat/sheet.ts';
 import { readingWords } from '../facts/reading-words.ts';
 import type { Break } from './nearest-break.ts';
 import type { PortNetwork, PortNode } from './port-network.ts';
@@ -13,6 +14,22 @@ const baudOf = (node: PortNode): number => node.port.baud ?? usualBaud;
 /** The port that wrote the signal: a switch passes it on as it is. */
 const writerOf = ({ node, signal, before }: Step): PortNode =>
   before !== undefined && before.signal === signal ? writerOf(before) : node;
+
+const lineWords: Readonly<Record<NonNullable<Port['line']>, string>> = {
+  differential: 'on a pair of wires',
+  'single-ended': 'on a single wire',
+  rs232: 'by RS-232',
+  rs485: 'by RS-485',
+};
+
+const differingLines = ({ index }: PortNetwork, from: PortNode, to: PortNode): Words => {
+  const [one, other] = [unitWords(index, from.kit), unitWords(index, to.kit)];
+  const [sends, listens] = [from, to].map(({ port }) => (port.line === undefined ? '' : ` ${lineWords[port.line]}`));
+  return {
+    says: `${one} sends${sends} and ${other} listens${listens}; joined bare, it is luck if anything is heard.`,
+    cures: [`Put an isolator or a converter between ${one} and ${other}.`],
+  };
+};
 
 const generationOf = (dialect: string | undefined): string | undefined => {
   const generation = dialect?.split('/')[1];
@@ -85,6 +102,7 @@ const wordsFor = (network: PortNetwork, need: Need, found: Break): Words => {
       says: `${unitWords(network.index, at.node.kit)} sends at ${at.signal.baud} baud, ${unitWords(network.index, to.kit)} listens at ${baudOf(to)}.`,
       cures: ['Set both to the same baud.'],
     };
+  if (broken === 'line-differs') return differingLines(network, writerOf(at), to);
   if (broken === 'dialect-differs') return dialectWords(network, writerOf(at), to);
   if (broken === 'generation-unknown') return generationWords(network, writerOf(at), to);
   return broken === 'not-carried' ? uncarriedWords(network, { ...found, to }) : unheardWords(network, { ...found, to });

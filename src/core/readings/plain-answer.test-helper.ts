@@ -12,6 +12,7 @@ interface Told {
   reference: Reference | 'lost' | undefined;
   offset: boolean | undefined;
   baud: number;
+  line: Port['line'];
 }
 type Meaning = [reading: string, everyMs: number, reference?: Reference | undefined, offset?: boolean];
 
@@ -75,12 +76,16 @@ const plainWays = (boat: Boat, need: Need): string[][] => {
         reference,
         offset,
         baud: spot.port.baud ?? 4800,
+        line: spot.port.line,
       };
     });
   };
 
   const listens = (spot: Spot, told: Told): boolean =>
     (spot.port.protocol !== 'nmea0183' || (spot.port.baud ?? 4800) === told.baud) &&
+    !(told.line === 'rs232' ? ['differential'] : told.line === 'differential' ? ['rs232'] : []).includes(
+      spot.port.line ?? '',
+    ) &&
     (spot.port.hears ?? []).some((heard) => formOf(heard) === told.form);
 
   const turned = (from: Spot, to: Spot, told: Told): Told[] =>
@@ -111,6 +116,7 @@ const plainWays = (boat: Boat, need: Need): string[][] => {
               reference: named,
               offset: told.offset === false || offset === false || isLost ? false : (offset ?? told.offset),
               baud: to.port.baud ?? 4800,
+              line: to.port.line,
             },
           ];
         });

@@ -59,6 +59,7 @@ const keyOf = ({ node, signal, confirmed, source }: Step): string =>
     signal.withOffset,
     signal.dialect,
     signal.baud,
+    signal.line,
     confirmed,
     source.id,
   ].join('|');

@@ -1,4 +1,4 @@
-import type { Reference, Sends } from '../boat/sheet.ts';
+import type { Port, Reference, Sends } from '../boat/sheet.ts';
 import type { MessageReading } from '../facts/message-readings.ts';
 import { pgnInfo } from '../facts/pgns.ts';
 import type { ReadingId } from '../facts/reading-ids.ts';
@@ -18,9 +18,10 @@ export interface Signal {
   readonly reference: Reference | 'lost' | undefined;
   /** undefined where the listener sets it itself, as for a bare transducer */
   readonly withOffset: boolean | undefined;
-  /** language and speed of the port that wrote it */
+  /** language, speed and wires of the port that wrote it */
   readonly dialect: string | undefined;
   readonly baud: number | undefined;
+  readonly line: Port['line'];
 }
 
 type Carry = TurnFrom['turn']['carries'][number];
@@ -38,6 +39,7 @@ const written = (node: PortNode, { sent, entry }: Giving) => ({
   message: sent.pgn ?? sent.sentence,
   dialect: node.port.dialect,
   baud: node.port.protocol === 'nmea0183' ? (node.port.baud ?? usualBaud) : undefined,
+  line: node.port.line,
 });
 
 /**

@@ -8,6 +8,9 @@ const mostly = <Plain, Value>(plain: Plain, seldom: fc.Arbitrary<Value>) =>
 const sentences = ['DBT', 'DPT', 'HDM', 'HDT', 'RSA'];
 const some = <Value>(values: Value[]) => fc.subarray(values, { minLength: 2 });
 const baud = mostly(4800, fc.constantFrom(4800, 38400));
+const line = fc
+  .tuple(baud, mostly('differential' as const, fc.constantFrom('differential' as const, 'rs232' as const)))
+  .map(([speed, wires]) => ({ baud: speed, line: wires }));
 const busSends = fc
   .tuple(fc.constantFrom(undefined, 0, 1), fc.constantFrom(undefined, 100, 1000))
   .chain(([instance, everyMs]) =>
@@ -21,8 +24,8 @@ const busSends = fc
 const busPort = fc.record({ sends: busSends, hears: some([128267, 127250, 127245]) });
 const portOf = fc.oneof(
   busPort.map((said): PortSketch => ({ protocol: 'nmea2000', ...said })),
-  fc.tuple(some(sentences), baud).map(([sends, speed]): PortSketch => ({ protocol: 'nmea0183', sends, baud: speed })),
-  fc.tuple(some(sentences), baud).map(([hears, speed]): PortSketch => ({ protocol: 'nmea0183', hears, baud: speed })),
+  fc.tuple(some(sentences), line).map(([sends, wires]): PortSketch => ({ protocol: 'nmea0183', sends, ...wires })),
+  fc.tuple(some(sentences), line).map(([hears, wires]): PortSketch => ({ protocol: 'nmea0183', hears, ...wires })),
 );
 const reading = fc.constantFrom('depth' as const, 'heading' as const, 'rudder' as const);
 const partly = fc.record(

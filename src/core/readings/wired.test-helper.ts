@@ -15,6 +15,7 @@ export interface PortSketch {
   readonly hears?: readonly (number | string | Hears)[];
   readonly baud?: number;
   readonly dialect?: string;
+  readonly line?: NonNullable<Port['line']>;
 }
 
 export interface UnitSketch {
@@ -41,7 +42,7 @@ const formOf = (said: number | string | Sends | Hears): Sends => {
   return /^[A-Z]/.test(said) ? { sentence: said } : { reading: said as ReadingId };
 };
 
-const portOf = (id: string, { protocol, sends, hears, baud, dialect }: PortSketch): Port => ({
+const portOf = (id: string, { protocol, sends, hears, baud, dialect, line }: PortSketch): Port => ({
   id,
   protocol,
   role: sends !== undefined && hears === undefined ? 'talk' : sends === undefined ? 'listen' : 'both',
@@ -49,6 +50,7 @@ const portOf = (id: string, { protocol, sends, hears, baud, dialect }: PortSketc
   ...(hears === undefined ? {} : { hears: hears.map(formOf) }),
   ...(baud === undefined ? {} : { baud }),
   ...(dialect === undefined ? {} : { dialect }),
+  ...(line === undefined ? {} : { line }),
 });
 
 const sheetOf = (id: string, sketch: UnitSketch): Sheet => ({
