@@ -1,7 +1,10 @@
 import { type ChildProcess, spawn } from 'node:child_process';
-import { existsSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { mkdir } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import AxeBuilder from '@axe-core/playwright';
 import { type Browser, chromium, type Page } from 'playwright-core';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
@@ -31,6 +34,8 @@ export interface AppUnderTest {
   readonly address: string;
   /** a fresh page with nothing remembered; whatever it logs as an error is kept in `complaints` */
   readonly newPage: (wish: PageWish) => Promise<Page>;
+  /** the folder of boats, the test's own */
+  readonly folder: string;
   /** errors that any page logged or threw */
   readonly complaints: readonly string[];
   readonly close: () => Promise<void>;
@@ -57,13 +62,16 @@ const startServer = async (folder: string): Promise<{ server: ChildProcess; addr
 const startBrowser = (): Promise<Browser> =>
   chromium.launch({ executablePath: process.env.CHROME_PATH ?? '/usr/bin/chromium', args: quiet });
 
-/** Starts the built server on a folder of boats, and a browser. */
-export const appUnderTest = async (folder = `${root}examples`): Promise<AppUnderTest> => {
+/** Starts the built server on a copy of the demo boats, for the app saves what is edited, and a browser. */
+export const appUnderTest = async (): Promise<AppUnderTest> => {
+  const folder = mkdtempSync(join(tmpdir(), 'fairlead-boats-'));
+  cpSync(`${root}examples`, folder, { recursive: true });
   const { server, address } = await startServer(folder);
   const browser = await startBrowser();
   const complaints: string[] = [];
   return {
     address,
+    folder,
     complaints,
     newPage: async ({ window, light }) => {
       const context = await browser.newContext({
@@ -82,6 +90,7 @@ export const appUnderTest = async (folder = `${root}examples`): Promise<AppUnder
     close: async () => {
       await browser.close();
       server.kill();
+      rmSync(folder, { recursive: true, force: true });
     },
   };
 };
@@ -91,6 +100,12 @@ export const openBoat = async (app: AppUnderTest, page: Page, route = 'gannet'):
   await page.goto(`${app.address}/#/boat/${route}`);
   await page.locator('.sheet-svg .balloon').first().waitFor();
   await page.locator('.progress:empty').waitFor({ state: 'attached', timeout: 60_000 });
+};
+
+/** What stands in the way of people who use the page by keyboard or by ear, as far as axe knows. */
+export const barriers = async (page: Page): Promise<readonly string[]> => {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
 };
 
 /** Keeps a picture of a page under dist/pictures, for a person to look at. */

@@ -1,17 +1,11 @@
-import AxeBuilder from '@axe-core/playwright';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, keepPicture, openBoat, windows } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, barriers, keepPicture, openBoat, windows } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
   app = await appUnderTest();
 });
 afterAll(() => app.close());
-
-const barriers = async (page: Parameters<typeof openBoat>[1]): Promise<readonly string[]> => {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
-};
 
 const wishes = (['laptop', 'phone'] as const).flatMap((window) =>
   (['day', 'night'] as const).map((light) => ({ window, light })),

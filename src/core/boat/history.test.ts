@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { type EditId, edits } from './edits/index.ts';
 import { aFullBoat } from './full-boat.test-helper.ts';
-import { applyEdit, type History, redo, startHistory, undo } from './history.ts';
+import { applyEdit, applyEdits, type History, redo, startHistory, undo } from './history.ts';
 import { readBoat } from './read-boat.ts';
 import { UserError } from './user-error.ts';
 import { writeBoat } from './write-boat.ts';
@@ -119,7 +119,7 @@ test('a new edit after taking one back leaves nothing to make again', () => {
   const second = applyEdit(undo(first), 'move-unit', { unit: 'radio', place: 'locker' });
   expect(second.undone).toEqual([]);
   expect(redo(second)).toBe(second);
-  expect(second.done.map((step) => step.title)).toEqual(['Move radio to locker.']);
+  expect(second.done.map((step) => step.title)).toEqual(['Move Old radio to electrical locker.']);
 });
 
 test('an edit that changes nothing is no step to take back', () => {
@@ -133,4 +133,36 @@ test('an edit is one step however much it changes, and leaves the boat before it
   expect(history.done).toHaveLength(1);
   expect(writeBoat(full)).toBe(before);
   expect(edits['remove-unit'].apply(full, { unit: 'radio' })).toEqual(history.boat);
+});
+
+test('several edits are one step: made together, said together, taken back together', () => {
+  const start = startHistory(full);
+  const both = applyEdits(start, [
+    { edit: 'move-unit', params: { unit: 'radio', place: 'locker' } },
+    { edit: 'remove-unit', params: { unit: 'gnss' } },
+  ]);
+  expect(both.done.map((step) => step.title)).toEqual([
+    'Move Old radio to electrical locker. Take GNSS on the stern rail out of the boat.',
+  ]);
+  const alone = applyEdit(applyEdit(start, 'move-unit', { unit: 'radio', place: 'locker' }), 'remove-unit', {
+    unit: 'gnss',
+  });
+  expect(writeBoat(both.boat)).toBe(writeBoat(alone.boat));
+  expect(writeBoat(undo(both).boat)).toBe(writeBoat(full));
+});
+
+test('of several edits all are made or none', () => {
+  const start = startHistory(full);
+  const calls: Parameters<typeof applyEdits>[1] = [
+    { edit: 'move-unit', params: { unit: 'radio', place: 'locker' } },
+    { edit: 'move-unit', params: { unit: 'nobody', place: 'locker' } },
+  ];
+  expect(() => applyEdits(start, calls)).toThrow(UserError);
+  expect(writeBoat(start.boat)).toBe(writeBoat(full));
+});
+
+test('a step may have a title of its own', () => {
+  const params = { unit: 'radio', place: 'locker' };
+  const history = applyEdits(startHistory(full), [{ edit: 'move-unit', params }], 'Put the radio out of the wet.');
+  expect(history.done.at(-1)?.title).toBe('Put the radio out of the wet.');
 });

@@ -1,5 +1,6 @@
 import { apply, create, type Patches } from 'mutative';
 import type { Boat } from './boat-schema.ts';
+import type { ReadyEdit } from './edits/define-edit.ts';
 import { type EditId, type EditParams, edits } from './edits/index.ts';
 import { refuseBroken } from './edits/refuse-broken.ts';
 
@@ -21,17 +22,40 @@ export interface History {
 /** A history without edits. */
 export const startHistory = (boat: Boat): History => ({ boat, done: [], undone: [] });
 
+/** One edit asked for, by its id. */
+export type EditCall = { [Id in EditId]: { readonly edit: Id; readonly params: EditParams<Id> } }[EditId];
+
+const applyReady = (history: History, ready: readonly ReadyEdit[], title?: string): History => {
+  const [boat, forth, back] = create(
+    history.boat,
+    (draft) => {
+      for (const { change } of ready) change(draft);
+    },
+    { enablePatches: true },
+  );
+  if (forth.length === 0) return history;
+  refuseBroken(boat);
+  const says = title ?? ready.map((one) => one.title(history.boat)).join(' ');
+  return { boat, done: [...history.done, { title: says, forth, back }], undone: [] };
+};
+
 /**
  * Makes one edit; edits taken back before are then gone for good. An edit that changes nothing is no step.
  * Throws UserError where the parameters do not fit the edit or the boat; the history given stays good.
  */
-export const applyEdit = <Id extends EditId>(history: History, id: Id, params: EditParams<Id>): History => {
-  const { title, change } = edits[id].ready(params);
-  const [boat, forth, back] = create(history.boat, (draft) => change(draft), { enablePatches: true });
-  if (forth.length === 0) return history;
-  refuseBroken(boat);
-  return { boat, done: [...history.done, { title, forth, back }], undone: [] };
-};
+export const applyEdit = <Id extends EditId>(history: History, id: Id, params: EditParams<Id>): History =>
+  applyReady(history, [edits[id].ready(params)]);
+
+/**
+ * Makes several edits, each on what the one before it left, as one step; all of them or none. The step says `title`, or
+ * the sentences of its edits one after another. Throws UserError as `applyEdit` does.
+ */
+export const applyEdits = (history: History, calls: readonly EditCall[], title?: string): History =>
+  applyReady(
+    history,
+    calls.map(({ edit, params }) => edits[edit].ready(params)),
+    title,
+  );
 
 /** Takes the last edit back; with none left the history stays as it is. */
 export const undo = (history: History): History => {

@@ -1,14 +1,18 @@
-import { type ReactNode, useEffect, useSyncExternalStore } from 'react';
+import { type ReactNode, useCallback, useEffect, useSyncExternalStore } from 'react';
 import type { PlanClient } from '../workers/plan-client.ts';
 import type { PlanState } from '../workers/protocol.ts';
 import { BoatPage } from './boat-page.tsx';
 import { boatSays } from './boat-says.ts';
 import { BoatsPage } from './boats-page.tsx';
+import { EditContext, type MakeEdits } from './edit-context.ts';
+import { EditLine } from './edit-line.tsx';
 import { RefusalView } from './refusal-view.tsx';
 import { hashOf, type Route } from './route.ts';
 import { TopBar } from './top-bar.tsx';
+import { UndoButtons } from './undo-buttons.tsx';
 import { useOpenedBoat } from './use-opened-boat.ts';
 import { useRoute } from './use-route.ts';
+import { useUndoKeys } from './use-undo-keys.ts';
 
 const FaultView = ({ detail }: { detail: string }): ReactNode => (
   <section className="refusal" role="alert">
@@ -65,7 +69,14 @@ export const App = ({ client }: { client: PlanClient }): ReactNode => {
   const route = useRoute();
   const state = useSyncExternalStore(client.subscribe, client.state);
   const { openFile, refusal, shutRefusal } = useOpenedBoat(route, client, state);
-  const boat = state.answer?.boat;
+  const edit: MakeEdits = useCallback(
+    (edits, title) => client.change({ kind: 'edit', edits, ...(title === undefined ? {} : { title }) }),
+    [client],
+  );
+  const step = useCallback((kind: 'undo' | 'redo') => client.change({ kind }), [client]);
+  useUndoKeys(step);
+  const { answer } = state;
+  const boat = answer?.boat;
   useEffect(() => {
     document.title = boat === undefined ? 'Fairlead' : `${boat.name} · Fairlead`;
   }, [boat]);
@@ -75,13 +86,17 @@ export const App = ({ client }: { client: PlanClient }): ReactNode => {
       <TopBar
         {...(boat === undefined ? {} : { name: boat.name, says: boatSays(boat) })}
         isHome={route.page === 'boats'}
+        tools={answer === undefined ? null : <UndoButtons edits={answer.edits} onStep={step} />}
         onFile={openFile}
       />
+      {answer === undefined ? null : <EditLine state={state} onStep={step} />}
       {refusal === undefined ? null : (
         <RefusalView refusal={refusal} {...(boat === undefined ? {} : { onClose: shutRefusal })} />
       )}
       {state.fault === undefined ? null : <FaultView detail={state.fault} />}
-      <Body route={route} state={state} client={client} onFile={openFile} />
+      <EditContext value={edit}>
+        <Body route={route} state={state} client={client} onFile={openFile} />
+      </EditContext>
     </>
   );
 };

@@ -1,7 +1,8 @@
 import type { ReactNode, Ref } from 'react';
-import type { Boat } from '../../core/boat/boat-schema.ts';
+import type { Boat, Kit } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import type { LightStore } from '../drawing/light-store.ts';
+import { FateChoice } from './fate-choice.tsx';
 import { NoteView } from './note-view.tsx';
 import type { Note } from './notes.ts';
 import type { StepId } from './route.ts';
@@ -23,7 +24,7 @@ interface MarginViewProps {
 }
 
 /** What was picked on the drawing, in words, so that a balloon without a note answers as well. */
-const PickedUnit = ({ row }: { row: UnitRow }): ReactNode => (
+const PickedUnit = ({ row, unit }: { row: UnitRow; unit: Kit | undefined }): ReactNode => (
   <section className="block picked" aria-live="polite">
     <h2>
       {row.balloon === undefined ? null : <span className="figure">{row.balloon} </span>}
@@ -33,6 +34,7 @@ const PickedUnit = ({ row }: { row: UnitRow }): ReactNode => (
       {row.place}
       {row.joined.length === 0 ? '' : `; joined to ${row.joined.join('; ')}`}
     </p>
+    {unit === undefined ? null : <FateChoice unit={unit} />}
     {row.notes.length === 0 ? <p className="quiet">Nothing to put right here.</p> : null}
   </section>
 );
@@ -68,7 +70,7 @@ export const MarginView = ({
   <aside className="margin" ref={ref} aria-label="Notes" tabIndex={0}>
     <h2 className="unseen">Notes</h2>
     <Progress progress={progress} onStop={onStop} />
-    {picked === undefined ? null : <PickedUnit row={picked} />}
+    {picked === undefined ? null : <PickedUnit row={picked} unit={boat.kit.find((unit) => unit.id === picked.id)} />}
     {notes.length === 0 ? (
       <p className="calm">Nothing to put right. Every check that this version makes is content with this boat.</p>
     ) : (

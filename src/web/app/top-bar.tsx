@@ -43,18 +43,22 @@ export const TopBar = ({
   name,
   says,
   isHome,
+  tools,
   onFile,
 }: {
   name?: string;
   says?: string;
   /** true on the list of boats, which needs no link to itself */
   isHome: boolean;
+  /** what can be done with the boat that is open */
+  tools?: ReactNode;
   onFile: (file: File) => void;
 }): ReactNode => (
   <header className="top-bar">
     <h1>{name ?? 'Fairlead'}</h1>
     <p className="top-says">{says ?? 'plans the whole change of a boat’s navigation electronics'}</p>
     <div className="top-tools">
+      {tools}
       {isHome ? null : <a href="#/">all boats</a>}
       <OpenFile onFile={onFile}>open a file</OpenFile>
       {name === undefined ? null : (

@@ -1,4 +1,5 @@
 import {
+  type Change,
   firstPlanState,
   nextPlanState,
   type PlanEvent,
@@ -21,6 +22,8 @@ export interface PlanClient {
   readonly subscribe: (listener: () => void) => () => void;
   /** plans a boat file; a plan still running is given up */
   readonly plan: (boatText: string) => void;
+  /** changes the boat that is open and plans it anew; does nothing where none is open */
+  readonly change: (change: Change) => void;
   /** stops the running plan and keeps what there is */
   readonly cancel: () => void;
   /** forgets the boat */
@@ -40,6 +43,12 @@ export const planClient = (port: PlanPort): PlanClient => {
   const stop = (): void => {
     if (state.busy) port.postMessage({ kind: 'cancel', revision: state.revision });
   };
+  const ask = (request: (revision: number) => PlanRequest): void => {
+    stop();
+    const revision = state.revision + 1;
+    move({ kind: 'asked', revision });
+    port.postMessage(request(revision));
+  };
   port.onReply(move);
   port.onBreak((detail) => move({ kind: 'fault', revision: state.revision, detail }));
   return {
@@ -48,11 +57,10 @@ export const planClient = (port: PlanPort): PlanClient => {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
-    plan: (boatText) => {
-      stop();
-      const revision = state.revision + 1;
-      move({ kind: 'asked', revision });
-      port.postMessage({ kind: 'plan', revision, boatText });
+    plan: (boatText) => ask((revision) => ({ kind: 'plan', revision, boatText })),
+    change: (change) => {
+      const opened = state.answer?.opened;
+      if (opened !== undefined) ask((revision) => ({ kind: 'change', revision, opened, change }));
     },
     cancel: () => {
       stop();

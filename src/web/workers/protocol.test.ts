@@ -12,9 +12,12 @@ const plan = { boat: 'Boat' } as unknown as Plan;
 const answer = (revision: number, settled = true): PlanReply => ({
   kind: 'answer',
   revision,
+  opened: 1,
   boat,
+  boatText: '{}',
   plan,
   titles: new Map(),
+  edits: {},
   settled,
   ms: 4,
 });
@@ -57,6 +60,34 @@ test('a refused file leaves the boat that was open in place', () => {
 test('the next file clears an old refusal', () => {
   const refused: PlanReply = { kind: 'refused', revision: 1, says: 'No.', whatToDo: 'Do.' };
   expect(after({ kind: 'asked', revision: 1 }, refused, { kind: 'asked', revision: 2 }).refusal).toBeUndefined();
+});
+
+const editRefused = (revision: number): PlanReply => ({
+  kind: 'edit-refused',
+  revision,
+  says: 'There is no unit "radar" in this boat.',
+  whatToDo: 'Name a unit of the boat.',
+});
+
+test('an edit that is refused leaves the boat in place and says why until the next request', () => {
+  const state = after({ kind: 'asked', revision: 1 }, answer(1), { kind: 'asked', revision: 2 }, editRefused(2));
+  expect(state).toMatchObject({
+    busy: true,
+    answer: { revision: 1 },
+    editRefusal: { says: expect.stringContaining('no unit') },
+  });
+  const planned = nextPlanState(state, answer(2));
+  expect(planned).toMatchObject({
+    busy: false,
+    answer: { revision: 2 },
+    editRefusal: { says: expect.stringContaining('no unit') },
+  });
+  expect(nextPlanState(planned, { kind: 'asked', revision: 3 }).editRefusal).toBeUndefined();
+});
+
+test('a refusal of an edit that was asked for earlier is not shown', () => {
+  const state = after({ kind: 'asked', revision: 1 }, answer(1), { kind: 'asked', revision: 3 }, editRefused(2));
+  expect(state.editRefusal).toBeUndefined();
 });
 
 test('whatever the order of events, the answer shown never goes back to an older file', () => {
@@ -105,6 +136,18 @@ test('asking again calls off the plan in flight', () => {
     ['cancel', 1],
     ['plan', 2],
   ]);
+});
+
+test('a change names the boat it is meant for, and without a boat nothing is asked', () => {
+  const { port, sent, reply } = fakePort();
+  const client = planClient(port);
+  client.change({ kind: 'undo' });
+  expect(sent).toEqual([]);
+  client.plan('a');
+  reply(answer(1));
+  client.change({ kind: 'undo' });
+  expect(sent.at(-1)).toEqual({ kind: 'change', revision: 2, opened: 1, change: { kind: 'undo' } });
+  expect(client.state().busy).toBe(true);
 });
 
 test('a listener hears of an answer and not of a stale one', () => {

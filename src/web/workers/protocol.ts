@@ -1,12 +1,26 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
+import type { EditCall } from '../../core/boat/history.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import type { PlanChange } from '../../papers/lists/plan-change.ts';
 
-/** What the page asks of the planning worker. `revision` grows with every request, so an old answer can be told from a new one. */
+/** A change asked for: some edits as one step, or one step back or forth again. */
+export type Change =
+  /** `title` says what the step does; without it the edits say it themselves */
+  | { readonly kind: 'edit'; readonly edits: readonly EditCall[]; readonly title?: string }
+  | { readonly kind: 'undo' }
+  | { readonly kind: 'redo' };
+
+/**
+ * What the page asks of the planning worker. `revision` grows with every request, so an old answer can be told from a
+ * new one. `opened` is the revision at which the boat that is to be changed was opened; a change meant for a boat that
+ * another has replaced meanwhile does nothing.
+ */
 export type PlanRequest =
   | { readonly kind: 'plan'; readonly revision: number; readonly boatText: string }
+  | { readonly kind: 'change'; readonly revision: number; readonly opened: number; readonly change: Change }
   | { readonly kind: 'cancel'; readonly revision: number };
 
-/** A boat file that was turned away: what is wrong, where, what to do, and further problems of the same file. */
+/** A boat file or an edit that was turned away: what is wrong, where, what to do, and further problems of the same input. */
 export interface Refusal {
   readonly says: string;
   readonly place?: string;
@@ -14,21 +28,49 @@ export interface Refusal {
   readonly more?: readonly string[];
 }
 
+/** What was done last: an edit, a step taken back or made again, or an edit that found everything as it wants it. */
+export interface LastStep {
+  readonly kind: 'done' | 'undone' | 'redone' | 'nothing';
+  /** the sentence of the step; empty for an edit that changed nothing */
+  readonly title: string;
+  /** what it changed, once the plan is settled; absent where there was no settled plan before it */
+  readonly change?: PlanChange;
+  /** how many steps `change` holds: more than one where they came faster than plans settle */
+  readonly steps: number;
+}
+
+/** The edits of a boat since it was opened. */
+export interface EditState {
+  /** the sentence of the step that can be taken back, and of the one that can be made again */
+  readonly undo?: string;
+  readonly redo?: string;
+  readonly last?: LastStep;
+}
+
 /** A boat and its plan; `titles` are the titles of the rules by id; `settled` is false while a cheaper layout is still looked for. `ms` is the time since the request. */
 export interface PlanAnswer {
   readonly revision: number;
+  /** revision at which this boat was opened */
+  readonly opened: number;
   readonly boat: Boat;
+  /** the boat file as it is to be saved; as it was read while nothing is changed */
+  readonly boatText: string;
   readonly plan: Plan;
   readonly titles: ReadonlyMap<string, string>;
+  readonly edits: EditState;
   readonly settled: boolean;
   readonly ms: number;
 }
 
-/** What the worker says back. A `fault` is an error in the program, never in the boat file. */
+/**
+ * What the worker says back. After `edit-refused` the boat as it was is planned on under the same revision. A `fault` is
+ * an error in the program, never in the boat file.
+ */
 export type PlanReply =
   | { readonly kind: 'progress'; readonly revision: number; readonly says: string }
   | ({ readonly kind: 'answer' } & PlanAnswer)
   | ({ readonly kind: 'refused'; readonly revision: number } & Refusal)
+  | ({ readonly kind: 'edit-refused'; readonly revision: number } & Refusal)
   | { readonly kind: 'fault'; readonly revision: number; readonly detail: string };
 
 /** What the page knows of its plan: the last answer stays while a new one is on its way. */
@@ -38,6 +80,8 @@ export interface PlanState {
   readonly progress?: string;
   readonly answer?: PlanAnswer;
   readonly refusal?: Refusal;
+  /** why the last edit was not made */
+  readonly editRefusal?: Refusal;
   readonly fault?: string;
 }
 
@@ -55,6 +99,9 @@ const settledOn = (state: PlanState): PlanState => ({
   ...(state.answer === undefined ? {} : { answer: state.answer }),
 });
 
+const withEditRefusal = ({ editRefusal }: PlanState): Pick<PlanState, 'editRefusal'> =>
+  editRefusal === undefined ? {} : { editRefusal };
+
 const afterReply = (state: PlanState, reply: PlanReply): PlanState => {
   if (!state.busy || reply.revision !== state.revision) return state;
   switch (reply.kind) {
@@ -62,11 +109,15 @@ const afterReply = (state: PlanState, reply: PlanReply): PlanState => {
       return { ...state, progress: reply.says };
     case 'answer': {
       const { kind: _, ...answer } = reply;
-      return { revision: state.revision, busy: !answer.settled, answer };
+      return { revision: state.revision, busy: !answer.settled, answer, ...withEditRefusal(state) };
     }
     case 'refused': {
       const { kind: _, revision: __, ...refusal } = reply;
       return { ...settledOn(state), refusal };
+    }
+    case 'edit-refused': {
+      const { kind: _, revision: __, ...editRefusal } = reply;
+      return { ...state, editRefusal };
     }
     case 'fault':
       return { ...settledOn(state), fault: reply.detail };
@@ -82,7 +133,7 @@ export const nextPlanState = (state: PlanState, event: PlanEvent): PlanState => 
     case 'asked':
       return { ...settledOn(state), revision: event.revision, busy: true };
     case 'cancelled':
-      return settledOn(state);
+      return { ...settledOn(state), ...withEditRefusal(state) };
     case 'closed':
       return { revision: state.revision, busy: false };
     default:

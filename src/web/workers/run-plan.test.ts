@@ -1,10 +1,8 @@
 import { expect, test } from 'vitest';
 import type { Layout, Problem } from '../../core/backbone/problem.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
-import { UserError } from '../../core/boat/user-error.ts';
 import type { Plan } from '../../core/plan-shape.ts';
-import type { PlanReply } from './protocol.ts';
-import { type PlanEngine, runPlan } from './run-plan.ts';
+import { type RunTask, runPlan } from './run-plan.ts';
 
 // The run hands boat, problem and plan on without looking inside, so plain named objects stand for them.
 const boat = { name: 'Boat' } as unknown as Boat;
@@ -19,10 +17,8 @@ const layout = (cost: number, status: Layout['status']): Layout => ({
   work: 1,
 });
 
-const engine = (over: Partial<PlanEngine> = {}): PlanEngine => ({
-  readBoat: () => boat,
+const engine: RunTask['engine'] = {
   layoutProblems: () => [problem],
-  titles: new Map(),
   *solveLayout() {
     yield layout(120, 'gap');
     yield layout(100, 'gap');
@@ -31,75 +27,78 @@ const engine = (over: Partial<PlanEngine> = {}): PlanEngine => ({
   // The layouts come back in `boat` so that a test can see what the plan was made from.
   plan: (_, layouts) =>
     ({ boat: [...layouts.values()].map((one) => `${one.cost} ${one.status}`).join() }) as unknown as Plan,
-  ...over,
-});
+};
 
-const run = async (over: { engine?: Partial<PlanEngine>; msPerLook?: number; cancelAtPause?: number } = {}) => {
-  const posted: PlanReply[] = [];
+interface Wish {
+  readonly engine?: Partial<RunTask['engine']>;
+  readonly msPerLook?: number;
+  readonly cancelAtPause?: number;
+  readonly firstAfterMs?: number;
+  readonly known?: Map<string, Layout>;
+}
+
+const run = async (wish: Wish = {}): Promise<[string, boolean][]> => {
+  const plans: [string, boolean][] = [];
   let clockMs = 0;
   let pauses = 0;
   await runPlan({
-    revision: 7,
-    boatText: '{}',
-    engine: engine(over.engine),
+    boat,
+    engine: { ...engine, ...wish.engine },
     budget: { work: 10 },
     patienceMs: 1000,
+    firstAfterMs: wish.firstAfterMs ?? 0,
+    known: wish.known ?? new Map(),
     hooks: {
       nowMs: () => {
-        clockMs += over.msPerLook ?? 1;
+        clockMs += wish.msPerLook ?? 1;
         return clockMs;
       },
       pause: async () => {
         pauses += 1;
       },
-      isCancelled: () => pauses >= (over.cancelAtPause ?? Number.POSITIVE_INFINITY),
-      post: (reply) => posted.push(reply),
+      isCancelled: () => pauses >= (wish.cancelAtPause ?? Number.POSITIVE_INFINITY),
+      onProgress: () => undefined,
+      onPlan: (plan, settled) => plans.push([plan.boat, settled]),
     },
   });
-  return posted;
+  return plans;
 };
 
-const plans = (posted: readonly PlanReply[]) =>
-  posted.flatMap((reply) => (reply.kind === 'answer' ? [[reply.plan.boat, reply.settled]] : []));
-
 test('a quick plan comes first and the plan with the best layout last', async () => {
-  expect(plans(await run())).toEqual([
+  expect(await run()).toEqual([
     ['', false],
     ['90 proven', true],
   ]);
 });
 
 test('a boat without a backbone is settled at once', async () => {
-  expect(plans(await run({ engine: { layoutProblems: () => [] } }))).toEqual([['', true]]);
+  expect(await run({ engine: { layoutProblems: () => [] } })).toEqual([['', true]]);
 });
 
-test('a layout cut short by the clock is marked as stopped', async () => {
-  expect(plans(await run({ msPerLook: 600 })).at(-1)).toEqual(['120 stopped', true]);
+test('a layout cut short by the clock is marked as stopped, and not kept for another time', async () => {
+  const known = new Map<string, Layout>();
+  expect((await run({ msPerLook: 600, known })).at(-1)).toEqual(['120 stopped', true]);
+  expect(known.size).toBe(0);
 });
 
-test('a plan called off posts no further answer', async () => {
-  expect(plans(await run({ cancelAtPause: 1 }))).toEqual([['', false]]);
-  expect(plans(await run({ msPerLook: 30, cancelAtPause: 2 }))).toEqual([['', false]]);
+test('a plan called off gives no further plan', async () => {
+  expect(await run({ cancelAtPause: 1 })).toEqual([['', false]]);
+  expect(await run({ msPerLook: 30, cancelAtPause: 2 })).toEqual([['', false]]);
 });
 
-test('a bad file is refused with its sentence, its place and what to do', async () => {
-  const readBoat = () => {
-    throw new UserError({ says: 'This is not JSON.', place: 'line 3, column 7', whatToDo: 'Mend the comma there.' });
-  };
-  expect(await run({ engine: { readBoat } })).toEqual([
-    {
-      kind: 'refused',
-      revision: 7,
-      says: 'This is not JSON.',
-      place: 'line 3, column 7',
-      whatToDo: 'Mend the comma there.',
-    },
+test('after an edit the quick plan is left out where the best one is soon found', async () => {
+  expect(await run({ firstAfterMs: 400 })).toEqual([['90 proven', true]]);
+  expect(await run({ firstAfterMs: 400, msPerLook: 90 })).toEqual([
+    ['', false],
+    ['90 proven', true],
   ]);
 });
 
-test('anything else that goes wrong is called a fault in the program', async () => {
-  const plan = () => {
-    throw new TypeError('cannot read x');
+test('a layout found before is taken as it is, and nothing is looked for', async () => {
+  const known = new Map<string, Layout>();
+  await run({ known });
+  const solveLayout = () => {
+    throw new Error('nothing is to be solved');
   };
-  expect(await run({ engine: { plan } })).toEqual([{ kind: 'fault', revision: 7, detail: 'cannot read x' }]);
+  expect(await run({ known, engine: { solveLayout } })).toEqual([['90 proven', true]]);
 });

@@ -1,13 +1,12 @@
 import type { Budget, Layout, LayoutMap, Problem } from '../../core/backbone/problem.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
-import { UserError } from '../../core/boat/user-error.ts';
 import type { Plan } from '../../core/plan-shape.ts';
-import type { PlanReply, Refusal } from './protocol.ts';
 
 /** The three steps from a boat file to a plan. */
 export interface PlanEngine {
   /** throws UserError for a bad file */
   readonly readBoat: (text: string) => Boat;
+  readonly writeBoat: (boat: Boat) => string;
   readonly layoutProblems: (boat: Boat) => readonly Problem[];
   readonly solveLayout: (problem: Problem, budget: Budget) => Generator<Layout>;
   readonly plan: (boat: Boat, layouts: LayoutMap) => Plan;
@@ -20,83 +19,85 @@ export interface RunHooks {
   readonly nowMs: () => number;
   readonly pause: () => Promise<void>;
   readonly isCancelled: () => boolean;
-  readonly post: (reply: PlanReply) => void;
+  readonly onProgress: (says: string) => void;
+  readonly onPlan: (plan: Plan, settled: boolean) => void;
 }
 
 export interface RunTask {
-  readonly revision: number;
-  readonly boatText: string;
-  readonly engine: PlanEngine;
+  readonly boat: Boat;
+  readonly engine: Pick<PlanEngine, 'layoutProblems' | 'solveLayout' | 'plan'>;
   readonly hooks: RunHooks;
   /** work for each backbone, counted in layouts tried */
   readonly budget: Budget;
   /** wall clock for all backbones together; what is cut short is marked `stopped` */
   readonly patienceMs: number;
+  /** how long to wait for the best layouts before a plan with quick ones is shown */
+  readonly firstAfterMs: number;
+  /** layouts of earlier runs with the same budget by problem hash; those of this run that were not cut short are put in */
+  readonly known: Map<string, Layout>;
 }
 
 /** Longest stretch without a breath, so that a cancel is heard within a frame or two. */
 const sliceMs = 20;
 
-const solveOne = async (task: RunTask, problem: Problem, deadlineMs: number): Promise<Layout | undefined> => {
+interface Solving {
+  readonly deadlineMs: number;
+  readonly breathe: () => Promise<void>;
+}
+
+const solveOne = async (task: RunTask, problem: Problem, { deadlineMs, breathe }: Solving) => {
   const { hooks, engine, budget } = task;
   let best: Layout | undefined;
   let breathMs = hooks.nowMs();
   for (const layout of engine.solveLayout(problem, budget)) {
     best = layout;
     const nowMs = hooks.nowMs();
-    if (nowMs > deadlineMs) return layout.status === 'proven' ? layout : { ...layout, status: 'stopped' };
+    if (nowMs > deadlineMs) return layout.status === 'proven' ? layout : { ...layout, status: 'stopped' as const };
     if (nowMs - breathMs < sliceMs) continue;
-    await hooks.pause();
+    await breathe();
     if (hooks.isCancelled()) return undefined;
     breathMs = hooks.nowMs();
   }
   return best;
 };
 
-const planInSteps = async (task: RunTask): Promise<void> => {
-  const { revision, engine, hooks } = task;
-  const startMs = hooks.nowMs();
-  const answer = (boat: Boat, layouts: LayoutMap, settled: boolean): void => {
-    const plan = engine.plan(boat, layouts);
-    hooks.post({ kind: 'answer', revision, boat, plan, titles: engine.titles, settled, ms: hooks.nowMs() - startMs });
+/** What stands between a request and an answer: shows a plan with quick layouts once the wait gets long. */
+const firstPlanShown = (task: RunTask, startMs: number, layouts: LayoutMap): (() => void) => {
+  const { boat, engine, hooks, firstAfterMs } = task;
+  let isShown = false;
+  return () => {
+    if (isShown || hooks.nowMs() - startMs < firstAfterMs) return;
+    isShown = true;
+    hooks.onPlan(engine.plan(boat, layouts), false);
   };
-  const boat = engine.readBoat(task.boatText);
-  const problems = engine.layoutProblems(boat);
-  answer(boat, new Map(), problems.length === 0);
-  const layouts = new Map<string, Layout>();
-  for (const [at, problem] of problems.entries()) {
-    const which = problems.length === 1 ? 'the backbone' : `backbone ${at + 1} of ${problems.length}`;
-    hooks.post({ kind: 'progress', revision, says: `Looking for the cheapest way to lay ${which}.` });
-    await hooks.pause();
-    if (hooks.isCancelled()) return;
-    const layout = await solveOne(task, problem, startMs + task.patienceMs);
-    if (hooks.isCancelled()) return;
-    if (layout !== undefined) layouts.set(problem.hash, layout);
-  }
-  if (problems.length > 0) answer(boat, layouts, true);
 };
 
-const refusalOf = ({ says, place, whatToDo, more }: UserError): Refusal => ({
-  says,
-  ...(place === undefined ? {} : { place }),
-  whatToDo,
-  ...(more.length === 0 ? {} : { more }),
-});
-
 /**
- * Plans one boat file: posts a first plan with quick layouts, then the plan with the best layouts found within the
- * budget. Posts `refused` for a bad file and `fault` for anything else that goes wrong; never throws.
+ * Plans one boat: gives a first plan with quick layouts if the best ones are long in coming, then the plan with the best
+ * layouts found within the budget. Says nothing more once it is called off.
  */
 export const runPlan = async (task: RunTask): Promise<void> => {
-  const { revision, hooks } = task;
-  try {
-    await planInSteps(task);
-  } catch (error) {
+  const { boat, engine, hooks, known } = task;
+  const startMs = hooks.nowMs();
+  const problems = engine.layoutProblems(boat);
+  const layouts = new Map(problems.flatMap(({ hash }) => known.get(hash) ?? []).map((one) => [one.problem, one]));
+  const open = problems.filter(({ hash }) => !layouts.has(hash));
+  const showFirst = firstPlanShown(task, startMs, layouts);
+  const breathe = async (): Promise<void> => {
+    showFirst();
+    await hooks.pause();
+  };
+  for (const [at, problem] of open.entries()) {
+    showFirst();
+    const which = open.length === 1 ? 'the backbone' : `backbone ${at + 1} of ${open.length}`;
+    hooks.onProgress(`Looking for the cheapest way to lay ${which}.`);
+    await hooks.pause();
     if (hooks.isCancelled()) return;
-    if (error instanceof UserError) {
-      hooks.post({ kind: 'refused', revision, ...refusalOf(error) });
-      return;
-    }
-    hooks.post({ kind: 'fault', revision, detail: error instanceof Error ? error.message : String(error) });
+    const layout = await solveOne(task, problem, { deadlineMs: startMs + task.patienceMs, breathe });
+    if (hooks.isCancelled()) return;
+    if (layout === undefined) continue;
+    layouts.set(problem.hash, layout);
+    if (layout.status !== 'stopped') known.set(problem.hash, layout);
   }
+  hooks.onPlan(engine.plan(boat, layouts), true);
 };

@@ -10,7 +10,8 @@ import { refuseBroken } from './refuse-broken.ts';
 
 /** One edit with its parameters checked: what it does as a sentence, and the change itself. */
 export interface ReadyEdit {
-  readonly title: string;
+  /** the sentence, with the names that things have in this boat */
+  readonly title: (boat: Boat) => string;
   /** changes a draft of the boat; throws UserError where the boat has no such thing, leaving the boat as it was */
   readonly change: (boat: Draft<Boat>) => void;
 }
@@ -19,7 +20,7 @@ export interface ReadyEdit {
 export interface Edit<Schema extends z.ZodType = z.ZodType> {
   readonly id: string;
   readonly params: Schema;
-  readonly title: (params: z.infer<Schema>) => string;
+  readonly title: (params: z.infer<Schema>, boat: Boat) => string;
   /** checks the parameters, whatever they are; throws UserError where they do not fit */
   readonly ready: (params: unknown) => ReadyEdit;
   /** the boat with the change in it; throws UserError as `ready` and the change do */
@@ -48,12 +49,12 @@ export const defineEdit = <Schema extends z.ZodType>({
 }: {
   id: string;
   params: Schema;
-  title: (params: z.infer<Schema>) => string;
+  title: (params: z.infer<Schema>, boat: Boat) => string;
   change: (boat: Draft<Boat>, params: z.infer<Schema>) => void;
 }): Edit<Schema> => {
   const ready = (given: unknown): ReadyEdit => {
     const params = checkedParams(id, schema, given);
-    return { title: title(params), change: (boat) => change(boat, params) };
+    return { title: (boat) => title(params, boat), change: (boat) => change(boat, params) };
   };
   const apply = (boat: Boat, params: unknown): Boat => {
     const changed = inPlace(boat, ready(params).change);

@@ -24,8 +24,8 @@ test('a taped length takes the place of a guess', () => {
   const length = { valueM: 2.35, how: 'taped' } as const;
   const boat = edits['tape-length'].apply(tern, { way: 'locker-helm', length });
   expect(boat.ways.find((way) => way.id === 'locker-helm')?.length).toEqual(length);
-  expect(edits['tape-length'].title({ way: 'locker-helm', length })).toBe(
-    'Put the length of locker-helm at 2.35 m, taped.',
+  expect(edits['tape-length'].title({ way: 'locker-helm', length }, tern)).toBe(
+    'From electrical locker to helm dash it is 2.35 m, taped.',
   );
 });
 

@@ -5,6 +5,7 @@ import { membersHold } from '../checks/check-joins.ts';
 import { idSchema, splitDotted } from '../ids.ts';
 import { defineEdit } from './define-edit.ts';
 import { findInBoat } from './find-in-boat.ts';
+import { nameInBoat } from './name-in-boat.ts';
 
 const belongsTo = (dotted: string | undefined, unit: string): boolean =>
   dotted?.includes('.') === true && splitDotted(dotted).kit === unit;
@@ -39,7 +40,7 @@ const leaveCables = (boat: Draft<Boat>, unit: string): void => {
 export const removeUnit = defineEdit({
   id: 'remove-unit',
   params: z.strictObject({ unit: idSchema }),
-  title: ({ unit }) => `Take ${unit} out of the boat.`,
+  title: ({ unit }, boat) => `Take ${nameInBoat(boat.kit, unit)} out of the boat.`,
   change: (boat, { unit }) => {
     findInBoat(boat.kit, unit, 'unit');
     boat.kit = boat.kit.filter((entry) => entry.id !== unit);

@@ -1,0 +1,183 @@
+import { expect, test } from 'vitest';
+import { layoutProblems } from '../../core/backbone/layout-problems.ts';
+import { solveLayout } from '../../core/backbone/solve-layout.ts';
+import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
+import type { EditCall } from '../../core/boat/history.ts';
+import { readBoat } from '../../core/boat/read-boat.ts';
+import { UserError } from '../../core/boat/user-error.ts';
+import { writeBoat } from '../../core/boat/write-boat.ts';
+import { plan } from '../../core/plan.ts';
+import { planningSession } from './planning-session.ts';
+import type { Change, PlanAnswer, PlanReply } from './protocol.ts';
+import type { PlanEngine } from './run-plan.ts';
+
+// written by hand, with a blank line that no program puts there
+const ternText = `\n${writeBoat(aBoat().boat)}`;
+
+const engine: PlanEngine = {
+  readBoat,
+  writeBoat,
+  layoutProblems,
+  solveLayout,
+  plan: (boat, layouts) => plan(boat, layouts),
+  titles: new Map(),
+};
+
+const session = (over: Partial<PlanEngine> = {}) => {
+  const posted: PlanReply[] = [];
+  const hear = planningSession({
+    engine: { ...engine, ...over },
+    nowMs: () => 0,
+    pause: () => Promise.resolve(),
+    post: (reply) => posted.push(reply),
+    budget: { work: 200 },
+    patienceMs: 1000,
+  });
+  let revision = 0;
+  const next = (): number => {
+    revision += 1;
+    return revision;
+  };
+  return {
+    posted,
+    hear,
+    open: (boatText = ternText) => hear({ kind: 'plan', revision: next(), boatText }),
+    change: (change: Change, opened = 1) => hear({ kind: 'change', revision: next(), opened, change }),
+    edit: (...edits: EditCall[]) =>
+      hear({ kind: 'change', revision: next(), opened: 1, change: { kind: 'edit', edits } }),
+    answer: (): PlanAnswer => {
+      const last = posted.at(-1);
+      if (last?.kind !== 'answer') throw new Error(`the last reply is ${JSON.stringify(last)}`);
+      return last;
+    },
+  };
+};
+
+const gnssGoes: EditCall = { edit: 'set-fate', params: { unit: 'gnss', fate: 'goes' } };
+const radioGoes: EditCall = { edit: 'set-fate', params: { unit: 'radio', fate: 'goes' } };
+
+test('an edit is answered with the boat planned anew, what can be undone and what it changed', async () => {
+  const { open, edit, answer } = session();
+  await open();
+  expect(answer().edits).toEqual({});
+  await edit(gnssGoes);
+  const { boat, edits, settled, boatText } = answer();
+  expect(settled).toBe(true);
+  expect(boat.kit.find(({ id }) => id === 'gnss')?.fate).toBe('goes');
+  expect(readBoat(boatText)).toEqual(boat);
+  expect(edits.undo).toBe('GNSS on the stern rail goes.');
+  expect(edits.redo).toBeUndefined();
+  expect(edits.last).toMatchObject({ kind: 'done', steps: 1 });
+  expect(edits.last?.change?.lost.map(({ reading }) => reading)).toContain('position');
+  expect(edits.last?.change?.came.length).toBeGreaterThan(0);
+});
+
+test('an edit taken back gives the same plan and the file as it was read, to the byte', async () => {
+  const { open, edit, change, answer } = session();
+  await open();
+  const before = answer();
+  await edit(gnssGoes);
+  const edited = answer();
+  await change({ kind: 'undo' });
+  expect(JSON.stringify(answer().plan)).toBe(JSON.stringify(before.plan));
+  expect(answer().boatText).toBe(ternText);
+  expect(answer().edits).toMatchObject({ redo: 'GNSS on the stern rail goes.', last: { kind: 'undone' } });
+  await change({ kind: 'redo' });
+  expect(JSON.stringify(answer().plan)).toBe(JSON.stringify(edited.plan));
+  expect(answer().edits.last).toMatchObject({ kind: 'redone', change: { came: edited.edits.last?.change?.came } });
+});
+
+test('several edits are one step back', async () => {
+  const { open, edit, change, answer } = session();
+  await open();
+  await edit(gnssGoes, radioGoes);
+  expect(answer().edits.undo).toBe('GNSS on the stern rail goes. Old radio goes.');
+  await change({ kind: 'undo' });
+  expect(answer().edits.undo).toBeUndefined();
+  expect(answer().boatText).toBe(ternText);
+});
+
+test('an edit that is refused changes nothing and says why', async () => {
+  const { open, edit, answer, posted } = session();
+  await open();
+  const before = answer();
+  await edit(gnssGoes, { edit: 'set-fate', params: { unit: 'gnsss', fate: 'goes' } });
+  const refusal = posted.find(({ kind }) => kind === 'edit-refused');
+  expect(refusal).toMatchObject({ says: 'There is no unit "gnsss" in this boat; did you mean `gnss`?' });
+  expect(answer().boatText).toBe(ternText);
+  expect(answer().edits).toEqual({});
+  expect(JSON.stringify(answer().plan)).toBe(JSON.stringify(before.plan));
+});
+
+test('an edit that finds everything as it wants it is no step', async () => {
+  const { open, edit, answer } = session();
+  await open();
+  await edit({ edit: 'set-fate', params: { unit: 'radio', fate: 'stays' } });
+  expect(answer().edits).toEqual({ last: { kind: 'nothing', title: '', steps: 0 } });
+});
+
+test('edits that come faster than plans settle are counted together', async () => {
+  const { open, edit, answer } = session();
+  await open();
+  const first = edit(gnssGoes);
+  await edit(radioGoes);
+  await first;
+  const { edits } = answer();
+  expect(edits.undo).toBe('Old radio goes.');
+  expect(edits.last).toMatchObject({ kind: 'done', steps: 2 });
+  expect(edits.last?.change?.lost.map(({ reading }) => reading)).toContain('position');
+});
+
+test('a change meant for a boat that another has replaced does nothing', async () => {
+  const { open, change, answer } = session();
+  await open();
+  await open();
+  await change({ kind: 'edit', edits: [gnssGoes] }, 1);
+  expect(answer()).toMatchObject({ opened: 2, edits: {}, boatText: ternText });
+});
+
+test('a bad file is refused with its sentence, its place and what to do, and the boat before it can still be edited', async () => {
+  const { open, edit, answer, posted } = session();
+  await open();
+  await open('{ "format": ');
+  expect(posted.at(-1)).toMatchObject({ kind: 'refused', revision: 2, says: expect.stringMatching(/\.$/) });
+  await edit(gnssGoes);
+  expect(answer().edits.undo).toBe('GNSS on the stern rail goes.');
+});
+
+test('a refusal carries the place and what to do', async () => {
+  const refuse = () => {
+    throw new UserError({ says: 'This is not JSON.', place: 'line 3, column 7', whatToDo: 'Mend the comma there.' });
+  };
+  const { open, posted } = session({ readBoat: refuse });
+  await open();
+  expect(posted).toEqual([
+    {
+      kind: 'refused',
+      revision: 1,
+      says: 'This is not JSON.',
+      place: 'line 3, column 7',
+      whatToDo: 'Mend the comma there.',
+    },
+  ]);
+});
+
+test('an error in the program is a fault, not a bad file', async () => {
+  const { open, posted } = session({
+    plan: () => {
+      throw new TypeError('x is not a function');
+    },
+  });
+  await open();
+  expect(posted).toEqual([{ kind: 'fault', revision: 1, detail: 'x is not a function' }]);
+});
+
+test('a plan that is called off says nothing more', async () => {
+  const { hear, open, posted } = session();
+  const planned = open();
+  await hear({ kind: 'cancel', revision: 1 });
+  await planned;
+  expect(posted.filter(({ kind }) => kind === 'answer').map((reply) => 'settled' in reply && reply.settled)).toEqual([
+    false,
+  ]);
+});
