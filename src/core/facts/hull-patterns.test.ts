@@ -25,13 +25,25 @@ const up = (parts: readonly HullPart[]): number[] => ends(parts).map(([, value])
 const hullOf = (parts: readonly HullPart[]): HullPart[] => parts.filter((part) => part.role === 'hull');
 
 test.each(kinds)('a %s is as long, wide and deep as the boat file says, and stays under its air draft', (kind) => {
-  const { side, top } = hullPattern(size(kind));
+  const { side, top, astern } = hullPattern(size(kind));
   expect(Math.max(...across(hullOf(side)))).toBeCloseTo(12, 0);
   expect(Math.min(...across(hullOf(side)))).toBeCloseTo(0, 6);
   expect(Math.max(...up(hullOf(top)))).toBeCloseTo(2, 6);
   expect(Math.min(...up(hullOf(top)))).toBeCloseTo(-2, 6);
   expect(Math.min(...up(side))).toBeCloseTo(-1.5, 6);
   expect(Math.max(...up(side))).toBeLessThanOrEqual(9 + 1e-9);
+  expect(Math.max(...across(hullOf(astern)))).toBeCloseTo(2, 6);
+  expect(Math.min(...across(hullOf(astern)))).toBeCloseTo(-2, 6);
+  expect(Math.min(...up(astern))).toBeCloseTo(-1.5, 6);
+  expect(Math.max(...up(astern))).toBeLessThanOrEqual(9 + 1e-9);
+});
+
+test.each(kinds)('a %s has her deck, house and mast at one height from the side and from astern', (kind) => {
+  const { side, astern } = hullPattern(size(kind));
+  const heightOf = (parts: readonly HullPart[], role: HullPart['role']): number =>
+    Math.max(...up(parts.filter((part) => part.role === role)));
+  expect(Math.abs(heightOf(side, 'house') - heightOf(astern, 'house'))).toBeLessThan(0.05 * 12);
+  expect(heightOf(astern, 'spar')).toBeCloseTo(heightOf(side, 'spar'), 6);
 });
 
 test.each(kinds)('houses and arches of a %s are lowered where she passes under low bridges', (kind) => {
@@ -40,8 +52,12 @@ test.each(kinds)('houses and arches of a %s are lowered where she passes under l
   );
 });
 
-test('seen from above, port and starboard are alike on every kind of boat', () => {
+test('seen from above and from astern, port and starboard are alike on every kind of boat', () => {
   for (const kind of kinds) {
+    for (const part of hullPattern(size(kind)).astern) {
+      const breadths = across([part]).map((value) => Math.round(value * 1e6));
+      for (const breadth of breadths) expect(breadths, kind).toContain(-breadth + 0);
+    }
     for (const part of hullPattern(size(kind)).top) {
       const heights = up([part]).map((value) => Math.round(value * 1e6));
       for (const height of heights) expect(heights, kind).toContain(-height + 0);
@@ -59,8 +75,8 @@ test('every outline is finite whatever the size', () => {
   });
   fc.assert(
     fc.property(sizes, (any) => {
-      const { side, top } = hullPattern(any);
-      for (const value of [...up(side), ...up(top), ...across(side), ...across(top)]) {
+      const { side, top, astern } = hullPattern(any);
+      for (const value of [side, top, astern].flatMap((parts) => [...up(parts), ...across(parts)])) {
         expect(Number.isFinite(value)).toBe(true);
       }
       expect(Math.max(...up(side))).toBeLessThanOrEqual(any.airDraft.valueM + 1e-6);
@@ -82,7 +98,7 @@ test('an outline in the boat file takes the place of the pattern', () => {
       [0, 1],
     ],
   } as const;
-  expect(hullPattern({ ...size('sloop'), outline: own })).toEqual({
+  expect(hullPattern({ ...size('sloop'), outline: own })).toMatchObject({
     side: [{ role: 'hull', steps: [['M', 0, 1], ['L', 10, 1.5], ['L', 8, -1], ['Z']] }],
     top: [{ role: 'hull', steps: [['M', 0, -1], ['L', 10, 0], ['L', 0, 1], ['Z']] }],
   });

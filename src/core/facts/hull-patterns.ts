@@ -1,3 +1,4 @@
+import { hullSections } from './hull-sections.ts';
 import { type HullRole, hullShapes } from './hull-shapes.ts';
 
 /** One step of an outline in metres: x forward of the transom, then z above the waterline or y to starboard. */
@@ -16,6 +17,8 @@ export interface HullPattern {
   readonly side: readonly HullPart[];
   /** from above: x and y */
   readonly top: readonly HullPart[];
+  /** from behind, port on the left: y and z */
+  readonly astern: readonly HullPart[];
 }
 
 /** What of a hull the pattern needs, in metres. */
@@ -77,6 +80,24 @@ const topPair = (size: HullSize): PairOf => {
   return (across, up) => [Number(across) * size.lengthM, (Number(up) * size.beamM) / 2];
 };
 
+/** From astern the height comes first, so that a half drawn to port is mirrored like one seen from above. */
+const asternPair = (size: HullSize, factor: number): PairOf => {
+  const heightPair = sidePair(size, factor);
+  return (up, across) => [heightPair('0', up)[1], (Number(across) * size.beamM) / 2];
+};
+
+/** Height and breadth exchanged: how a view from astern lies on the sheet. */
+const turned = (step: OutlineStep): OutlineStep => {
+  switch (step[0]) {
+    case 'C':
+      return ['C', step[2], step[1], step[4], step[3], step[6], step[5]];
+    case 'Z':
+      return step;
+    default:
+      return [step[0], step[2], step[1]];
+  }
+};
+
 const flipped = (step: OutlineStep): OutlineStep => {
   switch (step[0]) {
     case 'C':
@@ -118,20 +139,27 @@ const ownOutline = (points: readonly (readonly [number, number])[]): HullPart =>
 
 /**
  * The outlines of a boat in metres, from the pattern of its kind stretched to its own length, beam, draft and air draft;
- * an outline in the boat file takes the place of the pattern. A likeness to plan on, not a lines plan.
+ * an outline in the boat file takes the place of the pattern in the two views it gives. A likeness to plan on, not a lines plan.
  * Source: drawn-hull-shapes (project choice).
  */
 export const hullPattern = (size: HullSize): HullPattern => {
-  if (size.outline !== undefined) {
-    return { side: [ownOutline(size.outline.side)], top: [ownOutline(size.outline.top)] };
-  }
   const shape = hullShapes[size.kind];
-  const side = sidePair(size, heightFactor(size, shape.houseTop));
+  const factor = heightFactor(size, shape.houseTop);
+  const behind = asternPair(size, factor);
+  const astern = hullSections[size.kind].map((line) => ({
+    role: line.role,
+    steps: mirrored(readPath(line.path, behind), line.mirror).map(turned),
+  }));
+  if (size.outline !== undefined) {
+    return { side: [ownOutline(size.outline.side)], top: [ownOutline(size.outline.top)], astern };
+  }
+  const side = sidePair(size, factor);
   return {
     side: shape.side.map((line) => ({ role: line.role, steps: readPath(line.path, side) })),
     top: shape.top.map((line) => ({
       role: line.role,
       steps: mirrored(readPath(line.path, topPair(size)), line.mirror),
     })),
+    astern,
   };
 };

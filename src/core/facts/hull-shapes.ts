@@ -9,7 +9,7 @@ export type HullRole = 'hull' | 'underbody' | 'house' | 'glass' | 'trim' | 'spar
  * Seen from above the second number is a share of the half beam, negative to port; `mirror` says what happens to starboard:
  * `join` closes the port half over the centreline, `copy` draws it again.
  */
-interface HullLine {
+export interface HullLine {
   readonly role: HullRole;
   readonly path: string;
   readonly mirror?: 'join' | 'copy';

@@ -137,6 +137,28 @@ test('a unit with a fault has a filled balloon, a unit with mere advice has not'
   expect(balloons.find((balloon) => balloon.about.includes('gnss'))?.findings).toEqual(['fault-gnss']);
 });
 
+const viewsOf = (name: string, widthMm: number): string[] =>
+  sheetOf(name, { widthMm, heightMm: widthMm > 200 ? 207 : 142 })
+    .drawing.shapes.flatMap((shape) => (shape.kind === 'group' ? (shape.label ?? '') : ''))
+    .filter((label) => label.startsWith('the boat from'));
+
+test('a boat with masts is drawn from astern as well, on a large screen and on a phone; one without is not', () => {
+  expect([242, 103].map((widthMm) => viewsOf('Bonxie', widthMm).includes('the boat from astern'))).toEqual([
+    true,
+    true,
+  ]);
+  expect(viewsOf('Gannet', 242)).toEqual(['the boat from the side', 'the boat from above']);
+});
+
+test('a long and crowded boat gets a sheet larger than the window, so that every unit keeps its number', () => {
+  const size = { widthMm: 242, heightMm: 207 };
+  const { drawing, balloons } = sheetOf('Bonxie', size);
+  expect(drawing.widthMm).toBeGreaterThan(size.widthMm);
+  const views = drawing.shapes.filter((shape) => shape.kind === 'group' && shape.label?.startsWith('the boat from'));
+  const numbered = new Set(balloonsOf(views).flatMap((circle) => circle.about ?? []));
+  expect(balloons.flatMap((balloon) => balloon.about).filter((unit) => !numbered.has(unit))).toEqual([]);
+});
+
 test('the print of the Gannet fits an A3 sheet', () => {
   const { drawing } = sheetOf('Gannet', { widthMm: 420, heightMm: 297 });
   expect([drawing.widthMm, drawing.heightMm]).toEqual([420, 297]);

@@ -16,7 +16,7 @@ import { leastStripMm } from './strip-layout.ts';
 import { type StripOfBus, stripOfBus } from './strip-nodes.ts';
 import { stripStack, stripStackMm } from './strip-stack.ts';
 import { type UnitMark, unitMarks } from './unit-marks.ts';
-import { sideView, topView } from './view.ts';
+import { asternView, sideView, topView, type View } from './view.ts';
 import { viewOfMarks } from './view-of-marks.ts';
 import { type WayBundle, wayBundles } from './way-bundles.ts';
 
@@ -86,24 +86,34 @@ const frameFor = ({
   return frame;
 };
 
-const waterShapes = (frame: SheetFrame): { tint: Shape; line: Shape } => ({
-  tint: pathShape(
-    rectangle({
-      leftMm: 0,
-      topMm: frame.waterMm,
-      widthMm: frame.widthMm,
-      heightMm: frame.side.bottomMm - frame.waterMm,
-    }),
-    { fill: 'water' },
-  ),
+/** The water under a view, across the whole sheet. */
+const waterShapes = (
+  widthMm: number,
+  { waterMm, bottomMm }: { waterMm: number; bottomMm: number },
+): { tint: Shape; line: Shape } => ({
+  tint: pathShape(rectangle({ leftMm: 0, topMm: waterMm, widthMm, heightMm: bottomMm - waterMm }), { fill: 'water' }),
   line: pathShape(
     polyline([
-      [0, frame.waterMm],
-      [frame.widthMm, frame.waterMm],
+      [0, waterMm],
+      [widthMm, waterMm],
     ]),
     { stroke: { ink: 'quiet', widthMm: 0.18, dashMm: [4, 1, 0.6, 1] } },
   ),
 });
+
+/** On a narrow sheet the boat seen from astern stands in water of her own. */
+const watersOf = (frame: SheetFrame): { tint: Shape; line: Shape }[] => [
+  waterShapes(frame.widthMm, { waterMm: frame.waterMm, bottomMm: frame.side.bottomMm }),
+  ...(frame.astern === undefined || frame.astern.waterMm === frame.waterMm
+    ? []
+    : [waterShapes(frame.widthMm, frame.astern)]),
+];
+
+const viewWords: Readonly<Record<View['name'], string>> = {
+  side: 'the boat from the side',
+  top: 'the boat from above',
+  astern: 'the boat from astern',
+};
 
 const balloonOf = (mark: UnitMark): SheetBalloon => ({
   number: mark.number,
@@ -132,7 +142,8 @@ const footShapes = ({
 };
 
 /**
- * The boat sheet: from the side, from above, and her buses as strips, on one scale, bow to the right.
+ * The boat sheet: from the side, from above, where masts or two hulls ask for it from astern, and her buses as strips,
+ * on one scale, bow to the right.
  * The sheet is as wide and high as asked, or larger where the boat would be too small to read; millimetres.
  */
 export const boatSheet = (request: Request): BoatSheet => {
@@ -144,16 +155,22 @@ export const boatSheet = (request: Request): BoatSheet => {
   const key = keyOf(bundles, { plan, index });
   const keyMm = lineKey({ contents: key, widthMm: request.widthMm, topMm: 0 }).heightMm + 3 + numberRowMm;
   const frame = frameFor({ request, strips, index, keyMm });
-  const side = sideView(frame);
   const top = topView(frame);
+  const astern = asternView(frame);
+  const views = [sideView(frame), top, ...(astern === undefined ? [] : [astern])];
   const stack = stripStack({ strips, frame, index, view: top });
   const hull = hullPattern(boat.hull);
-  const water = waterShapes(frame);
-  const owners = viewOfMarks(marks, { side, top });
-  const common = { index, plan, frame, bundles, marks };
-  const fromSide = boatView(side, { parts: hull.side, hairs: [], boat: { ...common, own: owners.side } });
-  const fromAbove = boatView(top, { parts: hull.top, hairs: stack.hairs, boat: { ...common, own: owners.top } });
-  const named = new Set([...stack.named, ...fromSide.named, ...fromAbove.named]);
+  const waters = watersOf(frame);
+  const owners = viewOfMarks(marks, views);
+  const drawnViews = views.map((view) => ({
+    view,
+    ...boatView(view, {
+      parts: hull[view.name],
+      hairs: view === top ? stack.hairs : [],
+      boat: { index, plan, frame, bundles, marks, own: owners.get(view.name) ?? [] },
+    }),
+  }));
+  const named = new Set([...stack.named, ...drawnViews.flatMap((view) => view.named)]);
   const foot = footShapes({
     key,
     marks: marks.filter((mark) => !named.has(mark.number)),
@@ -161,17 +178,18 @@ export const boatSheet = (request: Request): BoatSheet => {
     topMm: stack.bottomMm,
   });
   const shapes: Shape[] = [
-    water.tint,
+    ...waters.map((water) => water.tint),
     axis({ boat, frame, bottomMm: frame.top.bottomMm }),
-    water.line,
-    { kind: 'group', label: 'the boat from the side', shapes: fromSide.shapes },
-    { kind: 'group', label: 'the boat from above', shapes: fromAbove.shapes },
+    ...waters.map((water) => water.line),
+    ...drawnViews.map(
+      ({ view, shapes: drawn }): Shape => ({ kind: 'group', label: viewWords[view.name], shapes: drawn }),
+    ),
     ...stack.shapes,
     ...foot.shapes,
   ];
   return {
     drawing: {
-      title: `${boat.name}: from the side, from above, and her backbone as a strip`,
+      title: `${boat.name}: from the side, from above, ${astern === undefined ? '' : 'from astern, '}and her backbone as a strip`,
       widthMm: frame.widthMm,
       heightMm: Math.max(request.heightMm, foot.bottomMm),
       shapes,

@@ -52,6 +52,17 @@ const softLines = (view: View, parts: readonly HullPart[], hairs: readonly Hair[
   ...hairs.map(([from, to]): SoftLine => ({ from, to, costPerMm: 1 })),
 ];
 
+/** Under the turn of the bilge, where a keel leaves room. */
+const asternCaption = ({ box, point }: View, frame: SheetFrame): Shape => ({
+  kind: 'text',
+  xMm: point(0, 0)[0] - (frame.centreMm - frame.top.topMm),
+  yMm: box.bottomMm - 1.6,
+  text: 'from astern',
+  sizeMm: 2.95,
+  face: 'words',
+  ink: 'quiet',
+});
+
 /** One view of the boat: her own lines, hair lines, the lines of the plan, the places, the balloons. */
 export const boatView = (
   view: View,
@@ -60,7 +71,8 @@ export const boatView = (
   const { index, plan, frame, bundles, marks, own } = boat;
   const lines = linesOnView({ view, bundles, index });
   const under = [
-    ...(view.name === 'side' ? breakLine(view, frame) : []),
+    ...(view.name === 'top' ? [] : breakLine(view, frame)),
+    ...(view.name === 'astern' ? [asternCaption(view, frame)] : []),
     ...hullOnView(view, parts),
     ...hairs.map((hair) => pathShape(polyline(hair), { stroke: { ink: 'quiet', widthMm: 0.12 } })),
     ...lines.shapes,

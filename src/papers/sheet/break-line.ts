@@ -7,19 +7,24 @@ import type { View } from './view.ts';
 
 const words = { sizeMm: 2.95, face: 'words' } as const;
 
-/** Where a tall mast is drawn shortened: a faint wave across the sky that says so; nothing on a low boat. */
+/** Where a tall mast is drawn shortened: a faint wave across the sky, which says so beside the boat's length. */
 export const breakLine = (view: View, frame: SheetFrame): Shape[] => {
   if (frame.shortening >= 1) return [];
-  const [, yMm] = view.point(0, frame.breakM);
+  const [middleMm, yMm] = view.point(0, frame.breakM);
+  const halfMm = frame.centreMm - frame.top.topMm;
+  const [fromMm, toMm] =
+    view.name === 'astern' ? [middleMm - halfMm, middleMm + halfMm] : [frame.zeroMm, frame.zeroMm + frame.lengthMm];
   const line: Point[] = [
-    [frame.zeroMm, yMm],
-    [frame.zeroMm + frame.lengthMm, yMm],
+    [fromMm, yMm],
+    [toMm, yMm],
   ];
+  const wave = pathShape(wavyLine(line), { stroke: { ink: 'rule', widthMm: 0.2 } });
+  if (view.name === 'astern') return [wave];
   return [
-    pathShape(wavyLine(line), { stroke: { ink: 'rule', widthMm: 0.2 } }),
+    wave,
     {
       kind: 'text',
-      xMm: frame.zeroMm + frame.lengthMm,
+      xMm: toMm,
       yMm: yMm - 1.6,
       text: frame.narrow ? 'shortened above' : 'heights above this line are shortened',
       ...words,

@@ -25,8 +25,9 @@ const bodyOf = (mark: UnitMark, index: DrawnBoat, view: View, mmPerM: number): B
   const body = index.sheetOf.get(mark.kit.id)?.body;
   if (body === undefined) return undefined;
   const scale = mmPerM / 1000;
-  const widthMm = (body.depthMm ?? 0.5 * body.widthMm) * scale;
-  const heightMm = (view.name === 'side' ? body.heightMm : body.widthMm) * scale;
+  const depthMm = body.depthMm ?? 0.5 * body.widthMm;
+  const widthMm = (view.name === 'astern' ? body.widthMm : depthMm) * scale;
+  const heightMm = (view.name === 'top' ? body.widthMm : body.heightMm) * scale;
   return Math.max(widthMm, heightMm) < leastOutlineMm ? undefined : { mark, widthMm, heightMm };
 };
 

@@ -5,17 +5,17 @@ import type { PathStep } from '../drawing/path-data.ts';
 import type { Point } from '../drawing/point.ts';
 import { drawnHeightM, type SheetFrame } from './sheet-frame.ts';
 
-/** One of the two pictures of the boat, as a map from metres aboard to millimetres on the sheet. */
+/** One of the pictures of the boat, as a map from metres aboard to millimetres on the sheet. */
 export interface View {
-  readonly name: 'side' | 'top';
+  readonly name: 'side' | 'top' | 'astern';
   readonly box: Box;
   readonly at: (place: Pick<Place, 'xM' | 'yM' | 'zM'>) => Point;
-  /** x and the view's own second measure: z from the side, y from above */
+  /** the view's own two measures: x and z from the side, x and y from above, y and z from astern */
   readonly point: (acrossM: number, secondM: number) => Point;
 }
 
 const bandBox = (frame: SheetFrame, name: 'side' | 'top'): Box => ({
-  leftMm: 2,
+  leftMm: name === 'side' && frame.astern !== undefined && !frame.narrow ? frame.astern.rightMm : 2,
   rightMm: frame.widthMm - 2,
   topMm: frame[name].topMm,
   bottomMm: frame[name].bottomMm,
@@ -37,6 +37,19 @@ export const topView = (frame: SheetFrame): View => {
     frame.centreMm + yM * frame.mmPerM,
   ];
   return { name: 'top', box: bandBox(frame, 'top'), point, at: (place) => point(place.xM, place.yM) };
+};
+
+/** The boat seen from behind, port on the left; undefined where she needs no such view. */
+export const asternView = (frame: SheetFrame): View | undefined => {
+  const { astern } = frame;
+  if (astern === undefined) return undefined;
+  const point = (yM: number, zM: number): Point => [
+    astern.centreMm + yM * frame.mmPerM,
+    astern.waterMm - drawnHeightM(frame, zM) * frame.mmPerM,
+  ];
+  const { leftMm, rightMm, topMm, bottomMm } = astern;
+  const box = { leftMm, rightMm, topMm, bottomMm };
+  return { name: 'astern', box, point, at: (place) => point(place.yM, place.zM) };
 };
 
 /** An outline in metres as a path of the view. */
