@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { type EditId, edits } from './edits/index.ts';
 import { aFullBoat } from './full-boat.test-helper.ts';
-import { applyEdit, applyEdits, type History, redo, startHistory, undo } from './history.ts';
+import { applyEdit, applyEdits, redo, undo } from './history.ts';
 import { readBoat } from './read-boat.ts';
+import { type History, startHistory } from './start-history.ts';
 import { UserError } from './user-error.ts';
 import { writeBoat } from './write-boat.ts';
 

@@ -1,26 +1,8 @@
-import { apply, create, type Patches } from 'mutative';
-import type { Boat } from './boat-schema.ts';
+import { apply, create } from 'mutative';
 import type { ReadyEdit } from './edits/define-edit.ts';
 import { type EditId, type EditParams, edits } from './edits/index.ts';
 import { refuseBroken } from './edits/refuse-broken.ts';
-
-/** One edit that was made, with what leads forth and back. */
-interface Step {
-  /** what it did, as a sentence */
-  readonly title: string;
-  readonly forth: Patches;
-  readonly back: Patches;
-}
-
-/** A boat with the edits that led to it and those that were taken back; the last of each is the next to go. */
-export interface History {
-  readonly boat: Boat;
-  readonly done: readonly Step[];
-  readonly undone: readonly Step[];
-}
-
-/** A history without edits. */
-export const startHistory = (boat: Boat): History => ({ boat, done: [], undone: [] });
+import type { History } from './start-history.ts';
 
 /** One edit asked for, by its id. */
 export type EditCall = { [Id in EditId]: { readonly edit: Id; readonly params: EditParams<Id> } }[EditId];

@@ -21,6 +21,7 @@ const hear = planningSession({
     plan: (boat, layouts) => plan(boat, layouts),
     titles: new Map(rules.map((rule) => [rule.id, rule.title])),
   },
+  editor: () => import('../../core/boat/history.ts'),
   nowMs: () => performance.now(),
   /** a breath that lets waiting messages in, a cancel among them */
   pause: () => new Promise((resolve) => setTimeout(resolve, 0)),

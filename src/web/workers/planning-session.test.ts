@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { layoutProblems } from '../../core/backbone/layout-problems.ts';
 import { solveLayout } from '../../core/backbone/solve-layout.ts';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
-import type { EditCall } from '../../core/boat/history.ts';
+import { applyEdits, type EditCall, redo, undo } from '../../core/boat/history.ts';
 import { readBoat } from '../../core/boat/read-boat.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import { writeBoat } from '../../core/boat/write-boat.ts';
@@ -27,6 +27,7 @@ const session = (over: Partial<PlanEngine> = {}) => {
   const posted: PlanReply[] = [];
   const hear = planningSession({
     engine: { ...engine, ...over },
+    editor: () => Promise.resolve({ applyEdits, undo, redo }),
     nowMs: () => 0,
     pause: () => Promise.resolve(),
     post: (reply) => posted.push(reply),

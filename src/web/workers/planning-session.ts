@@ -1,14 +1,24 @@
 import type { Budget, Layout } from '../../core/backbone/problem.ts';
-import { applyEdits, type History, redo, startHistory, undo } from '../../core/boat/history.ts';
+import type { applyEdits, redo, undo } from '../../core/boat/history.ts';
+import { type History, startHistory } from '../../core/boat/start-history.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { planChange } from '../../papers/lists/plan-change.ts';
 import type { Change, EditState, LastStep, PlanReply, PlanRequest, Refusal } from './protocol.ts';
 import { type PlanEngine, runPlan } from './run-plan.ts';
 
+/** The three ways in which a history goes on. */
+export interface Editor {
+  readonly applyEdits: typeof applyEdits;
+  readonly undo: typeof undo;
+  readonly redo: typeof redo;
+}
+
 /** What a session needs: the engine, a clock, a breath that lets requests in, and somebody to answer to. */
 export interface SessionTools {
   readonly engine: PlanEngine;
+  /** brings what edits need, which is no part of the way to the first picture */
+  readonly editor: () => Promise<Editor>;
   readonly nowMs: () => number;
   readonly pause: () => Promise<void>;
   readonly post: (reply: PlanReply) => void;
@@ -39,14 +49,14 @@ const refusalOf = ({ says, place, whatToDo, more }: UserError): Refusal => ({
   ...(more.length === 0 ? {} : { more }),
 });
 
-const changed = (history: History, change: Change): History => {
+const changed = (editor: Editor, history: History, change: Change): History => {
   switch (change.kind) {
     case 'edit':
-      return applyEdits(history, change.edits, change.title);
+      return editor.applyEdits(history, change.edits, change.title);
     case 'undo':
-      return undo(history);
+      return editor.undo(history);
     case 'redo':
-      return redo(history);
+      return editor.redo(history);
   }
 };
 
@@ -57,8 +67,8 @@ const stepOf = (before: History, after: History, { kind }: Change): Pick<LastSte
 };
 
 /** Makes one change of the open boat; throws UserError where it is refused, and leaves all as it was. */
-const makeChange = (open: OpenBoat, change: Change): void => {
-  const after = changed(open.history, change);
+const makeChange = (editor: Editor, open: OpenBoat, change: Change): void => {
+  const after = changed(editor, open.history, change);
   const step = stepOf(open.history, after, change);
   if (step.kind !== 'nothing') open.steps += 1;
   open.last = { ...step, steps: open.steps };
@@ -131,12 +141,14 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
       return;
     }
     await planOpen(open, revision, 0);
+    await tools.editor();
   };
 
   const changeBoat = async ({ revision, opened, change }: Extract<PlanRequest, { kind: 'change' }>): Promise<void> => {
+    const editor = await tools.editor();
     if (open === undefined) throw new Error('No boat is open that could be changed.');
     try {
-      if (open.opened === opened) makeChange(open, change);
+      if (open.opened === opened) makeChange(editor, open, change);
     } catch (error) {
       if (!(error instanceof UserError)) throw error;
       post({ kind: 'edit-refused', revision, ...refusalOf(error) });
