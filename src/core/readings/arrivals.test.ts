@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Need } from '../boat/boat-schema.ts';
-import { arriving, need, type Sketch, turn, type UnitSketch, wired } from './wired.test-helper.ts';
+import { arriving, need, type PortSketch, type Sketch, turn, type UnitSketch, wired } from './wired.test-helper.ts';
 
 const sounder = (sentence: string, more: Partial<UnitSketch['ports'][string]> = {}): UnitSketch => ({
   ports: { out: { protocol: 'nmea0183', sends: [{ sentence, everyMs: 1000 }], ...more } },
@@ -277,6 +277,46 @@ describe('a reading does not arrive', () => {
     expect(one(sketch('differential', 'single-ended'))?.arrives).toBe(true);
     expect(one(sketch('rs232', 'rs232'))?.arrives).toBe(true);
     expect(one(sketch('rs232', undefined))?.arrives).toBe(true);
+  });
+
+  it('over a wire whose ends are joined the wrong way round', () => {
+    const both: PortSketch = { protocol: 'nmea0183', sends: ['DPT'], hears: ['DPT'] };
+    const boat = wired({
+      units: { sounder: sounder('DPT', { role: 'both' }), radio: { ports: { io: { ...both, sends: [] } } } },
+      joins: { wire: ['sounder.out', 'radio.io'] },
+      needs: [need('depth', 'radio')],
+    });
+    const whyWith = (...roles: ('talk' | 'listen')[]) =>
+      arriving({
+        ...boat,
+        joins: boat.joins.map((join) => ({
+          ...join,
+          members: join.members.map((member, at) => ({ ...member, as: roles[at] ?? member.as })),
+        })),
+      })[0]?.whyNot;
+    expect(whyWith('talk', 'listen')).toBeUndefined();
+    expect(whyWith('talk', 'talk')).toEqual({
+      link: { broken: 'direction-differs', from: 'sounder.out', to: 'radio.io' },
+      says: 'sounder should give depth to radio, but port io of radio is joined to talk.',
+      cures: ['Turn the join round: sounder.out talks, radio.io listens.'],
+    });
+    expect(whyWith('listen', 'talk')?.says).toBe(
+      'sounder should give depth to radio, but its port out is joined to listen and port io of radio is joined to talk.',
+    );
+  });
+
+  it('into a port of the bus that can only talk', () => {
+    const deaf: UnitSketch = { ports: { n2k: { protocol: 'nmea2000', role: 'talk', hears: [128267] } } };
+    const entry = one({
+      units: { depth: { ports: { n2k: { protocol: 'nmea2000', sends: [128267] } } }, deaf },
+      joins: { nav: ['depth.n2k', 'deaf.n2k'] },
+      needs: [need('depth', 'deaf')],
+    });
+    expect(entry?.whyNot).toEqual({
+      link: { broken: 'direction-differs', from: 'depth.n2k', to: 'deaf.n2k' },
+      says: 'depth should give depth to deaf, but port n2k of deaf can only talk.',
+      cures: ['Join them by ports that work this way round, or put a converter between.'],
+    });
   });
 
   it('as the second rudder behind 0183, which brings no instance (planted fault 26, MS-86)', () => {

@@ -31,6 +31,27 @@ const differingLines = ({ index }: PortNetwork, from: PortNode, to: PortNode): W
   };
 };
 
+const directionWords = ({ index }: PortNetwork, { at, to }: Break & { to: PortNode }): Words => {
+  const [from, into] = [at.node, to];
+  const own = from.memberships.find(({ net }) => net.members.some(({ node }) => node === into));
+  const listens = into.memberships.some((other) => other.net === own?.net && other.listens);
+  const isFixed = from.port.role === 'listen' || into.port.role === 'talk';
+  const wrong = [
+    ...(own?.talks === true
+      ? []
+      : [`its port ${from.port.id} ${from.port.role === 'listen' ? 'can only' : 'is joined to'} listen`]),
+    ...(listens ? [] : [`${portWords(index, into)} ${into.port.role === 'talk' ? 'can only' : 'is joined to'} talk`]),
+  ];
+  return {
+    says: `${unitWords(index, from.kit)} should give ${readingWords[at.signal.reading]} to ${unitWords(index, into.kit)}, but ${wrong.join(' and ')}.`,
+    cures: [
+      isFixed
+        ? 'Join them by ports that work this way round, or put a converter between.'
+        : `Turn the join round: ${from.id} talks, ${into.id} listens.`,
+    ],
+  };
+};
+
 const generationOf = (dialect: string | undefined): string | undefined => {
   const generation = dialect?.split('/')[1];
   return generation === 'unknown' ? undefined : generation;
@@ -102,6 +123,7 @@ const wordsFor = (network: PortNetwork, need: Need, found: Break): Words => {
       says: `${unitWords(network.index, at.node.kit)} sends at ${at.signal.baud} baud, ${unitWords(network.index, to.kit)} listens at ${baudOf(to)}.`,
       cures: ['Set both to the same baud.'],
     };
+  if (broken === 'direction-differs') return directionWords(network, { ...found, to });
   if (broken === 'line-differs') return differingLines(network, writerOf(at), to);
   if (broken === 'dialect-differs') return dialectWords(network, writerOf(at), to);
   if (broken === 'generation-unknown') return generationWords(network, writerOf(at), to);

@@ -64,7 +64,8 @@ export const distanceToScreen = (network: PortNetwork, screen: string, reading: 
   const into: Distances = new Map();
   const outOf: Distances = new Map();
   for (const node of network.nodesOf.get(screen) ?? [])
-    if (node.port.role !== 'talk') into.set(node, node.hears.has(reading) ? 0 : deafScreenPort);
+    if (node.port.role !== 'talk' || node.hears.has(reading))
+      into.set(node, node.hears.has(reading) ? 0 : deafScreenPort);
 
   const comeNearer = (node: PortNode, nearestOn: ReturnType<typeof nearestByNet>): boolean => {
     let nearer = false;

@@ -38,6 +38,18 @@ const unheard = (at: Step, far: DistanceToScreen): Break[] =>
       }),
     );
 
+/** Ports on the same wire that would take the signal in, were both not joined there the wrong way round. */
+const againstTheWire = (at: Step, far: DistanceToScreen): Break[] =>
+  at.node.memberships.flatMap((own) =>
+    own.net.members.flatMap(({ node, listens, confirmed }) => {
+      if ((own.talks && listens) || passes(at, node)) return [];
+      const heard = hearing(node, at.signal, at.confirmed || own.confirmed || confirmed);
+      return typeof heard === 'string'
+        ? []
+        : [{ broken: 'direction-differs' as const, at, to: node, remaining: far.into(node) }];
+    }),
+  );
+
 /** Ports of the unit that has heard the signal, to which it does not carry it. */
 const uncarried = (network: PortNetwork, at: Step, far: DistanceToScreen): Break[] =>
   (network.nodesOf.get(at.node.kit) ?? []).flatMap((to) => {
@@ -83,7 +95,7 @@ export const nearestBreak = (
     .map(({ step }) => step)
     .filter((step) => !passesUnit(step, screen));
   const onTheWay = best([
-    ...sent.flatMap((step) => unheard(step, far)),
+    ...sent.flatMap((step) => [...unheard(step, far), ...againstTheWire(step, far)]),
     ...heard.flatMap((step) => uncarried(network, step, far)),
   ]);
   if (onTheWay !== undefined) return onTheWay;

@@ -10,6 +10,7 @@ import { bareAt, carriedAt, type Giving, givenAt, heardAt } from './port-message
 /** What is electrically one: a bus with all its joins, or one other join. */
 export interface Net {
   readonly id: string;
+  readonly members: readonly Membership[];
   readonly listeners: readonly Membership[];
 }
 
@@ -114,10 +115,10 @@ const tieInside = (sheet: Sheet, nodes: readonly OpenNode[]): void => {
 type Nodes = ReadonlyMap<string, OpenNode>;
 
 const joinUp = (index: BoatIndex, joins: readonly StandingJoin[], nodes: Nodes): void => {
-  const nets = new Map<string, { id: string; listeners: Membership[] }>();
+  const nets = new Map<string, { id: string; members: Membership[]; listeners: Membership[] }>();
   for (const join of joins) {
     const id = join.bus ?? join.id;
-    const net = nets.get(id) ?? { id, listeners: [] };
+    const net = nets.get(id) ?? { id, members: [], listeners: [] };
     nets.set(id, net);
     const confirmed = index.joins.get(join.id)?.confirmed !== undefined;
     for (const { kit, port, as } of join.members) {
@@ -127,10 +128,12 @@ const joinUp = (index: BoatIndex, joins: readonly StandingJoin[], nodes: Nodes):
       const listens = as !== 'talk' && node.port.role !== 'talk';
       const membership = { net, node, talks, listens, confirmed };
       node.memberships.push(membership);
+      net.members.push(membership);
       if (listens) net.listeners.push(membership);
     }
   }
-  for (const net of nets.values()) net.listeners.sort((a, b) => byId(a.node, b.node));
+  for (const net of nets.values())
+    for (const list of [net.members, net.listeners]) list.sort((a, b) => byId(a.node, b.node));
 };
 
 /** Every port aboard in a phase, joined as `joins` say. Pure; a member whose port has another protocol is not joined. */

@@ -15,6 +15,8 @@ export interface PortSketch {
   readonly hears?: readonly (number | string | Hears)[];
   readonly baud?: number;
   readonly dialect?: string;
+  /** absent: by what it sends and hears */
+  readonly role?: Port['role'];
   readonly line?: NonNullable<Port['line']>;
 }
 
@@ -42,10 +44,10 @@ const formOf = (said: number | string | Sends | Hears): Sends => {
   return /^[A-Z]/.test(said) ? { sentence: said } : { reading: said as ReadingId };
 };
 
-const portOf = (id: string, { protocol, sends, hears, baud, dialect, line }: PortSketch): Port => ({
+const portOf = (id: string, { protocol, sends, hears, role, baud, dialect, line }: PortSketch): Port => ({
   id,
   protocol,
-  role: sends !== undefined && hears === undefined ? 'talk' : sends === undefined ? 'listen' : 'both',
+  role: role ?? (sends !== undefined && hears === undefined ? 'talk' : sends === undefined ? 'listen' : 'both'),
   ...(sends === undefined ? {} : { sends: sends.map(formOf) }),
   ...(hears === undefined ? {} : { hears: hears.map(formOf) }),
   ...(baud === undefined ? {} : { baud }),
