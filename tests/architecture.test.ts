@@ -22,6 +22,7 @@ const coreRooms = [
   'shopping',
   'work',
   'proof',
+  'cures',
   'rules',
 ];
 /** What each room outside core may import, besides itself. */

@@ -64,6 +64,18 @@ export const brokenLinkSchema = z.strictObject({
 });
 export type BrokenLink = z.infer<typeof brokenLinkSchema>;
 
+/**
+ * Something that closes a gap. `edits` are the changes of the boat file that do it, in their order and as one step; with
+ * them in it the reading was seen to arrive and no other lost. None where a person has to look something up first.
+ */
+export const cureSchema = z.strictObject({
+  says: z.string(),
+  edits: z.array(z.strictObject({ edit: z.string(), params: z.record(z.string(), z.unknown()) })),
+  /** parts to buy, where a price of each is known */
+  cost: z.exactOptional(z.int().meta({ unit: 'hundredths of the currency' })),
+});
+export type Cure = z.infer<typeof cureSchema>;
+
 export const readingEntrySchema = z.strictObject({
   reading: readingSchema,
   instance: z.exactOptional(z.int()),
@@ -75,7 +87,7 @@ export const readingEntrySchema = z.strictObject({
   backups: z.array(z.array(id)),
   /** whether any unit had this reading before the refit */
   seenBefore: z.exactOptional(z.boolean()),
-  whyNot: z.exactOptional(z.strictObject({ link: brokenLinkSchema, says: z.string(), cures: z.array(z.string()) })),
+  whyNot: z.exactOptional(z.strictObject({ link: brokenLinkSchema, says: z.string(), cures: z.array(cureSchema) })),
 });
 export type ReadingEntry = z.infer<typeof readingEntrySchema>;
 

@@ -4,6 +4,7 @@ import { indexBoat } from './boat/boat-index.ts';
 import type { Boat } from './boat/boat-schema.ts';
 import { canonicalBoat } from './boat/canonical-boat.ts';
 import { lastPhase } from './boat/phase.ts';
+import { withCures } from './cures/with-cures.ts';
 import { joinsOf } from './joins/joins-of.ts';
 import { planBuses } from './plan-buses.ts';
 import { planLines } from './plan-lines.ts';
@@ -35,7 +36,12 @@ export const plan = (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(b
     program,
     phase,
     ...planLines({ index, buses, joins: lastJoins }),
-    readings: withSeenBefore(arrivals(refit, phase), before),
+    readings: withCures({
+      refit,
+      phase,
+      joins: joinsOf(index, phase),
+      readings: withSeenBefore(arrivals(refit, phase), before),
+    }),
     before,
     buses: buses.map(({ entry }) => entry),
   });

@@ -1,14 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { indexBoat } from '../../src/core/boat/boat-index.ts';
 import { joinsOf } from '../../src/core/joins/joins-of.ts';
-import type { ReadingEntry } from '../../src/core/plan-shape.ts';
+import type { Arrival } from '../../src/core/readings/arrivals.ts';
 import { arrivals } from '../../src/core/readings/arrivals.ts';
 import { refitOf } from '../../src/core/readings/refit.ts';
 import { bonxie } from './bonxie.ts';
 
 const index = indexBoat(bonxie());
 const refit = refitOf(index, (phase) => joinsOf(index, phase));
-const inPhase = (phase: number): ReadingEntry[] => arrivals(refit, phase);
+const inPhase = (phase: number): Arrival[] => arrivals(refit, phase);
 const missing = (phase: number): string[] =>
   inPhase(phase)
     .filter((entry) => !entry.arrives)

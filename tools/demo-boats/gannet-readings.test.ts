@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { indexBoat } from '../../src/core/boat/boat-index.ts';
 import { joinsOf } from '../../src/core/joins/joins-of.ts';
-import type { ReadingEntry } from '../../src/core/plan-shape.ts';
+import type { Arrival } from '../../src/core/readings/arrivals.ts';
 import { arrivals } from '../../src/core/readings/arrivals.ts';
 import { refitOf } from '../../src/core/readings/refit.ts';
 import { gannet } from './gannet.ts';
@@ -15,7 +15,7 @@ const entries = arrivals(
 
 const wayOf = (reading: string, at: string, instance?: number): string | undefined =>
   entries
-    .find((entry: ReadingEntry) => entry.reading === reading && entry.at === at && entry.instance === instance)
+    .find((entry: Arrival) => entry.reading === reading && entry.at === at && entry.instance === instance)
     ?.by.join(' > ');
 
 describe("Gannet's readings", () => {

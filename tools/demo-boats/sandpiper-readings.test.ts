@@ -3,15 +3,15 @@ import { indexBoat } from '../../src/core/boat/boat-index.ts';
 import { nmea0183 } from '../../src/core/facts/nmea0183.ts';
 import { sampleSentences } from '../../src/core/facts/sample-sentences.ts';
 import { joinsOf } from '../../src/core/joins/joins-of.ts';
-import type { ReadingEntry } from '../../src/core/plan-shape.ts';
+import type { Arrival } from '../../src/core/readings/arrivals.ts';
 import { arrivals } from '../../src/core/readings/arrivals.ts';
 import { refitOf } from '../../src/core/readings/refit.ts';
 import { sandpiper } from './sandpiper.ts';
 
 const index = indexBoat(sandpiper());
 const refit = refitOf(index, (phase) => joinsOf(index, phase));
-const inPhase = (phase: number): ReadingEntry[] => arrivals(refit, phase);
-const named = ({ reading, at }: ReadingEntry): string => `${reading} at ${at}`;
+const inPhase = (phase: number): Arrival[] => arrivals(refit, phase);
+const named = ({ reading, at }: Arrival): string => `${reading} at ${at}`;
 const missing = (phase: number): string[] =>
   inPhase(phase)
     .filter((entry) => !entry.arrives)

@@ -133,6 +133,10 @@ export const sources = {
     standing: 'project choice',
     text: 'Round figures of the order asked over the counter, so that layouts can be compared before any price is entered.',
   },
+  'choice-part-prices': {
+    standing: 'project choice',
+    text: 'Round prices of units by kind and of cable by the metre, so that cures can be put in order before a shop is asked.',
+  },
   'practice-terminators': {
     standing: 'common practice',
     text: 'Two terminators, one at each end of the trunk, where they can be lifted for a test: several public installation handbooks agree.',

@@ -6,6 +6,10 @@ import type { Reaches } from './reaches.ts';
 import type { Refit } from './refit.ts';
 import { type WayIn, waysInto } from './ways-in.ts';
 import { whyNotOf } from './why-not.ts';
+import type { WhyNot } from './why-words.ts';
+
+/** Whether a reading arrives, before anything is said of cures that were tried. */
+export type Arrival = Omit<ReadingEntry, 'whyNot'> & { readonly whyNot?: WhyNot };
 
 const trust = ['typical', 'manual', 'recording'] as const;
 
@@ -26,7 +30,7 @@ const restsOn = (index: BoatIndex, way: WayIn): (typeof trust)[number] => {
   return trust[Math.min(...ranks)] ?? 'typical';
 };
 
-const entryOf = (refit: Refit, reaches: Reaches, need: Need): ReadingEntry => {
+const entryOf = (refit: Refit, reaches: Reaches, need: Need): Arrival => {
   const { reading, instance, at, must } = need;
   const named = { reading, ...(instance === undefined ? {} : { instance }), at, must };
   const ways = waysInto(reaches, need);
@@ -51,12 +55,25 @@ const inOrder = (a: Need, b: Need): number =>
   byCodeUnit(a.at, b.at) ||
   byCodeUnit(orderOf(a), orderOf(b));
 
+/** A need as one word, to look it up by. */
+export const needKey = ({ reading, instance, at }: Pick<Need, 'reading' | 'instance' | 'at'>): string =>
+  `${reading} ${instance ?? ''} ${at}`;
+
+/** The needs that are met in a phase, by `needKey`: what `arrivals` says, without how and why. */
+export const arrivedIn = (refit: Refit, phase: number): ReadonlySet<string> => {
+  const reaches = refit.reachesIn(phase);
+  const met = refit.index.boat.needs.filter(
+    (need) => reaches.network.nodesOf.has(need.at) && waysInto(reaches, need).length > 0,
+  );
+  return new Set(met.map(needKey));
+};
+
 /**
  * Whether each reading that is needed gets to its screen in a phase, by which ports, what else could bring it, and
  * where it breaks if it does not. Needs at units that are not aboard then are left out.
  * Pure; sorted by reading, instance, screen.
  */
-export const arrivals = (refit: Refit, phase: number): ReadingEntry[] => {
+export const arrivals = (refit: Refit, phase: number): Arrival[] => {
   const reaches = refit.reachesIn(phase);
   return refit.index.boat.needs
     .filter((need) => reaches.network.nodesOf.has(need.at))

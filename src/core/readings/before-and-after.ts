@@ -1,7 +1,7 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
 import { lastPhase } from '../boat/phase.ts';
 import type { ReadingId } from '../facts/reading-ids.ts';
-import type { ReadingEntry, SeenEntry, StandingJoin } from '../plan-shape.ts';
+import type { SeenEntry, StandingJoin } from '../plan-shape.ts';
 import { type Seen, seenIn } from './seen.ts';
 
 /** Phase 0 is the boat as she was found: what leaves is aboard, what comes is not. */
@@ -48,5 +48,8 @@ export const beforeOf = (
 };
 
 /** The needs, each with whether any unit had its reading before the refit. */
-export const withSeenBefore = (readings: readonly ReadingEntry[], before: readonly SeenEntry[]): ReadingEntry[] =>
+export const withSeenBefore = <Entry extends Pick<Seen, 'reading' | 'instance'>>(
+  readings: readonly Entry[],
+  before: readonly SeenEntry[],
+): (Entry & { readonly seenBefore: boolean })[] =>
   readings.map((entry) => ({ ...entry, seenBefore: before.some((seen) => isSame(entry, seen)) }));

@@ -149,7 +149,9 @@ const sketchOf: fc.Arbitrary<Sketch> = fc
     const joins: Record<string, string[]> = { nav: onBus(0), ship: onBus(1), ...Object.fromEntries(wires) };
     return {
       units: named,
-      joins: Object.fromEntries(Object.entries(joins).filter(([, members]) => members.length > 0)),
+      joins: Object.fromEntries(
+        Object.entries(joins).filter(([id, members]) => members.length > (id.startsWith('wire') ? 1 : 0)),
+      ),
       needs: Object.entries(named).flatMap(([at, { ports, turns }]) => {
         const isScreen = turns === undefined || turns.length !== 1;
         const isDeaf = Object.values(ports).every(({ hears }) => hears === undefined);

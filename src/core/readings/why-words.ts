@@ -1,11 +1,15 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
 import type { ReadingId } from '../facts/reading-ids.ts';
-import type { ReadingEntry } from '../plan-shape.ts';
+import type { BrokenLink } from '../plan-shape.ts';
 import type { PortNode } from './port-network.ts';
 import type { Signal } from './signal.ts';
 
-/** Why a need is not met, and what could be done. */
-export type WhyNot = NonNullable<ReadingEntry['whyNot']>;
+/** Why a need is not met, and what a person could look at. */
+export interface WhyNot {
+  readonly link: BrokenLink;
+  readonly says: string;
+  readonly cures: readonly string[];
+}
 
 /** A unit by the name its owner gave it. */
 export const unitWords = (index: BoatIndex, kit: string): string => index.kit.get(kit)?.name ?? kit;

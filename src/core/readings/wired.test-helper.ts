@@ -4,8 +4,8 @@ import type { Boat, Join, Kit, Need } from '../boat/boat-schema.ts';
 import type { Hears, Port, Protocol, Sends, Sheet, Turn } from '../boat/sheet.ts';
 import type { ReadingId } from '../facts/reading-ids.ts';
 import { joinsOf } from '../joins/joins-of.ts';
-import type { ReadingEntry } from '../plan-shape.ts';
-import { arrivals } from './arrivals.ts';
+
+import { type Arrival, arrivals } from './arrivals.ts';
 import { refitOf } from './refit.ts';
 
 /** One port in short: a PGN, a sentence or a bare reading for each thing it sends or hears. */
@@ -60,8 +60,13 @@ const sheetOf = (id: string, sketch: UnitSketch): Sheet => ({
   name: id,
   kind: 'thing',
   source: sketch.source ?? 'manual',
-  plugs: [],
-  ports: Object.entries(sketch.ports).map(([port, said]) => portOf(port, said)),
+  plugs: Object.entries(sketch.ports).flatMap(([port, { protocol }]) =>
+    protocol === 'wifi' ? [] : [{ id: `plug-${port}`, connector: 'leads', gender: 'none' as const }],
+  ),
+  ports: Object.entries(sketch.ports).map(([port, said]) => ({
+    ...portOf(port, said),
+    ...(said.protocol === 'wifi' ? {} : { onPlug: `plug-${port}` }),
+  })),
   ...(sketch.turns === undefined ? {} : { turns: sketch.turns }),
   ...(sketch.together === undefined ? {} : { together: sketch.together }),
   ...(sketch.inLine === undefined ? {} : { inLine: sketch.inLine }),
@@ -92,6 +97,7 @@ const joinOf = (id: string, members: readonly string[], sketch: Sketch): Join =>
 /** A boat that has nothing but units and what joins them, from a sketch. */
 export const wired = (sketch: Sketch): Boat =>
   aBoat().with({
+    supply: { banks: [], panels: [], dcdc: [] },
     sheets: Object.entries(sketch.units).map(([id, unit]) => sheetOf(id, unit)),
     kit: Object.entries(sketch.units).map(([id, unit]) => ({
       id,
@@ -107,7 +113,7 @@ export const wired = (sketch: Sketch): Boat =>
   }).boat;
 
 /** What arrives on a boat in a phase, with the joins of its file. */
-export const arriving = (boat: Boat, phase = 1): ReadingEntry[] => {
+export const arriving = (boat: Boat, phase = 1): Arrival[] => {
   const index = indexBoat(boat);
   return arrivals(
     refitOf(index, (at) => joinsOf(index, at)),

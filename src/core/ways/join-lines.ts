@@ -59,7 +59,8 @@ export const joinLines = ({
   return { lines, linesOf, gaps };
 };
 
-const lineKindOf: Readonly<Record<StandingJoin['kind'], LineKind | undefined>> = {
+/** The kind of line that a join of each kind is made of; wifi has none, and a bus has its trunk and drops. */
+export const lineKindOf: Readonly<Record<StandingJoin['kind'], LineKind | undefined>> = {
   nmea2000: undefined,
   nmea0183: 'pair',
   ethernet: 'ethernet',

@@ -1,9 +1,9 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { limitOf } from '../../core/boat/limit-of.ts';
 import { lenCurrent } from '../../core/facts/bus-limits.ts';
-import { typicalPrices } from '../../core/facts/prices.ts';
 import type { BusEntry } from '../../core/plan-shape.ts';
 import { printLength } from '../../core/units/print-length.ts';
+import { currencyOf } from './cure-words.ts';
 import { layoutWords } from './layout-words.ts';
 import { printCost, printPct } from './print-figure.ts';
 
@@ -58,7 +58,7 @@ const trafficFigure = ({ traffic }: BusEntry): readonly BackboneFigure[] =>
 /** The figures of one backbone, each beside its limit, as the margin prints them. */
 export const backboneFigures = ({ boat, bus }: { boat: Boat; bus: BusEntry }): readonly BackboneFigure[] => {
   const devices = limitOf(boat, 'nmea2000-devices');
-  const currency = boat.prices?.currency ?? typicalPrices.currency;
+  const currency = currencyOf(boat);
   const { cost, status } = bus.layout;
   return [
     ...lengthFigures(boat, bus),

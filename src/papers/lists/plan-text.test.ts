@@ -98,7 +98,11 @@ test('a reading that does not arrive is named with its reason and its cure', () 
         arrives: false,
         by: [],
         backups: [],
-        whyNot: { link: { broken: 'no-source' }, says: 'Nothing aboard sends depth.', cures: ['Fit a depth sensor.'] },
+        whyNot: {
+          link: { broken: 'no-source' },
+          says: 'Nothing aboard sends depth.',
+          cures: [{ says: 'Fit a depth sensor.', edits: [], cost: 25_000 }],
+        },
       },
     ],
   };

@@ -4,6 +4,7 @@ import type { BusEntry, Plan, ReadingEntry } from '../../core/plan-shape.ts';
 import { textLines } from '../../core/units/text-lines.ts';
 import { backboneFigures } from './backbone-figures.ts';
 import { beforeAndAfter } from './before-and-after.ts';
+import { cureWords, currencyOf } from './cure-words.ts';
 import { findingsText } from './findings-text.ts';
 import { nextSteps } from './next-steps.ts';
 import { printCount } from './print-figure.ts';
@@ -27,7 +28,9 @@ const missingLines = (boat: Boat, { reading, instance, at, whyNot }: ReadingEntr
   const which = readingName({ reading, instance });
   return [
     ...textLines(`${which} at ${screen}: ${whyNot?.says ?? ''}`, { width, lead: '- ' }),
-    ...(whyNot?.cures ?? []).flatMap((cure) => textLines(cure, { width, lead: '  Cure: ' })),
+    ...(whyNot?.cures ?? []).flatMap((cure) =>
+      textLines(cureWords(cure, currencyOf(boat)), { width, lead: '  Cure: ' }),
+    ),
   ];
 };
 

@@ -10,7 +10,11 @@ const missing = (fields: Partial<ReadingEntry> = {}): ReadingEntry => ({
   arrives: false,
   by: [],
   backups: [],
-  whyNot: { link: { broken: 'no-source' }, says: 'Nothing aboard sends it.', cures: ['Add a wind sensor.'] },
+  whyNot: {
+    link: { broken: 'no-source' },
+    says: 'Nothing aboard sends it.',
+    cures: [{ says: 'Add a wind sensor.', edits: [] }],
+  },
   ...fields,
 });
 
