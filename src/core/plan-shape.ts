@@ -15,6 +15,18 @@ export const levels = ['danger', 'fault', 'doubt', 'advice'] as const;
 export const levelSchema = z.enum(levels);
 export type Level = z.infer<typeof levelSchema>;
 
+/**
+ * Something that closes a gap. `edits` are the changes of the boat file that do it, in their order and as one step; with
+ * them in it the reading was seen to arrive and no other lost. None where a person has to look something up first.
+ */
+export const cureSchema = z.strictObject({
+  says: z.string(),
+  edits: z.array(z.strictObject({ edit: z.string(), params: z.record(z.string(), z.unknown()) })),
+  /** parts to buy, where a price of each is known */
+  cost: z.exactOptional(z.int().meta({ unit: 'hundredths of the currency' })),
+});
+export type Cure = z.infer<typeof cureSchema>;
+
 export const findingSchema = z.strictObject({
   id,
   rule: id,
@@ -23,7 +35,10 @@ export const findingSchema = z.strictObject({
   says: z.string(),
   measured: z.exactOptional(z.strictObject({ value: z.number(), unit: z.string() })),
   limit: z.exactOptional(z.strictObject({ value: z.number(), unit: z.string(), source: z.string() })),
+  /** what to do, in words; with `cures` the first of them */
   cure: z.exactOptional(z.string()),
+  /** what to do, as edits to choose from */
+  cures: z.exactOptional(z.array(cureSchema)),
 });
 export type Finding = z.infer<typeof findingSchema>;
 
@@ -63,18 +78,6 @@ export const brokenLinkSchema = z.strictObject({
   to: z.exactOptional(id),
 });
 export type BrokenLink = z.infer<typeof brokenLinkSchema>;
-
-/**
- * Something that closes a gap. `edits` are the changes of the boat file that do it, in their order and as one step; with
- * them in it the reading was seen to arrive and no other lost. None where a person has to look something up first.
- */
-export const cureSchema = z.strictObject({
-  says: z.string(),
-  edits: z.array(z.strictObject({ edit: z.string(), params: z.record(z.string(), z.unknown()) })),
-  /** parts to buy, where a price of each is known */
-  cost: z.exactOptional(z.int().meta({ unit: 'hundredths of the currency' })),
-});
-export type Cure = z.infer<typeof cureSchema>;
 
 export const readingEntrySchema = z.strictObject({
   reading: readingSchema,

@@ -53,6 +53,24 @@ test('a unit that goes ashore takes its readings along, and comes back to the sa
   expect(app.complaints).toEqual([]);
 });
 
+test('a missing reading is followed from its note to a cure, and back by undo', async () => {
+  const page = await pickedGnss({ window: 'laptop', light: 'day' });
+  await choose(page, 'goes ashore');
+  const broken = await seen(page);
+  const note = page.locator('.note', { hasText: 'does not arrive' }).first();
+  await keepPicture(page, 'cure-laptop-day');
+  await note.locator('.cure-link').first().press('Enter');
+  await page.waitForFunction(() => document.querySelector('.edit-says')?.textContent?.includes('less') === true);
+  await settled(page);
+  expect(await said(page)).toMatch(/findings? less/);
+  await keepPicture(page, 'cured-laptop-day');
+  await page.keyboard.press('Control+z');
+  await page.getByText('Taken back:').waitFor();
+  await settled(page);
+  expect(await seen(page)).toBe(broken);
+  expect(app.complaints).toEqual([]);
+});
+
 test('the keys take a step back and make it again, but not while somebody types', async () => {
   const page = await pickedGnss({ window: 'laptop', light: 'night' });
   await choose(page, 'goes ashore');

@@ -1,9 +1,6 @@
-import type { EditId, EditParams } from '../boat/edits/index.ts';
+import type { EditCall } from '../boat/history.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import type { ReadingId } from '../facts/reading-ids.ts';
-
-/** One edit with its parameters. */
-export type EditCall = { readonly [Id in EditId]: { readonly edit: Id; readonly params: EditParams<Id> } }[EditId];
 
 /** Something that may close a gap, not tried yet; `cost` of its parts in hundredths, absent where a part has no price. */
 export interface Candidate {

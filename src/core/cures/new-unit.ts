@@ -1,9 +1,10 @@
 import type { Kit } from '../boat/boat-schema.ts';
 import { freeId } from '../boat/every-id.ts';
+import type { EditCall } from '../boat/history.ts';
 import type { Port, Sheet } from '../boat/sheet.ts';
 import { unitPrices } from '../facts/part-prices.ts';
 import { typicalSheets } from '../facts/sheets/index.ts';
-import { asSentence, type Candidate, type EditCall } from './candidate.ts';
+import { asSentence, type Candidate } from './candidate.ts';
 import type { CureContext } from './cure-context.ts';
 import type { Socket, Wire } from './wire.ts';
 

@@ -1,10 +1,10 @@
+import type { EditCall } from '../boat/history.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import type { Port } from '../boat/sheet.ts';
 import { readingsOf } from '../facts/message-readings.ts';
 import { linePrices } from '../facts/part-prices.ts';
 import type { PortNode } from '../readings/port-network.ts';
 import { lineKindOf } from '../ways/join-lines.ts';
-import type { EditCall } from './candidate.ts';
 import type { CureContext } from './cure-context.ts';
 
 /** A port that a wire could lead to: one aboard, or one of a unit that is not aboard yet. */

@@ -12,7 +12,7 @@ export interface RuleInput {
  * One thing a rule found. `about` holds the ids it concerns, `apart` what tells two findings on the same things apart
  * (an instance, a reading). `level` overrides the rule's own where one rule speaks of graver and lighter cases.
  */
-export interface Observation extends Pick<Finding, 'says' | 'measured' | 'limit' | 'cure'> {
+export interface Observation extends Pick<Finding, 'says' | 'measured' | 'limit' | 'cure' | 'cures'> {
   readonly about: readonly string[];
   readonly apart?: readonly (string | number)[];
   readonly level?: Level;

@@ -1,6 +1,7 @@
 import type { ReactNode, Ref } from 'react';
 import type { Boat, Kit } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import { currencyOf } from '../../papers/lists/cure-words.ts';
 import type { LightStore } from '../drawing/light-store.ts';
 import { FateChoice } from './fate-choice.tsx';
 import { NoteView } from './note-view.tsx';
@@ -80,6 +81,7 @@ export const MarginView = ({
             key={note.finding.id}
             note={note}
             title={titles.get(note.finding.rule)}
+            currency={currencyOf(boat)}
             lights={lights}
             onShow={({ lights: ids }) => onShow(ids)}
           />

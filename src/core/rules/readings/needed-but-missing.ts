@@ -23,7 +23,7 @@ export const neededButMissing: Rule = {
           apart: [reading, ...(instance === undefined ? [] : [instance])],
           level: must ? levelOf(whyNot.link) : ('advice' as const),
           says: `${which} does not arrive at ${screen}. ${whyNot.says}`,
-          ...(cure === undefined ? {} : { cure: cure.says }),
+          ...(cure === undefined ? {} : { cure: cure.says, cures: [...whyNot.cures] }),
         },
       ];
     }),
