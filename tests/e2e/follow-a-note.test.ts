@@ -41,7 +41,7 @@ const missingNote = (page: Page) => page.locator('.note', { hasText: 'readings/n
 test('pressing a note lights the balloon of the same number on the drawing and takes the drawing there', async () => {
   const { page, unit } = await openWithUnmetNeed({ window: 'laptop', light: 'day' });
   const note = missingNote(page);
-  await note.getByRole('button').click();
+  await note.locator('h3').getByRole('button').click();
   await page.mouse.move(720, 20);
   expect((await litBalloons(page)).flatMap((about) => about?.split(' '))).toContain(unit);
   const number = await note.locator('.note-mark').textContent();
@@ -57,7 +57,7 @@ test('pressing a note lights the balloon of the same number on the drawing and t
 
 test('the keyboard alone goes from the note to its balloon and from a balloon to its note', async () => {
   const { page, unit } = await openWithUnmetNeed({ window: 'laptop', light: 'night' });
-  await missingNote(page).getByRole('button').focus();
+  await missingNote(page).locator('h3').getByRole('button').focus();
   expect((await litBalloons(page)).flatMap((about) => about?.split(' '))).toContain(unit);
   await page.locator('.balloon[tabindex="0"]').focus();
   const first = await page.evaluate(() => document.activeElement?.getAttribute('aria-label'));
@@ -74,7 +74,7 @@ test('Gannet as she is: her doubt about a way never opened lights the cables tha
   await openBoat(app, page);
   const note = page.locator('.note', { hasText: 'ways/led-through-unseen-way' });
   expect(await page.locator('.lit[data-about~="g18"]').count()).toBe(0);
-  await note.getByRole('button').click();
+  await note.locator('h3').getByRole('button').click();
   expect(await page.locator('.lit[data-about~="g18"]').count()).toBeGreaterThan(0);
   expect(app.complaints).toEqual([]);
 });
@@ -96,7 +96,7 @@ test('plus, minus, 0 and the arrow keys change how the drawing lies', async () =
 
 test('on a phone a tapped note brings its balloon into the window', async () => {
   const { page } = await openWithUnmetNeed({ window: 'phone', light: 'day' });
-  await missingNote(page).getByRole('button').tap();
+  await missingNote(page).locator('h3').getByRole('button').tap();
   const box = await page.locator('.balloon.lit .halo').first().boundingBox();
   expect(box?.x).toBeGreaterThanOrEqual(0);
   expect(box?.y).toBeGreaterThanOrEqual(0);
