@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { indexBoat } from '../../src/core/boat/boat-index.ts';
+import { edits } from '../../src/core/boat/edits/index.ts';
+import { typicalSheets } from '../../src/core/facts/sheets/index.ts';
 import { joinsOf } from '../../src/core/joins/joins-of.ts';
-import type { Arrival } from '../../src/core/readings/arrivals.ts';
-import { arrivals } from '../../src/core/readings/arrivals.ts';
+import { type Arrival, arrivals, arrivedIn, needKey } from '../../src/core/readings/arrivals.ts';
 import { refitOf } from '../../src/core/readings/refit.ts';
 import { gannet } from './gannet.ts';
 
@@ -79,5 +80,21 @@ describe("Gannet's readings", () => {
       1,
     ).filter((entry) => entry.arrives && entry.at === 'mfd-fly');
     expect(left.map((entry) => entry.reading)).toEqual(expect.arrayContaining(['position', 'depth', 'radar-picture']));
+  });
+
+  test('no unit of the library takes a reading away by coming on the bus', () => {
+    const wanted = new Set(entries.map(needKey));
+    for (const { id, ports } of typicalSheets) {
+      const port = ports.find(({ protocol }) => protocol === 'nmea2000');
+      if (port === undefined) continue;
+      const unit = { id: 'one-more', name: 'one more', sheet: id, fate: 'comes', place: 'helm-console' } as const;
+      const more = edits['join-bus'].apply(edits['add-unit'].apply(gannet(), unit), {
+        port: `one-more.${port.id}`,
+        bus: 'nav',
+      });
+      const changed = indexBoat(more);
+      const refit = refitOf(changed, (phase) => joinsOf(changed, phase));
+      expect(arrivedIn(refit, 1), id).toEqual(wanted);
+    }
   });
 });
