@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { gradeSchema, joinKinds, lineKindSchema } from './boat/boat-schema.ts';
-import { readingSchema } from './boat/sheet.ts';
+import { readingSchema, referenceSchema } from './boat/sheet.ts';
 
 /**
  * The shape of a plan, as `plan --json` prints it. Lengths in metres, figures rounded to 1e-6 at the edge.
@@ -79,6 +79,15 @@ export const brokenLinkSchema = z.strictObject({
 });
 export type BrokenLink = z.infer<typeof brokenLinkSchema>;
 
+/** How a reading is written as it leaves a port: the message, or the bare reading where there is neither PGN nor sentence. */
+const formSchema = z.strictObject({
+  pgn: z.exactOptional(z.int()),
+  sentence: z.exactOptional(z.string()),
+  instance: z.exactOptional(z.int()),
+  everyMs: z.exactOptional(z.number().meta({ unit: 'ms' })),
+  reference: z.exactOptional(referenceSchema),
+});
+export type Form = z.infer<typeof formSchema>;
 export const readingEntrySchema = z.strictObject({
   reading: readingSchema,
   instance: z.exactOptional(z.int()),
@@ -87,6 +96,8 @@ export const readingEntrySchema = z.strictObject({
   arrives: z.boolean(),
   rests: z.exactOptional(z.enum(['typical', 'manual', 'recording', 'proved'])),
   by: z.array(id),
+  /** the reading's form at each port of `by`, where it arrives */
+  forms: z.exactOptional(z.array(formSchema)),
   backups: z.array(z.array(id)),
   /** whether any unit had this reading before the refit */
   seenBefore: z.exactOptional(z.boolean()),

@@ -44,6 +44,12 @@ describe('a reading arrives', () => {
       arrives: true,
       rests: 'manual',
       by: ['sounder.out', 'conv.in', 'conv.n2k', 'screen.n2k'],
+      forms: [
+        { sentence: 'DPT', everyMs: 1000 },
+        { sentence: 'DPT', everyMs: 1000 },
+        { pgn: 128267, everyMs: 1000 },
+        { pgn: 128267, everyMs: 1000 },
+      ],
       backups: [],
     });
   });

@@ -2,6 +2,7 @@ import type { BoatIndex } from '../boat/boat-index.ts';
 import type { Need } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import type { ReadingEntry } from '../plan-shape.ts';
+import { formOf } from './form-of.ts';
 import type { Reaches } from './reaches.ts';
 import type { Refit } from './refit.ts';
 import { type WayIn, waysInto } from './ways-in.ts';
@@ -42,6 +43,7 @@ const entryOf = (refit: Refit, reaches: Reaches, need: Need): Arrival => {
     arrives: true,
     rests: restsOn(refit.index, by),
     by: [...by.ports],
+    forms: by.signals.map(formOf),
     backups: backupsOf(by, ways, at),
   };
 };

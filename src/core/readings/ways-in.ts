@@ -9,6 +9,8 @@ import { shortfalls, type Wanted, wantedOf } from './wanted.ts';
 export interface WayIn {
   readonly ports: readonly string[];
   readonly kit: readonly string[];
+  /** as it is at each of the ports */
+  readonly signals: readonly Signal[];
   /** as it comes in at the screen */
   readonly signal: Signal;
   /** what the need and the screen ask of it, which it meets */
@@ -29,7 +31,7 @@ export const waysInto = (reaches: Reaches, need: Need): WayIn[] => {
   const own = isOnlyFromOthers(need) ? [] : reaches.ownOf(need.at, need.reading);
   const self = own.flatMap(({ node, signal }): WayIn[] => {
     const wanted = met(signal, [wantedOf(need)]);
-    return wanted === undefined ? [] : [{ ports: [node.id], kit: [need.at], signal, wanted }];
+    return wanted === undefined ? [] : [{ ports: [node.id], kit: [need.at], signals: [signal], signal, wanted }];
   });
   const heard = (reaches.of(need.reading).heard.get(need.at) ?? [])
     .filter(({ step }) => step.source.kit !== need.at)
@@ -41,7 +43,15 @@ export const waysInto = (reaches: Reaches, need: Need): WayIn[] => {
       );
       if (wanted === undefined) return [];
       const steps = stepsOf(step);
-      return [{ ports: steps.map(({ node }) => node.id), kit: steps.map(({ node }) => node.kit), signal, wanted }];
+      return [
+        {
+          ports: steps.map(({ node }) => node.id),
+          kit: steps.map(({ node }) => node.kit),
+          signals: steps.map((one) => one.signal),
+          signal,
+          wanted,
+        },
+      ];
     });
   return [...self, ...heard].sort(byLength);
 };
