@@ -45,5 +45,5 @@ export const plan = (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(b
     before,
     buses: buses.map(({ entry }) => entry),
   });
-  return { ...draft, findings: runRules(rules, { index, plan: draft }) };
+  return { ...draft, findings: runRules(rules, { index, plan: draft, reaches: refit.reachesIn(phase) }) };
 };

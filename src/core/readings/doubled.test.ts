@@ -2,11 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { indexBoat } from '../boat/boat-index.ts';
 import { joinsOf } from '../joins/joins-of.ts';
 import { doubledSources } from './doubled.ts';
+import { refitOf } from './refit.ts';
 import { type Sketch, turn, type UnitSketch, wired } from './wired.test-helper.ts';
 
 const doubledOn = (sketch: Sketch) => {
   const index = indexBoat(wired(sketch));
-  return doubledSources(index, 1, joinsOf(index, 1));
+  return doubledSources(refitOf(index, (phase) => joinsOf(index, phase)).reachesIn(1));
 };
 const sender = (...sends: NonNullable<UnitSketch['ports'][string]['sends']>): UnitSketch => ({
   ports: { n2k: { protocol: 'nmea2000', sends } },

@@ -1,9 +1,6 @@
-import type { BoatIndex } from '../boat/boat-index.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import { type ReadingId, readingIds } from '../facts/reading-ids.ts';
-import type { StandingJoin } from '../plan-shape.ts';
-import { portNetworkOf } from './port-network.ts';
-import { reachesOf } from './reaches.ts';
+import type { Reaches } from './reaches.ts';
 
 /** One reading, with one instance or none, that more than one unit sends on one bus. */
 export interface DoubledSource {
@@ -20,15 +17,15 @@ const byPlace = (a: DoubledSource, b: DoubledSource): number =>
 
 /**
  * Readings that several units send on one bus with the same instance, or all without one; only what really leaves a
- * port counts, so a converter that is given nothing is no sender. `joins` are those that stand in that phase. Pure.
+ * port counts, so a converter that is given nothing is no sender. Pure.
  */
-export const doubledSources = (index: BoatIndex, phase: number, joins: readonly StandingJoin[]): DoubledSource[] => {
-  const reaches = reachesOf(portNetworkOf(index, phase, joins));
+export const doubledSources = (reaches: Reaches): DoubledSource[] => {
+  const { buses } = reaches.network.index;
   const doubled = readingIds.flatMap((reading) => {
     const senders = new Map<string, DoubledSource & { readonly ports: string[]; readonly kit: Set<string> }>();
     for (const { node, signal } of reaches.of(reading).sent)
       for (const { net, talks } of node.memberships) {
-        if (!talks || !index.buses.has(net.id) || node.port.protocol !== 'nmea2000') continue;
+        if (!talks || !buses.has(net.id) || node.port.protocol !== 'nmea2000') continue;
         const key = `${net.id} ${signal.instance}`;
         const instance = signal.instance === undefined ? {} : { instance: signal.instance };
         const entry = senders.get(key) ?? { bus: net.id, reading, ...instance, ports: [], kit: new Set<string>() };

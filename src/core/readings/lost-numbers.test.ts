@@ -2,11 +2,12 @@ import { expect, test } from 'vitest';
 import { indexBoat } from '../boat/boat-index.ts';
 import { joinsOf } from '../joins/joins-of.ts';
 import { lostNumbers } from './lost-numbers.ts';
+import { refitOf } from './refit.ts';
 import { arriving, need, type Sketch, turn, type UnitSketch, wired } from './wired.test-helper.ts';
 
 const found = (sketch: Sketch) => {
   const index = indexBoat(wired(sketch));
-  return lostNumbers(index, 1, joinsOf(index, 1));
+  return lostNumbers(refitOf(index, (phase) => joinsOf(index, phase)).reachesIn(1));
 };
 const sender = (pgn: number, instance: number): UnitSketch => ({
   ports: { n2k: { protocol: 'nmea2000', sends: [{ pgn, instance }] } },

@@ -1,11 +1,9 @@
-import type { BoatIndex } from '../boat/boat-index.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import { numberedReadings } from '../facts/numbered-readings.ts';
 import { type ReadingId, readingIds } from '../facts/reading-ids.ts';
-import type { StandingJoin } from '../plan-shape.ts';
-import { type PortNode, portNetworkOf } from './port-network.ts';
+import type { PortNode } from './port-network.ts';
 import { type Reach, type Step, stepsOf } from './reach.ts';
-import { reachesOf } from './reaches.ts';
+import type { Reaches } from './reaches.ts';
 import type { Signal } from './signal.ts';
 
 type InstanceOf = Signal['instance'];
@@ -91,16 +89,13 @@ const lostAt = ({ reading, reach, from, to }: Turned): LostNumbers[] => {
 /**
  * Every converter that is given several rudders, engines, tanks or batteries and lets fewer be told apart by a unit
  * behind it, which has them by no other way. What a converter does not carry at all is not spoken of.
- * `joins` are those that stand in that phase. Pure; sorted by reading, then by the ports.
+ * Pure; sorted by reading, then by the ports.
  */
-export const lostNumbers = (index: BoatIndex, phase: number, joins: readonly StandingJoin[]): LostNumbers[] => {
-  const network = portNetworkOf(index, phase, joins);
-  const reaches = reachesOf(network);
-  return asked.flatMap((reading) =>
-    [...network.nodes.values()].flatMap((from) => {
+export const lostNumbers = (reaches: Reaches): LostNumbers[] =>
+  asked.flatMap((reading) =>
+    [...reaches.network.nodes.values()].flatMap((from) => {
       const carriers = from.turnsFrom.filter(({ turn }) => turn.carries.some((carry) => carry.reading === reading));
       const ends = [...new Set(carriers.map(({ to }) => to))];
       return ends.flatMap((to) => lostAt({ reading, reach: reaches.of(reading), from, to }));
     }),
   );
-};

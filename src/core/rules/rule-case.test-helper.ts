@@ -1,7 +1,9 @@
 import { aBoat } from '../boat/a-boat.test-helper.ts';
 import { indexBoat } from '../boat/boat-index.ts';
 import type { Boat } from '../boat/boat-schema.ts';
+import { joinsOf } from '../joins/joins-of.ts';
 import type { BusEntry, Finding, PlanDraft } from '../plan-shape.ts';
+import { refitOf } from '../readings/refit.ts';
 import type { Rule } from './rule.ts';
 import { runRules } from './run-rules.ts';
 
@@ -47,14 +49,17 @@ export interface RuleCase {
   readonly plan?: Partial<PlanDraft>;
 }
 
-/** What one rule finds in one small case. */
-export const findingsOf = (rule: Rule, { boat = aBoat().boat, bus = {}, plan = {} }: RuleCase = {}): Finding[] =>
-  runRules([rule], {
-    index: indexBoat(boat),
+/** What one rule finds in one small case; readings follow the joins of the boat file. */
+export const findingsOf = (rule: Rule, { boat = aBoat().boat, bus = {}, plan = {} }: RuleCase = {}): Finding[] => {
+  const index = indexBoat(boat);
+  const { phase = 1 } = plan;
+  return runRules([rule], {
+    index,
+    reaches: refitOf(index, (at) => joinsOf(index, at)).reachesIn(phase),
     plan: {
       boat: boat.name,
       program: '0.0.0',
-      phase: 1,
+      phase,
       joins: [],
       readings: [],
       before: [],
@@ -64,3 +69,4 @@ export const findingsOf = (rule: Rule, { boat = aBoat().boat, bus = {}, plan = {
       ...plan,
     },
   });
+};

@@ -1,11 +1,14 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
 import type { SourceKey } from '../facts/sources.ts';
 import type { Finding, Level, PlanDraft } from '../plan-shape.ts';
+import type { Reaches } from '../readings/reaches.ts';
 
-/** What a rule may read: the boat by id, and the plan before any rule has spoken. */
+/** What a rule may read: the boat by id, the plan before any rule has spoken, and the ways of its readings. */
 export interface RuleInput {
   readonly index: BoatIndex;
   readonly plan: PlanDraft;
+  /** where each reading gets to in the plan's phase, followed once for all rules */
+  readonly reaches: Reaches;
 }
 
 /**

@@ -22,7 +22,11 @@ test('a rule that breaks becomes a finding, and the others still run', () => {
   const whole = rule({ check: () => [{ about: ['nav'], says: 'Found.' }] });
   const [input] = [findingsOf(broken), findingsOf(whole)];
   expect(input).toMatchObject([{ rule: 'program/rule-broke', level: 'doubt' }]);
-  const both = runRules([broken, whole], { index: undefined as never, plan: undefined as never });
+  const both = runRules([broken, whole], {
+    index: undefined as never,
+    plan: undefined as never,
+    reaches: undefined as never,
+  });
   expect(both.map(({ id }) => id)).toEqual(['program/rule-broke:test/broken', 'test/one:nav']);
 });
 

@@ -1,8 +1,6 @@
 import { expect, test } from 'vitest';
 import { aBoat } from '../../boat/a-boat.test-helper.ts';
-import { indexBoat } from '../../boat/boat-index.ts';
 import type { Boat } from '../../boat/boat-schema.ts';
-import { joinsOf } from '../../joins/joins-of.ts';
 import type { Finding } from '../../plan-shape.ts';
 import { findingsOf } from '../rule-case.test-helper.ts';
 import { sameInstanceTwice } from './same-instance-twice.ts';
@@ -54,10 +52,7 @@ const withMonitors = (port: number, starboard: number): Boat =>
       for (const kit of ['monitor-a', 'monitor-b']) join?.members.push({ kit, port: 'n2k', as: 'both' });
     }).boat;
 
-const found = (boat: Boat): Finding[] => {
-  const joins = joinsOf(indexBoat(boat), 1).map((join) => ({ ...join, lines: [] }));
-  return findingsOf(sameInstanceTwice, { boat, plan: { joins } });
-};
+const found = (boat: Boat, phase = 1): Finding[] => findingsOf(sameInstanceTwice, { boat, plan: { phase } });
 
 test('two batteries with numbers of their own pass', () => {
   expect(found(withMonitors(0, 1))).toEqual([]);

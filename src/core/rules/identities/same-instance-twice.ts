@@ -10,8 +10,8 @@ export const sameInstanceTwice: Rule = {
   level: 'fault',
   title: 'Two units send the same reading under the same number.',
   sources: ['messages-conflicts'],
-  check: ({ index, plan }) =>
-    doubledSources(index, plan.phase, plan.joins)
+  check: ({ index, reaches }) =>
+    doubledSources(reaches)
       .filter(({ reading, instance }) => instance !== undefined && numberedReadings.has(reading))
       .map(({ bus, reading, instance, ports }) => ({
         about: [bus, ...ports.map((port) => port.split('.')[0] ?? port)],

@@ -1,16 +1,11 @@
 import { expect, test } from 'vitest';
 import { aBoat } from '../../boat/a-boat.test-helper.ts';
-import { indexBoat } from '../../boat/boat-index.ts';
 import type { Boat } from '../../boat/boat-schema.ts';
-import { joinsOf } from '../../joins/joins-of.ts';
 import type { Finding } from '../../plan-shape.ts';
 import { findingsOf } from '../rule-case.test-helper.ts';
 import { severalSources } from './several-sources.ts';
 
-const found = (boat: Boat): Finding[] => {
-  const joins = joinsOf(indexBoat(boat), 1).map((join) => ({ ...join, lines: [] }));
-  return findingsOf(severalSources, { boat, plan: { joins } });
-};
+const found = (boat: Boat, phase = 1): Finding[] => findingsOf(severalSources, { boat, plan: { phase } });
 
 /** The small boat with a second receiver of its kind. */
 const withSecondReceiver = (number?: number): Boat =>
@@ -51,4 +46,12 @@ test('two receivers alike are a doubt for each reading both send', () => {
 
 test('a second receiver with a number of its own is told apart', () => {
   expect(found(withSecondReceiver(1)).filter(({ id }) => id.endsWith(':position'))).toEqual([]);
+});
+
+test('the old receiver that leaves in the second phase doubles the new one until then, by the joins of each phase', () => {
+  const alike = withSecondReceiver();
+  const leaves = { fate: 'goes', phase: 2 } as const;
+  const boat = { ...alike, kit: alike.kit.map((unit) => (unit.id === 'gnss-spare' ? { ...unit, ...leaves } : unit)) };
+  expect(found(boat, 1)).not.toEqual([]);
+  expect(found(boat, 2)).toEqual([]);
 });

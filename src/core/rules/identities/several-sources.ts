@@ -27,8 +27,8 @@ export const severalSources: Rule = {
   level: 'doubt',
   title: 'Several units send the same reading and nothing says which counts.',
   sources: ['messages-conflicts'],
-  check: ({ index, plan }) =>
-    doubledSources(index, plan.phase, plan.joins)
+  check: ({ index, reaches }) =>
+    doubledSources(reaches)
       .filter(({ reading }) => oneAboard.has(reading))
       .map(({ bus, reading, instance, ports }) => ({
         about: [bus, ...ports.map((port) => port.split('.')[0] ?? port)],

@@ -1,4 +1,3 @@
-import { joinsOf } from '../../joins/joins-of.ts';
 import { type MetNeed, metNeeds } from '../../readings/met-needs.ts';
 import type { Rule } from '../rule.ts';
 import { unitName } from '../rule-words.ts';
@@ -18,8 +17,8 @@ export const referenceUnknown: Rule = {
   level: 'doubt',
   title: 'Nothing says whether a heading is true or magnetic.',
   sources: ['heading-reference'],
-  check: ({ index, plan }) =>
-    metNeeds(index, plan.phase, joinsOf(index, plan.phase), ({ reading }) => reading === 'heading').flatMap((met) => {
+  check: ({ index, reaches }) =>
+    metNeeds(reaches, ({ reading }) => reading === 'heading').flatMap((met) => {
       const wanted = unsaid(met);
       if (wanted === undefined) return [];
       const { need, ways } = met;

@@ -1,4 +1,3 @@
-import { joinsOf } from '../../joins/joins-of.ts';
 import { metNeeds } from '../../readings/met-needs.ts';
 import type { Rule } from '../rule.ts';
 import { unitName } from '../rule-words.ts';
@@ -9,8 +8,8 @@ export const trueWindFromGround: Rule = {
   level: 'doubt',
   title: 'True wind is worked out without speed through the water.',
   sources: ['practice-derived-readings'],
-  check: ({ index, plan }) =>
-    metNeeds(index, plan.phase, joinsOf(index, plan.phase), ({ reading, reference }) => {
+  check: ({ index, reaches }) =>
+    metNeeds(reaches, ({ reading, reference }) => {
       // who asks for ground has chosen it; who asks for water and gets ground is told so as a fault
       return reading === 'wind-true' && reference === undefined;
     })
