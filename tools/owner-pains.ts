@@ -38,7 +38,7 @@ export const ownerPains: readonly OwnerPain[] = [
   },
   {
     pain: 'Two units send one value: it jumps, or the wrong one is shown.',
-    rules: ['converters/messages-go-round', 'identities/several-sources'],
+    rules: ['converters/messages-go-round', 'identities/several-sources', 'readings/several-for-one-need'],
   },
   {
     pain: 'Tanks, batteries or engines have the same number.',

@@ -10,3 +10,17 @@ export const numberedReadings: ReadonlySet<ReadingId> = new Set([
   'charging',
   'ac-power',
 ]);
+
+/** Readings of which a boat has one: two senders give two answers, and each screen shows which it likes. */
+export const soleReadings: ReadonlySet<ReadingId> = new Set([
+  'position',
+  'course-speed-ground',
+  'heading',
+  'variation',
+  'rate-of-turn',
+  'depth',
+  'speed-water',
+  'wind-apparent',
+  'wind-true',
+  'rudder',
+]);

@@ -1,22 +1,8 @@
-import type { ReadingId } from '../../facts/reading-ids.ts';
+import { soleReadings } from '../../facts/numbered-readings.ts';
 import { readingWords } from '../../facts/reading-words.ts';
 import { doubledSources } from '../../readings/doubled.ts';
 import type { Rule } from '../rule.ts';
 import { busName, unitName } from '../rule-words.ts';
-
-/** Readings of which a boat has one: two senders give two answers, and each screen shows which it likes. */
-const oneAboard: ReadonlySet<ReadingId> = new Set([
-  'position',
-  'course-speed-ground',
-  'heading',
-  'variation',
-  'rate-of-turn',
-  'depth',
-  'speed-water',
-  'wind-apparent',
-  'wind-true',
-  'rudder',
-]);
 
 const list = (names: readonly string[]): string =>
   names.length > 4 ? `${names.slice(0, 3).join(', ')} and ${names.length - 3} more` : names.join(' and ');
@@ -29,7 +15,7 @@ export const severalSources: Rule = {
   sources: ['messages-conflicts'],
   check: ({ index, reaches }) =>
     doubledSources(reaches)
-      .filter(({ reading }) => oneAboard.has(reading))
+      .filter(({ reading }) => soleReadings.has(reading))
       .map(({ bus, reading, instance, ports }) => ({
         about: [bus, ...ports.map((port) => port.split('.')[0] ?? port)],
         apart: [reading, ...(instance === undefined ? [] : [instance])],

@@ -4,6 +4,7 @@ import { lostWithTheRefit } from './lost-with-the-refit.ts';
 import { neededButMissing } from './needed-but-missing.ts';
 import { oneOfTwoLost } from './one-of-two-lost.ts';
 import { referenceUnknown } from './reference-unknown.ts';
+import { severalForOneNeed } from './several-for-one-need.ts';
 import { trueWindFromGround } from './true-wind-from-ground.ts';
 
 /** The rules of this area. */
@@ -13,5 +14,6 @@ export const readingsRules: readonly Rule[] = [
   neededButMissing,
   oneOfTwoLost,
   referenceUnknown,
+  severalForOneNeed,
   trueWindFromGround,
 ];

@@ -4,6 +4,7 @@ import { readingsLostWithTheRefit } from './lost-with-the-refit.ts';
 import { readingsNeededButMissing } from './needed-but-missing.ts';
 import { readingsOneOfTwoLost } from './one-of-two-lost.ts';
 import { readingsReferenceUnknown } from './reference-unknown.ts';
+import { readingsSeveralForOneNeed } from './several-for-one-need.ts';
 import { readingsTrueWindFromGround } from './true-wind-from-ground.ts';
 
 /** The faults of this area, one a rule. */
@@ -13,5 +14,6 @@ export const readingsFaults: readonly Fault[] = [
   readingsNeededButMissing,
   readingsOneOfTwoLost,
   readingsReferenceUnknown,
+  readingsSeveralForOneNeed,
   readingsTrueWindFromGround,
 ];
