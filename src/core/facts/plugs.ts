@@ -23,6 +23,12 @@ export const busPins = {
   ],
 } as const satisfies PinTable;
 
+/** Plugs of the bus as boat files name them; bare leads take a plug that is fitted aboard. Any other is a maker’s own. */
+export const busConnectors = {
+  source: 'practice-bus-pins',
+  connectors: ['n2k-micro', 'n2k-mini', 'leads'],
+} as const satisfies { readonly source: SourceKey; readonly connectors: readonly string[] };
+
 /** The industrial five-way screw terminal counts otherwise: its numbers must never be carried over to a plug. */
 export const screwTerminalPins = {
   source: 'ge-devicenet',

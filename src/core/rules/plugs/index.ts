@@ -1,7 +1,8 @@
 import type { Rule } from '../rule.ts';
+import { adapterToTheBus } from './adapter-to-the-bus.ts';
 import { fixedLeadTooShort } from './fixed-lead-too-short.ts';
 import { plugTooBigForTheWay } from './plug-too-big-for-the-way.ts';
 import { sameGenderMeets } from './same-gender-meets.ts';
 
 /** The rules of this area. */
-export const plugsRules: readonly Rule[] = [fixedLeadTooShort, plugTooBigForTheWay, sameGenderMeets];
+export const plugsRules: readonly Rule[] = [adapterToTheBus, fixedLeadTooShort, plugTooBigForTheWay, sameGenderMeets];
