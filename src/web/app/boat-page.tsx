@@ -6,6 +6,7 @@ import type { PlanAnswer } from '../workers/protocol.ts';
 import { courseFacts } from './course-facts.ts';
 import { CourseLine } from './course-line.tsx';
 import { MarginView } from './margin-view.tsx';
+import { NeedsTable } from './needs/needs-table.tsx';
 import type { Note } from './notes.ts';
 import type { StepId } from './route.ts';
 import { SheetFrame } from './sheet-frame.tsx';
@@ -83,6 +84,7 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
   const [lights] = useState(lightStore);
   const view = useBoatView(answer, useSheetSize(frame));
   const { picked, isList, switchList, pick, show } = usePicking({ lights, notes: view.notes, margin, sheet });
+  const [isTable, setIsTable] = useState(false);
   return (
     <div className="boat-page">
       <CourseLine waypoints={courseFacts({ boat, plan })} here={step} hrefOf={hrefOf} />
@@ -92,6 +94,12 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
         lights={lights}
         isList={isList}
         onSwitch={switchList}
+        table={
+          isTable && step === 'needs' ? (
+            <NeedsTable boat={boat} plan={plan} lights={lights} onClose={() => setIsTable(false)} />
+          ) : null
+        }
+        onTable={step === 'needs' && !isTable ? () => setIsTable(true) : undefined}
         onPick={pick}
         onShow={show}
         frame={frame}

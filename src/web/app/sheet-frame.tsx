@@ -10,6 +10,10 @@ interface SheetFrameProps {
   readonly lights: LightStore;
   readonly isList: boolean;
   readonly onSwitch: () => void;
+  /** a table over the lower part of the sheet, while somebody types in it */
+  readonly table: ReactNode;
+  /** how the table is opened at this step; absent where there is none */
+  readonly onTable: (() => void) | undefined;
   readonly onPick: (ids: readonly string[]) => void;
   readonly onShow: (ids: readonly string[]) => void;
   /** the window whose size the sheet takes */
@@ -18,7 +22,12 @@ interface SheetFrameProps {
 }
 
 /** The row under the drawing: its size, and the same in words. */
-const SheetTools = ({ sheet, isList, onSwitch }: Pick<SheetFrameProps, 'sheet' | 'isList' | 'onSwitch'>): ReactNode => (
+const SheetTools = ({
+  sheet,
+  isList,
+  onSwitch,
+  onTable,
+}: Pick<SheetFrameProps, 'sheet' | 'isList' | 'onSwitch' | 'onTable'>): ReactNode => (
   <div className="sheet-tools">
     {isList ? null : (
       <>
@@ -33,6 +42,11 @@ const SheetTools = ({ sheet, isList, onSwitch }: Pick<SheetFrameProps, 'sheet' |
         </button>
       </>
     )}
+    {onTable === undefined ? null : (
+      <button type="button" onClick={onTable}>
+        table of needs
+      </button>
+    )}
     <button type="button" className="list-switch" onClick={onSwitch}>
       {isList ? 'show the drawing' : 'show as a list'}
     </button>
@@ -41,7 +55,7 @@ const SheetTools = ({ sheet, isList, onSwitch }: Pick<SheetFrameProps, 'sheet' |
 
 /** The middle of the page: the sheet, or the list that says the same in words. */
 export const SheetFrame = (props: SheetFrameProps): ReactNode => {
-  const { boatName, view, lights, isList, onPick, onShow, frame, sheet } = props;
+  const { boatName, view, lights, isList, onPick, onShow, frame, sheet, table } = props;
   return (
     <main className="sheet-frame" tabIndex={-1}>
       <div className="sheet-window" ref={frame} hidden={isList}>
@@ -56,6 +70,7 @@ export const SheetFrame = (props: SheetFrameProps): ReactNode => {
         )}
       </div>
       {isList ? <SheetList rows={view.rows} onShow={(row) => onShow([row.id])} /> : null}
+      {table}
       <SheetTools {...props} />
     </main>
   );
