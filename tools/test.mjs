@@ -51,6 +51,7 @@ stage('nothing unused', bin('knip'), []);
 stage('schema files are current', bin('tsx'), ['tools/schema.ts', '--check']);
 stage('sources page is current', bin('tsx'), ['tools/sources.ts', '--check']);
 stage('rules page is current', bin('tsx'), ['tools/rules.ts', '--check']);
+stage('the app’s glossary is current', bin('tsx'), ['tools/glossary.ts', '--check']);
 stage('demo boats are current', bin('tsx'), ['tools/demo-boats/main.ts', '--check']);
 build();
 vitest();

@@ -1,0 +1,58 @@
+import { describe, expect, test } from 'vitest';
+import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
+import { lineKinds } from '../../core/boat/boat-schema.ts';
+import { protocols, referenceSchema } from '../../core/boat/sheet.ts';
+import { readingWords } from '../../core/facts/reading-words.ts';
+import { levels } from '../../core/plan-shape.ts';
+import { rules } from '../../core/rules/index.ts';
+import { languageWords } from '../cards/language-words.ts';
+import { aBus } from '../lists/a-plan.test-helper.ts';
+import { backboneFigures } from '../lists/backbone-figures.ts';
+import { codeOf } from '../sheet/line-code.ts';
+import { termsIn } from './explain.ts';
+import { onlyWhere } from './found-in.ts';
+import { glossary, termOf } from './glossary.ts';
+
+const unexplained = (words: readonly string[]): string[] =>
+  words.filter((word) => termsIn([word], [word]).length === 0);
+
+/** Words a stranger to boats and wires knows as well. */
+const plain = new Set(['video', 'devices', 'messages', 'price', 'ground', 'water', 'keel', 'waterline']);
+
+describe('every trade word the app shows is explained', () => {
+  test('the readings', () => {
+    expect(unexplained(Object.values(readingWords))).toEqual([]);
+  });
+
+  test('the languages and the kinds of line', () => {
+    expect(
+      unexplained(protocols.map((protocol) => languageWords[protocol])).filter((word) => !plain.has(word)),
+    ).toEqual([]);
+    expect(unexplained(lineKinds.map((kind) => codeOf(kind).words)).filter((word) => !plain.has(word))).toEqual([]);
+  });
+
+  test('the levels of findings, the references, the figures of a backbone, what a reading rests on', () => {
+    const figures = backboneFigures({ boat: aBoat().boat, bus: aBus() }).map(({ name }) => name);
+    const rests = ['typical sheet', 'by the manual', 'by recording', 'proved', 'rests on', 'backup', 'finding'];
+    const words = [...levels, ...referenceSchema.options, ...figures, ...rests];
+    expect(unexplained(words).filter((word) => !plain.has(word) && word !== 'lowest volts')).toEqual([]);
+  });
+
+  test('every abbreviation in the title of a rule', () => {
+    const short = rules.flatMap(({ title }) => [...title.matchAll(/\b[A-Z]{2,}(?:-\d+)?\b/g)].map(([word]) => word));
+    expect([...new Set(short)].filter((word) => termOf(word) === undefined)).toEqual([]);
+  });
+});
+
+describe('the glossary', () => {
+  test('explains each word in one sentence, without its own word alone', () => {
+    for (const { word, meaning } of glossary) {
+      expect(meaning, word).toMatch(/^\S.{8,170}$/);
+      expect(meaning.endsWith('.'), word).toBe(false);
+    }
+  });
+
+  test('is where every everyday word with a place of its own comes from', () => {
+    expect([...onlyWhere.keys()].filter((form) => termOf(form) === undefined)).toEqual([]);
+  });
+});

@@ -1,0 +1,22 @@
+import type { ReactNode } from 'react';
+import { type GlossaryTerm, glossary } from '../../../papers/glossary/glossary.ts';
+
+/** Words with what they mean, one under the other. */
+export const WordList = ({ terms }: { terms: readonly GlossaryTerm[] }): ReactNode => (
+  <dl className="word-list">
+    {terms.map(({ word, meaning }) => (
+      <div key={word}>
+        <dt>{word}</dt>
+        <dd>{meaning}</dd>
+      </div>
+    ))}
+  </dl>
+);
+
+/** Every trade word the app uses, shut until asked for. */
+export const AllWords = (): ReactNode => (
+  <details className="all-words">
+    <summary>All trade words, explained</summary>
+    <WordList terms={glossary} />
+  </details>
+);

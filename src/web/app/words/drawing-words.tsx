@@ -1,0 +1,20 @@
+import type { ReactNode } from 'react';
+import type { Drawing, Shape } from '../../../papers/drawing/shapes.ts';
+import { termsIn } from '../../../papers/glossary/explain.ts';
+import { WordList } from './all-words.tsx';
+
+const textsOf = (shapes: readonly Shape[]): string[] =>
+  shapes.flatMap((shape) => {
+    if (shape.kind === 'text') return [shape.text];
+    return shape.kind === 'group' ? textsOf(shape.shapes) : [];
+  });
+
+/** The trade words that stand on a drawing, with what they mean. */
+export const DrawingWords = ({ drawing }: { drawing: Drawing }): ReactNode => {
+  const texts = [...new Set(textsOf(drawing.shapes))];
+  return (
+    <section className="drawing-words" aria-label="Words on the drawing">
+      <WordList terms={termsIn(texts, texts)} />
+    </section>
+  );
+};

@@ -1,0 +1,41 @@
+import { type ReactNode, useMemo } from 'react';
+import { explain, explainNames, type TextPiece } from '../../../papers/glossary/explain.ts';
+import { termOf } from '../../../papers/glossary/glossary.ts';
+import { keepUnits } from '../../../papers/lists/print-figure.ts';
+import { TermButton } from './term-button.tsx';
+
+const pieceView = ({ text, term }: TextPiece, at: number): ReactNode =>
+  term === undefined ? (
+    text
+  ) : (
+    // a text has no ids of its own; its pieces stay where they are while it stands
+    <TermButton key={`${at} ${text}`} term={term}>
+      {text}
+    </TermButton>
+  );
+
+const viewOf = (pieces: readonly TextPiece[]): ReactNode => pieces.map(pieceView);
+
+/** The texts of one block, each with the first of every trade word in the block to be asked what it means. */
+export const useExplained = (texts: readonly string[]): readonly ReactNode[] => {
+  const all = JSON.stringify(texts);
+  // the texts and not their list decide: most lists are made anew each time
+  // biome-ignore lint/correctness/useExhaustiveDependencies: see above
+  return useMemo(() => explain(texts.map(keepUnits)).map(viewOf), [all]);
+};
+
+/** Names in a table, each a trade word or with one in it, as `useExplained` has texts. */
+export const useExplainedNames = (names: readonly string[]): readonly ReactNode[] => {
+  const all = JSON.stringify(names);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: as above
+  return useMemo(() => explainNames(names).map(viewOf), [all]);
+};
+
+/** One text that is a block of its own. */
+export const Explained = ({ text }: { text: string }): ReactNode => useExplained([text]);
+
+/** One word that is explained although it is an everyday word too; as it stands where the glossary has none. */
+export const Word = ({ of, children }: { of: string; children: ReactNode }): ReactNode => {
+  const term = termOf(of);
+  return term === undefined ? children : <TermButton term={term}>{children}</TermButton>;
+};

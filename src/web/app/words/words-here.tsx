@@ -1,0 +1,29 @@
+import type { ReactNode } from 'react';
+import { termsIn } from '../../../papers/glossary/explain.ts';
+import { TermButton } from './term-button.tsx';
+
+/**
+ * The trade words of texts that stand in buttons or links, where they cannot be buttons themselves: in one line under
+ * the block, each to be asked what it means.
+ */
+export const WordsHere = ({
+  texts,
+  names = [],
+}: {
+  texts: readonly string[];
+  names?: readonly string[];
+}): ReactNode => {
+  const terms = termsIn(texts, names);
+  if (terms.length === 0) return null;
+  return (
+    <p className="words-here">
+      Words here:{' '}
+      {terms.map((term, at) => (
+        <span key={term.word}>
+          {at === 0 ? null : ' · '}
+          <TermButton term={term}>{term.word}</TermButton>
+        </span>
+      ))}
+    </p>
+  );
+};
