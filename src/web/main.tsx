@@ -2,6 +2,8 @@ import './theme/fonts.css';
 import 'virtual:themes.css';
 import './theme/page.css';
 import './app/boat-page.css';
+import './app/cards/cards.css';
+import './app/words/words.css';
 import './drawing/drawing.css';
 import './theme/print.css';
 import { createRoot } from 'react-dom/client';

@@ -1,7 +1,7 @@
-import { byCodeUnit } from '../boat/ids.ts';
 import type { Hears, Port, Sends, Sheet } from '../boat/sheet.ts';
 import { type MessageReading, readingsOf } from '../facts/message-readings.ts';
 import type { ReadingId } from '../facts/reading-ids.ts';
+import { byCodeUnit } from '../units/by-code-unit.ts';
 
 /** One entry of a port's `sends` and what it gives of one reading. */
 export interface Giving {

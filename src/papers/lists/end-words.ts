@@ -1,8 +1,11 @@
 import type { BoatIndex } from '../../core/boat/boat-index.ts';
 
-const placeName = (index: BoatIndex, id: string): string => index.places.get(id)?.name ?? id;
+/** What naming an end looks up. */
+export type EndNames = Pick<BoatIndex, 'places' | 'kit' | 'buses' | 'panels' | 'banks'>;
 
-const teeWords = (index: BoatIndex, tee: string): string => {
+const placeName = (index: EndNames, id: string): string => index.places.get(id)?.name ?? id;
+
+const teeWords = (index: EndNames, tee: string): string => {
   if (tee === 'feed') return 'feed tee';
   const spare = /^spare@([^#]+)(?:#(\d+))?$/.exec(tee);
   if (spare !== null) return `spare tee ${spare[2] ?? ''} at ${placeName(index, spare[1] ?? '')}`.replace('  ', ' ');
@@ -17,7 +20,7 @@ const teeWords = (index: BoatIndex, tee: string): string => {
  *
  * @example endWords(index, 'radar.net') // '24-inch solid-state dome radar (net)'
  */
-export const endWords = (index: BoatIndex, end: string): string => {
+export const endWords = (index: EndNames, end: string): string => {
   const slash = end.indexOf('/');
   if (slash > 0) return teeWords(index, end.slice(slash + 1));
   const [unit = '', plug] = end.split(/[.#]/);

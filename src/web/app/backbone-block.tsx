@@ -2,20 +2,24 @@ import type { ReactNode } from 'react';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { BusEntry, Plan } from '../../core/plan-shape.ts';
 import { type BackboneFigure, backboneFigures } from '../../papers/lists/backbone-figures.ts';
+import { Explained, useExplainedNames, Word } from './words/explained.tsx';
 
-const Figures = ({ figures }: { figures: readonly BackboneFigure[] }): ReactNode => (
-  <dl className="figures">
-    {figures.map((figure) => (
-      <div key={figure.name} className={figure.over ? 'over' : undefined}>
-        <dt>{figure.name}</dt>
-        <dd>
-          {figure.value}
-          {figure.over ? <span className="unseen"> (past its limit)</span> : null}
-        </dd>
-      </div>
-    ))}
-  </dl>
-);
+const Figures = ({ figures }: { figures: readonly BackboneFigure[] }): ReactNode => {
+  const names = useExplainedNames(figures.map(({ name }) => name));
+  return (
+    <dl className="figures">
+      {figures.map((figure, at) => (
+        <div key={figure.name} className={figure.over ? 'over' : undefined}>
+          <dt>{names[at]}</dt>
+          <dd>
+            <Explained text={figure.value} />
+            {figure.over ? <span className="unseen"> (past its limit)</span> : null}
+          </dd>
+        </div>
+      ))}
+    </dl>
+  );
+};
 
 const Sources = ({ figures }: { figures: readonly BackboneFigure[] }): ReactNode => (
   <details className="sources">
@@ -37,7 +41,9 @@ const BusFigures = ({ boat, bus, heading }: { boat: Boat; bus: BusEntry; heading
   const figures = backboneFigures({ boat, bus });
   return (
     <section className="block">
-      <h2>{heading}</h2>
+      <h2>
+        <Word of={heading.toLowerCase()}>{heading}</Word>
+      </h2>
       <Figures figures={figures} />
       <Sources figures={figures} />
     </section>

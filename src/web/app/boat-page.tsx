@@ -3,6 +3,9 @@ import { flushSync } from 'react-dom';
 import { type LightStore, lightStore } from '../drawing/light-store.ts';
 import type { SheetHandle } from '../drawing/sheet-view.tsx';
 import type { PlanAnswer } from '../workers/protocol.ts';
+import type { CardChoice } from './cards/card-choice.ts';
+import { CardView } from './cards/card-view.tsx';
+import { type CardState, useCard } from './cards/use-card.ts';
 import { courseFacts } from './course-facts.ts';
 import { CourseLine } from './course-line.tsx';
 import { MarginView } from './margin-view.tsx';
@@ -22,57 +25,59 @@ interface BoatPageProps {
   readonly onStop: () => void;
 }
 
+const noteOf = (margin: HTMLElement | null, finding: string): Element | null | undefined =>
+  margin?.querySelector(`[data-finding="${CSS.escape(finding)}"]`);
+
 /** Brings the first note about any of the ids into sight. */
 const bringNote = (margin: HTMLElement | null, ids: readonly string[], notes: readonly Note[]): void => {
   const note = notes.find((one) => one.lights.some((id) => ids.includes(id)));
   if (note === undefined) return;
-  margin
-    ?.querySelector(`[data-finding="${CSS.escape(note.finding.id)}"]`)
-    ?.scrollIntoView({ block: 'nearest', behavior: 'instant' });
+  noteOf(margin, note.finding.id)?.scrollIntoView({ block: 'nearest', behavior: 'instant' });
 };
 
 interface Picking {
-  /** what was picked on the drawing; a note that is picked says itself what it is */
-  readonly picked: readonly string[];
   readonly isList: boolean;
   readonly switchList: () => void;
   /** picks on the drawing, and brings its note into sight */
   readonly pick: (ids: readonly string[]) => void;
-  /** picks in the margin or the list, and takes the drawing there */
-  readonly show: (ids: readonly string[]) => void;
+  /** picks in the margin or the list, and takes the drawing there; `choice` is the card that opens with it */
+  readonly show: (ids: readonly string[], choice?: CardChoice) => void;
 }
 
 const usePicking = ({
   lights,
   notes,
+  card,
   margin,
   sheet,
 }: {
   lights: LightStore;
+  card: CardState;
   notes: readonly Note[];
   margin: RefObject<HTMLElement | null>;
   sheet: RefObject<SheetHandle | null>;
 }): Picking => {
-  const [picked, setPicked] = useState<readonly string[]>([]);
   const [isList, setIsList] = useState(false);
+  const { maker, open } = card;
   const pick = useCallback(
     (ids: readonly string[]) => {
+      const unit = ids.find((id) => maker.index.kit.has(id));
       lights.pick(ids);
-      setPicked(ids);
+      open(unit === undefined ? undefined : { kind: 'unit', id: unit });
       bringNote(margin.current, ids, notes);
     },
-    [lights, margin, notes],
+    [lights, margin, notes, maker, open],
   );
-  const show = (ids: readonly string[]): void => {
+  const show = (ids: readonly string[], choice?: CardChoice): void => {
+    const lit = choice === undefined ? ids : (maker.cardOf(choice)?.lights ?? ids);
+    // before the list goes, so that the card knows what opened it
+    open(choice);
     // A hidden drawing has no measures, so it must stand before it is moved.
-    flushSync(() => {
-      setIsList(false);
-      setPicked([]);
-    });
-    lights.pick(ids);
-    sheet.current?.show(ids);
+    flushSync(() => setIsList(false));
+    lights.pick(lit);
+    sheet.current?.show(lit);
   };
-  return { picked, isList, switchList: () => setIsList(!isList), pick, show };
+  return { isList, switchList: () => setIsList(!isList), pick, show };
 };
 
 /** One boat: the course line, the sheet, the margin; what is picked in one is lit in the others. */
@@ -83,7 +88,8 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
   const sheet = useRef<SheetHandle>(null);
   const [lights] = useState(lightStore);
   const view = useBoatView(answer, useSheetSize(frame));
-  const { picked, isList, switchList, pick, show } = usePicking({ lights, notes: view.notes, margin, sheet });
+  const card = useCard(answer, lights);
+  const { isList, switchList, pick, show } = usePicking({ lights, notes: view.notes, card, margin, sheet });
   const [isTable, setIsTable] = useState(false);
   return (
     <div className="boat-page">
@@ -112,7 +118,24 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
         step={step}
         notes={view.notes}
         titles={titles}
-        picked={view.rows.find((row) => picked.includes(row.id))}
+        card={
+          card.content === undefined ? null : (
+            <CardView
+              content={card.content}
+              maker={card.maker}
+              rows={view.rows}
+              titles={titles}
+              lights={lights}
+              goBack={card.goBack}
+              onGoOn={card.goOn}
+              onClose={card.close}
+              onNote={({ finding, lights: ids }) => {
+                lights.pick(ids);
+                noteOf(margin.current, finding.id)?.querySelector('button')?.focus();
+              }}
+            />
+          )
+        }
         lights={lights}
         onShow={show}
         progress={progress}

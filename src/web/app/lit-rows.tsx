@@ -1,5 +1,7 @@
 import type { ReactNode } from 'react';
 import { type LightStore, useIsLit } from '../drawing/light-store.ts';
+import type { CardChoice } from './cards/card-choice.ts';
+import { WordsHere } from './words/words-here.tsx';
 
 /** One line of a block in the margin; `lights` are the ids it lights on the drawing. */
 export interface Row {
@@ -7,12 +9,14 @@ export interface Row {
   readonly what: string;
   readonly fact?: string;
   readonly lights: readonly string[];
+  /** the card that speaks of it */
+  readonly card?: CardChoice;
 }
 
 /** What a block needs to light the drawing and to take it somewhere. */
 export interface RowHand {
   readonly lights: LightStore;
-  readonly onShow: (ids: readonly string[]) => void;
+  readonly onShow: (ids: readonly string[], card?: CardChoice) => void;
 }
 
 const RowView = ({ row, hand }: { row: Row; hand: RowHand }): ReactNode => {
@@ -26,7 +30,7 @@ const RowView = ({ row, hand }: { row: Row; hand: RowHand }): ReactNode => {
       <button
         type="button"
         className="row-button"
-        onClick={() => hand.onShow(row.lights)}
+        onClick={() => hand.onShow(row.lights, row.card)}
         onFocus={() => hand.lights.rest(row.lights)}
         onBlur={() => hand.lights.rest([])}
       >
@@ -54,11 +58,14 @@ export const LitRows = ({
     {rows.length === 0 ? (
       <p className="quiet">{empty}</p>
     ) : (
-      <ul>
-        {rows.map((row) => (
-          <RowView key={row.key} row={row} hand={hand} />
-        ))}
-      </ul>
+      <>
+        <ul>
+          {rows.map((row) => (
+            <RowView key={row.key} row={row} hand={hand} />
+          ))}
+        </ul>
+        <WordsHere texts={[heading, ...rows.map(({ fact = '' }) => fact)]} names={rows.map(({ what }) => what)} />
+      </>
     )}
   </section>
 );

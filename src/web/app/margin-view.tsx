@@ -1,14 +1,14 @@
 import type { ReactNode, Ref } from 'react';
-import type { Boat, Kit } from '../../core/boat/boat-schema.ts';
+import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { currencyOf } from '../../papers/lists/cure-words.ts';
 import type { LightStore } from '../drawing/light-store.ts';
-import { FateChoice } from './fate-choice.tsx';
+import type { CardChoice } from './cards/card-choice.ts';
 import { NoteView } from './note-view.tsx';
 import type { Note } from './notes.ts';
 import type { StepId } from './route.ts';
 import { StepBlock } from './step-block.tsx';
-import type { UnitRow } from './unit-rows.ts';
+import { AllWords } from './words/all-words.tsx';
 
 interface MarginViewProps {
   readonly boat: Boat;
@@ -16,29 +16,14 @@ interface MarginViewProps {
   readonly step: StepId;
   readonly notes: readonly Note[];
   readonly titles: ReadonlyMap<string, string>;
-  readonly picked: UnitRow | undefined;
+  /** the card of what was picked, if any */
+  readonly card: ReactNode;
   readonly lights: LightStore;
-  readonly onShow: (ids: readonly string[]) => void;
+  readonly onShow: (ids: readonly string[], card?: CardChoice) => void;
   readonly progress: string | undefined;
   readonly onStop: () => void;
   readonly ref?: Ref<HTMLElement>;
 }
-
-/** What was picked on the drawing, in words, so that a balloon without a note answers as well. */
-const PickedUnit = ({ row, unit }: { row: UnitRow; unit: Kit | undefined }): ReactNode => (
-  <section className="block picked" aria-live="polite">
-    <h2>
-      {row.balloon === undefined ? null : <span className="figure">{row.balloon} </span>}
-      {row.name}
-    </h2>
-    <p>
-      {row.place}
-      {row.joined.length === 0 ? '' : `; joined to ${row.joined.join('; ')}`}
-    </p>
-    {unit === undefined ? null : <FateChoice unit={unit} />}
-    {row.notes.length === 0 ? <p className="quiet">Nothing to put right here.</p> : null}
-  </section>
-);
 
 const Progress = ({ progress, onStop }: { progress: string | undefined; onStop: () => void }): ReactNode => (
   <div className="progress" role="status">
@@ -60,7 +45,7 @@ export const MarginView = ({
   step,
   notes,
   titles,
-  picked,
+  card,
   lights,
   onShow,
   progress,
@@ -71,7 +56,7 @@ export const MarginView = ({
   <aside className="margin" ref={ref} aria-label="Notes" tabIndex={0}>
     <h2 className="unseen">Notes</h2>
     <Progress progress={progress} onStop={onStop} />
-    {picked === undefined ? null : <PickedUnit row={picked} unit={boat.kit.find((unit) => unit.id === picked.id)} />}
+    {card}
     {notes.length === 0 ? (
       <p className="calm">Nothing to put right. Every check that this version makes is content with this boat.</p>
     ) : (
@@ -89,5 +74,6 @@ export const MarginView = ({
       </ol>
     )}
     <StepBlock step={step} boat={boat} plan={plan} hand={{ lights, onShow }} />
+    <AllWords />
   </aside>
 );

@@ -9,7 +9,15 @@ test('a reading lights every unit on its way from the source to the screen', () 
     {
       unit: 'screen',
       name: 'screen',
-      rows: [{ key: 'depth/', what: 'depth', fact: 'by typical sheet, 1 backup', lights: ['screen', 'sounder'] }],
+      rows: [
+        {
+          key: 'depth/',
+          what: 'depth',
+          fact: 'by typical sheet, 1 backup',
+          lights: ['sounder', 'screen'],
+          card: { kind: 'reading', reading: 'depth' },
+        },
+      ],
     },
   ]);
 });

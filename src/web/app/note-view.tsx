@@ -1,17 +1,26 @@
 import type { ReactNode } from 'react';
 import type { Finding } from '../../core/plan-shape.ts';
-import { keepUnits } from '../../papers/lists/print-figure.ts';
 import { type LightStore, useIsLit } from '../drawing/light-store.ts';
 import { CureList } from './cure-list.tsx';
 import type { Note } from './notes.ts';
+import { useExplained, Word } from './words/explained.tsx';
 
 /** A title is a heading here, so its full stop goes. */
 const withoutStop = (title: string): string => title.replace(/\.$/, '');
 
 /** What to do about a finding: links that do it, or a sentence. */
-const NoteCure = ({ finding: { cure, cures }, currency }: { finding: Finding; currency: string }): ReactNode => {
+const NoteCure = ({
+  finding: { cure, cures },
+  words,
+  currency,
+}: {
+  finding: Finding;
+  /** the sentence with its trade words explained */
+  words: ReactNode;
+  currency: string;
+}): ReactNode => {
   if (cures !== undefined) return <CureList cures={cures} currency={currency} />;
-  return cure === undefined ? null : <p className="note-cure">{keepUnits(cure)}</p>;
+  return cure === undefined ? null : <p className="note-cure">{words}</p>;
 };
 
 /**
@@ -33,6 +42,7 @@ export const NoteView = ({
 }): ReactNode => {
   const { finding, balloon } = note;
   const lit = useIsLit(lights, note.lights);
+  const [says, cure, ...more] = useExplained([finding.says, finding.cure ?? '', ...note.more.map((one) => one.says)]);
   return (
     <li
       className={`note ${finding.level}${lit ? ' lit' : ''}`}
@@ -54,20 +64,20 @@ export const NoteView = ({
           {title === undefined ? finding.says : withoutStop(title)}
         </button>
       </h3>
-      {title === undefined ? null : <p>{keepUnits(finding.says)}</p>}
-      <NoteCure finding={finding} currency={currency} />
+      {title === undefined ? null : <p>{says}</p>}
+      <NoteCure finding={finding} words={cure} currency={currency} />
       {note.more.length === 0 ? null : (
         <details className="note-more">
           <summary>and {note.more.length} more of this kind</summary>
           <ul>
-            {note.more.map(({ id, says }) => (
-              <li key={id}>{keepUnits(says)}</li>
+            {note.more.map(({ id }, at) => (
+              <li key={id}>{more[at]}</li>
             ))}
           </ul>
         </details>
       )}
       <p className="note-code">
-        {finding.level} · <code>{finding.rule}</code>
+        <Word of={finding.level}>{finding.level}</Word> · <code>{finding.rule}</code>
       </p>
     </li>
   );

@@ -1,8 +1,10 @@
-import type { ReactNode, RefObject } from 'react';
+import { type ReactNode, type RefObject, useState } from 'react';
 import type { LightStore } from '../drawing/light-store.ts';
 import { type SheetHandle, SheetView } from '../drawing/sheet-view.tsx';
+import type { CardChoice } from './cards/card-choice.ts';
 import { SheetList } from './sheet-list.tsx';
 import type { BoatView } from './use-boat-view.ts';
+import { DrawingWords } from './words/drawing-words.tsx';
 
 interface SheetFrameProps {
   readonly boatName: string;
@@ -15,7 +17,7 @@ interface SheetFrameProps {
   /** how the table is opened at this step; absent where there is none */
   readonly onTable: (() => void) | undefined;
   readonly onPick: (ids: readonly string[]) => void;
-  readonly onShow: (ids: readonly string[]) => void;
+  readonly onShow: (ids: readonly string[], card?: CardChoice) => void;
   /** the window whose size the sheet takes */
   readonly frame: RefObject<HTMLDivElement | null>;
   readonly sheet: RefObject<SheetHandle | null>;
@@ -27,7 +29,13 @@ const SheetTools = ({
   isList,
   onSwitch,
   onTable,
-}: Pick<SheetFrameProps, 'sheet' | 'isList' | 'onSwitch' | 'onTable'>): ReactNode => (
+  hasWords,
+  onWords,
+}: Pick<SheetFrameProps, 'sheet' | 'isList' | 'onSwitch' | 'onTable'> & {
+  /** whether the words on the drawing are explained under it now */
+  hasWords: boolean;
+  onWords: () => void;
+}): ReactNode => (
   <div className="sheet-tools">
     {isList ? null : (
       <>
@@ -47,7 +55,10 @@ const SheetTools = ({
         table of needs
       </button>
     )}
-    <button type="button" className="list-switch" onClick={onSwitch}>
+    <button type="button" className="words-switch" aria-expanded={hasWords} onClick={onWords}>
+      words<span className="unseen"> on the drawing</span>
+    </button>
+    <button type="button" onClick={onSwitch}>
       {isList ? 'show the drawing' : 'show as a list'}
     </button>
   </div>
@@ -56,6 +67,7 @@ const SheetTools = ({
 /** The middle of the page: the sheet, or the list that says the same in words. */
 export const SheetFrame = (props: SheetFrameProps): ReactNode => {
   const { boatName, view, lights, isList, onPick, onShow, frame, sheet, table } = props;
+  const [hasWords, setHasWords] = useState(false);
   return (
     <main className="sheet-frame" tabIndex={-1}>
       <div className="sheet-window" ref={frame} hidden={isList}>
@@ -69,9 +81,10 @@ export const SheetFrame = (props: SheetFrameProps): ReactNode => {
           />
         )}
       </div>
-      {isList ? <SheetList rows={view.rows} onShow={(row) => onShow([row.id])} /> : null}
+      {isList ? <SheetList rows={view.rows} onShow={({ id }) => onShow([id], { kind: 'unit', id })} /> : null}
       {table}
-      <SheetTools {...props} />
+      {hasWords && view.drawn !== undefined ? <DrawingWords drawing={view.drawn.drawing} /> : null}
+      <SheetTools {...props} hasWords={hasWords} onWords={() => setHasWords(!hasWords)} />
     </main>
   );
 };

@@ -28,13 +28,9 @@ export const SheetList = ({
           <tr key={row.id}>
             <td className="figure">{row.balloon ?? '–'}</td>
             <th scope="row">
-              {row.balloon === undefined ? (
-                row.name
-              ) : (
-                <button type="button" className="unit-button" onClick={() => onShow(row)}>
-                  {row.name}
-                </button>
-              )}
+              <button type="button" className="unit-button" onClick={() => onShow(row)}>
+                {row.name}
+              </button>
               <span className="quiet"> {fateWords[row.fate]}</span>
             </th>
             <td>{row.place}</td>

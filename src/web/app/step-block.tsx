@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useMemo } from 'react';
 import type { Boat, Way } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { printLength } from '../../core/units/print-length.ts';
@@ -61,6 +61,7 @@ const KitBlock = ({ boat, hand }: BlockProps): ReactNode => {
           what: unit.name,
           fact: names.get(unit.place) ?? unit.place,
           lights: [unit.id],
+          card: { kind: 'unit', id: unit.id } as const,
         }))}
       empty={empty}
       hand={hand}
@@ -69,7 +70,7 @@ const KitBlock = ({ boat, hand }: BlockProps): ReactNode => {
 };
 
 const NeedsBlock = ({ boat, plan, hand }: BlockProps): ReactNode => {
-  const groups = needsGroups({ boat, plan });
+  const groups = useMemo(() => needsGroups({ boat, plan }), [boat, plan]);
   if (groups.length === 0) {
     return (
       <p className="block quiet">

@@ -26,7 +26,7 @@ test('the list tells in words what the drawing shows: place, what it is joined t
   const rows = unitRows({ boat, plan, notes: notesOf(plan, new Map()), numbers: new Map([[ids[0], 1]]) });
   const place = boat.places.find((one) => one.id === first?.place)?.name;
   expect(rows[0]).toMatchObject({ id: ids[0], name: first?.name, place, balloon: 1 });
-  expect(rows[0]?.joined).toEqual([`nmea0183 with ${second?.name}`, boat.buses[0]?.name]);
+  expect(rows[0]?.joined).toEqual([`NMEA 0183 with ${second?.name}`, boat.buses[0]?.name]);
   expect(rows[0]?.notes).toHaveLength(1);
 });
 

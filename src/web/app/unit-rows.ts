@@ -1,5 +1,6 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import { languageWords } from '../../papers/cards/language-words.ts';
 import type { Note } from './notes.ts';
 
 /** One unit of the boat in words: what the drawing shows of it, for those who cannot see it. */
@@ -21,7 +22,7 @@ const joinedWith = (boat: Boat, plan: Plan, unitId: string): readonly string[] =
     .map((join) => {
       if (join.bus !== undefined) return buses.get(join.bus) ?? join.bus;
       const others = join.members.filter((member) => member.kit !== unitId).map((member) => names.get(member.kit));
-      return `${join.kind} with ${[...new Set(others)].join(', ')}`;
+      return `${languageWords[join.kind]} with ${[...new Set(others)].join(', ')}`;
     });
   return [...new Set(words)];
 };

@@ -1,0 +1,40 @@
+import type { Boat } from '../../../core/boat/boat-schema.ts';
+import type { Plan } from '../../../core/plan-shape.ts';
+import { type CardBoat, cardBoat } from '../../../papers/cards/card-boat.ts';
+import { type ReadingCard, type ReadingKey, readingCard } from '../../../papers/cards/reading-card.ts';
+import { type UnitCard, unitCard } from '../../../papers/cards/unit-card.ts';
+
+/** What a card is asked to speak of. */
+export type CardChoice = { readonly kind: 'unit'; readonly id: string } | ({ readonly kind: 'reading' } & ReadingKey);
+
+/** A card made from a plan, and the ids it lights on the drawing. */
+export type CardContent =
+  | { readonly kind: 'unit'; readonly key: string; readonly card: UnitCard; readonly lights: readonly string[] }
+  | { readonly kind: 'reading'; readonly key: string; readonly card: ReadingCard; readonly lights: readonly string[] };
+
+/** Makes the cards of one plan. */
+export interface CardMaker {
+  readonly index: CardBoat;
+  /** undefined where the boat has no such unit, or nothing asks for the reading */
+  readonly cardOf: (choice: CardChoice) => CardContent | undefined;
+}
+
+const keyOf = (choice: CardChoice): string =>
+  choice.kind === 'unit' ? `unit ${choice.id}` : `reading ${choice.reading} ${choice.instance ?? ''}`;
+
+/** The maker of cards for one boat and its plan; keep it as long as the plan. */
+export const cardMaker = (boat: Boat, plan: Plan): CardMaker => {
+  const index = cardBoat(boat);
+  return {
+    index,
+    cardOf: (choice) => {
+      const key = keyOf(choice);
+      if (choice.kind === 'unit') {
+        const card = unitCard(index, plan, choice.id);
+        return card === undefined ? undefined : { kind: 'unit', key, card, lights: [choice.id] };
+      }
+      const card = readingCard(index, plan, choice);
+      return card === undefined ? undefined : { kind: 'reading', key, card, lights: card.lights };
+    },
+  };
+};

@@ -1,0 +1,25 @@
+import type { ReactNode } from 'react';
+import type { ReadingEntry } from '../../../core/plan-shape.ts';
+import { CureList } from '../cure-list.tsx';
+import { useExplained } from '../words/explained.tsx';
+
+/** Why a reading does not arrive, and the cures that were tried on the boat. */
+export const WhyNotView = ({
+  whyNot,
+  currency,
+}: {
+  whyNot: NonNullable<ReadingEntry['whyNot']>;
+  currency: string;
+}): ReactNode => {
+  const [says] = useExplained([whyNot.says]);
+  return (
+    <div className="why-not">
+      <p>{says}</p>
+      {whyNot.cures.length === 0 ? (
+        <p className="quiet">No cure was found among the edits that were tried.</p>
+      ) : (
+        <CureList cures={whyNot.cures} currency={currency} />
+      )}
+    </div>
+  );
+};
