@@ -53,7 +53,7 @@ export const NeedsTable = ({
   const { matrix, rows, isWhole, showWhole, openNext } = useRows(boat, plan);
   const { columns } = matrix;
   // by name, because a row that is filled moves to its place among the others
-  const [rested, setRested] = useState<{ readonly row: string; readonly unit: string }>();
+  const [rested, setRested] = useState<{ readonly row: string; readonly unit: string } | undefined>(undefined);
   const here: CellPlace = {
     row: Math.max(
       0,

@@ -22,8 +22,8 @@ const nothing: ReadonlySet<string> = new Set();
  * finger scrolls the table instead, and fills by tapping.
  */
 export const useCellPainting = (fill: (keys: ReadonlySet<string>, ask: Ask) => void): CellPainting => {
-  const [painting, setPainting] = useState<Painting>();
-  const wasPainted = useRef(false);
+  const [painting, setPainting] = useState<Painting | undefined>(undefined);
+  const wasPainted = useRef<boolean>(false);
   useEffect(() => {
     if (painting === undefined) return;
     const finish = (): void => {
