@@ -116,6 +116,28 @@ test('the words on the drawing are explained under it, and all words at the end 
   expect(app.complaints).toEqual([]);
 });
 
+test('on a phone a tapped reading brings its card into the window', async () => {
+  const page = await app.newPage({ window: 'phone', light: 'night' });
+  await openBoat(app, page, 'sandpiper/needs');
+  await page.locator('.margin .row-button', { hasText: 'apparent wind' }).first().tap();
+  const box = await page.locator('.card h2').boundingBox();
+  expect(box?.y).toBeGreaterThanOrEqual(0);
+  expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThanOrEqual(windows.phone.height - 84);
+  expect(app.complaints).toEqual([]);
+});
+
+test('the power step draws the feeds and lists them, the buy step lists the cables', async () => {
+  const page = await app.newPage({ window: 'laptop', light: 'day' });
+  await openBoat(app, page, 'gannet/power');
+  expect(await page.locator('.waypoint.here').textContent()).toMatch(/^Power11 feeds, 10\.\d\d V at the worst plug/);
+  expect(await page.locator('.sheet-svg text', { hasText: 'DC feed' }).count()).toBe(1);
+  await page.locator('.margin .row-button', { hasText: '24-inch' }).last().focus();
+  expect(await litLines(page)).toContain('feed:main~radar.supply');
+  await page.getByRole('link', { name: /^Buy/ }).click();
+  expect(await page.getByRole('heading', { name: 'Cables to buy' }).count()).toBe(1);
+  expect(app.complaints).toEqual([]);
+});
+
 const wishes = (['laptop', 'phone'] as const).flatMap((window) =>
   (['day', 'night'] as const).map((light) => ({ window, light })),
 );

@@ -2,7 +2,16 @@ import type { LineEntry } from '../../core/plan-shape.ts';
 import { printLength } from '../../core/units/print-length.ts';
 import { codeOf } from '../sheet/line-code.ts';
 
-const lengthWords = ({ lengthM, longestM, guessed }: LineEntry): string => {
+/**
+ * The length of a line; where it is guessed, how long it may be.
+ *
+ * @example lineLength({ lengthM: 2.05, longestM: 2.45, guessed: true }) // 'about 2.05 m, at most 2.45 m'
+ */
+export const lineLength = ({
+  lengthM,
+  longestM,
+  guessed,
+}: Pick<LineEntry, 'lengthM' | 'longestM' | 'guessed'>): string => {
   const length = printLength({ valueM: lengthM, as: 'metres' });
   return guessed ? `about ${length}, at most ${printLength({ valueM: longestM, as: 'metres' })}` : length;
 };
@@ -19,6 +28,6 @@ export const lineName = ({ kind, label }: LineEntry): string =>
 export const lineWords = (line: LineEntry): string =>
   [
     lineName(line),
-    lengthWords(line),
+    lineLength(line),
     ...(line.kept === undefined ? [] : [`the cable aboard, ${line.kept.join(' and ')}`]),
   ].join(', ');

@@ -76,6 +76,8 @@ const usePicking = ({
     flushSync(() => setIsList(false));
     lights.pick(lit);
     sheet.current?.show(lit);
+    // where the page is one column the drawing has just scrolled the card away
+    margin.current?.querySelector('.card-head')?.scrollIntoView({ block: 'center', behavior: 'instant' });
   };
   return { isList, switchList: () => setIsList(!isList), pick, show };
 };
@@ -87,7 +89,7 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
   const margin = useRef<HTMLElement>(null);
   const sheet = useRef<SheetHandle>(null);
   const [lights] = useState(lightStore);
-  const view = useBoatView(answer, useSheetSize(frame));
+  const view = useBoatView(answer, useSheetSize(frame), step);
   const card = useCard(answer, lights);
   const { isList, switchList, pick, show } = usePicking({ lights, notes: view.notes, card, margin, sheet });
   const [isTable, setIsTable] = useState(false);

@@ -1,12 +1,13 @@
 import { expect, test } from 'vitest';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
-import type { Plan } from '../../core/plan-shape.ts';
+import { plan } from '../../core/plan.ts';
+import type { LineEntry, Plan } from '../../core/plan-shape.ts';
 import { aBus, aPlan, aReading } from '../../papers/lists/a-plan.test-helper.ts';
 import { courseFacts } from './course-facts.ts';
 import { stepIds } from './route.ts';
 
-const factOf = (step: string, plan: Plan = aPlan(), boat = aBoat().boat) => {
-  const waypoint = courseFacts({ boat, plan }).find((one) => one.step === step);
+const factOf = (step: string, of: Plan = aPlan(), boat = aBoat().boat) => {
+  const waypoint = courseFacts({ boat, plan: of }).find((one) => one.step === step);
   return [waypoint?.fact, waypoint?.state];
 };
 
@@ -15,7 +16,7 @@ test('the course has the ten steps in the order of the job', () => {
 });
 
 test('a step that is not computed yet says so and makes no figure up', () => {
-  for (const step of ['power', 'fit', 'buy', 'work', 'prove', 'binder']) {
+  for (const step of ['fit', 'work', 'prove', 'binder']) {
     expect(factOf(step)).toEqual(['planned here later', 'later']);
   }
 });
@@ -58,4 +59,39 @@ test('the lines step is done only when the layout is proven or fixed and breaks 
   ]);
   expect(factOf('lines', with_({ broken: ['a drop is 7 m'] }))).toEqual(['breaks a limit', 'open']);
   expect(factOf('lines', aPlan({ buses: [] }))).toEqual(['no backbone', 'open']);
+});
+
+test('a line that no way leads for comes before how cheap the layout is', () => {
+  const gaps = [{ kind: 'coax' as const, from: 'whip.coax', to: 'radio.antenna', serves: ['j'] }];
+  expect(factOf('lines', aPlan({ gaps }))).toEqual(['1 line has no way', 'open']);
+});
+
+test('the power step names what lacks a feed before the volts, and is never done while no wire is worked out', () => {
+  const { boat } = aBoat();
+  const known = plan(boat, new Map());
+  const feeds = known.lines.filter(({ kind }) => kind === 'feed').length;
+  expect(factOf('power', known)[0]).toMatch(new RegExp(`^${feeds} feeds, 1[0-2]\\.\\d\\d V at the worst plug$`));
+  const unfed = aBoat().change((draft) => {
+    for (const panel of draft.supply.panels) panel.circuits = [];
+  }).boat;
+  expect(factOf('power', plan(unfed, new Map()), unfed)).toEqual(['3 without a feed', 'open']);
+});
+
+test('the buy step counts the cables, and those whose length is a guess', () => {
+  const line = (id: string, over: Partial<LineEntry> = {}): LineEntry => ({
+    id,
+    kind: 'drop',
+    from: 'a.bus',
+    to: 'nav',
+    places: [],
+    ways: [],
+    lengthM: 1,
+    longestM: 1,
+    guessed: false,
+    ...over,
+  });
+  const lines = [line('one'), line('two', { guessed: true }), line('three', { kept: ['old'] })];
+  expect(factOf('buy', aPlan({ lines }))).toEqual(['2 cables, 1 by guess', 'open']);
+  expect(factOf('buy', aPlan({ lines: [line('one')] }))[0]).toBe('1 cable, no length guessed');
+  expect(factOf('buy')[0]).toBe('no cable to buy');
 });

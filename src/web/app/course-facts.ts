@@ -1,5 +1,8 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { BusEntry, Plan, ReadingEntry } from '../../core/plan-shape.ts';
+import { cardBoat } from '../../papers/cards/card-boat.ts';
+import { cablesToBuy } from '../../papers/lists/cables-to-buy.ts';
+import { feedRows } from '../../papers/lists/feed-rows.ts';
 import { layoutWords } from '../../papers/lists/layout-words.ts';
 import { printCount } from '../../papers/lists/print-figure.ts';
 import type { StepId } from './route.ts';
@@ -76,7 +79,9 @@ const isSettled = (bus: BusEntry): boolean =>
 const linesWaypoint = (plan: Plan): Waypoint => {
   const [first, ...more] = plan.buses;
   const open = plan.buses.filter((bus) => !isSettled(bus));
+  const lost = plan.gaps.filter(({ kind }) => kind !== 'feed').length;
   const fact = (): string => {
+    if (lost > 0) return `${printCount(lost, 'line has', 'lines have')} no way`;
     if (first === undefined) return 'no backbone';
     if (more.length === 0) return layoutWords(first.layout).short;
     return `${printCount(plan.buses.length, 'backbone')}, ${open.length === 0 ? 'all settled' : `${open.length} open`}`;
@@ -85,7 +90,33 @@ const linesWaypoint = (plan: Plan): Waypoint => {
     step: 'lines',
     name: 'Lines',
     fact: fact(),
-    state: first !== undefined && open.length === 0 ? 'done' : 'open',
+    state: first !== undefined && open.length === 0 && lost === 0 ? 'done' : 'open',
+  };
+};
+
+/** Wires and fuses are not worked out yet, so this step is never done; what lacks a feed matters before the volts. */
+const powerWaypoint = (boat: Boat, plan: Plan): Waypoint => {
+  const { fed, unfed } = feedRows(cardBoat(boat), plan);
+  const volts = plan.buses.flatMap((bus) => bus.volts.map(({ lowestV }) => lowestV));
+  const least = volts.length === 0 ? [] : [`${Math.min(...volts).toFixed(2)} V at the worst plug`];
+  return {
+    step: 'power',
+    name: 'Power',
+    fact: unfed.length > 0 ? `${unfed.length} without a feed` : [printCount(fed.length, 'feed'), ...least].join(', '),
+    state: 'open',
+  };
+};
+
+/** What is ordered by a guess comes too short; ticks for what was ordered are not kept yet, so this step is never done. */
+const buyWaypoint = (plan: Plan): Waypoint => {
+  const cables = cablesToBuy(plan);
+  const guessed = cables.filter((line) => line.guessed).length;
+  const sure = guessed === 0 ? 'no length guessed' : `${guessed} by guess`;
+  return {
+    step: 'buy',
+    name: 'Buy',
+    fact: cables.length === 0 ? 'no cable to buy' : `${printCount(cables.length, 'cable')}, ${sure}`,
+    state: 'open',
   };
 };
 
@@ -97,9 +128,9 @@ export const courseFacts = ({ boat, plan }: { boat: Boat; plan: Plan }): readonl
   kitWaypoint(boat),
   needsWaypoint(plan),
   linesWaypoint(plan),
-  later('power', 'Power'),
+  powerWaypoint(boat, plan),
   later('fit', 'Fit'),
-  later('buy', 'Buy'),
+  buyWaypoint(plan),
   later('work', 'Work'),
   later('prove', 'Prove'),
   later('binder', 'Binder'),

@@ -2,6 +2,11 @@ import { type ReactNode, useMemo } from 'react';
 import type { Boat, Way } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { printLength } from '../../core/units/print-length.ts';
+import { cardBoat } from '../../papers/cards/card-boat.ts';
+import { lineLength, lineName } from '../../papers/cards/line-words.ts';
+import { cablesToBuy } from '../../papers/lists/cables-to-buy.ts';
+import { endWords } from '../../papers/lists/end-words.ts';
+import { feedRows } from '../../papers/lists/feed-rows.ts';
 import { BackboneBlock } from './backbone-block.tsx';
 import { LitRows, type Row, type RowHand } from './lit-rows.tsx';
 import { needsGroups } from './needs-rows.ts';
@@ -82,6 +87,28 @@ const NeedsBlock = ({ boat, plan, hand }: BlockProps): ReactNode => {
   return groups.map(({ unit, name, rows }) => <LitRows key={unit} heading={name} rows={rows} empty="" hand={hand} />);
 };
 
+const PowerBlock = ({ boat, plan, hand }: BlockProps): ReactNode => {
+  const { fed, unfed } = useMemo(() => feedRows(cardBoat(boat), plan), [boat, plan]);
+  return (
+    <>
+      <LitRows heading="Not fed yet" rows={unfed} empty="Everything that takes power has a feed." hand={hand} />
+      <LitRows heading="Feeds" rows={fed} empty="There is no feed yet." hand={hand} />
+      <BackboneBlock boat={boat} plan={plan} />
+    </>
+  );
+};
+
+const BuyBlock = ({ boat, plan, hand }: BlockProps): ReactNode => {
+  const index = useMemo(() => cardBoat(boat), [boat]);
+  const rows = cablesToBuy(plan).map((line) => ({
+    key: line.id,
+    what: `${lineName(line)}, ${endWords(index, line.from)} to ${endWords(index, line.to)}`,
+    fact: lineLength(line),
+    lights: [line.id],
+  }));
+  return <LitRows heading="Cables to buy" rows={rows} empty="No cable is to be bought." hand={hand} />;
+};
+
 /** What the margin holds under the notes at each step of the job. */
 export const StepBlock = ({ step, ...block }: BlockProps & { step: StepId }): ReactNode => {
   switch (step) {
@@ -91,6 +118,10 @@ export const StepBlock = ({ step, ...block }: BlockProps & { step: StepId }): Re
       return <KitBlock {...block} />;
     case 'needs':
       return <NeedsBlock {...block} />;
+    case 'power':
+      return <PowerBlock {...block} />;
+    case 'buy':
+      return <BuyBlock {...block} />;
     default:
       return <BackboneBlock boat={block.boat} plan={block.plan} />;
   }

@@ -3,6 +3,7 @@ import { type BoatSheet, boatSheet } from '../../papers/sheet/boat-sheet.ts';
 import type { SheetSize } from '../drawing/view-frame.ts';
 import type { PlanAnswer } from '../workers/protocol.ts';
 import { balloonNumbers, type Note, notesOf } from './notes.ts';
+import type { StepId } from './route.ts';
 import { type UnitRow, unitRows } from './unit-rows.ts';
 
 /** Everything one sees of a boat, made from its plan: the sheet, the notes in its margin, the list in its place. */
@@ -13,11 +14,12 @@ export interface BoatView {
   readonly rows: readonly UnitRow[];
 }
 
-/** Makes the view anew when the plan or the size of the sheet changes, and only then. */
-export const useBoatView = ({ boat, plan }: PlanAnswer, size: SheetSize | undefined): BoatView => {
+/** Makes the view anew when the plan, the size of the sheet or what it is about changes, and only then. */
+export const useBoatView = ({ boat, plan }: PlanAnswer, size: SheetSize | undefined, step: StepId): BoatView => {
+  const about = step === 'power' ? 'power' : 'lines';
   const drawn = useMemo(
-    () => (size === undefined ? undefined : boatSheet({ boat, plan, ...size })),
-    [boat, plan, size],
+    () => (size === undefined ? undefined : boatSheet({ boat, plan, ...size, step: about })),
+    [boat, plan, size, about],
   );
   return useMemo(() => {
     const numbers = balloonNumbers(drawn?.balloons ?? []);
