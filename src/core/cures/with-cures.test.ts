@@ -173,6 +173,13 @@ test('one page of a manual comes first where it may show that nothing is missing
   );
 });
 
+test('a screen that takes a reading nowhere is looked up before anything is bought for it', () => {
+  const boat = aBoat().with({ needs: [need('depth', 'display')] }).boat;
+  expect(curesFor(boat, 'depth  display')).toEqual([
+    { says: 'Look up in the manual of Helm display whether it takes depth at all.', edits: [] },
+  ]);
+});
+
 test('a converter that is on the bus already is not bought again for a wire that is missing', () => {
   const boat = wired({
     units: {
