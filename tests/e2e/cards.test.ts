@@ -134,7 +134,7 @@ test('the power step draws the feeds and lists them, the buy step lists the cabl
   await page.locator('.margin .row-button', { hasText: '24-inch' }).last().focus();
   expect(await litLines(page)).toContain('feed:main~radar.supply');
   await page.getByRole('link', { name: /^Buy/ }).click();
-  expect(await page.getByRole('heading', { name: 'Cables to buy' }).count()).toBe(1);
+  await page.getByRole('heading', { name: 'Cables to buy' }).waitFor();
   expect(app.complaints).toEqual([]);
 });
 

@@ -4,9 +4,6 @@ import type { Plug } from '../../core/boat/sheet.ts';
 const words: ReadonlyMap<string, string> = new Map([
   ['deck-socket-4', 'deck socket, four poles'],
   ['leads', 'bare leads'],
-  ['maker-a-3', 'maker A’s own plug, three poles'],
-  ['maker-b-4', 'maker B’s own plug, four poles'],
-  ['maker-b-radar', 'maker B’s own radar plug'],
   ['n2k-micro', 'micro bus plug, five poles'],
   ['n2k-mini', 'mini bus plug, five poles'],
   ['rj45', 'RJ45 socket'],
@@ -18,10 +15,19 @@ const words: ReadonlyMap<string, string> = new Map([
   ['video-bnc', 'BNC video socket'],
 ]);
 
+/** A plug that only one maker has: "maker-a-push-5" is maker A's, of its type push 5. */
+const ownWords = (connector: string): string | undefined => {
+  const [, maker = '', type = ''] = /^maker-([a-z])-(.+)$/.exec(connector) ?? [];
+  return maker === '' ? undefined : `maker ${maker.toUpperCase()}’s own plug, type ${type.replaceAll('-', ' ')}`;
+};
+
 /**
  * A connector in words, with its gender where it has one.
  *
  * @example connectorWords({ id: 'bus', connector: 'n2k-micro', gender: 'male' }) // 'micro bus plug, five poles, male'
  */
 export const connectorWords = ({ connector, gender }: Plug): string =>
-  [words.get(connector) ?? connector.replaceAll('-', ' '), ...(gender === 'none' ? [] : [gender])].join(', ');
+  [
+    words.get(connector) ?? ownWords(connector) ?? connector.replaceAll('-', ' '),
+    ...(gender === 'none' ? [] : [gender]),
+  ].join(', ');

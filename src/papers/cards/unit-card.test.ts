@@ -3,6 +3,7 @@ import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { plan } from '../../core/plan.ts';
 import { cardBoat } from './card-boat.ts';
+import { connectorWords } from './connector-words.ts';
 import { unitCard } from './unit-card.ts';
 
 const { boat: tern } = aBoat();
@@ -100,4 +101,10 @@ describe('before and after', () => {
       'Lost with the refit: log distance.',
     ]);
   });
+});
+
+test('a plug that only one maker has is called so', () => {
+  expect(connectorWords({ id: 'bus', connector: 'maker-a-push-5', gender: 'female' })).toBe(
+    'maker A’s own plug, type push 5, female',
+  );
 });

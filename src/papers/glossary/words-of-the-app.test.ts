@@ -1,10 +1,12 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
-import { lineKinds } from '../../core/boat/boat-schema.ts';
+import { type Boat, lineKinds, waySchema } from '../../core/boat/boat-schema.ts';
 import { protocols, referenceSchema } from '../../core/boat/sheet.ts';
 import { readingWords } from '../../core/facts/reading-words.ts';
 import { levels } from '../../core/plan-shape.ts';
 import { rules } from '../../core/rules/index.ts';
+import { connectorWords } from '../cards/connector-words.ts';
 import { languageWords } from '../cards/language-words.ts';
 import { aBus } from '../lists/a-plan.test-helper.ts';
 import { backboneFigures } from '../lists/backbone-figures.ts';
@@ -17,7 +19,18 @@ const unexplained = (words: readonly string[]): string[] =>
   words.filter((word) => termsIn([word], [word]).length === 0);
 
 /** Words a stranger to boats and wires knows as well. */
-const plain = new Set(['video', 'devices', 'messages', 'price', 'ground', 'water', 'keel', 'waterline']);
+const plain = new Set([
+  'open',
+  'mast',
+  'video',
+  'devices',
+  'messages',
+  'price',
+  'ground',
+  'water',
+  'keel',
+  'waterline',
+]);
 
 describe('every trade word the app shows is explained', () => {
   test('the readings', () => {
@@ -36,6 +49,24 @@ describe('every trade word the app shows is explained', () => {
     const rests = ['typical sheet', 'by the manual', 'by recording', 'proved', 'rests on', 'backup', 'finding'];
     const words = [...levels, ...referenceSchema.options, ...figures, ...rests];
     expect(unexplained(words).filter((word) => !plain.has(word) && word !== 'lowest volts')).toEqual([]);
+  });
+
+  test('the kinds of way and of panel circuit', () => {
+    const kinds = waySchema.shape.kind.options;
+    expect(unexplained(kinds).filter((word) => !plain.has(word))).toEqual([]);
+    expect(unexplained(['breaker', 'slow breaker', 'fuse', 'live fuse'])).toEqual([]);
+  });
+
+  test('the connectors of the demo boats', () => {
+    const of = (name: string): Boat =>
+      JSON.parse(readFileSync(new URL(`../../../examples/${name}/${name}.boat.json`, import.meta.url), 'utf8'));
+    const plugs = ['gannet', 'sandpiper', 'bonxie', 'wreck'].flatMap((name) =>
+      of(name).sheets.flatMap((one) => one.plugs),
+    );
+    const words = new Set(plugs.map((plug) => connectorWords({ ...plug, gender: 'none' })));
+    const codes = [...words].filter((word) => /[A-Z]{2}|\d/.test(word));
+    expect(codes.length).toBeGreaterThan(3);
+    expect(unexplained(codes)).toEqual([]);
   });
 
   test('every abbreviation in the title of a rule', () => {

@@ -4,6 +4,7 @@ import type { Cure } from '../../core/plan-shape.ts';
 import { cureCostWords } from '../../papers/lists/cure-words.ts';
 import { keepUnits } from '../../papers/lists/print-figure.ts';
 import { useEdit } from './edit-context.ts';
+import { Explained } from './words/explained.tsx';
 
 // reason: a plan names edits by their ids, and the worker checks id and parameters before it makes them
 const callsOf = ({ edits }: Cure): readonly EditCall[] => edits as unknown as readonly EditCall[];
@@ -16,7 +17,7 @@ export const CureList = ({ cures, currency }: { cures: readonly Cure[]; currency
       {cures.map((cure) => (
         <li key={cure.says}>
           {cure.edits.length === 0 ? (
-            keepUnits(cure.says)
+            <Explained text={cure.says} />
           ) : (
             <button type="button" className="cure-link" onClick={() => edit(callsOf(cure), cure.says)}>
               {keepUnits(cure.says)}

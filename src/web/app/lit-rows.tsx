@@ -64,7 +64,7 @@ export const LitRows = ({
             <RowView key={row.key} row={row} hand={hand} />
           ))}
         </ul>
-        <WordsHere texts={[heading, ...rows.map(({ fact = '' }) => fact)]} names={rows.map(({ what }) => what)} />
+        <WordsHere texts={[heading]} names={rows.flatMap(({ what, fact = '' }) => [what, fact])} />
       </>
     )}
   </section>

@@ -91,6 +91,7 @@ export const glossaryRows: readonly (readonly [string, readonly string[], string
   ["NAME",[],"the 64-bit identity a device claims its address with; it stays when the address changes"],
   ["NMEA 0183",["0183"],"the older language: one talker, some listeners, lines of text on a pair of wires"],
   ["NMEA 2000",["2000"],"the newer language: one bus with power and messages on the same cable"],
+  ["own plug",[],"a plug that only one maker uses; the bus behind it is the same, with an adapter"],
   ["panel",[],"where circuits are taken from a supply"],
   ["PGN",[],"number of a kind of message on the bus"],
   ["plug",[],"a connector of a unit; one plug may carry several ports"],

@@ -1,10 +1,10 @@
 import type { ReactNode } from 'react';
 import type { Boat } from '../../../core/boat/boat-schema.ts';
 import { currencyOf } from '../../../papers/lists/cure-words.ts';
-import { keepUnits } from '../../../papers/lists/print-figure.ts';
 import { cellWords } from '../../../papers/needs/cell-words.ts';
 import type { NeedsCell, NeedsRow } from '../../../papers/needs/needs-matrix.ts';
-import { CureList } from '../cure-list.tsx';
+import { WhyNotView } from '../cards/why-not-view.tsx';
+import { Explained } from '../words/explained.tsx';
 
 const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 
@@ -36,15 +36,10 @@ export const NeedsDetail = ({
         <strong>
           {capital(at.row.name)} at {at.name}
         </strong>
-        : {cellWords(at.cell)}.
+        : <Explained text={cellWords(at.cell)} />.
       </p>
       {entry?.arrives === true ? <p className="quiet">{wayWords(boat, entry.by)}</p> : null}
-      {entry?.whyNot === undefined ? null : (
-        <>
-          <p>{keepUnits(entry.whyNot.says)}</p>
-          <CureList cures={entry.whyNot.cures} currency={currencyOf(boat)} />
-        </>
-      )}
+      {entry?.whyNot === undefined ? null : <WhyNotView whyNot={entry.whyNot} currency={currencyOf(boat)} />}
     </>
   );
 };
