@@ -7,23 +7,37 @@ import { serveExamples } from './serve-examples.ts';
 /** Takes the pictures of README and guide from the real app, so that they never show what is not there. Run after a build. */
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = `${root}docs/guide/pictures`;
-const shots = [
+interface Shot {
+  readonly name: string;
+  readonly theme: 'day' | 'dusk' | 'night';
+  readonly width: number;
+  readonly height: number;
+  readonly step?: string;
+  /** words on a row of the margin that is pressed before the picture is taken */
+  readonly press?: string;
+}
+const shots: readonly Shot[] = [
   { name: 'gannet-day', theme: 'day', width: 1440, height: 900 },
+  { name: 'gannet-rudder', theme: 'day', width: 1440, height: 900, step: 'needs', press: 'rudder angle' },
   { name: 'gannet-night', theme: 'night', width: 1440, height: 900 },
   { name: 'gannet-phone', theme: 'day', width: 390, height: 844 },
-] as const;
+];
 
 const { address, stop } = await serveExamples();
 const executablePath = findBrowser();
 if (executablePath === undefined) throw new Error('No browser was found; set CHROME_PATH.');
 const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] });
 mkdirSync(folder, { recursive: true });
-for (const { name, theme, width, height } of shots) {
+for (const { name, theme, width, height, step, press } of shots) {
   const page = await browser.newPage({ viewport: { width, height } });
   await page.addInitScript((chosen) => localStorage.setItem('fairlead-theme', chosen), theme);
-  await page.goto(`${address}/#/boat/gannet`);
+  await page.goto(`${address}/#/boat/gannet${step === undefined ? '' : `/${step}`}`);
   await page.locator('svg text').first().waitFor();
   await page.waitForTimeout(1500);
+  if (press !== undefined) {
+    await page.locator('.margin .row-button', { hasText: press }).first().click();
+    await page.mouse.move(width / 2, 20);
+  }
   await page.screenshot({ path: `${folder}/${name}.png` });
   await page.close();
 }
