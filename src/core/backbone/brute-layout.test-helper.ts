@@ -126,55 +126,83 @@ const farthest = (trunkMm: number, hung: readonly Hung[]): number => {
   return most;
 };
 
-/** The least cost on one walk below `under`, over every tee of every device and every place of the feed. */
-const cheapestOnWalk = ({
-  problem,
-  grade,
-  limits,
-  walk,
-  trunkCost,
-  under,
-  drop,
-}: {
-  problem: Problem;
-  grade: ProblemGrade;
-  limits: Limits;
-  walk: readonly Step[];
-  trunkCost: number;
-  under: number;
-  drop: (from: string, to: string) => Length;
-}): number => {
-  let best = under;
-  const place = (id: string) => problem.places.find((entry) => entry.id === id);
-  const hang = (hung: readonly Hung[], cost: number): void => {
-    if (cost >= best) return;
-    const device = problem.devices[hung.length];
-    if (device !== undefined) {
-      for (const [step, { place: at, mm: x }] of walk.entries()) {
-        const route = drop(at, device.place);
-        if (place(at)?.tees !== true || route === far) continue;
-        const longestMm = route.longestMm + device.maxTailMm;
-        const boughtMm = Math.min(...problem.pieces.filter((piece) => piece >= longestMm));
-        const own = { x, step, ma: device.len * 50, minMv: device.minMv };
-        const mm = route.mm + device.tailMm;
-        const dropCost = mm * grade.dropPerM + 1000 * problem.prices.tee;
-        const hungHere = { ...own, boughtMm: Number.isFinite(boughtMm) ? boughtMm : longestMm };
-        if (hungHere.boughtMm <= problem.limits.dropMm) hang([...hung, hungHere], cost + dropCost);
-      }
-      return;
+/** The drop of a device from one place, within the limit of one drop. */
+interface BruteDrop {
+  readonly cost: number;
+  readonly boughtMm: number;
+}
+
+/** For each device its drop from every place that may have its tee. */
+const dropTable = (problem: Problem, grade: ProblemGrade): ReadonlyMap<string, BruteDrop>[] => {
+  const drop = dropLengths(problem);
+  return problem.devices.map((device) => {
+    const table = new Map<string, BruteDrop>();
+    for (const { id, tees } of problem.places) {
+      const route = drop(id, device.place);
+      const longestMm = route.longestMm + device.maxTailMm;
+      const piece = Math.min(...problem.pieces.filter((entry) => entry >= longestMm));
+      const boughtMm = Number.isFinite(piece) ? piece : longestMm;
+      if (!tees || boughtMm > problem.limits.dropMm) continue;
+      table.set(id, { cost: (route.mm + device.tailMm) * grade.dropPerM + 1000 * problem.prices.tee, boughtMm });
     }
+    return table;
+  });
+};
+
+interface Boat {
+  readonly problem: Problem;
+  readonly grade: ProblemGrade;
+  readonly limits: Limits;
+  readonly drops: readonly ReadonlyMap<string, BruteDrop>[];
+  /** the least that the devices from each one on cost, wherever they hang */
+  readonly leastAfter: readonly number[];
+}
+
+/** The least cost on one walk below `under`, over every tee of every device and every place of the feed. */
+const cheapestOnWalk = (boat: Boat, walk: readonly Step[], trunkCost: number, under: number): number => {
+  const { problem, grade, limits, drops, leastAfter } = boat;
+  let best = under;
+  const feedAt = (hung: readonly Hung[], cost: number): void => {
     if (hung.reduce((sum, { boughtMm }) => sum + boughtMm, 0) > problem.limits.dropsMm) return;
     if (farthest(walk.at(-1)?.mm ?? 0, hung) > limits.lengthMm) return;
     for (const [at, step] of walk.entries()) {
       const reach = problem.feed.reach.find((entry) => entry.place === step.place);
-      if (place(step.place)?.tees !== true || reach === undefined) continue;
+      const tees = problem.places.find(({ id }) => id === step.place)?.tees;
+      if (tees !== true || reach === undefined) continue;
       const fed = cost + 1000 * (problem.prices.tee + problem.prices.feed) + reach.mm * problem.feed.leadPerM;
       if (fed < best && volts(problem, grade, limits, hung, { ...step, at })) best = fed;
+    }
+  };
+  const hang = (hung: readonly Hung[], cost: number): void => {
+    if (cost + (leastAfter[hung.length] ?? 0) >= best) return;
+    const device = problem.devices[hung.length];
+    if (device === undefined) {
+      feedAt(hung, cost);
+      return;
+    }
+    for (const [step, { place, mm: x }] of walk.entries()) {
+      const drop = drops[hung.length]?.get(place);
+      if (drop === undefined) continue;
+      const own = { x, step, boughtMm: drop.boughtMm, ma: device.len * 50, minMv: device.minMv };
+      hang([...hung, own], cost + drop.cost);
     }
   };
   hang([], trunkCost);
   return best;
 };
+
+/** Every trunk that may be one walk, by how often it runs through each way, cheapest first. */
+const everyTrunk = (problem: Problem, grade: ProblemGrade, most: readonly number[]) =>
+  [...everyTimes(most)]
+    .filter((times) => mayBeOneWalk(problem, times))
+    .map((times) => {
+      let cost = 2000 * problem.prices.terminator;
+      for (const [way, n] of times.entries()) {
+        cost += n * ((problem.ways[way]?.mm ?? 0) * grade.trunkPerM + 1000 * (problem.ways[way]?.extra ?? 0));
+      }
+      return { times, cost };
+    })
+    .sort((one, other) => one.cost - other.cost);
 
 const cheapestOfGrade = ({
   problem,
@@ -187,24 +215,22 @@ const cheapestOfGrade = ({
   limits: Limits;
   most: readonly number[];
 }): number => {
-  const drop = dropLengths(problem);
+  const drops = dropTable(problem, grade);
+  const least = drops.map((table) => Math.min(...[...table.values()].map(({ cost }) => cost)));
+  const leastAfter = [...drops, undefined].map((_, n) => least.slice(n).reduce((sum, cost) => sum + cost, 0));
+  const boat = { problem, grade, limits, drops, leastAfter };
   const ends = problem.places.filter(({ end }) => end).map(({ id }) => id);
+  const spares = problem.places.filter((entry) => entry.spares > 0);
+  const spareCost = spares.reduce((sum, entry) => sum + entry.spares * 1000 * problem.prices.tee, 0);
   let best = Number.POSITIVE_INFINITY;
-  for (const times of everyTimes(most)) {
-    let trunkCost = 2000 * problem.prices.terminator;
-    for (const [way, n] of times.entries()) {
-      trunkCost += n * ((problem.ways[way]?.mm ?? 0) * grade.trunkPerM + 1000 * (problem.ways[way]?.extra ?? 0));
-    }
-    if (trunkCost >= best || !mayBeOneWalk(problem, times)) continue;
+  for (const { times, cost } of everyTrunk(problem, grade, most)) {
+    if (cost + spareCost + (leastAfter[0] ?? 0) >= best) break;
     for (const start of ends) {
       for (const walk of everyWalk(problem, times, [{ place: start, mm: 0 }])) {
         const last = walk.at(-1)?.place ?? '';
         const passes = new Set(walk.map(({ place }) => place));
-        const spares = problem.places.filter((entry) => entry.spares > 0);
         if (!ends.includes(last) || last < start || !spares.every(({ id }) => passes.has(id))) continue;
-        const spareCost = spares.reduce((sum, entry) => sum + entry.spares * 1000 * problem.prices.tee, 0);
-        const under = best;
-        best = cheapestOnWalk({ problem, grade, limits, walk, trunkCost: trunkCost + spareCost, under, drop });
+        best = cheapestOnWalk(boat, walk, cost + spareCost, best);
       }
     }
   }

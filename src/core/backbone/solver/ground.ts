@@ -8,7 +8,9 @@ export interface GroundWay {
   readonly b: number;
   readonly mm: number;
   readonly maxMm: number;
+  readonly extra: number;
   readonly cost: number;
+  readonly least: number;
   readonly most: number;
 }
 
@@ -77,7 +79,8 @@ export const layGround = ({
   readonly stretched: boolean;
 }): Ground => {
   const numbers = new Map(problem.places.map(({ id }, number) => [id, number]));
-  const ways = usefulWays({ problem, ways: groundWays({ problem, grade, numbers }) });
+  const allWays = groundWays({ problem, grade, numbers });
+  const ways = allMa(problem) > grade.maxMa ? allWays : usefulWays({ problem, ways: allWays });
   const { prices } = problem;
   const spares = problem.places.flatMap(({ spares: count }, place) => (count > 0 ? [{ place, count }] : []));
   const leads = problem.feed.reach.flatMap(({ place: id, mm, maxMm }): LeadOption[] => {
@@ -116,12 +119,15 @@ const groundWays = ({
   problem.ways.flatMap(({ id, a, b, mm, maxMm, trunk, extra }) => {
     const [from, to] = [numbers.get(a), numbers.get(b)];
     if (trunk === 0 || from === undefined || to === undefined || from === to) return [];
-    return [{ id, a: from, b: to, mm, maxMm, cost: mm * grade.trunkPerM + 1000 * extra, most: trunk }];
+    return [{ id, a: from, b: to, mm, maxMm, extra, cost: mm * grade.trunkPerM + 1000 * extra, least: 0, most: trunk }];
   });
+
+const allMa = ({ devices }: Problem): number => devices.reduce((sum, { len }) => sum + len * maPerLen, 0);
 
 /**
  * The ways without blind ends that no layout gains by: a trunk runs into a place with one way only for a tee there, or to
- * end there because it may not end one place before.
+ * end there because it may not end one place before. Not so where one leg cannot carry all: then a turn into a blind end
+ * and back may be cheap, for it parts tees at one place into two legs.
  */
 const usefulWays = ({
   problem,
