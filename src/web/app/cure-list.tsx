@@ -2,9 +2,9 @@ import type { ReactNode } from 'react';
 import type { EditCall } from '../../core/boat/history.ts';
 import type { Cure } from '../../core/plan-shape.ts';
 import { cureCostWords } from '../../papers/lists/cure-words.ts';
-import { keepUnits } from '../../papers/lists/print-figure.ts';
 import { useEdit } from './edit-context.ts';
 import { Explained } from './words/explained.tsx';
+import { useWords } from './words/units.ts';
 
 // reason: a plan names edits by their ids, and the worker checks id and parameters before it makes them
 const callsOf = ({ edits }: Cure): readonly EditCall[] => edits as unknown as readonly EditCall[];
@@ -12,6 +12,7 @@ const callsOf = ({ edits }: Cure): readonly EditCall[] => edits as unknown as re
 /** What would close a gap: a cure with edits is a link that makes them as one step, one without is a thing to look up. */
 export const CureList = ({ cures, currency }: { cures: readonly Cure[]; currency: string }): ReactNode => {
   const edit = useEdit();
+  const words = useWords();
   return (
     <ul className="cures" aria-label="Cures">
       {cures.map((cure) => (
@@ -20,12 +21,10 @@ export const CureList = ({ cures, currency }: { cures: readonly Cure[]; currency
             <Explained text={cure.says} />
           ) : (
             <button type="button" className="cure-link" onClick={() => edit(callsOf(cure), cure.says)}>
-              {keepUnits(cure.says)}
+              {words(cure.says)}
             </button>
           )}{' '}
-          {cure.edits.length === 0 ? null : (
-            <span className="cure-cost">({keepUnits(cureCostWords(cure, currency))})</span>
-          )}
+          {cure.edits.length === 0 ? null : <span className="cure-cost">({words(cureCostWords(cure, currency))})</span>}
         </li>
       ))}
     </ul>

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
-import { keepUnits } from '../../papers/lists/print-figure.ts';
 import type { PlanState } from '../workers/protocol.ts';
 import { lastStepWords } from './last-step-words.ts';
+import { useWords } from './words/units.ts';
 
 /** Which way the link of the line leads: back from what was done, or forth again from what was taken back. */
 const linkOf = ({ answer, editRefusal }: PlanState): 'undo' | 'redo' | undefined => {
@@ -20,10 +20,11 @@ export const EditLine = ({
   onStep: (step: 'undo' | 'redo') => void;
 }): ReactNode => {
   const link = linkOf(state);
+  const words = useWords();
   return (
     <div className="edit-line">
       <p className="edit-says" role="status" aria-live="polite">
-        {keepUnits(lastStepWords(state) ?? '')}
+        {words(lastStepWords(state) ?? '')}
       </p>
       {link === undefined ? null : (
         <button type="button" className="edit-link" onClick={() => onStep(link)}>

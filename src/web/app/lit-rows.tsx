@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { type LightStore, useIsLit } from '../drawing/light-store.ts';
 import type { CardChoice } from './cards/card-choice.ts';
+import { useWords } from './words/units.ts';
 import { WordsHere } from './words/words-here.tsx';
 
 /** One line of a block in the margin; `lights` are the ids it lights on the drawing. */
@@ -20,6 +21,7 @@ export interface RowHand {
 }
 
 const RowView = ({ row, hand }: { row: Row; hand: RowHand }): ReactNode => {
+  const words = useWords();
   const lit = useIsLit(hand.lights, row.lights);
   return (
     <li
@@ -34,8 +36,8 @@ const RowView = ({ row, hand }: { row: Row; hand: RowHand }): ReactNode => {
         onFocus={() => hand.lights.rest(row.lights)}
         onBlur={() => hand.lights.rest([])}
       >
-        {row.what}
-        {row.fact === undefined ? null : <span className="row-fact"> {row.fact}</span>}
+        {words(row.what)}
+        {row.fact === undefined ? null : <span className="row-fact"> {words(row.fact)}</span>}
       </button>
     </li>
   );

@@ -1,5 +1,20 @@
 import { type ReactNode, useRef } from 'react';
 import { type Light, lights, setLight, useLight } from './theme.ts';
+import { unitsChoice, useWords } from './words/units.ts';
+
+const UnitsButtons = (): ReactNode => {
+  const now = unitsChoice.use();
+  return (
+    <fieldset className="lights">
+      <legend className="unseen">Units of length</legend>
+      {unitsChoice.values.map((units) => (
+        <button key={units} type="button" aria-pressed={units === now} onClick={() => unitsChoice.choose(units)}>
+          {units}
+        </button>
+      ))}
+    </fieldset>
+  );
+};
 
 const LightButtons = (): ReactNode => {
   const now = useLight();
@@ -53,20 +68,24 @@ export const TopBar = ({
   /** what can be done with the boat that is open */
   tools?: ReactNode;
   onFile: (file: File) => void;
-}): ReactNode => (
-  <header className="top-bar">
-    <h1>{name ?? 'Fairlead'}</h1>
-    <p className="top-says">{says ?? 'plans the whole change of a boat’s navigation electronics'}</p>
-    <div className="top-tools">
-      {tools}
-      {isHome ? null : <a href="#/">all boats</a>}
-      <OpenFile onFile={onFile}>open a file</OpenFile>
-      {name === undefined ? null : (
-        <button type="button" className="print-button" onClick={() => window.print()}>
-          print
-        </button>
-      )}
-      <LightButtons />
-    </div>
-  </header>
-);
+}): ReactNode => {
+  const words = useWords();
+  return (
+    <header className="top-bar">
+      <h1>{name ?? 'Fairlead'}</h1>
+      <p className="top-says">{words(says ?? 'plans the whole change of a boat’s navigation electronics')}</p>
+      <div className="top-tools">
+        {tools}
+        {isHome ? null : <a href="#/">all boats</a>}
+        <OpenFile onFile={onFile}>open a file</OpenFile>
+        {name === undefined ? null : (
+          <button type="button" className="print-button" onClick={() => window.print()}>
+            print
+          </button>
+        )}
+        <UnitsButtons />
+        <LightButtons />
+      </div>
+    </header>
+  );
+};

@@ -1,8 +1,8 @@
 import { type ReactNode, useMemo } from 'react';
 import { explain, explainNames, type TextPiece } from '../../../papers/glossary/explain.ts';
 import { termOf } from '../../../papers/glossary/glossary.ts';
-import { keepUnits } from '../../../papers/lists/print-figure.ts';
 import { TermButton } from './term-button.tsx';
+import { useWords } from './units.ts';
 
 const pieceView = ({ text, term }: TextPiece, at: number): ReactNode =>
   term === undefined ? (
@@ -18,17 +18,19 @@ const viewOf = (pieces: readonly TextPiece[]): ReactNode => pieces.map(pieceView
 
 /** The texts of one block, each with the first of every trade word in the block to be asked what it means. */
 export const useExplained = (texts: readonly string[]): readonly ReactNode[] => {
+  const words = useWords();
   const all = JSON.stringify(texts);
   // the texts and not their list decide: most lists are made anew each time
   // biome-ignore lint/correctness/useExhaustiveDependencies: see above
-  return useMemo(() => explain(texts.map(keepUnits)).map(viewOf), [all]);
+  return useMemo(() => explain(texts.map(words)).map(viewOf), [all, words]);
 };
 
 /** Names in a table, each a trade word or with one in it, as `useExplained` has texts. */
 export const useExplainedNames = (names: readonly string[]): readonly ReactNode[] => {
+  const words = useWords();
   const all = JSON.stringify(names);
   // biome-ignore lint/correctness/useExhaustiveDependencies: as above
-  return useMemo(() => explainNames(names).map(viewOf), [all]);
+  return useMemo(() => explainNames(names.map(words)).map(viewOf), [all, words]);
 };
 
 /** One text that is a block of its own. */
