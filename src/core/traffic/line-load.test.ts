@@ -22,6 +22,34 @@ test('heading ten times a second and four sentences once a second are more than 
   expect(sharePct).toBeGreaterThan(lineLimits['nmea0183-load'].value);
 });
 
+/** What a talker sends, from how often each sentence came in so many seconds. */
+const recordedSends = (counts: Readonly<Record<string, number>>, spanS: number) =>
+  Object.entries(counts).map(([sentence, count]) => ({ sentence, everyMs: (1000 * spanS) / count }));
+
+test('86,833 characters of position and AIS in 163 s overflow 4800 baud by a tenth, as the table of sentences foresees within a twentieth (MS-107, own script over a recording)', () => {
+  const charsPerS = 86_833 / 163;
+  expect(charsPerS).toBeCloseTo(532.7, 1);
+  expect(lineLoad({ charsPerS, baud: 4800 }).sharePct).toBeCloseTo(111, 1);
+  expect(lineLoad({ charsPerS, baud: 38_400 }).sharePct).toBeCloseTo(13.9, 1);
+  const counts = { VDM: 183, GGA: 164, GLL: 164, GSA: 165, GSV: 492, RMC: 164, VTG: 164 };
+  const foreseen = charsPerSecond(recordedSends(counts, 163));
+  expect(Math.abs(foreseen / charsPerS - 1)).toBeLessThan(0.05);
+});
+
+test('206.7 characters a second of sailing instruments fill 43 % of 4800 baud, and the table never foresees less (MS-109, own script over a recording)', () => {
+  const charsPerS = 206.7;
+  expect(lineLoad({ charsPerS, baud: 4800 }).sharePct).toBeCloseTo(43.1, 1);
+  const often = ['GLL', 'GSV', 'WCV', 'XTE', 'ZDA', 'DBT', 'MWV', 'VHW', 'VPW', 'VTG', 'VWT'];
+  const counts = Object.fromEntries([
+    ...often.map((sentence) => [sentence, 1655]),
+    ...['HDM', 'MWD', 'VDR'].map((sentence) => [sentence, 1654]),
+    ['HDT', 3309],
+  ]);
+  const foreseen = charsPerSecond(recordedSends(counts, 3387));
+  expect(foreseen).toBeGreaterThan(charsPerS);
+  expect(foreseen).toBeLessThan(charsPerS * 1.3);
+});
+
 test('heading ten times a second alone takes half of a 4800 line or more', () => {
   const charsPerS = charsPerSecond([{ sentence: 'HDG', everyMs: 100 }]);
   expect(lineLoad({ charsPerS, baud: 4800 }).sharePct).toBeGreaterThan(50);
