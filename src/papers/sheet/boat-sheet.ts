@@ -1,12 +1,13 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
-import { hullPattern } from '../../core/facts/hull-patterns.ts';
+import { type HullPart, hullPattern } from '../../core/facts/hull-patterns.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { pathShape } from '../drawing/marks.ts';
 import { polyline, rectangle } from '../drawing/polyline.ts';
-import type { Drawing, Shape } from '../drawing/shapes.ts';
+import type { Drawing, PathShape, Shape } from '../drawing/shapes.ts';
 import { axis } from './axis.ts';
 import { boatView } from './boat-view.ts';
 import { type DrawnBoat, drawnBoat } from './drawn-boat.ts';
+import { hullOnView } from './hull-on-view.ts';
 import { isConverter } from './languages-of.ts';
 import { codedKinds, codeOf } from './line-code.ts';
 import { type KeyContents, lineKey } from './line-key.ts';
@@ -34,6 +35,8 @@ export interface SheetBalloon {
 
 export interface BoatSheet {
   readonly drawing: Drawing;
+  /** the few lines by which the whole sheet is known when it is drawn very small: hulls and trunks */
+  readonly overview: readonly PathShape[];
   readonly balloons: readonly SheetBalloon[];
 }
 
@@ -115,6 +118,25 @@ const viewWords: Readonly<Record<View['name'], string>> = {
   astern: 'the boat from astern',
 };
 
+const trunksOf = (shapes: readonly Shape[]): PathShape[] =>
+  shapes.flatMap((shape) => {
+    if (shape.kind === 'group') return trunksOf(shape.shapes);
+    return shape.kind === 'path' && shape.stroke?.widthMm === codeOf('trunk').widthMm ? [shape] : [];
+  });
+
+const overviewOf = (
+  views: readonly { view: View; parts: readonly HullPart[] }[],
+  shapes: readonly Shape[],
+): PathShape[] => [
+  ...views.flatMap(({ view, parts }) =>
+    hullOnView(
+      view,
+      parts.filter((part) => part.role === 'hull' || part.role === 'house'),
+    ),
+  ),
+  ...trunksOf(shapes),
+];
+
 const balloonOf = (mark: UnitMark): SheetBalloon => ({
   number: mark.number,
   about: mark.about,
@@ -194,6 +216,10 @@ export const boatSheet = (request: Request): BoatSheet => {
       heightMm: Math.max(request.heightMm, foot.bottomMm),
       shapes,
     },
+    overview: overviewOf(
+      views.map((view) => ({ view, parts: hull[view.name] })),
+      shapes,
+    ),
     balloons: marks.map(balloonOf),
   };
 };

@@ -1,6 +1,6 @@
 import type { HullPart } from '../../core/facts/hull-patterns.ts';
 import { pathShape } from '../drawing/marks.ts';
-import type { Ink, Shape, Stroke } from '../drawing/shapes.ts';
+import type { Ink, PathShape, Stroke } from '../drawing/shapes.ts';
 import { onView, type View } from './view.ts';
 
 const looks: Readonly<Record<HullPart['role'], { stroke: Stroke; fill?: Ink }>> = {
@@ -14,7 +14,7 @@ const looks: Readonly<Record<HullPart['role'], { stroke: Stroke; fill?: Ink }>> 
 };
 
 /** The boat's own lines in one view, thin enough for the wiring to stand out. */
-export const hullOnView = (view: View, parts: readonly HullPart[]): Shape[] =>
+export const hullOnView = (view: View, parts: readonly HullPart[]): PathShape[] =>
   parts.map((part) =>
     pathShape(
       part.steps.map((step) => onView(view, step)),

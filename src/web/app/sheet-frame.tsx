@@ -75,6 +75,7 @@ export const SheetFrame = (props: SheetFrameProps): ReactNode => {
           <SheetView
             ref={sheet}
             drawing={view.drawn.drawing}
+            overview={view.drawn.overview}
             label={`Drawing of ${boatName}. Arrow keys move it, plus and minus change its size, 0 shows the whole sheet.`}
             lights={lights}
             onPick={onPick}

@@ -32,11 +32,14 @@ export const panZoom = ({
   svg,
   layer,
   sheet,
+  middle,
   onMove,
 }: {
   svg: SVGSVGElement;
   layer: SVGGElement;
   sheet: SheetSize;
+  /** what stays where it is when the drawing grows by a key or a button: the middle of what is on the screen */
+  middle: () => readonly [xMm: number, yMm: number];
   onMove: (frame: ViewFrame) => void;
 }): PanZoom => {
   let frame: ViewFrame = { scale: 1, shiftXMm: 0, shiftYMm: 0 };
@@ -59,7 +62,7 @@ export const panZoom = ({
     frame: () => frame,
     moveTo: ({ scale, shiftXMm, shiftYMm }) =>
       selection.call(behaviour.transform, zoomIdentity.translate(shiftXMm, shiftYMm).scale(scale)),
-    zoomBy: (factor) => selection.call(behaviour.scaleBy, factor),
+    zoomBy: (factor) => selection.call(behaviour.scaleBy, factor, [...middle()]),
     panBy: ({ xMm, yMm }) => selection.call(behaviour.translateBy, xMm / frame.scale, yMm / frame.scale),
     fit: () => selection.call(behaviour.transform, zoomIdentity),
     release: () => {

@@ -7,19 +7,21 @@ import {
   type RefObject,
   useEffect,
   useImperativeHandle,
+  useLayoutEffect,
   useMemo,
   useRef,
   useState,
 } from 'react';
-import type { Drawing } from '../../papers/drawing/shapes.ts';
+import type { Drawing, PathShape } from '../../papers/drawing/shapes.ts';
 import { DrawingView } from './drawing-view.tsx';
 import type { LightStore } from './light-store.ts';
+import { MiniMap, type MiniMapHandle } from './mini-map.tsx';
 import { type PanZoom, panZoom } from './pan-zoom.ts';
 import { setTabStop } from './roving-focus.ts';
 import { onBalloonKey, onSheetKey, zoomStep } from './sheet-keys.ts';
 import { showOnSheet } from './show-on-sheet.ts';
 import { smallestTextMm } from './smallest-text.ts';
-import { firstFrame, sightOf } from './view-frame.ts';
+import { firstFrame, frameAt, middleOf, type SheetSize, type Sight, seenBox, sightOf } from './view-frame.ts';
 
 /** What others may ask of the sheet. */
 export interface SheetHandle {
@@ -32,6 +34,8 @@ export interface SheetHandle {
 
 interface SheetViewProps {
   readonly drawing: Drawing;
+  /** the few lines of it that the small map shows */
+  readonly overview: readonly PathShape[];
   readonly label: string;
   readonly lights: LightStore;
   readonly onPick: (about: readonly string[]) => void;
@@ -42,35 +46,72 @@ interface SheetHand {
   readonly svg: RefObject<SVGSVGElement | null>;
   readonly layer: RefObject<SVGGElement | null>;
   readonly hand: RefObject<PanZoom | undefined>;
+  readonly map: RefObject<MiniMapHandle | null>;
   /** true while the sheet is larger than its window */
   readonly isClose: boolean;
 }
+
+/** One CSS pixel is 1/96 inch by definition: so many go into a millimetre as the sheet was drawn. */
+const pxPerMm = 96 / 25.4;
+
+const sightThrough = (svg: SVGSVGElement, sheet: SheetSize): Sight =>
+  sightOf({ sheet, window: svg.getBoundingClientRect() });
+
+/** The same, but no more of it than is on the screen: on a phone the page scrolls past a tall sheet. */
+const sightOnScreen = (svg: SVGSVGElement, sheet: SheetSize): Sight => {
+  const { top, bottom, height } = svg.getBoundingClientRect();
+  const { window: whole } = sightThrough(svg, sheet);
+  const mmPerPx = whole.heightMm / height;
+  const fromPx = Math.max(0, -top);
+  const toPx = Math.min(bottom, window.innerHeight) - top;
+  return { sheet, window: { ...whole, yMm: whole.yMm + fromPx * mmPerPx, heightMm: (toPx - fromPx) * mmPerPx } };
+};
 
 /** Puts the hand on a sheet of this size; a sheet of another size is taken up anew. */
 const useSheetHand = ({ widthMm, heightMm }: Drawing): SheetHand => {
   const svg = useRef<SVGSVGElement>(null);
   const layer = useRef<SVGGElement>(null);
   const hand = useRef<PanZoom>(undefined);
+  const map = useRef<MiniMapHandle>(null);
   const [isClose, setIsClose] = useState(false);
   useEffect(() => {
-    if (svg.current === null || layer.current === null) return;
+    const element = svg.current;
+    if (element === null || layer.current === null) return;
     const sheet = { widthMm, heightMm };
+    // measured once for many moves: asking for a size while drawing moves makes the page lay itself out anew
+    let sight = sightOnScreen(element, sheet);
     const made = panZoom({
-      svg: svg.current,
+      svg: element,
       layer: layer.current,
       sheet,
-      onMove: ({ scale }) => setIsClose(scale > 1),
+      middle: () => middleOf(sight.window),
+      onMove: (frame) => {
+        setIsClose(frame.scale > 1);
+        map.current?.lay(seenBox(sight, frame));
+      },
     });
     hand.current = made;
-    made.moveTo(firstFrame(sightOf({ sheet, window: svg.current.getBoundingClientRect() })));
-    return made.release;
+    const whole = sightThrough(element, sheet);
+    made.moveTo(firstFrame(whole, (pxPerMm * whole.window.widthMm) / element.getBoundingClientRect().width));
+    const measure = (): void => {
+      sight = sightOnScreen(element, sheet);
+      map.current?.lay(seenBox(sight, made.frame()));
+    };
+    const observer = new ResizeObserver(measure);
+    observer.observe(element);
+    window.addEventListener('scroll', measure, { passive: true });
+    return () => {
+      observer.disconnect();
+      window.removeEventListener('scroll', measure);
+      made.release();
+    };
   }, [widthMm, heightMm]);
-  return { svg, layer, hand, isClose };
+  return { svg, layer, hand, map, isClose };
 };
 
 /** The sheet under the hand: wheel, pinch, drag and keys move it; its balloons are one stop for Tab. */
-export const SheetView = ({ drawing, label, lights, onPick, ref }: SheetViewProps): ReactNode => {
-  const { svg, layer, hand, isClose } = useSheetHand(drawing);
+export const SheetView = ({ drawing, overview, label, lights, onPick, ref }: SheetViewProps): ReactNode => {
+  const { svg, layer, hand, map, isClose } = useSheetHand(drawing);
   const leastMm = useMemo(() => smallestTextMm(drawing.shapes), [drawing]);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new drawing has new balloons
@@ -90,33 +131,46 @@ export const SheetView = ({ drawing, label, lights, onPick, ref }: SheetViewProp
     fit: () => hand.current?.fit(),
   }));
 
+  const goTo = (point: { xMm: number; yMm: number }): void => {
+    if (svg.current === null || hand.current === undefined) return;
+    hand.current.moveTo(frameAt(point, sightOnScreen(svg.current, drawing), hand.current.frame()));
+  };
+  // a map that appears learns at once where the window lies
+  useLayoutEffect(() => {
+    if (!isClose || svg.current === null || hand.current === undefined) return;
+    map.current?.lay(seenBox(sightOnScreen(svg.current, drawing), hand.current.frame()));
+  }, [isClose, drawing, svg, hand, map]);
+
   return (
-    <svg
-      ref={svg}
-      className={isClose ? 'sheet-svg close' : 'sheet-svg'}
-      viewBox={`0 0 ${drawing.widthMm} ${drawing.heightMm}`}
-      role="group"
-      aria-label={label}
-      tabIndex={0}
-      onKeyDown={(event) => {
-        if (event.key === 'Escape') onPick([]);
-        if (hand.current !== undefined) onSheetKey(event, hand.current, drawing);
-      }}
-      onClick={(event) => {
-        if (!(event.target as Element).closest('.balloon')) onPick([]); // what is clicked in an SVG is an element
-      }}
-    >
-      <g
-        ref={layer}
-        className="sheet-layer"
-        onKeyDown={(event) => onBalloonKey(event, event.currentTarget)}
-        onFocus={(event) => {
-          const about = event.target.getAttribute('data-about');
-          if (about !== null && event.target.matches(':focus-visible')) show(about.split(' '));
+    <div className="sheet-hold">
+      <svg
+        ref={svg}
+        className={isClose ? 'sheet-svg close' : 'sheet-svg'}
+        viewBox={`0 0 ${drawing.widthMm} ${drawing.heightMm}`}
+        role="group"
+        aria-label={label}
+        tabIndex={0}
+        onKeyDown={(event) => {
+          if (event.key === 'Escape') onPick([]);
+          if (hand.current !== undefined) onSheetKey(event, hand.current, drawing);
+        }}
+        onClick={(event) => {
+          if (!(event.target as Element).closest('.balloon')) onPick([]); // what is clicked in an SVG is an element
         }}
       >
-        <DrawingView drawing={drawing} lights={lights} onPick={onPick} />
-      </g>
-    </svg>
+        <g
+          ref={layer}
+          className="sheet-layer"
+          onKeyDown={(event) => onBalloonKey(event, event.currentTarget)}
+          onFocus={(event) => {
+            const about = event.target.getAttribute('data-about');
+            if (about !== null && event.target.matches(':focus-visible')) show(about.split(' '));
+          }}
+        >
+          <DrawingView drawing={drawing} lights={lights} onPick={onPick} />
+        </g>
+      </svg>
+      {isClose ? <MiniMap ref={map} sheet={drawing} shapes={overview} onGo={goTo} /> : null}
+    </div>
   );
 };

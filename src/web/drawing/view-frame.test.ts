@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type BoxMm, boxRound, firstFrame, frameOn, sightOf, wholeFrame } from './view-frame.ts';
+import { type BoxMm, boxRound, firstFrame, frameAt, frameOn, seenBox, sightOf, wholeFrame } from './view-frame.ts';
 
 const sheet = { widthMm: 200, heightMm: 150 };
 const sight = sightOf({ sheet, window: { width: 800, height: 600 } });
@@ -35,13 +35,41 @@ test('two balloons too far apart to be read together show the first', () => {
   expect(frameOn({ boxes: [box(10, 10), box(180, 130)], sight, now: wholeFrame, readableScale: 3 })).toEqual(one);
 });
 
-test('a sheet of the window’s shape opens whole, a very tall one by its width from the top', () => {
-  expect(firstFrame(sight)).toBe(wholeFrame);
-  const tall = sightOf({ sheet: { widthMm: 200, heightMm: 600 }, window: { width: 800, height: 600 } });
-  const frame = firstFrame(tall);
-  expect(frame.scale).toBe(4);
-  expect(frame.shiftXMm).toBeCloseTo(tall.window.xMm, 9);
-  expect(frame.shiftYMm).toBe(0);
+test('a sheet that fits opens whole, a long one from its upper left as large as it was drawn', () => {
+  expect(firstFrame(sight, 1.1)).toBe(wholeFrame);
+  const long = sightOf({ sheet: { widthMm: 600, heightMm: 450 }, window: { width: 800, height: 600 } });
+  expect(firstFrame(long, 2.5)).toEqual({ scale: 2.5, shiftXMm: 0, shiftYMm: 0 });
+});
+
+test('the small map shows the part of the sheet that the window lies over', () => {
+  expect(seenBox(sight, wholeFrame)).toEqual({ xMm: 0, yMm: 0, widthMm: 200, heightMm: 150 });
+  expect(seenBox(sight, { scale: 2, shiftXMm: -100, shiftYMm: 0 })).toEqual({
+    xMm: 50,
+    yMm: 0,
+    widthMm: 100,
+    heightMm: 75,
+  });
+});
+
+test('wherever the small map is touched, the window goes there at the same scale and stays on the sheet', () => {
+  fc.assert(
+    fc.property(
+      fc.double({ min: -50, max: 250, noNaN: true }),
+      fc.double({ min: -50, max: 200, noNaN: true }),
+      fc.double({ min: 1, max: 16, noNaN: true }),
+      (xMm, yMm, scale) => {
+        const frame = frameAt({ xMm, yMm }, sight, { ...wholeFrame, scale });
+        const seen = seenBox(sight, frame);
+        expect(frame.scale).toBe(scale);
+        expect(seen.widthMm).toBeCloseTo(200 / scale, 6);
+        expect(seen.heightMm).toBeCloseTo(150 / scale, 6);
+        const middle = seen.xMm + seen.widthMm / 2;
+        const isFree = xMm >= 100 / scale && xMm <= 200 - 100 / scale;
+        if (isFree) expect(middle).toBeCloseTo(xMm, 6);
+      },
+    ),
+    { numRuns: 100 },
+  );
 });
 
 test('the box round none is none', () => {

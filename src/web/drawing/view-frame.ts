@@ -84,15 +84,30 @@ const frameRound = (box: BoxMm, { sheet, window }: Sight, scale: number): ViewFr
   }),
 });
 
-/** A sheet that would have to shrink by more than this to be seen whole is first shown by its width, from the top. */
+/** A sheet that would have to shrink by more than this to be seen whole is first shown in part, as large as it was drawn. */
 const mostShrink = 1.25;
 
-/** How a sheet lies when it is opened. */
-export const firstFrame = (sight: Sight): ViewFrame => {
-  const scale = sight.window.widthMm / sight.sheet.widthMm;
-  if (scale <= mostShrink) return wholeFrame;
-  return frameRound({ xMm: 0, yMm: 0, widthMm: sight.sheet.widthMm, heightMm: 0 }, sight, scale);
+/** How a sheet lies when it is opened: whole, or from its upper left at the scale at which its words were meant to be read. */
+export const firstFrame = (sight: Sight, drawnScale: number): ViewFrame =>
+  drawnScale <= mostShrink ? wholeFrame : frameRound({ xMm: 0, yMm: 0, widthMm: 0, heightMm: 0 }, sight, drawnScale);
+
+/** What of the drawing is seen through the window, on the sheet. */
+export const seenBox = ({ sheet, window }: Sight, { scale, shiftXMm, shiftYMm }: ViewFrame): BoxMm => {
+  const left = Math.max(0, (window.xMm - shiftXMm) / scale);
+  const top = Math.max(0, (window.yMm - shiftYMm) / scale);
+  const right = Math.min(sheet.widthMm, (window.xMm + window.widthMm - shiftXMm) / scale);
+  const bottom = Math.min(sheet.heightMm, (window.yMm + window.heightMm - shiftYMm) / scale);
+  return { xMm: left, yMm: top, widthMm: Math.max(0, right - left), heightMm: Math.max(0, bottom - top) };
 };
+
+export const middleOf = ({ xMm, yMm, widthMm, heightMm }: BoxMm): readonly [xMm: number, yMm: number] => [
+  xMm + widthMm / 2,
+  yMm + heightMm / 2,
+];
+
+/** The frame of the same scale with a point of the drawing in the middle of the window, as near as the edges allow. */
+export const frameAt = (point: { xMm: number; yMm: number }, sight: Sight, now: ViewFrame): ViewFrame =>
+  frameRound({ ...point, widthMm: 0, heightMm: 0 }, sight, now.scale);
 
 const isInside = (box: BoxMm, { window }: Sight, { scale, shiftXMm, shiftYMm }: ViewFrame): boolean => {
   const left = scale * box.xMm + shiftXMm - window.xMm;
