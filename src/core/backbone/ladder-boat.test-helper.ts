@@ -105,8 +105,16 @@ export const ladderBoat = (seed: number, size: BoatSize): Problem => {
   const dice = diceFrom(seed);
   const { places, ways } = ladder(dice, size.places);
   const placeAt = (): string => places[dice(places.length)]?.id ?? '';
+  const hasTeeNear = (place: string): boolean =>
+    places.some(({ id, tees }) => tees && id === place) ||
+    ways.some(({ a, b, maxMm, drop }) => {
+      const other = a === place ? b : b === place ? a : undefined;
+      return drop && maxMm <= 4000 && places.some(({ id, tees }) => tees && id === other);
+    });
+  const served = places.map(({ id }) => id).filter(hasTeeNear);
+  const servedPlace = (): string => served[dice(served.length)] ?? '';
   const devices = Array.from({ length: size.devices }, (_, n) =>
-    aDevice(`unit-${number(n)}.n2k`, placeAt(), {
+    aDevice(`unit-${number(n)}.n2k`, servedPlace(), {
       tailMm: 200 + 100 * dice(8),
       len: [1, 1, 1, 2, 2, 3, 4, 6][dice(8)] ?? 1,
       minMv: [9000, 9000, 9000, 10_000][dice(4)] ?? 9000,

@@ -1,3 +1,4 @@
+import type { FeedSieve } from './feed-sieve.ts';
 import type { Ground } from './ground.ts';
 import { TeeHanger } from './hang-tees.ts';
 import type { Purse } from './search-trunks.ts';
@@ -20,6 +21,7 @@ export const bestOnTrunk = ({
   trunk,
   floor,
   under,
+  sieve,
   purse,
 }: {
   readonly ground: Ground;
@@ -27,14 +29,19 @@ export const bestOnTrunk = ({
   /** no layout on this trunk costs less */
   readonly floor: number;
   readonly under: number;
+  readonly sieve: FeedSieve;
   readonly purse: Purse;
 }): TrunkAnswer => {
   let best: TeePlan | undefined;
   let limit = under;
   const shape = trunkShape(ground, trunk);
+  const trunkCost = ground.ways.reduce((sum, { cost }, way) => sum + cost * (trunk.times[way] ?? 0), 0);
+  const leads = sieve.feedsFor({ times: trunk.times, trunkCost, under });
+  purse.left -= ground.leads.length;
+  if (leads.length === 0) return { plan: undefined, complete: true };
   for (const walk of shape.walkable ? trunkWalks({ ground, trunk, shape }) : []) {
-    purse.left -= 1;
-    const plan = new TeeHanger({ ground, measured: measureWalk(ground, walk), under: limit, purse }).run();
+    purse.left -= walk.places.length;
+    const plan = new TeeHanger({ ground, leads, measured: measureWalk(ground, walk), under: limit, purse }).run();
     if (plan !== undefined) {
       best = plan;
       limit = plan.value.cost;

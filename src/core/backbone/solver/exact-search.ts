@@ -1,9 +1,10 @@
 import type { Problem } from '../problem.ts';
+import { baseCost } from './base-cost.ts';
 import { bestOnTrunk } from './best-on-trunk.ts';
-import { fedFrom } from './fed-from.ts';
+import { FeedSieve } from './feed-sieve.ts';
 import type { FoundPlan } from './found-plan.ts';
 import type { Ground, LeadOption } from './ground.ts';
-import { baseCost, GroundQueue, type NextTrunk } from './ground-queue.ts';
+import { GroundQueue, type NextTrunk } from './ground-queue.ts';
 import { Heap } from './heap.ts';
 import { quickSearch } from './quick-search.ts';
 import type { Purse } from './search-trunks.ts';
@@ -53,16 +54,18 @@ export function* exactSearch({
   yield search.state();
 }
 
+/** A trunk and the queue it came from. */
+type QueuedTrunk = NextTrunk & { readonly queue: GroundQueue };
+
 /** How much work a trunk may take before it has to wait. */
 const firstPerTrunk = 1000;
 
 class Search {
-  readonly #queues: readonly GroundQueue[];
+  #queues: readonly GroundQueue[];
+  readonly #maker: QueueMaker;
   readonly #purse: Purse;
-  /** a cost that no layout on a ground which is not known is under */
-  readonly #unknown: number;
   /** trunks that took too much work, to be worked on when the others are through */
-  readonly #hard = new Heap<NextTrunk & { ground: Ground }>((one, other) => one.floor - other.floor);
+  readonly #hard = new Heap<QueuedTrunk>((one, other) => one.floor - other.floor);
   #mostPerTrunk = firstPerTrunk;
   #found: FoundPlan | undefined;
   #turn = 0;
@@ -76,9 +79,9 @@ class Search {
     readonly grounds: readonly Ground[];
     readonly purse: Purse;
   }) {
-    const { queues, unknown } = groundQueues({ problem, grounds, purse });
-    this.#queues = queues;
-    this.#unknown = unknown;
+    const mayHold = problem.devices.length <= problem.limits.devices;
+    this.#maker = new QueueMaker(purse);
+    this.#queues = (mayHold ? grounds : []).flatMap((ground) => this.#maker.queueFor(ground, this.#under) ?? []);
     this.#purse = purse;
   }
 
@@ -92,7 +95,7 @@ class Search {
 
   /** No layout costs less, unless it is found. */
   get #bound(): number {
-    return Math.min(this.#lowest, this.#hard.first?.floor ?? Number.POSITIVE_INFINITY, this.#unknown);
+    return Math.min(this.#lowest, this.#hard.first?.floor ?? Number.POSITIVE_INFINITY, this.#maker.unknown);
   }
 
   state(): SearchState {
@@ -114,13 +117,13 @@ class Search {
     if (this.#lowest >= this.#under) return this.#stepHard();
     const queue = this.#nextQueue();
     const next = queue?.next(this.#purse);
-    return queue !== undefined && next !== undefined && this.#layOn({ ground: queue.ground, ...next });
+    return queue !== undefined && next !== undefined && this.#layOn({ queue, ...next });
   }
 
   /** Works once more on every trunk that took too much, with more work for each. */
   #stepHard(): boolean {
     this.#mostPerTrunk *= 8;
-    const again: (NextTrunk & { ground: Ground })[] = [];
+    const again: QueuedTrunk[] = [];
     for (let next = this.#hard.pop(); next !== undefined; next = this.#hard.pop()) again.push(next);
     let isBetter = false;
     for (const next of again) {
@@ -130,14 +133,15 @@ class Search {
     return isBetter;
   }
 
-  #layOn(next: NextTrunk & { ground: Ground }): boolean {
+  #layOn(next: QueuedTrunk): boolean {
     const own: Purse = { left: Math.min(this.#mostPerTrunk, this.#purse.left) };
     const given = own.left;
-    const answer = bestOnTrunk({ ...next, under: this.#under, purse: own });
+    const { ground, sieve } = next.queue;
+    const answer = bestOnTrunk({ ...next, ground, sieve, under: this.#under, purse: own });
     this.#purse.left -= given - own.left;
     if (!answer.complete) this.#hard.push(next);
     if (answer.plan === undefined) return false;
-    this.#found = { ground: next.ground, plan: answer.plan };
+    this.#found = { ground, plan: answer.plan };
     return true;
   }
 
@@ -152,6 +156,12 @@ class Search {
       yield this.state();
     }
     this.#purse.left -= given - quick.left;
+    this.narrow();
+  }
+
+  /** Leaves out the feeds that are too dear beside the best layout found. */
+  narrow(): void {
+    this.#queues = this.#queues.flatMap((queue) => this.#maker.queueFor(queue.ground, this.#under, queue) ?? []);
   }
 
   /** Until there is a layout every ground has its turn, else one that cannot carry the bus would take all the work. */
@@ -164,31 +174,31 @@ class Search {
   }
 }
 
-/** A queue for each ground; where the sweep of one grew too wide, `unknown` is a cost that none of its trunks is under. */
-const groundQueues = ({
-  problem,
-  grounds,
-  purse,
-}: {
-  readonly problem: Problem;
-  readonly grounds: readonly Ground[];
-  readonly purse: Purse;
-}): { readonly queues: readonly GroundQueue[]; readonly unknown: number } => {
-  const queues: GroundQueue[] = [];
-  const graphs = new Map<string, TrunkGraph | undefined>();
-  let unknown = Number.POSITIVE_INFINITY;
-  for (const ground of problem.devices.length > problem.limits.devices ? [] : grounds) {
-    const leads = fedFrom(ground);
-    const groups = servedGroups(ground, leads);
-    if (groups === undefined) continue;
-    const key = sweepKey(ground, leads);
-    if (!graphs.has(key)) graphs.set(key, sweepTrunks({ ground, groups, purse }));
-    const graph = graphs.get(key);
-    if (graph === undefined) unknown = Math.min(unknown, baseCost(ground));
-    queues.push(new GroundQueue({ ground, graph, leads }));
+/** Queues for grounds of one problem; grounds that may be fed from the same places share the graph of their trunks. */
+class QueueMaker {
+  /** where the sweep of a ground grew too wide, a cost that none of its trunks is under */
+  unknown = Number.POSITIVE_INFINITY;
+  readonly #graphs = new Map<string, TrunkGraph | undefined>();
+  readonly #purse: Purse;
+
+  constructor(purse: Purse) {
+    this.#purse = purse;
   }
-  return { queues, unknown };
-};
+
+  /** The queue of a ground for layouts under a cost; nothing where it has none. */
+  queueFor(ground: Ground, under: number, had?: GroundQueue): GroundQueue | undefined {
+    const everywhere = Uint8Array.from(ground.ways, ({ most }) => most);
+    const leads = new FeedSieve(ground, ground.leads).feedsFor({ times: everywhere, trunkCost: 0, under });
+    if (had !== undefined && leads.length === had.leads.length) return had;
+    const groups = servedGroups(ground, leads);
+    if (groups === undefined) return undefined;
+    const key = sweepKey(ground, leads);
+    if (!this.#graphs.has(key)) this.#graphs.set(key, sweepTrunks({ ground, groups, purse: this.#purse }));
+    const graph = this.#graphs.get(key);
+    if (graph === undefined) this.unknown = Math.min(this.unknown, baseCost(ground));
+    return new GroundQueue({ ground, graph, leads });
+  }
+}
 
 /** Grounds of one problem differ, as far as a sweep sees them, only in the places they may be fed from and in blind ends. */
 const sweepKey = ({ ways }: Ground, leads: readonly LeadOption[]): string =>

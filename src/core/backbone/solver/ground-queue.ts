@@ -1,3 +1,5 @@
+import { baseCost } from './base-cost.ts';
+import { FeedSieve } from './feed-sieve.ts';
 import type { Ground, LeadOption } from './ground.ts';
 import type { Purse } from './search-trunks.ts';
 import type { TrunkGraph } from './sweep.ts';
@@ -14,6 +16,9 @@ export interface NextTrunk {
 /** The trunks of one ground in rising order of their floors: those of no length among those of the lister. */
 export class GroundQueue {
   readonly ground: Ground;
+  readonly leads: readonly LeadOption[];
+  /** tells which feeds may serve a trunk */
+  readonly sieve: FeedSieve;
   readonly #points: NextTrunk[];
   readonly #lister: TrunkLister | undefined;
 
@@ -28,6 +33,8 @@ export class GroundQueue {
     readonly leads: readonly LeadOption[];
   }) {
     this.ground = ground;
+    this.leads = leads;
+    this.sieve = new FeedSieve(ground, leads);
     this.#points = pointTrunks(ground, leads);
     this.#lister = graph === undefined ? undefined : new TrunkLister({ ground, graph, baseCost: baseCost(ground) });
   }
@@ -49,12 +56,6 @@ export class GroundQueue {
     return listed === undefined ? undefined : { trunk: { times: listed.times, home: 0 }, floor: listed.floor };
   }
 }
-
-/** What every layout of a ground costs besides trunk, drops and feed lead: terminators, feed, a tee for each thing served. */
-export const baseCost = (ground: Ground): number => {
-  const tees = ground.spares.reduce((sum, { count }) => sum + count, ground.devices.length);
-  return ground.fixedCost + ground.feedCost + tees * ground.teeCost;
-};
 
 /** Every place that can have all tees, cheapest first. */
 const pointTrunks = (ground: Ground, leads: readonly LeadOption[]): NextTrunk[] => {

@@ -31,6 +31,7 @@ interface Reach {
 /** Cheapest tees for one walk, every limit kept, by branch and bound over the devices for each place of the feed. */
 export class TeeHanger {
   readonly #ground: Ground;
+  readonly #leads: readonly LeadOption[];
   readonly #measured: MeasuredWalk;
   readonly #purse: Purse;
   readonly #trunkMm: number;
@@ -53,17 +54,21 @@ export class TeeHanger {
 
   constructor({
     ground,
+    leads,
     measured,
     under,
     purse,
   }: {
     readonly ground: Ground;
+    /** places it may be fed from, cheapest first */
+    readonly leads: readonly LeadOption[];
     readonly measured: MeasuredWalk;
     readonly under: number;
     readonly purse: Purse;
   }) {
     const { devices, spares, teeCost, limitMm } = ground;
     this.#ground = ground;
+    this.#leads = leads;
     this.#measured = measured;
     this.#under = under;
     this.#purse = purse;
@@ -79,8 +84,7 @@ export class TeeHanger {
 
   /** The cheapest plan under the cost given; nothing when none is, or the purse is empty before all is tried. */
   run(): TeePlan | undefined {
-    const { leads } = this.#ground;
-    for (const lead of leads) {
+    for (const lead of this.#leads) {
       const cost = this.#fixedCost + lead.cost;
       if (cost >= this.#under) break;
       for (const step of this.#measured.stepsAt.get(lead.place) ?? []) this.#fedAt({ lead, step, cost });
