@@ -142,6 +142,12 @@ export const busEntrySchema = z.strictObject({
   /** volts at the feed tee's source, before the feed lead, with the bank at its lowest */
   supplyV: z.exactOptional(volts),
   volts: z.array(z.strictObject({ port: id, lowestV: volts, dropV: volts })),
+  /** for each step of the walk: trunk as entered up to it, and the load its stretch carries on from the step before */
+  along: z.exactOptional(z.array(z.strictObject({ alongM: metres, carriesLen: z.exactOptional(z.int()) }))),
+  /** what volts, lost volts and load of the trunk are held against: volts of the neediest unit; load of one side of the feed */
+  held: z.exactOptional(
+    z.strictObject({ leastV: volts, lostV: z.exactOptional(volts), legLen: z.exactOptional(z.int()) }),
+  ),
   /** the published rule of thumb for the same bus, beside the exact solve */
   thumbDropV: z.exactOptional(volts),
   /** how full the bus is, as measured on real buses against the worst case, and at the worst */

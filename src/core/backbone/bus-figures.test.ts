@@ -220,6 +220,14 @@ describe('volts of a bus', () => {
     expect(legs.map(({ len }) => len)).toEqual([3 + 2 + 1 + 1 + 4, 4 + 2 + 1]);
   });
 
+  test('each stretch of trunk carries what hangs beyond it, and beside the feed the most', () => {
+    const { problem, layout } = straight({ stops: bow14m, feedAt: 4 });
+    const { entry } = busFigures(problem, layout);
+    expect(entry.along?.map(({ carriesLen }) => carriesLen)).toEqual([undefined, 3, 5, 6, 7, 3, 1]);
+    expect(entry.along?.at(-1)?.alongM).toBeCloseTo(entry.lengthM, 9);
+    expect(entryOf(straight({ stops: bow14m })).along?.every(({ carriesLen }) => carriesLen === undefined)).toBe(true);
+  });
+
   test('without a feed there are no volts; with more load than the cable can carry every device reads none', () => {
     expect(entryOf(straight({ stops: bow14m }))).toMatchObject({ volts: [] });
     expect(entryOf(straight({ stops: bow14m }))).not.toHaveProperty('supplyV');

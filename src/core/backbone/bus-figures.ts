@@ -1,4 +1,5 @@
 import { byCodeUnit } from '../boat/ids.ts';
+import { lenCurrent } from '../facts/bus-limits.ts';
 import type { BusEntry } from '../plan-shape.ts';
 import { type BusDrop, busDrops } from './bus-drops.ts';
 import { type BusLeg, busLegs, deviceVolts, type FedBus, thumbDropV } from './bus-volts.ts';
@@ -43,6 +44,8 @@ export const busFigures = (problem: Problem, layout: Layout): BusFigures => {
       ...(feedStep === undefined ? {} : { feedPlace: feedStep.place }),
       ends: [walk[0]?.place ?? '', walk.at(-1)?.place ?? ''],
       walk: walk.map(({ tees, ...step }) => ({ ...step, tees: [...tees] })),
+      along: alongTrunk(problem, walk, drops),
+      ...heldAgainst(problem, layout),
       ...(bus === undefined ? { volts: [] } : voltsOf(bus)),
     },
     legs: bus === undefined ? [] : busLegs(bus),
@@ -59,6 +62,34 @@ const positionsMm = (problem: Problem, walk: readonly LayoutStep[], length: 'mm'
     atMm += wayMm;
     return atMm;
   });
+};
+
+/** A stretch carries what hangs on its far side as seen from the feed. */
+const alongTrunk = (
+  problem: Problem,
+  walk: readonly LayoutStep[],
+  drops: readonly BusDrop[],
+): NonNullable<BusEntry['along']> => {
+  const feed = walk.findIndex(({ tees }) => tees.includes('feed'));
+  const lenOf = (isBeyond: (step: number) => boolean): number =>
+    drops.reduce((sum, drop) => (isBeyond(drop.step) ? sum + drop.len : sum), 0);
+  return positionsMm(problem, walk, 'mm').map((mm, at) => ({
+    alongM: mm / 1000,
+    ...(at === 0 || feed < 0 ? {} : { carriesLen: lenOf((step) => (at <= feed ? step < at : step >= at)) }),
+  }));
+};
+
+const heldAgainst = (problem: Problem, layout: Layout): Pick<BusEntry, 'held'> => {
+  if (problem.devices.length === 0) return {};
+  const grade = problem.grades.find(({ id }) => id === layout.grade);
+  const { lostMv } = problem.feed;
+  return {
+    held: {
+      leastV: Math.max(...problem.devices.map(({ minMv }) => minMv)) / 1000,
+      ...(lostMv === undefined ? {} : { lostV: lostMv.fail / 1000 }),
+      ...(grade === undefined ? {} : { legLen: Math.floor(grade.maxMa / lenCurrent.value) }),
+    },
+  };
 };
 
 const fedBus = ({

@@ -6,6 +6,7 @@ import { polyline, rectangle } from '../drawing/polyline.ts';
 import type { Drawing, PathShape, Shape } from '../drawing/shapes.ts';
 import { axis } from './axis.ts';
 import { boatView } from './boat-view.ts';
+import type { CurveKind } from './curve-kinds.ts';
 import { type DrawnBoat, drawnBoat } from './drawn-boat.ts';
 import { hullOnView } from './hull-on-view.ts';
 import { isConverter } from './languages-of.ts';
@@ -46,6 +47,8 @@ interface Request {
   readonly widthMm: number;
   readonly heightMm: number;
   readonly step?: SheetStep;
+  /** what the curve under a lying strip tells */
+  readonly curve?: CurveKind;
 }
 
 const keyOf = (bundles: readonly WayBundle[], { plan, index }: { plan: Plan; index: DrawnBoat }): KeyContents => {
@@ -169,7 +172,7 @@ const footShapes = ({
  * The sheet is as wide and high as asked, or larger where the boat would be too small to read; millimetres.
  */
 export const boatSheet = (request: Request): BoatSheet => {
-  const { boat, plan, step = 'lines' } = request;
+  const { boat, plan, step = 'lines', curve = 'volts' } = request;
   const index = drawnBoat(boat);
   const marks = unitMarks({ boat, index, plan });
   const bundles = wayBundles({ plan, index, withFeeds: step === 'power' });
@@ -180,7 +183,7 @@ export const boatSheet = (request: Request): BoatSheet => {
   const top = topView(frame);
   const astern = asternView(frame);
   const views = [sideView(frame), top, ...(astern === undefined ? [] : [astern])];
-  const stack = stripStack({ strips, frame, index, view: top });
+  const stack = stripStack({ strips, frame, index, view: top, curve });
   const hull = hullPattern(boat.hull);
   const waters = watersOf(frame);
   const owners = viewOfMarks(marks, views);

@@ -51,7 +51,7 @@ const heightShares = [0.66, 0.6, 0.54, 0.48];
 const easyLengthMm = 150;
 
 /** A boat drawn shorter than this is too small to read, and the sheet grows instead. */
-const leastLengthMm = 125;
+const leastLengthMm = 115;
 
 /** So many places find room on that; each place more wants its own. */
 const fewPlaces = 8;

@@ -14,6 +14,7 @@ export interface StripNode {
   readonly mark?: UnitMark;
   readonly drop?: LineEntry;
   readonly lowestV?: number;
+  readonly dropV?: number;
 }
 
 /** The trunk between two stops. */
@@ -23,6 +24,8 @@ export interface Stretch {
   readonly guessed: boolean;
   readonly about: readonly string[];
   readonly label?: string;
+  /** load that runs through it */
+  readonly carriesLen?: number;
 }
 
 export interface StripOfBus {
@@ -39,7 +42,10 @@ const runsOneWay = (xs: readonly number[]): boolean =>
   xs.every((x, at) => at === 0 || x >= (xs[at - 1] ?? x)) || xs.every((x, at) => at === 0 || x <= (xs[at - 1] ?? x));
 
 /** The walk from left to right: from the stern where it runs along the boat, else as it is written. */
-const readingOrder = (bus: BusEntry, index: DrawnBoat): { walk: readonly Step[]; order: StripOfBus['order'] } => {
+const readingOrder = (
+  bus: BusEntry,
+  index: DrawnBoat,
+): { walk: readonly Step[]; order: StripOfBus['order']; isTurned?: boolean } => {
   const xs = bus.walk.map((step) => index.places.get(step.place)?.xM ?? 0);
   if (!runsOneWay(xs)) return { walk: bus.walk, order: 'trunk' };
   if ((xs[0] ?? 0) <= (xs.at(-1) ?? 0)) return { walk: bus.walk, order: 'axis' };
@@ -47,7 +53,7 @@ const readingOrder = (bus: BusEntry, index: DrawnBoat): { walk: readonly Step[];
     const via = bus.walk[bus.walk.length - at]?.via;
     return { place: step.place, tees: [...step.tees].reverse(), ...(via === undefined ? {} : { via }) };
   });
-  return { walk: backwards, order: 'axis' };
+  return { walk: backwards, order: 'axis', isTurned: true };
 };
 
 const wayM = (index: DrawnBoat, id: string | undefined): number =>
@@ -59,21 +65,21 @@ const nodeOf = (
   known: {
     marks: ReadonlyMap<string, UnitMark>;
     drops: ReadonlyMap<string, LineEntry>;
-    volts: ReadonlyMap<string, number>;
+    volts: ReadonlyMap<string, BusEntry['volts'][number]>;
   },
 ): StripNode => {
   if (tee === 'feed') return { kind: 'feed', tee, ...at };
   if (tee.startsWith('spare@')) return { kind: 'spare', tee, ...at };
   const mark = known.marks.get(tee.split('.')[0] ?? '');
   const drop = known.drops.get(tee.split('.')[0] ?? '');
-  const lowestV = known.volts.get(tee);
+  const volts = known.volts.get(tee);
   return {
     kind: 'device',
     tee,
     ...at,
     ...(mark === undefined ? {} : { mark }),
     ...(drop === undefined ? {} : { drop }),
-    ...(lowestV === undefined ? {} : { lowestV }),
+    ...(volts === undefined ? {} : { lowestV: volts.lowestV, dropV: volts.dropV }),
   };
 };
 
@@ -91,13 +97,18 @@ const dropsByUnit = (plan: Plan, bus: BusEntry): ReadonlyMap<string, LineEntry> 
 const stretchEnd = (bus: BusEntry, node: StripNode): string =>
   node.tee === undefined ? `end@${node.place}` : `${bus.id}/${node.tee}`;
 
-const stretchesOf = (plan: Plan, strip: { bus: BusEntry; nodes: readonly StripNode[] }): Stretch[] => {
+const stretchesOf = (
+  plan: Plan,
+  strip: { bus: BusEntry; nodes: readonly StripNode[]; isTurned: boolean },
+): Stretch[] => {
   const lines = new Map(plan.lines.filter((line) => line.kind === 'trunk').map((line) => [line.id, line]));
   return strip.nodes.flatMap((node, at): Stretch[] => {
     const next = strip.nodes[at + 1];
     if (next === undefined || next.stop === node.stop) return [];
     const ends = [stretchEnd(strip.bus, node), stretchEnd(strip.bus, next)].sort(byCodeUnit);
     const line = lines.get(`trunk:${ends.join('~')}`);
+    const { walk, along } = strip.bus;
+    const carriesLen = along?.[strip.isTurned ? walk.length - next.stop : next.stop]?.carriesLen;
     const lengthM = line?.lengthM ?? next.alongM - node.alongM;
     return [
       {
@@ -106,6 +117,7 @@ const stretchesOf = (plan: Plan, strip: { bus: BusEntry; nodes: readonly StripNo
         guessed: line?.guessed ?? false,
         about: [line?.id ?? strip.bus.id],
         ...(line?.label === undefined ? {} : { label: line.label }),
+        ...(carriesLen === undefined ? {} : { carriesLen }),
       },
     ];
   });
@@ -123,11 +135,11 @@ export const stripOfBus = ({
   index: DrawnBoat;
   marks: readonly UnitMark[];
 }): StripOfBus => {
-  const { walk, order } = readingOrder(bus, index);
+  const { walk, order, isTurned = false } = readingOrder(bus, index);
   const known = {
     marks: new Map(marks.map((mark) => [mark.kit.id, mark])),
     drops: dropsByUnit(plan, bus),
-    volts: new Map(bus.volts.map((entry) => [entry.port, entry.lowestV])),
+    volts: new Map(bus.volts.map((entry) => [entry.port, entry])),
   };
   let alongM = 0;
   const nodes: StripNode[] = [];
@@ -138,5 +150,5 @@ export const stripOfBus = ({
     nodes.push(...step.tees.map((tee) => nodeOf(tee, at, known)));
     if (stop === walk.length - 1) nodes.push({ kind: 'end', ...at });
   }
-  return { bus, nodes, stretches: stretchesOf(plan, { bus, nodes }), order };
+  return { bus, nodes, stretches: stretchesOf(plan, { bus, nodes, isTurned }), order };
 };

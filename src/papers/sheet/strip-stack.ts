@@ -1,5 +1,6 @@
 import type { Point } from '../drawing/point.ts';
 import type { Shape } from '../drawing/shapes.ts';
+import type { CurveKind } from './curve-kinds.ts';
 import type { DrawnBoat } from './drawn-boat.ts';
 import { type PlaceGroup, placeGroups, placeRow, placeRowMm } from './place-row.ts';
 import type { SheetFrame } from './sheet-frame.ts';
@@ -7,9 +8,9 @@ import { stripShapes } from './strip.ts';
 import { layStrip, type PlacedStrip } from './strip-layout.ts';
 import type { StripOfBus } from './strip-nodes.ts';
 import { stripWords } from './strip-words.ts';
+import { curveHeightMm, hasCurve, trunkCurve } from './trunk-curve.ts';
 import { uprightStrip, uprightStripMm } from './upright-strip.ts';
 import type { View } from './view.ts';
-import { curveHeightMm, hasVolts, voltsCurve } from './volts-curve.ts';
 
 /** The strips of all buses, one under the other, each with its places over it and its volts under it. */
 interface Block {
@@ -21,7 +22,7 @@ interface Block {
 const blockOf = (strip: StripOfBus, frame: SheetFrame, index: DrawnBoat): Block => {
   const placed = layStrip({ strip, frame, index });
   const groups = placeGroups(placed.nodes, frame.widthMm);
-  const curveMm = hasVolts(placed) ? curveHeightMm : 0;
+  const curveMm = hasCurve(placed) ? curveHeightMm : 0;
   return { placed, groups, heightMm: placeRowMm(groups) + placed.aboveMm + placed.belowMm + curveMm };
 };
 
@@ -78,6 +79,7 @@ interface StackRequest {
   readonly frame: SheetFrame;
   readonly index: DrawnBoat;
   readonly view: View;
+  readonly curve: CurveKind;
 }
 
 const lyingStrips = (request: StackRequest): StripStack => {
@@ -94,7 +96,7 @@ const lyingStrips = (request: StackRequest): StripStack => {
     if (order === 0) hairs.push(...hairsOf(groups, topMm, { index, view }));
     const trunkYMm = topMm + placeRowMm(groups) + placed.aboveMm;
     shapes.push(placeRow(groups, topMm), stripShapes({ placed, boat: index.boat, trunkYMm }));
-    const curve = voltsCurve({ placed, topMm: trunkYMm + placed.belowMm, widthMm: frame.widthMm });
+    const curve = trunkCurve({ placed, kind: request.curve, topMm: trunkYMm + placed.belowMm, widthMm: frame.widthMm });
     if (curve !== undefined) shapes.push(curve);
     for (const node of placed.nodes) if (node.mark !== undefined && node.words.length > 0) named.add(node.mark.number);
     topMm += heightMm;
@@ -109,7 +111,7 @@ const uprightStrips = (request: StackRequest): StripStack => {
   for (const strip of strips) {
     shapes.push(...titleShapes(request, strip, topMm));
     topMm += titleMm(strips);
-    shapes.push(uprightStrip({ strip, boat: index.boat, topMm, widthMm: frame.widthMm }));
+    shapes.push(uprightStrip({ strip, boat: index.boat, topMm, widthMm: frame.widthMm, curve: request.curve }));
     topMm += uprightStripMm(strip);
   }
   const named = new Set(strips.flatMap((strip) => strip.nodes.flatMap((node) => node.mark?.number ?? [])));

@@ -5,6 +5,7 @@ import { polygon } from '../drawing/polyline.ts';
 import type { Shape, TextShape } from '../drawing/shapes.ts';
 import { wrapText } from '../drawing/wrap-text.ts';
 import { codedStrokes } from './coded-strokes.ts';
+import { type CurveKind, curveHeads } from './curve-kinds.ts';
 import { fuseOf } from './fuse-of.ts';
 import { lineCode } from './line-code.ts';
 import { dropMm, radiusMm, stretchText } from './strip-layout.ts';
@@ -60,7 +61,12 @@ const words = (text: string, at: Point, look: Pick<TextShape, 'anchor' | 'ink' |
   ...look,
 });
 
-const trunk = (strip: StripOfBus, rows: readonly PlacedRow[]): Shape[] => {
+interface Column {
+  readonly widthMm: number;
+  readonly curve: CurveKind;
+}
+
+const trunk = (strip: StripOfBus, rows: readonly PlacedRow[], { widthMm, curve }: Column): Shape[] => {
   const stretchAfter = new Map(strip.stretches.map((stretch) => [stretch.afterNode, stretch]));
   return rows.flatMap((row, at): Shape[] => {
     const next = rows[at + 1];
@@ -77,6 +83,11 @@ const trunk = (strip: StripOfBus, rows: readonly PlacedRow[]): Shape[] => {
     return [
       ...strokes,
       figures(stretchText({ lengthM: stretch.lengthM }), beside, { anchor: 'end', ink: 'quiet', about }),
+      ...(curve !== 'load' || stretch.carriesLen === undefined
+        ? []
+        : [
+            figures(`${stretch.carriesLen} LEN`, [widthMm - edgeMm, beside[1]], { anchor: 'end', ink: 'quiet', about }),
+          ]),
     ];
   });
 };
@@ -84,7 +95,11 @@ const trunk = (strip: StripOfBus, rows: readonly PlacedRow[]): Shape[] => {
 const balloonXMm = trunkXMm + dropMm + radiusMm;
 const wordsXMm = balloonXMm + radiusMm + 1.3;
 
-const device = ({ node, yMm }: PlacedRow, widthMm: number): Shape[] => {
+const valueAt = (node: StripNode, curve: CurveKind): number | undefined =>
+  curve === 'volts' ? node.lowestV : curve === 'lost volts' ? node.dropV : undefined;
+
+const device = ({ node, yMm }: PlacedRow, { widthMm, curve }: Column): Shape[] => {
+  const value = valueAt(node, curve);
   const about = [...(node.tee === undefined ? [] : [node.tee]), ...(node.mark?.about ?? [])];
   const drop = node.drop === undefined ? [] : [node.drop.id];
   const line: Point[] = [
@@ -127,9 +142,9 @@ const device = ({ node, yMm }: PlacedRow, widthMm: number): Shape[] => {
             ],
           },
         ]),
-    ...(node.lowestV === undefined
+    ...(value === undefined
       ? []
-      : [figures(node.lowestV.toFixed(2), [widthMm - edgeMm, yMm], { anchor: 'end', ink: 'quiet', about })]),
+      : [figures(value.toFixed(2), [widthMm - edgeMm, yMm], { anchor: 'end', ink: 'quiet', about })]),
   ];
 };
 
@@ -157,12 +172,12 @@ const feed = ({ yMm }: PlacedRow, { strip, boat }: { strip: StripOfBus; boat: Bo
   ];
 };
 
-const nodeShapes = (row: PlacedRow, known: { strip: StripOfBus; boat: Boat; widthMm: number }): Shape[] => {
+const nodeShapes = (row: PlacedRow, known: Column & { strip: StripOfBus; boat: Boat }): Shape[] => {
   const at: Point = [trunkXMm, row.yMm];
   const about = [known.strip.bus.id, row.node.place];
   switch (row.node.kind) {
     case 'device':
-      return device(row, known.widthMm);
+      return device(row, known);
     case 'feed':
       return feed(row, known);
     case 'spare':
@@ -172,20 +187,20 @@ const nodeShapes = (row: PlacedRow, known: { strip: StripOfBus; boat: Boat; widt
   }
 };
 
-/** One bus from top to bottom, for a narrow screen: each tee a row with its unit, drop and volts. */
+/** One bus from top to bottom, for a narrow screen: each tee a row with its unit, its drop and what the curve would tell. */
 export const uprightStrip = ({
   strip,
   boat,
   topMm,
   widthMm,
-}: {
+  curve,
+}: Column & {
   strip: StripOfBus;
   boat: Boat;
   topMm: number;
-  widthMm: number;
 }): Shape => {
   const { rows } = rowsOf(strip, topMm);
-  const head = words('volts at the plug', [widthMm - edgeMm, topMm + 2.4], { anchor: 'end', ink: 'quiet' });
+  const head = words(curveHeads[curve], [widthMm - edgeMm, topMm + 2.4], { anchor: 'end', ink: 'quiet' });
   const places = rows.flatMap((row): Shape[] =>
     row.placeYMm === undefined
       ? []
@@ -201,9 +216,9 @@ export const uprightStrip = ({
     label: `bus ${strip.bus.id} from top to bottom`,
     shapes: [
       head,
-      ...trunk(strip, rows),
+      ...trunk(strip, rows, { widthMm, curve }),
       ...places,
-      ...rows.flatMap((row) => nodeShapes(row, { strip, boat, widthMm })),
+      ...rows.flatMap((row) => nodeShapes(row, { strip, boat, widthMm, curve })),
     ],
   };
 };

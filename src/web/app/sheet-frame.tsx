@@ -3,7 +3,7 @@ import type { LightStore } from '../drawing/light-store.ts';
 import { type SheetHandle, SheetView } from '../drawing/sheet-view.tsx';
 import type { CardChoice } from './cards/card-choice.ts';
 import { SheetList } from './sheet-list.tsx';
-import type { BoatView } from './use-boat-view.ts';
+import { type BoatView, curveChoice } from './use-boat-view.ts';
 import { DrawingWords } from './words/drawing-words.tsx';
 
 interface SheetFrameProps {
@@ -22,6 +22,20 @@ interface SheetFrameProps {
   readonly frame: RefObject<HTMLDivElement | null>;
   readonly sheet: RefObject<SheetHandle | null>;
 }
+
+const CurveButtons = (): ReactNode => {
+  const now = curveChoice.use();
+  return (
+    <fieldset className="lights curves">
+      <legend className="unseen">Curve along the trunk</legend>
+      {curveChoice.values.map((kind) => (
+        <button key={kind} type="button" aria-pressed={kind === now} onClick={() => curveChoice.choose(kind)}>
+          {kind}
+        </button>
+      ))}
+    </fieldset>
+  );
+};
 
 /** The row under the drawing: its size, and the same in words. */
 const SheetTools = ({
@@ -48,6 +62,7 @@ const SheetTools = ({
         <button type="button" aria-label="Larger" onClick={() => sheet.current?.larger()}>
           +
         </button>
+        <CurveButtons />
       </>
     )}
     {onTable === undefined ? null : (
