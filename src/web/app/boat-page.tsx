@@ -93,6 +93,10 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
   const card = useCard(answer, lights);
   const { isList, switchList, pick, show } = usePicking({ lights, notes: view.notes, card, margin, sheet });
   const [isTable, setIsTable] = useState(false);
+  const closeTable = (): void => {
+    setIsTable(false);
+    document.querySelector<HTMLElement>('.table-switch')?.focus();
+  };
   return (
     <div className="boat-page">
       <CourseLine waypoints={courseFacts({ boat, plan })} here={step} hrefOf={hrefOf} />
@@ -104,10 +108,10 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
         onSwitch={switchList}
         table={
           isTable && step === 'needs' ? (
-            <NeedsTable boat={boat} plan={plan} lights={lights} onClose={() => setIsTable(false)} />
+            <NeedsTable boat={boat} plan={plan} lights={lights} onClose={closeTable} />
           ) : null
         }
-        onTable={step === 'needs' && !isTable ? () => setIsTable(true) : undefined}
+        onTable={step === 'needs' ? () => setIsTable(!isTable) : undefined}
         onPick={pick}
         onShow={show}
         frame={frame}

@@ -14,7 +14,7 @@ interface SheetFrameProps {
   readonly onSwitch: () => void;
   /** a table over the lower part of the sheet, while somebody types in it */
   readonly table: ReactNode;
-  /** how the table is opened at this step; absent where there is none */
+  /** how the table is opened and closed at this step; absent where there is none */
   readonly onTable: (() => void) | undefined;
   readonly onPick: (ids: readonly string[]) => void;
   readonly onShow: (ids: readonly string[], card?: CardChoice) => void;
@@ -43,9 +43,10 @@ const SheetTools = ({
   isList,
   onSwitch,
   onTable,
+  table,
   hasWords,
   onWords,
-}: Pick<SheetFrameProps, 'sheet' | 'isList' | 'onSwitch' | 'onTable'> & {
+}: Pick<SheetFrameProps, 'sheet' | 'isList' | 'onSwitch' | 'onTable' | 'table'> & {
   /** whether the words on the drawing are explained under it now */
   hasWords: boolean;
   onWords: () => void;
@@ -66,7 +67,7 @@ const SheetTools = ({
       </>
     )}
     {onTable === undefined ? null : (
-      <button type="button" onClick={onTable}>
+      <button type="button" className="table-switch" aria-expanded={table !== null} onClick={onTable}>
         table of needs
       </button>
     )}

@@ -1,5 +1,6 @@
-import { type KeyboardEvent, type ReactNode, useCallback, useMemo, useRef, useState } from 'react';
+import { type KeyboardEvent, type ReactNode, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Boat } from '../../../core/boat/boat-schema.ts';
+import { readingIds } from '../../../core/facts/reading-ids.ts';
 import type { Plan } from '../../../core/plan-shape.ts';
 import { type Ask, type CellAt, fillCells, nextAsk } from '../../../papers/needs/fill-cells.ts';
 import { type NeedsColumn, type NeedsRow, needsMatrix } from '../../../papers/needs/needs-matrix.ts';
@@ -20,12 +21,16 @@ const lightsOf = ({ cell }: CellAt): readonly string[] => [
   ...new Set([cell.unit, ...(cell.entry?.by ?? []).map((port) => port.slice(0, port.indexOf('.')))]),
 ];
 
+/** In the order of the trade, so that a row stays where it is when it is filled. */
+const byTrade = (a: NeedsRow, b: NeedsRow): number =>
+  readingIds.indexOf(a.reading) - readingIds.indexOf(b.reading) || (a.instance ?? -1) - (b.instance ?? -1);
+
 /** The rows of the table: what is asked for, what somebody opened, and all other readings when they are shown. */
 const useRows = (boat: Boat, plan: Plan) => {
   const [more, setMore] = useState<readonly Pick<NeedsRow, 'reading' | 'instance'>[]>([]);
   const [isWhole, setIsWhole] = useState(false);
   const matrix = useMemo(() => needsMatrix({ boat, plan }, more), [boat, plan, more]);
-  const rows = isWhole ? [...matrix.rows, ...matrix.others] : matrix.rows;
+  const rows = isWhole ? [...matrix.rows, ...matrix.others].sort(byTrade) : matrix.rows;
   const openNext = ({ reading }: NeedsRow): void => {
     const taken = rows.filter((row) => row.reading === reading).map(({ instance }) => instance ?? -1);
     setMore([...more, { reading, instance: Math.max(...taken) + 1 }]);
@@ -102,6 +107,8 @@ export const NeedsTable = ({
     if (row === undefined || column === undefined) return;
     table.current?.querySelector<HTMLElement>(`[data-cell="${CSS.escape(idOf(row, column))}"]`)?.focus();
   };
+  // whoever opened the table wants to type in it
+  useEffect(() => table.current?.querySelector<HTMLElement>('[data-cell]')?.focus({ preventScroll: true }), []);
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const next = nextCell(here, event.key, { rows: rows.length, columns: columns.length });
