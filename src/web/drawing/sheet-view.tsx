@@ -72,7 +72,7 @@ const useSheetHand = ({ widthMm, heightMm }: Drawing): SheetHand => {
   const svg = useRef<SVGSVGElement>(null);
   const layer = useRef<SVGGElement>(null);
   const hand = useRef<PanZoom>(undefined);
-  const map = useRef<MiniMapHandle>(null);
+  const map = useRef<MiniMapHandle | null>(null);
   const [isClose, setIsClose] = useState(false);
   useEffect(() => {
     const element = svg.current;
