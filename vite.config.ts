@@ -7,7 +7,10 @@ const themeRule = (selector: string, name: ThemeName): string => {
   return `${selector}{${inks.map(([ink, colour]) => `--${ink}:${colour};`).join('')}}`;
 };
 
-/** The theme table of the drawings as CSS variables, so that screen and paper cannot differ. */
+/**
+ * The theme table of the drawings as CSS variables, so that screen and paper cannot differ. A print has the inks of the
+ * day on white, whatever light the screen is in.
+ */
 const themesCss = (): Plugin => ({
   name: 'fairlead-themes-css',
   resolveId: (id) => (id === 'virtual:themes.css' ? id : undefined),
@@ -17,7 +20,7 @@ const themesCss = (): Plugin => ({
           themeRule(':root', 'day'),
           themeRule('[data-theme="dusk"]', 'dusk'),
           themeRule('[data-theme="night"]', 'night'),
-          `@media print{${themeRule(':root[data-theme]', 'paper')}}`,
+          `@media print{${themeRule(':root[data-theme]', 'day')}:root[data-theme]{--paper:${themes.paper.paper};--margin:${themes.paper.margin};}}`,
         ].join('\n')
       : undefined,
 });

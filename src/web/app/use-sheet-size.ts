@@ -1,4 +1,5 @@
 import { type RefObject, useLayoutEffect, useState } from 'react';
+import { flushSync } from 'react-dom';
 import type { SheetSize } from '../drawing/view-frame.ts';
 
 /** One CSS pixel, by definition 1/96 inch. */
@@ -18,6 +19,9 @@ const sizeOf = (element: Element): SheetSize => {
   return { widthMm: Math.floor(width * mmPerPx), heightMm: Math.floor(heightPx * mmPerPx) };
 };
 
+/** What an A4 sheet lying on its side leaves for the drawing; larger paper shows the same larger. */
+const paperSize: SheetSize = { widthMm: 277, heightMm: 174 };
+
 /** Size of the sheet in millimetres of the screen; undefined until its window is laid out. */
 export const useSheetSize = (frame: RefObject<HTMLElement | null>): SheetSize | undefined => {
   const [size, setSize] = useState<SheetSize>();
@@ -36,9 +40,15 @@ export const useSheetSize = (frame: RefObject<HTMLElement | null>): SheetSize | 
       timer = setTimeout(measure, restMs);
     });
     observer.observe(element);
+    // a print is drawn for paper, also from a phone; the browser prints as soon as this returns
+    const forPaper = (): void => flushSync(() => setSize(paperSize));
+    window.addEventListener('beforeprint', forPaper);
+    window.addEventListener('afterprint', measure);
     return () => {
       clearTimeout(timer);
       observer.disconnect();
+      window.removeEventListener('beforeprint', forPaper);
+      window.removeEventListener('afterprint', measure);
     };
   }, [frame]);
   return size;

@@ -1,0 +1,29 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { type AppUnderTest, appUnderTest, openBoat } from './app-under-test.ts';
+
+let app: AppUnderTest;
+beforeAll(async () => {
+  app = await appUnderTest();
+});
+afterAll(() => app.close());
+
+test('a print from a phone at night is drawn for paper lying on its side, in the inks of the day on white', async () => {
+  const page = await app.newPage({ window: 'phone', light: 'night' });
+  await openBoat(app, page);
+  const width = (): Promise<number> =>
+    page.locator('.sheet-svg').evaluate((svg) => Number(svg.getAttribute('viewBox')?.split(' ')[2]));
+  const onScreenMm = await width();
+  await page.emulateMedia({ media: 'print' });
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  expect(onScreenMm).toBeLessThan(110);
+  expect(await width()).toBeGreaterThanOrEqual(277);
+  const look = await page.evaluate(() => {
+    const style = getComputedStyle(document.documentElement);
+    return [style.getPropertyValue('--paper'), style.getPropertyValue('--data'), style.colorScheme];
+  });
+  expect(look).toEqual(['#fff', '#1d4f7c', 'light']);
+  expect(await page.locator('.sheet-tools').isVisible()).toBe(false);
+  await page.emulateMedia({ media: 'screen' });
+  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+  await expect.poll(width).toBe(onScreenMm);
+});
