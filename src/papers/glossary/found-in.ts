@@ -40,7 +40,7 @@ export const onlyWhere: ReadonlyMap<string, RegExp | undefined> = new Map<string
   ['plug', undefined],
   [
     'port',
-    /\b(?:its|one|no|a|this|that|each|which|both|other) ports?\b|\bports? (?=[a-z0-9-]+ of\b)|\bport [a-z0-9-]+ to port\b/i,
+    /\b(?:its|one|no|a|this|that|each|which|both|other) ports?\b|\bports? (?=[a-z0-9-]+ of\b(?! the\b))|\bport [a-z0-9-]+ to port\b/i,
   ],
   ['position', undefined],
   ['pressure', undefined],
