@@ -4,6 +4,7 @@ import { polyline } from '../drawing/polyline.ts';
 import type { Shape } from '../drawing/shapes.ts';
 import { textWidthMm } from '../drawing/text-width.ts';
 import type { SheetFrame } from './sheet-frame.ts';
+import type { SheetUnits } from './sheet-units.ts';
 
 const style = { sizeMm: 2.95, face: 'figures' } as const;
 const baselineMm = 5.6;
@@ -11,28 +12,43 @@ const baselineMm = 5.6;
 /** Least room between two figures of the scale. */
 const leastStepMm = 9;
 
-const stepM = (mmPerM: number): number => [1, 2, 5, 10, 20].find((step) => step * mmPerM >= leastStepMm) ?? 50;
+const stepOf = (mmPerUnit: number): number =>
+  [1, 2, 5, 10, 20, 50].find((step) => step * mmPerUnit >= leastStepMm) ?? 100;
 
-/** The scale along the boat in metres from the transom, with hair lines down to `bottomMm`. */
-export const axis = ({ boat, frame, bottomMm }: { boat: Boat; frame: SheetFrame; bottomMm: number }): Shape => {
-  const step = stepM(frame.mmPerM);
-  const marks = Array.from({ length: Math.floor(boat.hull.lengthM / step) + 1 }, (_, index) => index * step);
-  const xMm = (metres: number): number => frame.zeroMm + metres * frame.mmPerM;
-  const hair = marks.map((metres) =>
+/** The scale along the boat in metres or feet from the transom, with hair lines down to `bottomMm`. */
+export const axis = ({
+  boat,
+  frame,
+  units,
+  bottomMm,
+}: {
+  boat: Boat;
+  frame: SheetFrame;
+  units: SheetUnits;
+  bottomMm: number;
+}): Shape => {
+  const mmPerUnit = frame.mmPerM * units.inM;
+  const step = stepOf(mmPerUnit);
+  const marks = Array.from(
+    { length: Math.floor(boat.hull.lengthM / units.inM / step) + 1 },
+    (_, index) => index * step,
+  );
+  const xMm = (along: number): number => frame.zeroMm + along * mmPerUnit;
+  const hair = marks.map((along) =>
     pathShape(
       polyline([
-        [xMm(metres), baselineMm + 1.6],
-        [xMm(metres), bottomMm],
+        [xMm(along), baselineMm + 1.6],
+        [xMm(along), bottomMm],
       ]),
       { stroke: { ink: 'rule', widthMm: 0.2 } },
     ),
   );
   const figures = marks.map(
-    (metres): Shape => ({
+    (along): Shape => ({
       kind: 'text',
-      xMm: xMm(metres),
+      xMm: xMm(along),
       yMm: baselineMm,
-      text: String(metres),
+      text: String(along),
       ...style,
       anchor: 'middle',
       ink: 'quiet',
@@ -43,9 +59,13 @@ export const axis = ({ boat, frame, bottomMm }: { boat: Boat; frame: SheetFrame;
     kind: 'text',
     xMm: xMm(last) + textWidthMm(String(last), style) / 2 + 1.4,
     yMm: baselineMm,
-    text: 'm',
+    text: units.word,
     ...style,
     ink: 'quiet',
   };
-  return { kind: 'group', label: 'metres from the transom', shapes: [...hair, ...figures, unit] };
+  return {
+    kind: 'group',
+    label: `${units.word === 'm' ? 'metres' : 'feet'} from the transom`,
+    shapes: [...hair, ...figures, unit],
+  };
 };

@@ -164,6 +164,19 @@ test('the print of the Gannet fits an A3 sheet', () => {
   expect([drawing.widthMm, drawing.heightMm]).toEqual([420, 297]);
 });
 
+test('in feet the axis, the trunk and its metres are feet, and nothing touches', () => {
+  const boat = aGannet();
+  const known = { boat, plan: planOf(boat) };
+  const { drawing } = boatSheet({ ...known, widthMm: 242, heightMm: 207, units: 'feet' });
+  const texts = textsOf(drawing.shapes);
+  const written = texts.map((text) => text.text);
+  expect(written).toContain('ft');
+  expect(written).not.toContain('m');
+  const [bus] = known.plan.buses;
+  expect(written).toContain(`${((bus?.lengthM ?? 0) / 0.3048).toFixed(1)} ft`);
+  expect(clashes(texts, textBox, (text) => text.text)).toEqual([]);
+});
+
 test('numbers rise from the stern forward', () => {
   const { balloons } = sheetOf('Gannet', { widthMm: 240, heightMm: 220 });
   const boat = aGannet();

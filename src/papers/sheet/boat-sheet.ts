@@ -14,6 +14,7 @@ import { codedKinds, codeOf } from './line-code.ts';
 import { type KeyContents, lineKey } from './line-key.ts';
 import { numberKey, numberRowMm } from './number-key.ts';
 import { isNarrow, type SheetFrame, sheetFrame } from './sheet-frame.ts';
+import { sheetUnits } from './sheet-units.ts';
 import { leastStripMm } from './strip-layout.ts';
 import { type StripOfBus, stripOfBus } from './strip-nodes.ts';
 import { stripStack, stripStackMm } from './strip-stack.ts';
@@ -47,6 +48,8 @@ interface Request {
   readonly widthMm: number;
   readonly heightMm: number;
   readonly step?: SheetStep;
+  /** in which lengths are written; metres unless told */
+  readonly units?: keyof typeof sheetUnits;
   /** what the curve under a lying strip tells */
   readonly curve?: CurveKind;
 }
@@ -173,10 +176,11 @@ const footShapes = ({
  */
 export const boatSheet = (request: Request): BoatSheet => {
   const { boat, plan, step = 'lines', curve = 'volts' } = request;
+  const units = sheetUnits[request.units ?? 'metres'];
   const index = drawnBoat(boat);
   const marks = unitMarks({ boat, index, plan });
   const bundles = wayBundles({ plan, index, withFeeds: step === 'power' });
-  const strips = plan.buses.map((bus) => stripOfBus({ bus, plan, index, marks }));
+  const strips = plan.buses.map((bus) => stripOfBus({ bus, plan, index, marks, units }));
   const key = keyOf(bundles, { plan, index });
   const keyMm = lineKey({ contents: key, widthMm: request.widthMm, topMm: 0 }).heightMm + 3 + numberRowMm;
   const frame = frameFor({ request, strips, index, keyMm });
@@ -204,7 +208,7 @@ export const boatSheet = (request: Request): BoatSheet => {
   });
   const shapes: Shape[] = [
     ...waters.map((water) => water.tint),
-    axis({ boat, frame, bottomMm: frame.top.bottomMm }),
+    axis({ boat, frame, units, bottomMm: frame.top.bottomMm }),
     ...waters.map((water) => water.line),
     ...drawnViews.map(
       ({ view, shapes: drawn }): Shape => ({ kind: 'group', label: viewWords[view.name], shapes: drawn }),

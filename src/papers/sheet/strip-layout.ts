@@ -1,6 +1,7 @@
 import { textWidthMm } from '../drawing/text-width.ts';
 import type { DrawnBoat } from './drawn-boat.ts';
 import type { SheetFrame } from './sheet-frame.ts';
+import { figureIn, type SheetUnits } from './sheet-units.ts';
 import { spread } from './spread.ts';
 import type { Stretch, StripNode, StripOfBus } from './strip-nodes.ts';
 import { type NodeWords, nodeWords, type StandingNode, stripFigures, stripLineMm } from './strip-words.ts';
@@ -36,8 +37,8 @@ const pitches = [
 ];
 
 /** What is written over a stretch of trunk. */
-export const stretchText = (stretch: Pick<Stretch, 'lengthM' | 'label'>): string => {
-  const length = `${stretch.lengthM.toFixed(1)} m`;
+export const stretchText = (stretch: Pick<Stretch, 'lengthM' | 'label'>, units: SheetUnits): string => {
+  const length = `${figureIn(units, stretch.lengthM)} ${units.word}`;
   return stretch.label === undefined ? length : `${stretch.label} ${length}`;
 };
 
@@ -48,7 +49,7 @@ const gapsOf = (strip: StripOfBus, { pitchMm, words }: { pitchMm: number; words:
     const stretch = stretchAfter.get(at - 1);
     if (stretch !== undefined) {
       const leastMm = Math.max(pitchMm, before?.kind === 'feed' || node.kind === 'feed' ? feedGapMm : 0);
-      return words ? Math.max(leastMm, textWidthMm(stretchText(stretch), stripFigures) + 4.4) : leastMm;
+      return words ? Math.max(leastMm, textWidthMm(stretchText(stretch, strip.units), stripFigures) + 4.4) : leastMm;
     }
     if (before?.kind === 'end' || node.kind === 'end') return endGapMm;
     return before?.kind === 'feed' || node.kind === 'feed' ? Math.max(pitchMm, feedGapMm) : pitchMm;
@@ -116,7 +117,10 @@ export const layStrip = ({
   );
   const sides = sidesOf(strip.nodes);
   const standing = strip.nodes.map((node, at): StandingNode => ({ ...node, xMm: xs[at] ?? 0, up: sides[at] ?? true }));
-  const nodes = standing.map((node) => ({ ...node, ...nodeWords(node, standing, frame.widthMm) }));
+  const nodes = standing.map((node) => ({
+    ...node,
+    ...nodeWords(node, standing, { sheetMm: frame.widthMm, units: strip.units }),
+  }));
   const lines = (up: boolean): number =>
     Math.max(1, ...nodes.filter((node) => node.up === up).map((node) => node.words.length));
   const stems = {

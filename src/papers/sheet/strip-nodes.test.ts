@@ -4,6 +4,7 @@ import { indexBoat } from '../../core/boat/boat-index.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { plan as planOf } from '../../core/plan.ts';
 import type { BusEntry, Plan } from '../../core/plan-shape.ts';
+import { sheetUnits } from './sheet-units.ts';
 import { stripOfBus } from './strip-nodes.ts';
 import { unitMarks } from './unit-marks.ts';
 
@@ -16,7 +17,7 @@ const stripWith = (walk: BusEntry['walk'], lines: Plan['lines'] = []): ReturnTyp
   const index = indexBoat(boat);
   const bus = { ...first, walk, ends: [walk[0]?.place ?? '', walk.at(-1)?.place ?? ''] as [string, string] };
   const plan = { ...known, lines, buses: [bus] };
-  return stripOfBus({ bus, plan, index, marks: unitMarks({ boat, index, plan }) });
+  return stripOfBus({ bus, plan, index, marks: unitMarks({ boat, index, plan }), units: sheetUnits.metres });
 };
 
 test('a trunk that runs aft is read from the stern, so that the strip lies under the boat', () => {
@@ -49,7 +50,13 @@ test('a trunk that doubles back is read in its own order, by metres along it', (
 
 test('a device on the strip has its drop, its volts and its number', () => {
   const index = indexBoat(boat);
-  const strip = stripOfBus({ bus: first, plan: known, index, marks: unitMarks({ boat, index, plan: known }) });
+  const strip = stripOfBus({
+    bus: first,
+    plan: known,
+    index,
+    marks: unitMarks({ boat, index, plan: known }),
+    units: sheetUnits.metres,
+  });
   for (const node of strip.nodes.filter(({ kind }) => kind === 'device')) {
     expect(node.drop?.kind).toBe('drop');
     expect(node.lowestV).toBeGreaterThan(9);
@@ -63,6 +70,6 @@ test('a device on the strip has its drop, its volts and its number', () => {
 test('an unknown unit in a walk still has its tee', () => {
   const other: Boat = { ...boat, kit: [] };
   const index = indexBoat(other);
-  const strip = stripOfBus({ bus: first, plan: known, index, marks: [] });
+  const strip = stripOfBus({ bus: first, plan: known, index, marks: [], units: sheetUnits.metres });
   expect(strip.nodes.filter(({ kind }) => kind === 'device').length).toBe(first.devices);
 });

@@ -1,6 +1,7 @@
 import type { BusEntry, LineEntry, Plan } from '../../core/plan-shape.ts';
 import { byCodeUnit } from '../../core/units/by-code-unit.ts';
 import type { DrawnBoat } from './drawn-boat.ts';
+import type { SheetUnits } from './sheet-units.ts';
 import type { UnitMark } from './unit-marks.ts';
 
 /** What stands on the strip of a bus: an end with its terminator, the tee of a device, the feed, a spare tee. */
@@ -34,6 +35,7 @@ export interface StripOfBus {
   readonly stretches: readonly Stretch[];
   /** `axis`: the stops stand under the boat; `trunk`: in the order of the trunk, by metres along it */
   readonly order: 'axis' | 'trunk';
+  readonly units: SheetUnits;
 }
 
 type Step = BusEntry['walk'][number];
@@ -129,11 +131,13 @@ export const stripOfBus = ({
   plan,
   index,
   marks,
+  units,
 }: {
   bus: BusEntry;
   plan: Plan;
   index: DrawnBoat;
   marks: readonly UnitMark[];
+  units: SheetUnits;
 }): StripOfBus => {
   const { walk, order, isTurned = false } = readingOrder(bus, index);
   const known = {
@@ -150,5 +154,5 @@ export const stripOfBus = ({
     nodes.push(...step.tees.map((tee) => nodeOf(tee, at, known)));
     if (stop === walk.length - 1) nodes.push({ kind: 'end', ...at });
   }
-  return { bus, nodes, stretches: stretchesOf(plan, { bus, nodes, isTurned }), order };
+  return { bus, nodes, stretches: stretchesOf(plan, { bus, nodes, isTurned }), order, units };
 };

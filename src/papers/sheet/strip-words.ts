@@ -1,5 +1,6 @@
 import { textWidthMm } from '../drawing/text-width.ts';
 import { wrapText } from '../drawing/wrap-text.ts';
+import { figureIn, type SheetUnits } from './sheet-units.ts';
 import type { StripNode } from './strip-nodes.ts';
 
 /** Type sizes of the strip: figures and words of a little over 11 px on screen. */
@@ -44,8 +45,8 @@ const deviceWords = (node: StandingNode, same: readonly StandingNode[], sheetMm:
   return lines === undefined || lines.length > 2 ? [] : lines;
 };
 
-const dropText = (node: StandingNode, same: readonly StandingNode[]): string | undefined => {
-  const text = node.drop?.lengthM.toFixed(1);
+const dropText = (node: StandingNode, same: readonly StandingNode[], units: SheetUnits): string | undefined => {
+  const text = node.drop === undefined ? undefined : figureIn(units, node.drop.lengthM);
   if (text === undefined) return undefined;
   const wideMm = dropIndentMm + textWidthMm(text, stripFigures) + airMm;
   const nextMm = same.filter((other) => other.xMm > node.xMm).map((other) => other.xMm - node.xMm);
@@ -53,11 +54,15 @@ const dropText = (node: StandingNode, same: readonly StandingNode[]): string | u
 };
 
 /** The words of one node as far as they fit, in at most two lines; words are never cut, they are left out. */
-export const nodeWords = (node: StandingNode, nodes: readonly StandingNode[], sheetMm: number): NodeWords => {
+export const nodeWords = (
+  node: StandingNode,
+  nodes: readonly StandingNode[],
+  { sheetMm, units }: { sheetMm: number; units: SheetUnits },
+): NodeWords => {
   const same = nodes.filter((other) => other !== node && other.up === node.up && other.kind !== 'end');
   switch (node.kind) {
     case 'device':
-      return { words: deviceWords(node, same, sheetMm), dropText: dropText(node, same) };
+      return { words: deviceWords(node, same, sheetMm), dropText: dropText(node, same, units) };
     case 'spare': {
       const isClear = same.every((other) => Math.abs(other.xMm - node.xMm) >= spareRoomMm);
       return { words: isClear ? ['spare'] : [], dropText: undefined };

@@ -39,7 +39,7 @@ const trunkShapes = (placed: PlacedStrip, y: number): Shape[] => {
     const strokes = codedStrokes(line, { code: lineCode.trunk, guessed: stretch?.guessed ?? false, about });
     if (stretch === undefined || !stretchWords) return strokes;
     const middle: Point = [(node.xMm + next.xMm) / 2, y - 1.7];
-    return [...strokes, figures(stretchText(stretch), middle, { anchor: 'middle', ink: 'quiet', about })];
+    return [...strokes, figures(stretchText(stretch, strip.units), middle, { anchor: 'middle', ink: 'quiet', about })];
   });
 };
 

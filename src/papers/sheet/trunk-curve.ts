@@ -5,6 +5,7 @@ import { polygon, polyline } from '../drawing/polyline.ts';
 import type { Shape, TextShape } from '../drawing/shapes.ts';
 import { textWidthMm } from '../drawing/text-width.ts';
 import { type Curve, type CurveKind, type CurvePoint, curveKinds, curveOf } from './curve-kinds.ts';
+import { figureIn } from './sheet-units.ts';
 import type { PlacedStrip } from './strip-layout.ts';
 import { stripFigures, stripWords } from './strip-words.ts';
 
@@ -121,16 +122,17 @@ const captionShape = ({ curve, baseMm, leftMm }: Plot): TextShape => ({
   ink: 'quiet',
 });
 
-/** Metres along the trunk under the stops, where the strip is not drawn under the boat. */
+/** Metres or feet along the trunk under the stops, where the strip is not drawn under the boat. */
 const metresShapes = (placed: PlacedStrip, baseMm: number, taken: Box[]): Shape[] => {
-  if (placed.strip.order === 'axis') return [];
+  const { order, units } = placed.strip;
+  if (order === 'axis') return [];
   const stops = placed.nodes.filter((node, at) => placed.nodes[at - 1]?.stop !== node.stop);
   return stops.flatMap((node, at): Shape[] => {
     const text: TextShape = {
       kind: 'text',
       xMm: node.xMm,
       yMm: baseMm + 4,
-      text: at === stops.length - 1 ? `${node.alongM.toFixed(1)} m` : node.alongM.toFixed(1),
+      text: `${figureIn(units, node.alongM)}${at === stops.length - 1 ? ` ${units.word}` : ''}`,
       ...stripFigures,
       anchor: 'middle',
       ink: 'quiet',

@@ -8,6 +8,7 @@ import { codedStrokes } from './coded-strokes.ts';
 import { type CurveKind, curveHeads } from './curve-kinds.ts';
 import { fuseOf } from './fuse-of.ts';
 import { lineCode } from './line-code.ts';
+import { figureIn, type SheetUnits } from './sheet-units.ts';
 import { dropMm, radiusMm, stretchText } from './strip-layout.ts';
 import type { StripNode, StripOfBus } from './strip-nodes.ts';
 import { stripFigures, stripLineMm, stripWords } from './strip-words.ts';
@@ -82,7 +83,7 @@ const trunk = (strip: StripOfBus, rows: readonly PlacedRow[], { widthMm, curve }
     const beside: Point = [trunkXMm - 1.8, (row.yMm + next.yMm) / 2];
     return [
       ...strokes,
-      figures(stretchText({ lengthM: stretch.lengthM }), beside, { anchor: 'end', ink: 'quiet', about }),
+      figures(stretchText({ lengthM: stretch.lengthM }, strip.units), beside, { anchor: 'end', ink: 'quiet', about }),
       ...(curve !== 'load' || stretch.carriesLen === undefined
         ? []
         : [
@@ -98,7 +99,7 @@ const wordsXMm = balloonXMm + radiusMm + 1.3;
 const valueAt = (node: StripNode, curve: CurveKind): number | undefined =>
   curve === 'volts' ? node.lowestV : curve === 'lost volts' ? node.dropV : undefined;
 
-const device = ({ node, yMm }: PlacedRow, { widthMm, curve }: Column): Shape[] => {
+const device = ({ node, yMm }: PlacedRow, { widthMm, curve, units }: Column & { units: SheetUnits }): Shape[] => {
   const value = valueAt(node, curve);
   const about = [...(node.tee === undefined ? [] : [node.tee]), ...(node.mark?.about ?? [])];
   const drop = node.drop === undefined ? [] : [node.drop.id];
@@ -114,7 +115,7 @@ const device = ({ node, yMm }: PlacedRow, { widthMm, curve }: Column): Shape[] =
     ...(node.drop === undefined
       ? []
       : [
-          figures(node.drop.lengthM.toFixed(1), [trunkXMm + dropMm / 2 + 0.6, yMm - 2.6], {
+          figures(figureIn(units, node.drop.lengthM), [trunkXMm + dropMm / 2 + 0.6, yMm - 2.6], {
             anchor: 'middle',
             ink: 'quiet',
             about: drop,
@@ -177,7 +178,7 @@ const nodeShapes = (row: PlacedRow, known: Column & { strip: StripOfBus; boat: B
   const about = [known.strip.bus.id, row.node.place];
   switch (row.node.kind) {
     case 'device':
-      return device(row, known);
+      return device(row, { ...known, units: known.strip.units });
     case 'feed':
       return feed(row, known);
     case 'spare':

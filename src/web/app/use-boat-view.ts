@@ -7,6 +7,7 @@ import { keptChoice } from './kept-choice.ts';
 import { balloonNumbers, type Note, notesOf } from './notes.ts';
 import type { StepId } from './route.ts';
 import { type UnitRow, unitRows } from './unit-rows.ts';
+import { unitsChoice } from './words/units.ts';
 
 /** What the curve under the strip tells. */
 export const curveChoice = keptChoice('fairlead-curve', curveKinds);
@@ -23,9 +24,10 @@ export interface BoatView {
 export const useBoatView = ({ boat, plan }: PlanAnswer, size: SheetSize | undefined, step: StepId): BoatView => {
   const about = step === 'power' ? 'power' : 'lines';
   const curve = curveChoice.use();
+  const units = unitsChoice.use() === 'feet' ? 'feet' : 'metres';
   const drawn = useMemo(
-    () => (size === undefined ? undefined : boatSheet({ boat, plan, ...size, step: about, curve })),
-    [boat, plan, size, about, curve],
+    () => (size === undefined ? undefined : boatSheet({ boat, plan, ...size, step: about, curve, units })),
+    [boat, plan, size, about, curve, units],
   );
   return useMemo(() => {
     const numbers = balloonNumbers(drawn?.balloons ?? []);
