@@ -98,13 +98,12 @@ const ladder = (dice: Dice, places: number): Shape => {
 };
 
 /**
- * A random boat shaped like a ladder with branches, with three grades of cable at usual prices and every usual limit. Equal
- * seeds give equal boats.
+ * A random boat shaped like a ladder with branches, with three grades of cable at usual prices and every usual limit: LEN
+ * 1.9 a device, as the demo boats have on average, and the panel in the middle third. Equal seeds give equal boats.
  */
 export const ladderBoat = (seed: number, size: BoatSize): Problem => {
   const dice = diceFrom(seed);
   const { places, ways } = ladder(dice, size.places);
-  const placeAt = (): string => places[dice(places.length)]?.id ?? '';
   const hasTeeNear = (place: string): boolean =>
     places.some(({ id, tees }) => tees && id === place) ||
     ways.some(({ a, b, maxMm, drop }) => {
@@ -116,12 +115,14 @@ export const ladderBoat = (seed: number, size: BoatSize): Problem => {
   const devices = Array.from({ length: size.devices }, (_, n) =>
     aDevice(`unit-${number(n)}.n2k`, servedPlace(), {
       tailMm: 200 + 100 * dice(8),
-      len: [1, 1, 1, 2, 2, 3, 4, 6][dice(8)] ?? 1,
+      len: [1, 1, 1, 1, 2, 2, 3, 4][dice(8)] ?? 1,
       minMv: [9000, 9000, 9000, 10_000][dice(4)] ?? 9000,
     }),
   );
   const edges = ways.map(({ id, a, b, mm, maxMm }) => ({ id, a, b, mm, longestMm: maxMm }));
-  const routes = shortestRoutes({ edges, from: placeAt() });
+  const rungs = places.filter(({ id }) => id.startsWith('port')).length;
+  const panel = `port-${number(Math.floor(rungs / 3) + dice(Math.ceil(rungs / 3)))}`;
+  const routes = shortestRoutes({ edges, from: panel });
   const reach = places
     .filter(({ tees }) => tees)
     .map(({ id }) => {

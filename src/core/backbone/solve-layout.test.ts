@@ -195,14 +195,14 @@ test('equal problem and budget give equal layouts, however small the budget', ()
 });
 
 test.each([
-  [{ places: 35, devices: 25 }, [1, 2, 6, 11, 12, 14]],
-  [{ places: 60, devices: 40 }, [0, 1, 3, 4]],
+  [{ places: 35, devices: 25 }, [0, 2, 3, 5, 7, 9, 10, 11]],
+  [{ places: 60, devices: 40 }, [1, 6, 9, 17]],
 ])('boats of %o are proven within a small part of the full work', (size, seeds) => {
   for (const seed of seeds) {
     const problem = ladderBoat(seed, size);
     const layout = [...solveLayout(problem, fullWork)].at(-1);
     expect(layout?.status).toBe('proven');
     expect(layout === undefined ? ['none'] : checkLayout(problem, layout).broken).toEqual([]);
-    expect(layout?.work).toBeLessThan(40_000);
+    expect(layout?.work).toBeLessThan(25_000);
   }
 });
