@@ -1,6 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { aDevice, aPlace, aProblem, aWay } from '../src/core/backbone/a-problem.test-helper.ts';
 import { effectiveLength } from '../src/core/backbone/effective-length.ts';
+import { fullWork } from '../src/core/backbone/full-work.ts';
+import { solveLayout } from '../src/core/backbone/solve-layout.ts';
 import { sources } from '../src/core/facts/sources.ts';
 import { copperOhmPerM } from '../src/core/network/copper-ohm.ts';
 import { solveDc } from '../src/core/network/dc-solve.ts';
@@ -11,9 +14,29 @@ import { messageLoadPct } from '../src/core/traffic/message-load.ts';
 import { awgAreaMm2 } from '../src/core/units/awg.ts';
 import { ohmPerMOfPer1000Ft } from '../src/core/units/ohm-per-1000-ft.ts';
 
+/** Cost of the cheapest layout of a bus whose prices and limits are the usual ones of the tests. */
+const cheapestLayout = ({
+  places,
+  ways,
+  devices,
+}: {
+  places: string[];
+  ways: [a: string, b: string, mm: number][];
+  devices: string[];
+}): number | undefined => {
+  const problem = aProblem({
+    places: places.map((id) => aPlace(id)),
+    ways: ways.map(([a, b, mm]) => aWay({ id: `${a}-${b}`, a, b, mm })),
+    devices: devices.map((place) => aDevice(`at-${place}.n2k`, place)),
+  });
+  const layout = [...solveLayout(problem, fullWork)].at(-1);
+  return layout?.status === 'proven' ? layout.cost : undefined;
+};
+
 const methods = {
   awgAreaMm2,
   charsPerSecond,
+  cheapestLayout,
   copperOhmPerM,
   effectiveLength,
   lenOf,

@@ -85,7 +85,7 @@ export interface LayoutStep {
 /**
  * One way to lay out a bus. `cost` and `bound` are exact integers in thousandths of a hundredth of the currency, since
  * prices are in hundredths a metre and lengths in millimetres: divide by 100 000 for the currency. No layout that keeps
- * every limit costs less than `bound`. Status `infeasible` means that no layout keeping every limit was found, and this is
+ * every limit costs less than `bound`; where it keeps the warn limits, none that keeps these. Status `infeasible` means that no layout keeping every limit was found, and this is
  * the one that breaks them least; it does not say that none exists. The walk is written in the direction that comes first.
  */
 export interface Layout {
@@ -98,7 +98,7 @@ export interface Layout {
   readonly work: number;
 }
 
-/** How much a solver may do, counted in layouts tried; never in seconds. */
+/** How much a solver may do, counted in states, trunks begun and tees hung; never in seconds. */
 export interface Budget {
   readonly work: number;
 }
