@@ -8,7 +8,7 @@ import { type Box, contains, overlaps, textBox, textsOf } from '../drawing/box.t
 import type { CircleShape, PathShape, Shape } from '../drawing/shapes.ts';
 import { toSvg } from '../drawing/to-svg.ts';
 import { type BoatSheet, boatSheet } from './boat-sheet.ts';
-import { awayMm, balloonsOf, circleBox, clashes, leavesOf, piecesOf } from './on-the-sheet.test-helper.ts';
+import { awayMm, balloonsOf, circleBox, clashes, focusableOf, leavesOf, piecesOf } from './on-the-sheet.test-helper.ts';
 
 const anExample = (name: string): Boat => {
   const file = new URL(`../../../examples/${name}/${name}.boat.json`, import.meta.url);
@@ -116,6 +116,17 @@ test('every unit that stays or comes has its number and words somewhere on the G
   }
 });
 
+test('on a phone nothing is left out of the views of a small boat, and hardly anything of a crowded one', () => {
+  const lostOf = (name: string): number => {
+    const { drawing, balloons } = sheetOf(name, { widthMm: 103, heightMm: 142 });
+    const views = drawing.shapes.filter((shape) => shape.kind === 'group' && shape.label?.startsWith('the boat from'));
+    const numbered = new Set(focusableOf(views).flatMap((balloon) => balloon.about ?? []));
+    return balloons.filter(({ about }) => !numbered.has(about[0] ?? '')).length;
+  };
+  expect(['Gannet', 'Sandpiper', 'Wreck'].map(lostOf)).toEqual([0, 0, 0]);
+  expect(lostOf('Bonxie')).toBeLessThan(15);
+});
+
 test('a unit with a fault has a filled balloon, a unit with mere advice has not', () => {
   const { boat } = aBoat();
   const bare = planOf(boat);
@@ -155,7 +166,7 @@ test('a long and crowded boat gets a sheet larger than the window, so that every
   const { drawing, balloons } = sheetOf('Bonxie', size);
   expect(drawing.widthMm).toBeGreaterThan(size.widthMm);
   const views = drawing.shapes.filter((shape) => shape.kind === 'group' && shape.label?.startsWith('the boat from'));
-  const numbered = new Set(balloonsOf(views).flatMap((circle) => circle.about ?? []));
+  const numbered = new Set(focusableOf(views).flatMap((balloon) => balloon.about ?? []));
   expect(balloons.flatMap((balloon) => balloon.about).filter((unit) => !numbered.has(unit))).toEqual([]);
 });
 

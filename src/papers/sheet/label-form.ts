@@ -17,10 +17,11 @@ export interface Cluster {
 
 /**
  * One way to set a cluster down: `column` has the balloons under each other with their words,
- * `numbers` has them side by side without. `first` is the centre of the first balloon.
+ * `numbers` has them side by side without, `range` has one long balloon for all of them ("12–16"), where there is room
+ * for no more. `first` is the centre of the first balloon, or of the long one.
  */
 export interface Setting {
-  readonly form: 'column' | 'numbers';
+  readonly form: 'column' | 'numbers' | 'range';
   readonly right: boolean;
   readonly first: Point;
   readonly box: Box;
@@ -100,6 +101,34 @@ export const numbersAt = (cluster: Cluster, key: Point, radiusMm: number): Setti
       rightMm: first[0] + spanMm + radiusMm,
       topMm: first[1] - radiusMm,
       bottomMm: first[1] + downMm + radiusMm,
+    },
+    leader: leaderTo(cluster.at, key, radiusMm),
+  };
+};
+
+/** Type of the numbers in a long balloon. */
+export const rangeStyle = { sizeMm: 2.95, face: 'words', weight: 'semibold' } as const;
+
+/** Air beside the numbers in a long balloon. */
+const rangeAirMm = 1.2;
+
+/** The first and the last number of a cluster: those between belong to it, as numbers are given place by place. */
+export const rangeText = ({ rows }: Cluster): string => `${rows[0]?.number ?? ''}–${rows.at(-1)?.number ?? ''}`;
+
+/** One long balloon for all units of a place. */
+export const rangeAt = (cluster: Cluster, key: Point, radiusMm: number): Setting => {
+  const halfMm = Math.max(radiusMm, textWidthMm(rangeText(cluster), rangeStyle) / 2 + rangeAirMm);
+  const right = key[0] >= cluster.at[0];
+  const first: Point = [key[0] + (right ? halfMm - radiusMm : radiusMm - halfMm), key[1]];
+  return {
+    form: 'range',
+    right,
+    first,
+    box: {
+      leftMm: first[0] - halfMm,
+      rightMm: first[0] + halfMm,
+      topMm: first[1] - radiusMm,
+      bottomMm: first[1] + radiusMm,
     },
     leader: leaderTo(cluster.at, key, radiusMm),
   };

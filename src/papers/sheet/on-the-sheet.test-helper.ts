@@ -2,11 +2,18 @@ import { type Box, overlaps } from '../drawing/box.ts';
 import { flattenPath } from '../drawing/flatten-path.ts';
 import type { PathStep } from '../drawing/path-data.ts';
 import type { Point } from '../drawing/point.ts';
-import type { CircleShape, PathShape, Shape } from '../drawing/shapes.ts';
+import type { CircleShape, GroupShape, PathShape, Shape } from '../drawing/shapes.ts';
 
 /** Every shape of a drawing that is no group. */
 export const leavesOf = (shapes: readonly Shape[]): Exclude<Shape, { kind: 'group' }>[] =>
   shapes.flatMap((shape) => (shape.kind === 'group' ? leavesOf(shape.shapes) : [shape]));
+
+/** Balloons as a person reaches them by keyboard: one number, or the numbers of a place together. */
+export const focusableOf = (shapes: readonly Shape[]): GroupShape[] =>
+  shapes.flatMap((shape) => {
+    if (shape.kind !== 'group') return [];
+    return shape.focusable === true ? [shape] : focusableOf(shape.shapes);
+  });
 
 /** Circles that are balloons: larger than a dot, and filled. */
 export const balloonsOf = (shapes: readonly Shape[]): CircleShape[] =>

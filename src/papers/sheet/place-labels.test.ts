@@ -21,14 +21,16 @@ const room = (parts: Partial<LabelRoom> = {}): LabelRoom => ({
 });
 
 /** The boxes of all balloons and words of a placed cluster. */
-const boxesOf = (placed: PlacedCluster): Box[] =>
-  placed.rows.flatMap(({ centre: [x, y], label }) => {
+const boxesOf = (placed: PlacedCluster): Box[] => [
+  ...(placed.range === undefined ? [] : [placed.range.box]),
+  ...placed.rows.flatMap(({ centre: [x, y], label }) => {
     const circle = { leftMm: x - radiusMm, rightMm: x + radiusMm, topMm: y - radiusMm, bottomMm: y + radiusMm };
     if (label === undefined) return [circle];
     const wide = textWidthMm(label.text, { sizeMm: labelMm, face: 'words' });
     const leftMm = label.anchor === 'start' ? label.xMm : label.xMm - wide;
     return [circle, { ...circle, leftMm, rightMm: leftMm + wide }];
-  });
+  }),
+];
 
 test('a lone balloon stands close to its unit, its words on the side away from it', () => {
   const at: Point = [80, 45];
@@ -40,6 +42,15 @@ test('a lone balloon stands close to its unit, its words on the side away from i
   const away = row === undefined ? Number.NaN : Math.hypot(row.centre[0] - 80, row.centre[1] - 45);
   expect(away).toBeLessThan(6);
   expect(row?.label?.text).toBe('radar 24 in');
+});
+
+test('where there is no room for each, all units of a place share one long balloon with the first and last number', () => {
+  const rows = Array.from({ length: 9 }, (_, row) => ({ number: row + 41, label: 'power control' }));
+  const tight: Box = { leftMm: 60, rightMm: 82, topMm: 38, bottomMm: 52 };
+  const at: Point = [71, 42];
+  const [placed] = placeLabels([{ id: 'panel', at, rows }], room({ within: tight, points: [at] }));
+  expect(placed?.range?.text).toBe('41–49');
+  expect(placed?.rows).toEqual([]);
 });
 
 const pointArbitrary: fc.Arbitrary<Point> = fc.tuple(fc.integer({ min: 5, max: 155 }), fc.integer({ min: 5, max: 85 }));

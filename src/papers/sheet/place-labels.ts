@@ -1,11 +1,23 @@
 import { type Box, contains, grown, insideMm, overlaps } from '../drawing/box.ts';
 import { distanceMm, type Point } from '../drawing/point.ts';
-import { type Cluster, columnAt, numbersAt, type PlacedRow, rowsOf, type Setting, wordsMm } from './label-form.ts';
+import {
+  type Cluster,
+  columnAt,
+  numbersAt,
+  type PlacedRow,
+  rangeAt,
+  rangeText,
+  rowsOf,
+  type Setting,
+  wordsMm,
+} from './label-form.ts';
 import type { Run } from './lines-on-view.ts';
 
 export interface PlacedCluster {
   readonly id: string;
   readonly rows: readonly PlacedRow[];
+  /** the one long balloon in place of those of the rows */
+  readonly range?: { readonly box: Box; readonly text: string };
   readonly leader: readonly [Point, Point];
 }
 
@@ -37,10 +49,13 @@ const turns = Array.from(
 const reachesMm = [4.2, 5.5, 7, 9, 11.5, 14.5, 18, 22, 27, 33, 40, 48, 58];
 
 /** Costs are millimetres of leader that one would rather draw than have the fault. */
-const cost = { noWords: 20, crossing: 14, leaderOverText: 14, leaderOverLine: 3, leaderNearPoint: 16 };
+const cost = { noWords: 20, range: 40, crossing: 14, leaderOverText: 14, leaderOverLine: 3, leaderNearPoint: 16 };
 
 /** More units than this at one place get numbers only. */
 const mostInColumn = 6;
+
+/** Fewer units than this at one place take no more room as balloons of their own. */
+const leastInRange = 3;
 
 /** Air kept between balloons and all else, and around the marks of places. */
 const airMm = 0.5;
@@ -58,16 +73,14 @@ const around = (point: Point, byMm: number): Box => ({
   bottomMm: point[1] + byMm,
 });
 
-const boxOfRun = ({ from, to, halfMm }: Run): Box =>
-  grown(
-    {
-      leftMm: Math.min(from[0], to[0]),
-      rightMm: Math.max(from[0], to[0]),
-      topMm: Math.min(from[1], to[1]),
-      bottomMm: Math.max(from[1], to[1]),
-    },
-    halfMm + airMm,
-  );
+const boxOfPiece = (from: Point, to: Point): Box => ({
+  leftMm: Math.min(from[0], to[0]),
+  rightMm: Math.max(from[0], to[0]),
+  topMm: Math.min(from[1], to[1]),
+  bottomMm: Math.max(from[1], to[1]),
+});
+
+const boxOfRun = ({ from, to, halfMm }: Run): Box => grown(boxOfPiece(from, to), halfMm + airMm);
 
 /** What stands still, made once for a view. */
 interface Obstacles {
@@ -89,6 +102,26 @@ const mayStand = (box: Box, { room, runs, marks }: Obstacles): boolean => {
   );
 };
 
+/** So many settings are choice enough; those farther off are not tried. */
+const enoughOptions = 150;
+
+/** What a cluster could touch at all, however far off it is set: on a long boat a small part of everything. */
+const obstaclesNear = (cluster: Cluster, { room, runs, marks }: Obstacles): Obstacles => {
+  const sizeMm = 2 * room.radiusMm * cluster.rows.length + wordsMm(cluster);
+  const reach = around(cluster.at, (reachesMm.at(-1) ?? 0) + sizeMm);
+  const near = runs.filter(({ box }) => overlaps(box, reach));
+  return {
+    room: {
+      ...room,
+      taken: room.taken.filter((box) => overlaps(box, reach)),
+      soft: room.soft.filter(({ from, to }) => overlaps(grown(boxOfPiece(from, to), airMm), reach)),
+      runs: near.map(({ run }) => run),
+    },
+    runs: near,
+    marks: marks.filter(({ box }) => overlaps(box, reach)),
+  };
+};
+
 const standingCost = ({ box, leader }: Setting, { room, marks }: Obstacles): number => {
   const [from, to] = leader;
   let sum = distanceMm(from, to);
@@ -107,7 +140,8 @@ interface Option {
 }
 
 /** Every setting of a cluster that touches nothing that stands still, cheapest first. */
-const optionsOf = (cluster: Cluster, obstacles: Obstacles): Option[] => {
+const optionsOf = (cluster: Cluster, all: Obstacles): Option[] => {
+  const obstacles = obstaclesNear(cluster, all);
   const { room } = obstacles;
   const { radiusMm } = room;
   const options: Option[] = [];
@@ -118,10 +152,14 @@ const optionsOf = (cluster: Cluster, obstacles: Obstacles): Option[] => {
     }
   };
   for (const reachMm of reachesMm) {
+    if (options.length >= enoughOptions) break;
     for (const turn of turns) {
       const key: Point = [cluster.at[0] + turn[0] * reachMm, cluster.at[1] + turn[1] * reachMm];
       if (room.words && cluster.rows.length <= mostInColumn) offer(columnAt(cluster, key, { radiusMm, wideMm }), 0);
       offer(numbersAt(cluster, key, radiusMm), room.words ? cost.noWords * cluster.rows.length : 0);
+      if (cluster.rows.length >= leastInRange) {
+        offer(rangeAt(cluster, key, radiusMm), cost.range + (room.words ? cost.noWords * cluster.rows.length : 0));
+      }
     }
   }
   return options.sort((a, b) => a.standing - b.standing);
@@ -180,6 +218,8 @@ export const placeLabels = (clusters: readonly Cluster[], room: LabelRoom): Plac
   return clusters.flatMap((cluster) => {
     const setting = placed.get(cluster.id);
     if (setting === undefined) return [];
-    return [{ id: cluster.id, rows: rowsOf(cluster, setting, room.radiusMm), leader: setting.leader }];
+    const { leader, form, box } = setting;
+    if (form === 'range') return [{ id: cluster.id, rows: [], range: { box, text: rangeText(cluster) }, leader }];
+    return [{ id: cluster.id, rows: rowsOf(cluster, setting, room.radiusMm), leader }];
   });
 };

@@ -14,6 +14,10 @@ import type { View } from './view.ts';
 /** Smaller than this on the sheet, a unit's true outline says nothing and a dot stands for it. */
 const leastOutlineMm = 1.1;
 
+/** Side of a tee on the trunk; on a phone the places lie closer. */
+const wideSquareMm = 2.2;
+const narrowSquareMm = 1.6;
+
 interface Body {
   readonly mark: UnitMark;
   readonly widthMm: number;
@@ -101,6 +105,7 @@ export const placeMarks = ({
   marks: readonly UnitMark[];
 }): Shape[] => {
   const { tees, ends } = busPlaces(plan);
+  const squareMm = frame.narrow ? narrowSquareMm : wideSquareMm;
   const units = groupByPlace(marks);
   const leaving = groupByPlace(index.boat.kit.filter((kit) => kit.fate === 'goes').map((kit) => ({ kit })));
   const shapesAt = (place: Place): Shape[] => {
@@ -118,14 +123,16 @@ export const placeMarks = ({
     const onTrunk = end !== undefined || tee !== undefined;
     const converters = here.filter((mark) => isConverter(index.sheetOf.get(mark.kit.id)));
     // beside the square of the trunk, in its stead where there is none
-    const converterAt: Point = onTrunk ? [at[0] + 2.5, at[1]] : at;
+    const converterAt: Point = onTrunk ? [at[0] + squareMm + 0.3, at[1]] : at;
     return [
       ...(gone.length > 0 ? [leavingRing(at, gone)] : []),
       ...bodyShapes(bodies, at),
-      ...(end !== undefined ? endSquare(at, { sideMm: 2.6, about: [...end, place.id] }) : []),
-      ...(end === undefined && tee !== undefined ? [teeSquare(at, { sideMm: 2.2, about: [...tee, place.id] })] : []),
+      ...(end !== undefined ? endSquare(at, { sideMm: squareMm + 0.4, about: [...end, place.id] }) : []),
+      ...(end === undefined && tee !== undefined
+        ? [teeSquare(at, { sideMm: squareMm, about: [...tee, place.id] })]
+        : []),
       ...(converters.length > 0
-        ? converterSquare(converterAt, { sideMm: 2.4, about: converters.flatMap((mark) => mark.about) })
+        ? converterSquare(converterAt, { sideMm: squareMm + 0.2, about: converters.flatMap((mark) => mark.about) })
         : []),
       ...(!onTrunk && bodies.length + converters.length === 0 && here.length > 0 ? [dot(at, about)] : []),
     ];

@@ -63,7 +63,10 @@ const nothing: readonly string[] = [];
 /** The ring round a balloon that is lit or has the keyboard, so that it shows without colour too; a finger may land on it. */
 const Halo = ({ shapes }: { shapes: readonly Shape[] }): ReactNode => {
   const circle = shapes.find((shape) => shape.kind === 'circle');
-  if (circle === undefined) return null;
+  if (circle === undefined) {
+    const outline = shapes.find((shape) => shape.kind === 'path');
+    return outline === undefined ? null : <path className="halo" d={outline.d} fill="transparent" />;
+  }
   return <circle className="halo" cx={circle.xMm} cy={circle.yMm} r={circle.radiusMm + 0.7} fill="transparent" />;
 };
 
