@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { fullWork } from '../src/core/backbone/full-work.ts';
 import { layoutProblems } from '../src/core/backbone/layout-problems.ts';
 import type { Layout } from '../src/core/backbone/problem.ts';
 import { solveLayout } from '../src/core/backbone/solve-layout.ts';
@@ -34,7 +35,7 @@ for (const name of ['gannet', 'wreck']) {
   let firstMs: number | undefined;
   const started = performance.now();
   for (const problem of layoutProblems(boat)) {
-    for (const layout of solveLayout(problem, { work: 20_000 })) {
+    for (const layout of solveLayout(problem, fullWork)) {
       firstMs ??= performance.now() - started;
       layouts.set(problem.hash, layout);
     }

@@ -44,15 +44,21 @@ const dropLengths = (problem: Problem): ((from: string, to: string) => Length) =
   return get;
 };
 
-/** Every choice of how often the trunk runs through each way. */
-function* everyTimes(most: readonly number[]): Generator<readonly number[]> {
+/** Every choice of how often the trunk runs through each way, at least as often as it lies there already. */
+function* everyTimes(least: readonly number[], most: readonly number[]): Generator<readonly number[]> {
   const [first, ...rest] = most;
   if (first === undefined) {
     yield [];
     return;
   }
-  for (const others of everyTimes(rest)) for (let n = 0; n <= first; n += 1) yield [n, ...others];
+  for (const others of everyTimes(least.slice(1), rest)) {
+    for (let n = least[0] ?? 0; n <= first; n += 1) yield [n, ...others];
+  }
 }
+
+/** How often trunk that is kept lies in each way. */
+const heldTimes = ({ ways, held = [] }: Problem): readonly number[] =>
+  ways.map(({ id }) => held.filter(({ via }) => via === id).length);
 
 /** Every walk from a place that uses up all the ways. */
 function* everyWalk(problem: Problem, left: readonly number[], steps: readonly Step[]): Generator<readonly Step[]> {
@@ -193,12 +199,13 @@ const cheapestOnWalk = (boat: Boat, walk: readonly Step[], trunkCost: number, un
 
 /** Every trunk that may be one walk, by how often it runs through each way, cheapest first. */
 const everyTrunk = (problem: Problem, grade: ProblemGrade, most: readonly number[]) =>
-  [...everyTimes(most)]
+  [...everyTimes(heldTimes(problem), most)]
     .filter((times) => mayBeOneWalk(problem, times))
     .map((times) => {
       let cost = 2000 * problem.prices.terminator;
       for (const [way, n] of times.entries()) {
-        cost += n * ((problem.ways[way]?.mm ?? 0) * grade.trunkPerM + 1000 * (problem.ways[way]?.extra ?? 0));
+        const bought = n - (heldTimes(problem)[way] ?? 0);
+        cost += bought * ((problem.ways[way]?.mm ?? 0) * grade.trunkPerM + 1000 * (problem.ways[way]?.extra ?? 0));
       }
       return { times, cost };
     })
@@ -243,7 +250,8 @@ const cheapestOfGrade = ({
  * none holds. Only for boats of a handful of ways. `timesMore` lets the trunk through open ways more often than it may.
  */
 export const bruteLayout = (problem: Problem, { timesMore = 0 } = {}): BruteLayout | undefined => {
-  const most = problem.ways.map(({ trunk }) => (trunk === 2 ? trunk + timesMore : trunk));
+  const held = heldTimes(problem);
+  const most = problem.ways.map(({ trunk }, way) => Math.max(held[way] ?? 0, trunk === 2 ? trunk + timesMore : trunk));
   if (problem.devices.length > problem.limits.devices) return undefined;
   for (const limit of ['warn', 'fail'] as const) {
     const lostMv = problem.feed.lostMv?.[limit] ?? Number.POSITIVE_INFINITY;

@@ -48,6 +48,18 @@ test('a layout that misstates its cost or its bound is found out', () => {
   ]);
 });
 
+test('trunk that is kept costs nothing where it lies, and must be used', () => {
+  const held: LayoutStep[] = [
+    { place: 'bow', tees: [] },
+    { place: 'helm', via: 'deckhead', tees: [] },
+  ];
+  expect(checkLayout({ ...boat, held }, layout()).cost).toBe((costHundredths - 4 * 400) * 1000);
+  const [one] = walked({ place: 'helm', tees: ['compass.n2k', 'display.n2k', 'feed', 'spare@helm#1'] });
+  const all: LayoutStep[] = [{ place: 'helm', tees: ['compass.n2k', 'display.n2k', 'feed', 'spare@helm#1'] }];
+  expect(one).toMatch(/^The layout says it costs/);
+  expect(broken({ walk: all }, { ...boat, held })).toEqual(['The trunk that lies in deckhead is not used.']);
+});
+
 test('using a way costs its hours each time the trunk runs through', () => {
   const outAndBack: LayoutStep[] = [
     ...walk,

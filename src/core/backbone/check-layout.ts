@@ -51,13 +51,19 @@ const brokenWalk = (problem: Problem, walk: readonly LayoutStep[]): string[] => 
   }
   for (const way of problem.ways) {
     const times = passed.get(way.id) ?? 0;
-    if (times > way.trunk) broken.push(`The trunk runs ${times} times through ${way.id}; ${way.trunk} is the most.`);
+    const kept = keptTimes(problem, way.id);
+    const most = Math.max(way.trunk, kept);
+    if (times > most) broken.push(`The trunk runs ${times} times through ${way.id}; ${most} is the most.`);
+    if (times < kept) broken.push(`The trunk that lies in ${way.id} is not used.`);
   }
   for (const end of new Set([first.place, last.place])) {
     if (problem.places.some((entry) => entry.id === end && !entry.end)) broken.push(`The trunk may not end at ${end}.`);
   }
   return broken;
 };
+
+/** How often trunk that is kept lies in a way. */
+const keptTimes = ({ held = [] }: Problem, way: string): number => held.filter(({ via }) => via === way).length;
 
 const joins = (way: ProblemWay, one: string, other: string): boolean =>
   (way.a === one && way.b === other) || (way.a === other && way.b === one);
@@ -146,6 +152,7 @@ const costOf = ({
     const way = problem.ways.find(({ id }) => id === via);
     if (way !== undefined) cost += way.mm * grade.trunkPerM + 1000 * way.extra;
   }
+  for (const way of problem.ways) cost -= keptTimes(problem, way.id) * (way.mm * grade.trunkPerM + 1000 * way.extra);
   for (const { mm } of drops) if (Number.isFinite(mm)) cost += mm * grade.dropPerM;
   for (const { tee, place } of tees) {
     const reach = tee === 'feed' ? problem.feed.reach.find((entry) => entry.place === place) : undefined;

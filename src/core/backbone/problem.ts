@@ -18,7 +18,7 @@ export interface Problem {
   readonly pieces: readonly number[];
   readonly prices: { readonly tee: number; readonly terminator: number; readonly feed: number };
   readonly feed: ProblemFeed;
-  /** the walk of kept trunk that the answer must use */
+  /** the walk of kept trunk: the answer runs through each of its ways at least as often, and these metres cost nothing */
   readonly held?: readonly LayoutStep[];
 }
 

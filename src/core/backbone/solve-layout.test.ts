@@ -5,7 +5,7 @@ import { bruteLayout } from './brute-layout.test-helper.ts';
 import { checkLayout } from './check-layout.ts';
 import { fullWork } from './full-work.ts';
 import { ladderBoat } from './ladder-boat.test-helper.ts';
-import type { Layout, Problem } from './problem.ts';
+import type { Layout, LayoutStep, Problem } from './problem.ts';
 import { heuristicLayout, solveLayout } from './solve-layout.ts';
 import { tinyProblem } from './tiny-problem.test-helper.ts';
 
@@ -159,6 +159,36 @@ test('on two thousand tiny boats the layout is the cheapest of all, proven, or t
   );
   expect(boats).toBeGreaterThan(1000);
 }, 30_000);
+
+/** A walk over the ways of a boat, as far as it can go without passing a way twice. */
+const heldWalk = ({ places, ways }: Problem): LayoutStep[] => {
+  const walk: LayoutStep[] = [{ place: places[0]?.id ?? '', tees: [] }];
+  for (const { id, a, b } of ways) {
+    const here = walk.at(-1)?.place;
+    if (a === here || b === here) walk.push({ place: a === here ? b : a, via: id, tees: [] });
+  }
+  return walk;
+};
+
+test('trunk that is kept is used and costs nothing, on five hundred tiny boats', () => {
+  let boats = 0;
+  fc.assert(
+    fc.property(tinyProblem.filter(isQuickToTry), (boat) => {
+      const problem = { ...boat, held: heldWalk(boat) };
+      const last = [...solveLayout(problem, { work: 2500 })].at(-1);
+      const optimum = bruteLayout(problem);
+      if (optimum === undefined) {
+        expect(last?.status ?? 'infeasible').toBe('infeasible');
+        return;
+      }
+      boats += 1;
+      expect(last).toMatchObject({ status: 'proven', cost: optimum.cost });
+      expect(last === undefined ? ['none'] : checkLayout(problem, last).broken).toEqual([]);
+    }),
+    { numRuns: 500, seed: 11 },
+  );
+  expect(boats).toBeGreaterThan(100);
+}, 20_000);
 
 test('a turn into a blind end and back parts two devices at one place into two legs', () => {
   const problem = aProblem({

@@ -59,7 +59,7 @@ export class GroundQueue {
 
 /** Every place that can have all tees, cheapest first. */
 const pointTrunks = (ground: Ground, leads: readonly LeadOption[]): NextTrunk[] => {
-  if (ground.ways.some(({ least }) => least > 0)) return [];
+  if (ground.isHeld) return [];
   const points = ground.problem.places.flatMap(({ end, tees }, place): NextTrunk[] => {
     const lead = leads.find((entry) => entry.place === place);
     if (!end || !tees || lead === undefined || ground.spares.some((spare) => spare.place !== place)) return [];

@@ -10,6 +10,7 @@ export interface GroundWay {
   readonly maxMm: number;
   readonly extra: number;
   readonly cost: number;
+  /** how often the trunk lies there already, and how often it may run there */
   readonly least: number;
   readonly most: number;
 }
@@ -60,7 +61,9 @@ export interface Ground {
   readonly spares: readonly { readonly place: number; readonly count: number }[];
   /** feed leads, cheapest first */
   readonly leads: readonly LeadOption[];
-  /** cost of two terminators */
+  /** whether the trunk must run through some ways, where it lies already */
+  readonly isHeld: boolean;
+  /** cost of two terminators, less what the trunk that lies already would cost */
   readonly fixedCost: number;
   readonly teeCost: number;
   readonly feedCost: number;
@@ -101,7 +104,8 @@ export const layGround = ({
     devices: groundDevices({ problem, grade, stretched }),
     spares,
     leads: leads.sort((one, other) => one.cost - other.cost || one.place - other.place),
-    fixedCost: 1000 * 2 * prices.terminator,
+    isHeld: ways.some(({ least }) => least > 0),
+    fixedCost: 1000 * 2 * prices.terminator - ways.reduce((sum, { cost, least }) => sum + cost * least, 0),
     teeCost: 1000 * prices.tee,
     feedCost: 1000 * (prices.tee + prices.feed),
   };
@@ -118,8 +122,10 @@ const groundWays = ({
 }): GroundWay[] =>
   problem.ways.flatMap(({ id, a, b, mm, maxMm, trunk, extra }) => {
     const [from, to] = [numbers.get(a), numbers.get(b)];
-    if (trunk === 0 || from === undefined || to === undefined || from === to) return [];
-    return [{ id, a: from, b: to, mm, maxMm, extra, cost: mm * grade.trunkPerM + 1000 * extra, least: 0, most: trunk }];
+    const least = (problem.held ?? []).filter(({ via }) => via === id).length;
+    const most = Math.max(trunk, least);
+    if (most === 0 || from === undefined || to === undefined || from === to) return [];
+    return [{ id, a: from, b: to, mm, maxMm, extra, cost: mm * grade.trunkPerM + 1000 * extra, least, most }];
   });
 
 const allMa = ({ devices }: Problem): number => devices.reduce((sum, { len }) => sum + len * maPerLen, 0);
@@ -141,7 +147,7 @@ const usefulWays = ({
     if (own === undefined || own.tees || ways.filter(({ a, b }) => a === place || b === place).length > 1) return false;
     return !own.end || problem.places[before]?.end === true;
   };
-  const useful = ways.filter(({ a, b }) => !isBlind(a, b) && !isBlind(b, a));
+  const useful = ways.filter(({ a, b, least }) => least > 0 || (!isBlind(a, b) && !isBlind(b, a)));
   return useful.length === ways.length ? ways : usefulWays({ problem, ways: useful });
 };
 

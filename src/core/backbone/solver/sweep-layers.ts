@@ -25,7 +25,7 @@ export interface SweepLayer {
   readonly open: readonly number[];
   /** best rank of each group among places that are still to come */
   readonly rankToCome: Uint8Array;
-  /** whether the trunk may be complete now: nobody and no spare waits for a place to come */
+  /** whether the trunk may be complete now: nobody, no spare and no trunk that lies already waits for a way to come */
   readonly mayClose: boolean;
 }
 
@@ -95,7 +95,9 @@ export const sweepLayers = (ground: Ground, groups: readonly ServedGroup[]): rea
       ),
       rankToCome,
       mayClose:
-        !ground.spares.some(({ place }) => hasNotCome(place)) && !groups.some(({ places }) => places.every(hasNotCome)),
+        order.slice(at + 1).every((later) => ground.ways[later]?.least === 0) &&
+        !ground.spares.some(({ place }) => hasNotCome(place)) &&
+        !groups.some(({ places }) => places.every(hasNotCome)),
     };
   });
 };

@@ -45,7 +45,8 @@ export const trunkShape = (ground: Ground, { times, home }: Trunk): TrunkShape =
   for (const [place, n] of degree.entries()) if (n % 2 === 1) odd.push(place);
   const mayEnd = (place: number): boolean => ground.problem.places[place]?.end === true;
   const ends = odd.length > 0 ? odd.every(mayEnd) : passes.some((passed, place) => passed === 1 && mayEnd(place));
-  return { passes, odd, walkable: reached === used && odd.length <= 2 && ends };
+  const holds = !ground.isHeld || ground.ways.every(({ least }, way) => (times[way] ?? 0) >= least);
+  return { passes, odd, walkable: reached === used && odd.length <= 2 && ends && holds };
 };
 
 /** Marks every place that used ways join to `start`; gives how many used ways were met. */
