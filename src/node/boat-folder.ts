@@ -1,33 +1,64 @@
-import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { byCodeUnit } from '../core/boat/ids.ts';
-import { readBoat } from '../core/boat/read-boat.ts';
 import { UserError } from '../core/boat/user-error.ts';
-import { type FoundBoat, findBoats } from './find-boats.ts';
+import { boatFileName } from './boat-file-name.ts';
+import { loadBoat } from './files/load-boat.ts';
+import { readText } from './files/read-text.ts';
+import { saveBoat } from './files/save-boat.ts';
+import { boatEnding, type FoundBoat, findBoats } from './find-boats.ts';
 
-const describe = async (found: FoundBoat): Promise<{ id: string; name: string; says: string }> => {
+/** One boat of a folder: what it is, or why its file cannot be read. */
+export interface BoatOnList {
+  readonly id: string;
+  readonly name: string;
+  readonly says: string;
+}
+
+/** The text of a boat file, and the hash of its bytes that the next save must name. */
+export interface BoatText {
+  readonly text: string;
+  readonly hash: string;
+}
+
+/** The boats of one folder, by ids that are looked up in the folder's own list and never made into a path. */
+export interface BoatFolder {
+  readonly list: () => Promise<readonly BoatOnList[]>;
+  /** undefined where the folder has no such boat */
+  readonly read: (id: string) => Promise<BoatText | undefined>;
+  /** saves over a boat that still holds what `readHash` says; throws as `saveBoat` does */
+  readonly save: (id: string, save: { text: string; readHash: string }) => Promise<{ hash: string } | undefined>;
+  /** adds a boat under a free name made from its own; throws as `saveBoat` does */
+  readonly add: (boat: { name: string; text: string }) => Promise<{ id: string; hash: string }>;
+}
+
+const describe = async ({ id, path }: FoundBoat): Promise<BoatOnList> => {
   try {
-    const boat = readBoat(await readFile(found.path, 'utf8'));
+    const { boat } = await loadBoat(path);
     const kind = boat.hull.kind.replaceAll('-', ' ');
-    return { id: found.id, name: boat.name, says: `${boat.hull.lengthM} m ${kind}, ${boat.kit.length} units` };
+    return { id, name: boat.name, says: `${boat.hull.lengthM} m ${kind}, ${boat.kit.length} units` };
   } catch (cause) {
     const says = cause instanceof UserError ? cause.says : 'This file cannot be read.';
-    return { id: found.id, name: found.id, says };
+    return { id, name: id, says };
   }
 };
 
-/** The boats of one folder: their list, and the text of each by id. A file that cannot be read is listed with the reason. */
-export const boatFolder = (
-  folder: string,
-): {
-  list: () => Promise<{ id: string; name: string; says: string }[]>;
-  text: (id: string) => Promise<string | undefined>;
-} => ({
+/** The boats of one folder: their list, the text of each by id, and saving. A file that cannot be read is listed with the reason. */
+export const boatFolder = (folder: string): BoatFolder => ({
   list: async () => {
     const boats = [...(await findBoats(folder)).values()].sort((a, b) => byCodeUnit(a.id, b.id));
     return Promise.all(boats.map(describe));
   },
-  text: async (id) => {
+  read: async (id) => {
     const found = (await findBoats(folder)).get(id);
-    return found === undefined ? undefined : readFile(found.path, 'utf8');
+    return found === undefined ? undefined : readText(found.path);
+  },
+  save: async (id, { text, readHash }) => {
+    const found = (await findBoats(folder)).get(id);
+    return found === undefined ? undefined : saveBoat({ path: found.path, text, readHash });
+  },
+  add: async ({ name, text }) => {
+    const id = boatFileName(name, new Set((await findBoats(folder)).keys()));
+    const { hash } = await saveBoat({ path: join(folder, `${id}${boatEnding}`), text, isNew: true });
+    return { id, hash };
   },
 });

@@ -1,12 +1,7 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { UserError } from '../core/boat/user-error.ts';
+import { type Answer, boatRequest, type Folders } from './boat-requests.ts';
 import { readStaticFiles, type StaticFile } from './static-files.ts';
-
-/** What the app may ask for; the boats come from a folder, never from a path in an address. */
-export interface BoatStore {
-  readonly list: () => Promise<readonly { readonly id: string; readonly name: string; readonly says: string }[]>;
-  readonly text: (id: string) => Promise<string | undefined>;
-}
 
 const headers = {
   'content-security-policy':
@@ -17,41 +12,55 @@ const headers = {
   'cross-origin-resource-policy': 'same-origin',
 } as const;
 
-const send = (
-  response: ServerResponse,
-  { status, type, body, cache = 'no-store' }: { status: number; type: string; body: string | Buffer; cache?: string },
-): void => {
-  response.writeHead(status, { ...headers, 'content-type': type, 'cache-control': cache });
+interface Sent {
+  readonly status: number;
+  readonly type: string;
+  readonly body: string | Buffer;
+  readonly cache?: string;
+  readonly hash?: string | undefined;
+}
+
+const send = (response: ServerResponse, { status, type, body, cache = 'no-store', hash }: Sent): void => {
+  const tag = hash === undefined ? {} : { etag: `"${hash}"` };
+  response.writeHead(status, { ...headers, ...tag, 'content-type': type, 'cache-control': cache });
   response.end(body);
 };
 
-const sendJson = (response: ServerResponse, status: number, value: unknown): void =>
-  send(response, { status, type: 'application/json; charset=utf-8', body: JSON.stringify(value) });
+const json = 'application/json; charset=utf-8';
 
-const boatAddress = /^\/api\/boats\/([a-z0-9][a-z0-9-]*)$/i;
+const sendAnswer = (response: ServerResponse, answer: Answer): void =>
+  send(response, {
+    status: answer.status,
+    type: json,
+    body: answer.text ?? JSON.stringify(answer.json),
+    hash: answer.hash,
+  });
+
+const sendSentence = (response: ServerResponse, status: number, says: string): void =>
+  sendAnswer(response, { status, json: { says } });
 
 const answer = async ({
   request,
   response,
   files,
-  store,
+  folders,
 }: {
   request: IncomingMessage;
   response: ServerResponse;
   files: ReadonlyMap<string, StaticFile>;
-  store: BoatStore;
+  folders: Folders;
 }): Promise<void> => {
   const address = (request.url ?? '/').split('?')[0] ?? '/';
-  if (request.method !== 'GET') return sendJson(response, 405, { says: 'Only reading is possible here.' });
-  if (address === '/api/boats') return sendJson(response, 200, await store.list());
-  const id = boatAddress.exec(address)?.[1];
-  if (id !== undefined) {
-    const text = await store.text(id);
-    if (text === undefined) return sendJson(response, 404, { says: `There is no boat "${id}" in the folder.` });
-    return send(response, { status: 200, type: 'application/json; charset=utf-8', body: text });
+  const ofBoats = await boatRequest(request, address, folders);
+  if (ofBoats !== undefined) {
+    sendAnswer(response, ofBoats);
+    // what a refused request still sends is not taken in
+    if (!request.complete) response.once('finish', () => request.destroy());
+    return;
   }
+  if (request.method !== 'GET') return sendSentence(response, 405, 'Only reading is possible here.');
   const file = files.get(address);
-  if (file === undefined) return sendJson(response, 404, { says: 'There is nothing at this address.' });
+  if (file === undefined) return sendSentence(response, 404, 'There is nothing at this address.');
   const cache = file.lasting ? 'public, max-age=31536000, immutable' : 'no-cache';
   send(response, { status: 200, type: file.type, body: file.body, cache });
 };
@@ -82,19 +91,19 @@ const portTaken = (port: number): UserError =>
  */
 export const serve = async ({
   appFolder,
-  store,
+  folders,
   port,
 }: {
   appFolder: string;
-  store: BoatStore;
+  folders: Folders;
   port: number;
 }): Promise<{ port: number; close: () => void }> => {
   const files = await readStaticFiles(appFolder);
   let own = port;
   const server = createServer((request, response) => {
-    if (!isForUs(request, own)) return sendJson(response, 403, { says: 'This server answers to 127.0.0.1 only.' });
-    answer({ request, response, files, store }).catch(() =>
-      sendJson(response, 500, { says: 'This is a fault in the program; the boats are safe.' }),
+    if (!isForUs(request, own)) return sendSentence(response, 403, 'This server answers to 127.0.0.1 only.');
+    answer({ request, response, files, folders }).catch(() =>
+      sendSentence(response, 500, 'This is a fault in the program; the boats are safe.'),
     );
   });
   server.headersTimeout = 10_000;

@@ -8,9 +8,19 @@ import './drawing/drawing.css';
 import './theme/print.css';
 import { createRoot } from 'react-dom/client';
 import { App } from './app/app.tsx';
+import { boatSaver } from './app/boat-saver.ts';
+import { putBoat } from './app/fetch-boats.ts';
 import { planClient } from './workers/plan-client.ts';
 import { workerPort } from './workers/worker-port.ts';
 
 const root = document.getElementById('app');
 if (root === null) throw new Error('The page has no place for the app.');
-createRoot(root).render(<App client={planClient(workerPort())} />);
+
+/** Long enough for a hand to make the next change, short enough to lose nothing. */
+const restMs = 600;
+const later = (run: () => void): (() => void) => {
+  const timer = setTimeout(run, restMs);
+  return () => clearTimeout(timer);
+};
+
+createRoot(root).render(<App client={planClient(workerPort())} saver={boatSaver({ put: putBoat, later })} />);

@@ -32,12 +32,12 @@ export interface PageWish {
 /** The built app served from a folder of boats, and a browser to look at it with. */
 export interface AppUnderTest {
   readonly address: string;
-  /** a fresh page with nothing remembered; whatever it logs as an error is kept in `complaints` */
+  /** a fresh page with nothing remembered, and the demo boats put back, in place of the page before; whatever it logs as an error is kept in `complaints` */
   readonly newPage: (wish: PageWish) => Promise<Page>;
   /** the folder of boats, the test's own */
   readonly folder: string;
   /** errors that any page logged or threw */
-  readonly complaints: readonly string[];
+  readonly complaints: string[];
   readonly close: () => Promise<void>;
 }
 
@@ -62,10 +62,14 @@ const startServer = async (folder: string): Promise<{ server: ChildProcess; addr
 const startBrowser = (): Promise<Browser> =>
   chromium.launch({ executablePath: process.env.CHROME_PATH ?? '/usr/bin/chromium', args: quiet });
 
-/** Starts the built server on a copy of the demo boats, for the app saves what is edited, and a browser. */
-export const appUnderTest = async (): Promise<AppUnderTest> => {
+/** Starts the built server on a folder of the test's own, which goes with it, and a browser. */
+export const appUnderTest = async ({ demos = true }: { demos?: boolean } = {}): Promise<AppUnderTest> => {
   const folder = mkdtempSync(join(tmpdir(), 'fairlead-boats-'));
-  cpSync(`${root}examples`, folder, { recursive: true });
+  // the app saves what is edited, so every page starts from the demo boats as they come
+  const putBack = (): void => {
+    if (demos) cpSync(`${root}examples`, folder, { recursive: true });
+  };
+  putBack();
   const { server, address } = await startServer(folder);
   const browser = await startBrowser();
   const complaints: string[] = [];
@@ -74,6 +78,8 @@ export const appUnderTest = async (): Promise<AppUnderTest> => {
     folder,
     complaints,
     newPage: async ({ window, light }) => {
+      for (const old of browser.contexts()) await old.close();
+      putBack();
       const context = await browser.newContext({
         viewport: windows[window],
         hasTouch: window === 'phone',

@@ -19,11 +19,12 @@ const mustBeFolder = async (folder: string): Promise<void> => {
 /** `fairlead open [folder]`: serves the app on this machine; the usual folder is made and given the demo boats. */
 export const open = async (folder: string | undefined, { port }: { port: number }): Promise<void> => {
   const usual = join(process.cwd(), 'boats');
-  if (folder === undefined) await seedBoats({ folder: usual, examples: join(packageRoot, 'examples') });
+  const examples = join(packageRoot, 'examples');
+  if (folder === undefined) await seedBoats({ folder: usual, examples });
   else await mustBeFolder(folder);
   const server = await serve({
     appFolder: join(packageRoot, 'dist/web'),
-    store: boatFolder(folder ?? usual),
+    folders: { boats: boatFolder(folder ?? usual), demos: boatFolder(examples) },
     port,
   });
   process.stdout.write(`Fairlead is at http://127.0.0.1:${server.port}\n`);

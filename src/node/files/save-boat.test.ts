@@ -55,6 +55,14 @@ test('a file that was changed outside is not saved over', async () => {
   expect(readdirSync(folder)).toEqual(['tern.boat.json']);
 });
 
+test('a file that is to be new is not written where one is, nor at the same moment as another', async () => {
+  const path = join(tempFolder(), 'tern.boat.json');
+  const saves = ['Tern', 'Skua'].map((name) => refusalOf(saveBoat({ path, text: named(name), isNew: true })));
+  const refusals = await Promise.all(saves);
+  expect(refusals.map((refusal) => refusal?.says)).toEqual([undefined, expect.stringContaining('already a file')]);
+  expect((await loadBoat(path)).boat.name).toBe('Tern');
+});
+
 test('of two saves at once on what was read once, one is refused and none is lost unawares', async () => {
   const path = join(tempFolder(), 'tern.boat.json');
   const { hash } = await saveBoat({ path, text: named('Tern') });

@@ -1,7 +1,7 @@
 import { access, constants, readFile, realpath } from 'node:fs/promises';
 import { dirname } from 'node:path';
-import { UserError } from '../../core/boat/user-error.ts';
 import { contentHash } from './content-hash.ts';
+import { FileChanged } from './file-changed.ts';
 import { fileRefusal } from './file-refusal.ts';
 import { keepBackup } from './keep-backup.ts';
 import { sweepTemporaries, writeWhole } from './write-whole.ts';
@@ -11,6 +11,8 @@ interface Save {
   readonly text: string;
   /** hash of what the file held when it was read; absent to save over whatever is there */
   readonly readHash?: string;
+  /** true for a file that must not be there yet */
+  readonly isNew?: boolean;
   readonly now?: () => Date;
 }
 
@@ -23,9 +25,16 @@ const unlessMissing = async <Value>(wanted: Promise<Value>): Promise<Value | und
   }
 };
 
-const checkUnchanged = (held: Uint8Array, { path, readHash }: Save): void => {
+const checkUnchanged = (held: Uint8Array, { path, readHash, isNew }: Save): void => {
+  if (isNew === true) {
+    throw new FileChanged({
+      says: 'There is already a file of this name, and it has not been saved over.',
+      place: path,
+      whatToDo: 'Save under another name.',
+    });
+  }
   if (readHash === undefined || contentHash(held) === readHash) return;
-  throw new UserError({
+  throw new FileChanged({
     says: 'The file was changed by something else since it was opened, and has not been saved over.',
     place: path,
     whatToDo: 'Open it again to see what changed, or save under another name.',
@@ -54,8 +63,8 @@ const underWay = new Map<string, Promise<unknown>>();
 
 /**
  * Saves the text of a boat file, whole or not at all, and keeps what the file held before in the backups beside it.
- * Saves of one path wait for one another. Gives the hash to pass as `readHash` next time. Throws UserError where the file
- * changed since it was read, the disk is full or may not be written to; the file is then as it was.
+ * Saves of one path wait for one another. Gives the hash to pass as `readHash` next time. Throws FileChanged where the file
+ * changed since it was read, UserError where the disk is full or may not be written to; the file is then as it was.
  *
  * @example await saveBoat({ path: 'boats/gannet.boat.json', text: writeBoat(boat), readHash: loaded.hash })
  */

@@ -2,16 +2,20 @@ import { type ReactNode, useCallback, useEffect, useSyncExternalStore } from 're
 import type { PlanClient } from '../workers/plan-client.ts';
 import type { PlanState } from '../workers/protocol.ts';
 import { BoatPage } from './boat-page.tsx';
+import type { BoatSaver } from './boat-saver.ts';
 import { boatSays } from './boat-says.ts';
 import { BoatsPage } from './boats-page.tsx';
 import { EditContext, type MakeEdits } from './edit-context.ts';
 import { EditLine } from './edit-line.tsx';
+import { mayLeaveBoat } from './may-leave.ts';
 import { RefusalView } from './refusal-view.tsx';
 import { hashOf, type Route } from './route.ts';
+import { SaveLine } from './save-line.tsx';
 import { TopBar } from './top-bar.tsx';
 import { UndoButtons } from './undo-buttons.tsx';
 import { useOpenedBoat } from './use-opened-boat.ts';
 import { useRoute } from './use-route.ts';
+import { useSaving } from './use-saving.ts';
 import { useUndoKeys } from './use-undo-keys.ts';
 
 const FaultView = ({ detail }: { detail: string }): ReactNode => (
@@ -65,10 +69,12 @@ const Body = ({
 };
 
 /** The whole app: the top bar, and under it the list of boats or one boat. */
-export const App = ({ client }: { client: PlanClient }): ReactNode => {
-  const route = useRoute();
+export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver }): ReactNode => {
+  const mayLeave = useCallback(() => mayLeaveBoat(saver.state()), [saver]);
+  const route = useRoute(mayLeave);
   const state = useSyncExternalStore(client.subscribe, client.state);
-  const { openFile, refusal, shutRefusal } = useOpenedBoat(route, client, state);
+  const { openFile, reload, refusal, shutRefusal } = useOpenedBoat(route, state, { client, saver, mayLeave });
+  useSaving(saver, state.answer);
   const edit: MakeEdits = useCallback(
     (edits, title) => client.change({ kind: 'edit', edits, ...(title === undefined ? {} : { title }) }),
     [client],
@@ -89,7 +95,12 @@ export const App = ({ client }: { client: PlanClient }): ReactNode => {
         tools={answer === undefined ? null : <UndoButtons edits={answer.edits} onStep={step} />}
         onFile={openFile}
       />
-      {answer === undefined ? null : <EditLine state={state} onStep={step} />}
+      {answer === undefined ? null : (
+        <section className="edit-row" aria-label="Last step, and file">
+          <EditLine state={state} onStep={step} />
+          <SaveLine key={answer.opened} saver={saver} answer={answer} onReload={reload} />
+        </section>
+      )}
       {refusal === undefined ? null : (
         <RefusalView refusal={refusal} {...(boat === undefined ? {} : { onClose: shutRefusal })} />
       )}

@@ -12,6 +12,8 @@ export interface Row {
   readonly lights: readonly string[];
   /** the card that speaks of it */
   readonly card?: CardChoice;
+  /** what can be changed here */
+  readonly control?: ReactNode;
 }
 
 /** What a block needs to light the drawing and to take it somewhere. */
@@ -39,6 +41,7 @@ const RowView = ({ row, hand }: { row: Row; hand: RowHand }): ReactNode => {
         {words(row.what)}
         {row.fact === undefined ? null : <span className="row-fact"> {words(row.fact)}</span>}
       </button>
+      {row.control}
     </li>
   );
 };

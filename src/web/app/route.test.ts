@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { hashOf, type Route, routeOf, stepIds } from './route.ts';
+import { hashOf, isSameBoat, type Route, routeOf, stepIds } from './route.ts';
 
 test('an address names a boat and a step of the job', () => {
   expect(routeOf('#/boat/gannet')).toEqual({ page: 'boat', id: 'gannet', step: 'lines' });
@@ -8,7 +8,17 @@ test('an address names a boat and a step of the job', () => {
 });
 
 test('an address that is not understood leads to the list of boats', () => {
-  for (const hash of ['', '#', '#/', '#/boat', '#/boat/../../etc', '#/boat/%2e%2e', '#/else/gannet']) {
+  for (const hash of [
+    '',
+    '#',
+    '#/',
+    '#/boat',
+    '#/boat/../../etc',
+    '#/boat/%2e%2e',
+    '#/boat/a%2fb',
+    '#/boat/%E0%A4%A',
+    '#/else/gannet',
+  ]) {
     expect(routeOf(hash)).toEqual({ page: 'boats' });
   }
 });
@@ -19,7 +29,7 @@ test('every place in the app can be bookmarked', () => {
     fc.constant<Route>({ page: 'boats' }),
     step.map((one): Route => ({ page: 'file', step: one })),
     fc
-      .tuple(fc.stringMatching(/^[a-z][a-z0-9-]{0,20}$/), step)
+      .tuple(fc.constantFrom('gannet', 'my boat', 'tern.v2', 'Möwe', '50 %'), step)
       .map(([id, one]): Route => ({ page: 'boat', id, step: one })),
   );
   fc.assert(
@@ -28,4 +38,11 @@ test('every place in the app can be bookmarked', () => {
     }),
     { seed: 2, numRuns: 100 },
   );
+});
+
+test('another step of the same boat is no other boat', () => {
+  expect(isSameBoat(routeOf('#/boat/gannet'), routeOf('#/boat/gannet/needs'))).toBe(true);
+  expect(isSameBoat(routeOf('#/file'), routeOf('#/file/kit'))).toBe(true);
+  expect(isSameBoat(routeOf('#/boat/gannet'), routeOf('#/boat/wreck'))).toBe(false);
+  expect(isSameBoat(routeOf('#/file'), routeOf('#/'))).toBe(false);
 });

@@ -12,7 +12,18 @@ const firstStep: StepId = 'lines';
 
 const stepOf = (text: string | undefined): StepId => stepIds.find((step) => step === text) ?? firstStep;
 
-const plainId = /^[A-Za-z0-9][A-Za-z0-9._-]*$/;
+/** No step up in the folder, and nothing hidden. */
+const plainId = /^[^./\\][^/\\]*$/;
+
+/** The id as it stands in an address; undefined where it is badly written. */
+const idOf = (written: string | undefined): string | undefined => {
+  try {
+    const id = decodeURIComponent(written ?? '');
+    return plainId.test(id) ? id : undefined;
+  } catch {
+    return undefined;
+  }
+};
 
 /**
  * Reads the part of the address after `#`. Anything not understood is the list of boats.
@@ -22,8 +33,9 @@ const plainId = /^[A-Za-z0-9][A-Za-z0-9._-]*$/;
 export const routeOf = (hash: string): Route => {
   const [page, ...rest] = hash.replace(/^#\/?/, '').split('/');
   if (page === 'file') return { page, step: stepOf(rest[0]) };
-  const [id, step] = rest;
-  if (page === 'boat' && id !== undefined && plainId.test(id)) return { page, id, step: stepOf(step) };
+  const [written, step] = rest;
+  const id = idOf(written);
+  if (page === 'boat' && id !== undefined) return { page, id, step: stepOf(step) };
   return { page: 'boats' };
 };
 
@@ -33,8 +45,12 @@ export const hashOf = (route: Route): string => {
     case 'boats':
       return '#/';
     case 'boat':
-      return `#/boat/${route.id}${route.step === firstStep ? '' : `/${route.step}`}`;
+      return `#/boat/${encodeURIComponent(route.id)}${route.step === firstStep ? '' : `/${route.step}`}`;
     case 'file':
       return `#/file${route.step === firstStep ? '' : `/${route.step}`}`;
   }
 };
+
+/** Whether two routes show the same boat, at whatever step. */
+export const isSameBoat = (a: Route, b: Route): boolean =>
+  a.page === b.page && (a.page !== 'boat' || b.page !== 'boat' || a.id === b.id);

@@ -11,6 +11,7 @@ import { BackboneBlock } from './backbone-block.tsx';
 import { LitRows, type Row, type RowHand } from './lit-rows.tsx';
 import { needsGroups } from './needs-rows.ts';
 import type { StepId } from './route.ts';
+import { TapeField } from './tape-field.tsx';
 
 interface BlockProps {
   readonly boat: Boat;
@@ -18,22 +19,32 @@ interface BlockProps {
   readonly hand: RowHand;
 }
 
+const howWords = { guessed: 'about ', taped: '', papers: 'by papers ' } as const;
+
+const lengthWords = ({ length }: Way): string =>
+  `${howWords[length.how]}${printLength({ valueM: length.valueM, as: 'metres' })}`;
+
 const BoatBlock = ({ boat, hand }: BlockProps): ReactNode => {
   const names = new Map(boat.places.map((place) => [place.id, place.name]));
+  const nameOf = (way: Way): string => way.ends.map((end) => names.get(end) ?? end).join(' to ');
   const rowOf = (way: Way, fact: string): Row => ({
     key: way.id,
-    what: way.ends.map((end) => names.get(end) ?? end).join(' to '),
+    what: nameOf(way),
     fact,
     lights: [way.id, ...way.ends],
   });
+  const lengthRowOf = (way: Way): Row => ({
+    ...rowOf(way, lengthWords(way)),
+    control: <TapeField way={way} name={nameOf(way)} />,
+  });
   const guessed = boat.ways.filter((way) => way.length.how === 'guessed');
+  const known = boat.ways.filter((way) => way.length.how !== 'guessed');
   const assumed = boat.ways.filter((way) => way.known === 'assumed');
-  const about = (way: Way): string => `about ${printLength({ valueM: way.length.valueM, as: 'metres' })}`;
   return (
     <>
       <LitRows
         heading="Lengths to tape"
-        rows={guessed.map((way) => rowOf(way, about(way)))}
+        rows={guessed.map(lengthRowOf)}
         empty="Every length was taped or comes from papers."
         hand={hand}
       />
@@ -43,6 +54,10 @@ const BoatBlock = ({ boat, hand }: BlockProps): ReactNode => {
         empty="Every way was seen or had a line pulled through."
         hand={hand}
       />
+      <details className="block known-lengths">
+        <summary>Lengths that are known ({known.length})</summary>
+        <LitRows heading="Taped, or from papers" rows={known.map(lengthRowOf)} empty="None yet." hand={hand} />
+      </details>
     </>
   );
 };

@@ -1,6 +1,7 @@
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useEffect, useRef, useState } from 'react';
 import type { PlanClient } from '../workers/plan-client.ts';
 import type { PlanState, Refusal } from '../workers/protocol.ts';
+import type { BoatSaver } from './boat-saver.ts';
 import { fetchBoatText } from './fetch-boats.ts';
 import { hashOf, type Route } from './route.ts';
 import { useFileDrop } from './use-file-drop.ts';
@@ -10,66 +11,91 @@ const fileGone: Refusal = {
   whatToDo: 'Open it again, or drop it on the page.',
 };
 
-/** Loads the boat that the address names and has it planned; gives what kept it from loading. */
-const useBoatOfRoute = (route: Route, client: PlanClient): readonly [Refusal | undefined, () => void] => {
+interface Hands {
+  readonly client: PlanClient;
+  readonly saver: BoatSaver;
+}
+
+/** Loads the boat that the address names and has it planned; gives what kept it from loading, and a way to load it anew. */
+const useBoatOfRoute = (route: Route, { client, saver }: Hands) => {
   const [refusal, setRefusal] = useState<Refusal>();
+  const [turn, setTurn] = useState(0);
   const { page } = route;
   const id = route.page === 'boat' ? route.id : undefined;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another turn loads the same boat anew
   useEffect(() => {
     setRefusal(undefined);
     if (page === 'file') {
       if (client.state().answer === undefined) setRefusal(fileGone);
       return;
     }
+    saver.close();
     client.close();
     if (id === undefined) return;
     let isGone = false;
-    void fetchBoatText(id).then((found) => {
+    void fetchBoatText('boats', id).then((found) => {
       if (isGone) return;
-      if ('text' in found) client.plan(found.text);
-      else setRefusal(found.refusal);
+      if ('refusal' in found) {
+        setRefusal(found.refusal);
+        return;
+      }
+      const { text, tag } = found;
+      client.plan(text);
+      saver.open({ opened: client.state().revision, text, file: { id, tag } });
     });
     return () => {
       isGone = true;
     };
-  }, [page, id, client]);
+  }, [page, id, turn, client, saver]);
   const shut = useCallback(() => setRefusal(undefined), []);
-  return [refusal, shut];
+  const reload = useCallback(() => setTurn((old) => old + 1), []);
+  return { refusal, shut, reload };
 };
 
 export interface OpenedBoat {
   readonly openFile: (file: File) => void;
+  /** loads the boat of the address anew, as its file is now */
+  readonly reload: () => void;
   /** why a boat or a file could not be opened, until it is shut */
   readonly refusal: Refusal | undefined;
   readonly shutRefusal: () => void;
 }
 
 /** Opens boats: the one the address names, and files picked or dropped on the page. */
-export const useOpenedBoat = (route: Route, client: PlanClient, state: PlanState): OpenedBoat => {
-  const [ownRefusal, shutOwn] = useBoatOfRoute(route, client);
+export const useOpenedBoat = (
+  route: Route,
+  state: PlanState,
+  { client, saver, mayLeave }: Hands & { readonly mayLeave: () => boolean },
+): OpenedBoat => {
+  const ofRoute = useBoatOfRoute(route, { client, saver });
   const [shutRevision, setShutRevision] = useState(0);
-  const [fileRevision, setFileRevision] = useState(0);
+  const picked = useRef({ opened: 0, text: '' });
+  const { shut } = ofRoute;
   const openFile = useCallback(
     (file: File) => {
-      shutOwn();
+      if (!mayLeave()) return;
+      shut();
       void file.text().then((text) => {
         client.plan(text);
-        setFileRevision(client.state().revision);
+        picked.current = { opened: client.state().revision, text };
       });
     },
-    [client, shutOwn],
+    [client, mayLeave, shut],
   );
   useFileDrop(openFile);
-  const answered = state.answer?.revision;
-  // The address moves only once the file is a boat, so that a refused file leaves one where one was.
+  const opened = state.answer?.opened;
+  // Only once the file is a boat do address and saver move on, so that a refused file leaves one where one was.
   useEffect(() => {
-    if (answered === fileRevision) window.location.hash = hashOf({ page: 'file', step: 'lines' });
-  }, [answered, fileRevision]);
+    if (opened !== picked.current.opened) return;
+    saver.open(picked.current);
+    window.location.hash = hashOf({ page: 'file', step: 'lines' });
+  }, [opened, saver]);
   return {
     openFile,
-    refusal: ownRefusal ?? (shutRevision === state.revision ? undefined : state.refusal),
+    reload: ofRoute.reload,
+    refusal: ofRoute.refusal ?? (shutRevision === state.revision ? undefined : state.refusal),
     shutRefusal: () => {
-      shutOwn();
+      shut();
       setShutRevision(state.revision);
     },
   };

@@ -1,13 +1,23 @@
-import { useMemo, useSyncExternalStore } from 'react';
-import { type Route, routeOf } from './route.ts';
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { isSameBoat, type Route, routeOf } from './route.ts';
 
-const subscribe = (listener: () => void): (() => void) => {
-  window.addEventListener('hashchange', listener);
-  return () => window.removeEventListener('hashchange', listener);
-};
-
-/** Where in the app one is; changes with the address. */
-export const useRoute = (): Route => {
-  const hash = useSyncExternalStore(subscribe, () => window.location.hash);
+/**
+ * Where in the app one is; changes with the address. Before the boat is left `mayLeave` is asked; where it says no, the
+ * address goes back to what it was.
+ */
+export const useRoute = (mayLeave: () => boolean): Route => {
+  const [hash, setHash] = useState(() => window.location.hash);
+  const shown = useRef(hash);
+  useEffect(() => {
+    const move = (): void => {
+      const next = window.location.hash;
+      if (isSameBoat(routeOf(next), routeOf(shown.current)) || mayLeave()) {
+        shown.current = next;
+        setHash(next);
+      } else window.history.replaceState(null, '', shown.current === '' ? '#/' : shown.current);
+    };
+    window.addEventListener('hashchange', move);
+    return () => window.removeEventListener('hashchange', move);
+  }, [mayLeave]);
   return useMemo(() => routeOf(hash), [hash]);
 };

@@ -1,0 +1,171 @@
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { request as httpRequest } from 'node:http';
+import { join } from 'node:path';
+import { expect, onTestFinished, test } from 'vitest';
+import { aBoat } from '../core/boat/a-boat.test-helper.ts';
+import { writeBoat } from '../core/boat/write-boat.ts';
+import { boatFolder } from '../node/boat-folder.ts';
+import { tempFolder } from '../node/files/temp-folder.test-helper.ts';
+import { serve } from './serve.ts';
+
+const named = (name: string): string => writeBoat(aBoat().with({ name }).boat);
+
+/** A server on a folder with one boat, Tern, and an app of one page. */
+const server = async () => {
+  const [appFolder, folder] = [tempFolder(), tempFolder()];
+  writeFileSync(join(appFolder, 'index.html'), '<p>app</p>');
+  const path = join(folder, 'tern.boat.json');
+  writeFileSync(path, named('Tern'));
+  const { port, close } = await serve({
+    appFolder,
+    folders: { boats: boatFolder(folder), demos: boatFolder(join(import.meta.dirname, '../../examples')) },
+    port: 0,
+  });
+  onTestFinished(close);
+  const address = `http://127.0.0.1:${port}`;
+  const read = async (id = 'tern') => {
+    const response = await fetch(`${address}/api/boats/${id}`);
+    return { status: response.status, text: await response.text(), tag: response.headers.get('etag') ?? '' };
+  };
+  /** writes as the app does, but for what `headers` says otherwise */
+  const write = async (method: string, at: string, { body = '', headers = {} }: Wish = {}) => {
+    const own = { origin: address, 'content-type': 'application/json' };
+    const response = await fetch(`${address}${at}`, { method, body, headers: { ...own, ...headers } });
+    return { status: response.status, tag: response.headers.get('etag') ?? '', json: await response.json() };
+  };
+  return { address, folder, path, read, write };
+};
+
+interface Wish {
+  readonly body?: string;
+  readonly headers?: Record<string, string>;
+}
+
+const held = (path: string): string => readFileSync(path, 'utf8');
+
+test('a boat is saved over what was read, and the one before it is kept', async () => {
+  const { folder, path, read, write } = await server();
+  const { tag } = await read();
+  const saved = await write('PUT', '/api/boats/tern', { body: named('Skua'), headers: { 'if-match': tag } });
+  expect(saved.status).toBe(200);
+  expect(held(path)).toBe(named('Skua'));
+  expect((await read()).tag).toBe(saved.tag);
+  const [backup = ''] = readdirSync(join(folder, 'tern.backups'));
+  expect(held(join(folder, 'tern.backups', backup))).toBe(named('Tern'));
+});
+
+test('a file that was changed meanwhile is not saved over', async () => {
+  const { path, read, write } = await server();
+  const { tag } = await read();
+  writeFileSync(path, named('Tern, by hand'));
+  const saved = await write('PUT', '/api/boats/tern', { body: named('Skua'), headers: { 'if-match': tag } });
+  expect(saved).toMatchObject({ status: 412, json: { says: expect.stringContaining('changed by something else') } });
+  expect(held(path)).toBe(named('Tern, by hand'));
+});
+
+test('what is no boat is refused with its sentence, and nothing is written', async () => {
+  const { folder, path, read, write } = await server();
+  const headers = { 'if-match': (await read()).tag };
+  const broken = await write('PUT', '/api/boats/tern', { body: '{ "format": "fairlead-boat", ', headers });
+  expect(broken).toMatchObject({ status: 422, json: { says: expect.stringMatching(/\.$/) } });
+  expect((await write('POST', '/api/boats', { body: '{}' })).status).toBe(422);
+  expect(held(path)).toBe(named('Tern'));
+  expect(readdirSync(folder)).toEqual(['tern.boat.json']);
+});
+
+test.each<[string, number, Record<string, string>]>([
+  ['a page elsewhere', 403, { origin: 'http://elsewhere.example' }],
+  ['a page of another port', 403, { origin: 'http://127.0.0.1:1' }],
+  ['a page that says where it is not', 403, { 'sec-fetch-site': 'cross-site' }],
+  ['a form', 415, { 'content-type': 'text/plain' }],
+  ['somebody who read nothing', 428, { 'if-match': '' }],
+  ['somebody who would save over anything', 428, { 'if-match': '*' }],
+])('%s writes nothing', async (_, status, headers) => {
+  const { path, read, write } = await server();
+  const body = named('Skua');
+  const saved = await write('PUT', '/api/boats/tern', {
+    body,
+    headers: { 'if-match': (await read()).tag, ...headers },
+  });
+  expect(saved.status).toBe(status);
+  expect(held(path)).toBe(named('Tern'));
+});
+
+test('a request without an origin writes nothing', async () => {
+  const { address, path, read } = await server();
+  const headers = { 'content-type': 'application/json', 'if-match': (await read()).tag };
+  const status = await new Promise((done) => {
+    const { hostname, port } = new URL(address);
+    const sent = httpRequest({ hostname, port, method: 'PUT', path: '/api/boats/tern', headers }, (response) =>
+      done(response.statusCode),
+    );
+    sent.end(named('Skua'));
+  });
+  expect(status).toBe(403);
+  expect(held(path)).toBe(named('Tern'));
+});
+
+test('more than 16 MB is refused, whether the length is told or not', async () => {
+  const { address, path, read } = await server();
+  const { hostname, port } = new URL(address);
+  const own = { origin: address, 'content-type': 'application/json', 'if-match': (await read()).tag };
+  const statusOf = (headers: Record<string, string>) =>
+    new Promise((done) => {
+      const wish = { hostname, port, method: 'PUT', path: '/api/boats/tern', headers: { ...own, ...headers } };
+      const sent = httpRequest(wish, (response) => done(response.statusCode));
+      sent.on('error', () => undefined);
+      if ('content-length' in headers) sent.flushHeaders();
+      else sent.end(' '.repeat(16_000_001));
+    });
+  expect(await statusOf({ 'content-length': '16000001' })).toBe(413);
+  expect(await statusOf({ 'transfer-encoding': 'chunked' })).toBe(413);
+  expect(held(path)).toBe(named('Tern'));
+});
+
+test('a new boat gets a free name of its own, and no address names a file', async () => {
+  const { folder, write } = await server();
+  expect(await write('POST', '/api/boats', { body: named('Tern') })).toMatchObject({
+    status: 201,
+    json: { id: 'tern-2' },
+  });
+  expect(await write('POST', '/api/boats', { body: named('../Skua') })).toMatchObject({ json: { id: 'skua' } });
+  expect(readdirSync(folder).sort()).toEqual(['skua.boat.json', 'tern-2.boat.json', 'tern.boat.json']);
+  for (const at of ['/api/boats/gull', '/api/boats/..%2Fgull', '/api/boats/%E0%A4%A']) {
+    const headers = { 'if-match': `"${'0'.repeat(64)}"` };
+    expect((await write('PUT', at, { body: named('Gull'), headers })).status).toBeGreaterThanOrEqual(404);
+  }
+  expect(readdirSync(folder)).toHaveLength(3);
+});
+
+test('a boat file with a blank, a dot or a letter of another alphabet in its name is opened by the id on the list', async () => {
+  const { address, folder, read } = await server();
+  const names = ['my boat', 'tern.v2', 'Möwe'];
+  for (const name of names) writeFileSync(join(folder, `${name}.boat.json`), named(name));
+  const list: { id: string; name: string }[] = await (await fetch(`${address}/api/boats`)).json();
+  for (const name of names) {
+    const { id } = list.find((boat) => boat.name === name) ?? { id: '' };
+    expect((await read(encodeURIComponent(id))).text).toBe(named(name));
+  }
+});
+
+test('a folder inside that is none of ours does not keep the others from being listed', async () => {
+  const { address, folder } = await server();
+  mkdirSync(join(folder, 'inside'));
+  writeFileSync(join(folder, 'inside', 'skua.boat.json'), named('Skua'));
+  writeFileSync(join(folder, 'big.boat.json'), ' '.repeat(16_000_001));
+  expect(await (await fetch(`${address}/api/boats`)).json()).toMatchObject([
+    { id: 'big', says: expect.stringContaining('at most 16 MB') },
+    { id: 'skua', name: 'Skua' },
+    { id: 'tern', name: 'Tern' },
+  ]);
+});
+
+test('the demo boats may be read and not written', async () => {
+  const { address, write } = await server();
+  const demos: { id: string }[] = await (await fetch(`${address}/api/demos`)).json();
+  expect(demos.map(({ id }) => id)).toContain('gannet');
+  const gannet = await fetch(`${address}/api/demos/gannet`);
+  const headers = { 'if-match': gannet.headers.get('etag') ?? '' };
+  expect((await write('PUT', '/api/demos/gannet', { body: named('Gannet'), headers })).status).toBe(405);
+  expect((await write('POST', '/api/demos', { body: named('Gannet') })).status).toBe(405);
+});
