@@ -39,3 +39,32 @@ test.each(readdirSync(`${root}examples`))(
     expect(JSON.stringify(browser)).toBe(JSON.stringify(terminal));
   },
 );
+
+test('in the browser an edit taken back gives the plan of before, byte for byte, and the file as it was read', async () => {
+  const worker = readdirSync(`${root}dist/web/assets`).find((asset) => asset.startsWith('plan-worker'));
+  const page = await app.newPage({ window: 'laptop', light: 'day' });
+  await page.goto(app.address);
+  const boatText = readFileSync(`${root}examples/gannet/gannet.boat.json`, 'utf8');
+  const [before, edited, after] = await page.evaluate(
+    ({ address, text }) =>
+      new Promise<{ plan: string; file: string }[]>((done, fail) => {
+        const planner = new Worker(address, { type: 'module' });
+        const goes = { edit: 'set-fate', params: { unit: 'gnss', fate: 'goes' } };
+        const changes = [{ kind: 'edit', edits: [goes] }, { kind: 'undo' }];
+        const answers: { plan: string; file: string }[] = [];
+        planner.onmessage = ({ data }) => {
+          if (['refused', 'edit-refused', 'fault'].includes(data.kind)) fail(new Error(JSON.stringify(data)));
+          if (data.kind !== 'answer' || data.settled !== true) return;
+          answers.push({ plan: JSON.stringify(data.plan), file: data.boatText });
+          const change = changes.shift();
+          if (change === undefined) done(answers);
+          else planner.postMessage({ kind: 'change', revision: answers.length + 1, opened: 1, change });
+        };
+        planner.postMessage({ kind: 'plan', revision: 1, boatText: text });
+      }),
+    { address: `/assets/${worker}`, text: boatText },
+  );
+  expect(edited?.plan).not.toBe(before?.plan);
+  expect(after).toEqual(before);
+  expect(after?.file).toBe(boatText);
+});
