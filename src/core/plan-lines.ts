@@ -1,8 +1,9 @@
 import { busLines } from './backbone/bus-lines.ts';
 import type { BoatIndex } from './boat/boat-index.ts';
 import { byCodeUnit } from './boat/ids.ts';
+import { lineWires } from './joins/line-wires.ts';
 import type { PlannedBus } from './plan-buses.ts';
-import type { JoinEntry, PlanDraft, StandingJoin } from './plan-shape.ts';
+import type { JoinEntry, LineEntry, PlanDraft, StandingJoin } from './plan-shape.ts';
 import { feedLines } from './ways/feed-lines.ts';
 import { joinLines } from './ways/join-lines.ts';
 import { makeRouter } from './ways/routes.ts';
@@ -26,10 +27,18 @@ export const planLines = ({
   const ofFeeds = feedLines({ index, router });
   const parts = [...ofBuses, ofJoins, ofFeeds];
   const busOf = new Map(ofBuses.map((part) => [part.bus, part.lines.map((line) => line.id)]));
+  const withWires = (line: LineEntry): LineEntry => {
+    const on = joins.filter(({ id }) => ofJoins.linesOf.get(id)?.includes(line.id) === true);
+    const wires = lineWires(index, on, [line.from, line.to]);
+    return wires.length === 0 ? line : { ...line, wires };
+  };
   const linesOf = (join: StandingJoin): readonly string[] =>
     (join.bus === undefined ? ofJoins.linesOf.get(join.id) : busOf.get(join.bus)) ?? [];
   return {
-    lines: parts.flatMap((part) => part.lines).sort((a, b) => byCodeUnit(a.id, b.id)),
+    lines: parts
+      .flatMap((part) => part.lines)
+      .map(withWires)
+      .sort((a, b) => byCodeUnit(a.id, b.id)),
     gaps: parts
       .flatMap((part) => part.gaps.map((gap) => ({ ...gap, serves: [...gap.serves] })))
       .sort((a, b) => byCodeUnit(a.kind, b.kind) || byCodeUnit(a.from, b.from) || byCodeUnit(a.to, b.to)),

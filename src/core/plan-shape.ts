@@ -164,6 +164,23 @@ export const busEntrySchema = z.strictObject({
 });
 export type BusEntry = z.infer<typeof busEntrySchema>;
 
+const wireEndSchema = z.strictObject({
+  /** `kit.plug` */
+  end: id,
+  port: id,
+  role: z.enum(['A', 'B', 'signal', 'common']),
+  /** as the maker marks the wire; absent where the sheet does not say */
+  label: z.exactOptional(z.string()),
+  colour: z.exactOptional(z.string()),
+});
+
+/** One wire of a talker and where it goes; without `to` it is left open and insulated. */
+export const wireEntrySchema = z.strictObject({
+  from: wireEndSchema,
+  to: z.exactOptional(wireEndSchema),
+});
+export type WireEntry = z.infer<typeof wireEntrySchema>;
+
 export const lineEntrySchema = z.strictObject({
   id,
   label: z.exactOptional(z.string()),
@@ -177,6 +194,8 @@ export const lineEntrySchema = z.strictObject({
   longestM: metres,
   /** true where a way on the route or a tail is only guessed */
   guessed: z.boolean(),
+  /** how the wires of a 0183 pair or a maker's own wire are joined */
+  wires: z.exactOptional(z.array(wireEntrySchema)),
   /** the cables aboard that make this line, from its first end to its second */
   kept: z.exactOptional(z.array(id)),
 });

@@ -2,6 +2,7 @@ import type { Cable, Kit } from '../../core/boat/boat-schema.ts';
 import type { Plug, Sheet } from '../../core/boat/sheet.ts';
 import type { LineEntry, Plan } from '../../core/plan-shape.ts';
 import { endWords } from '../lists/end-words.ts';
+import { wiresWords } from '../lists/wire-words.ts';
 import { codeOf } from '../sheet/line-code.ts';
 import type { CardBoat } from './card-boat.ts';
 import { connectorWords } from './connector-words.ts';
@@ -40,9 +41,10 @@ const plannedLine = (index: CardBoat, line: LineEntry, plug: string): PlugLine =
   const isFrom = isAt(line.from, plug);
   const places = isFrom ? line.places : [...line.places].reverse();
   const far = isFrom ? line.to : line.from;
+  const wires = wiresWords(index, line);
   const route = places.map((place) => placeName(index, place)).join(' > ');
   return {
-    says: `${lineWords(line)}, to ${farWords(index, far, places)}`,
+    says: `${lineWords(line)}, to ${farWords(index, far, places)}${wires === '' ? '' : `. Wires ${wires}.`}`,
     ...(places.length > 1 ? { route } : {}),
     lights: [line.id],
   };

@@ -5,6 +5,7 @@ import type { LineEntry, Plan } from '../../core/plan-shape.ts';
 import { byCodeUnit } from '../../core/units/by-code-unit.ts';
 import { csvText } from './csv.ts';
 import { endWords } from './end-words.ts';
+import { wiresWords } from './wire-words.ts';
 
 const header = [
   'label',
@@ -16,6 +17,7 @@ const header = [
   'longest m',
   'length is',
   'cable',
+  'wires',
   'line id',
 ] as const;
 
@@ -34,6 +36,7 @@ const lineRow = (index: BoatIndex, line: LineEntry): string[] => [
   metres(line.longestM),
   line.guessed ? 'partly guessed' : 'known',
   line.kept === undefined ? 'new' : `aboard: ${line.kept.join(' + ')}`,
+  wiresWords(index, line),
   line.id,
 ];
 
@@ -63,6 +66,7 @@ const cableRow = (index: BoatIndex, cable: Cable): string[] => {
     metres(longestMm / 1000),
     cable.length.how === 'guessed' ? 'partly guessed' : 'known',
     `${cable.fate === 'goes' ? 'leaves' : 'stays'}: ${cable.id}`,
+    '',
     '',
   ];
 };
