@@ -66,7 +66,7 @@ const FirstBoat = ({ demos, onCopy }: { demos: readonly BoatOnList[] | undefined
 
 /** The boats of the folder that was opened; the first thing one sees. */
 export const BoatsPage = ({ onFile }: { onFile: (file: File) => void }): ReactNode => {
-  const [refusal, setRefusal] = useState<Refusal>();
+  const [refusal, setRefusal] = useState<Refusal | undefined>(undefined);
   const boats = useShelf('boats', true, setRefusal);
   const isEmpty = boats?.length === 0;
   const demos = useShelf('demos', isEmpty, setRefusal);

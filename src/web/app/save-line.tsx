@@ -38,7 +38,7 @@ export const SaveLine = ({
   onReload: () => void;
 }): ReactNode => {
   const state = useSyncExternalStore(saver.subscribe, saver.state);
-  const [refusal, setRefusal] = useState<Refusal>();
+  const [refusal, setRefusal] = useState<Refusal | undefined>(undefined);
   const addToFolder = async (): Promise<void> => {
     const added = await addBoat(answer.boatText);
     if ('refusal' in added) {

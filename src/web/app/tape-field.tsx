@@ -1,4 +1,4 @@
-import { type FormEvent, type ReactNode, useId, useState } from 'react';
+import { type ReactNode, type SubmitEvent, useId, useState } from 'react';
 import type { Way } from '../../core/boat/boat-schema.ts';
 import { parseLength } from '../../core/units/parse-length.ts';
 import { useEdit } from './edit-context.ts';
@@ -19,7 +19,7 @@ export const TapeField = ({ way, name }: { way: Way; name: string }): ReactNode 
   const edit = useEdit();
   const [isWrong, setIsWrong] = useState(false);
   const help = useId();
-  const put = (event: FormEvent<HTMLFormElement>): void => {
+  const put = (event: SubmitEvent<HTMLFormElement>): void => {
     event.preventDefault();
     const form = event.currentTarget;
     const valueM = parseLength(String(new FormData(form).get('length') ?? ''));

@@ -18,7 +18,7 @@ interface Hands {
 
 /** Loads the boat that the address names and has it planned; gives what kept it from loading, and a way to load it anew. */
 const useBoatOfRoute = (route: Route, { client, saver }: Hands) => {
-  const [refusal, setRefusal] = useState<Refusal>();
+  const [refusal, setRefusal] = useState<Refusal | undefined>(undefined);
   const [turn, setTurn] = useState(0);
   const { page } = route;
   const id = route.page === 'boat' ? route.id : undefined;

@@ -24,7 +24,7 @@ const paperSize: SheetSize = { widthMm: 277, heightMm: 174 };
 
 /** Size of the sheet in millimetres of the screen; undefined until its window is laid out. */
 export const useSheetSize = (frame: RefObject<HTMLElement | null>): SheetSize | undefined => {
-  const [size, setSize] = useState<SheetSize>();
+  const [size, setSize] = useState<SheetSize | undefined>(undefined);
   useLayoutEffect(() => {
     const element = frame.current;
     if (element === null) return;
