@@ -18,15 +18,37 @@ const keptShare = 0.2;
  * least, with status `infeasible`; nothing is yielded where no trunk can be laid at all.
  */
 export function* solveLayout(problem: Problem, budget: Budget): Generator<Layout> {
-  const purse: Purse = { left: budget.work };
   const { within, stretched } = grounds(problem);
+  let isAnswered = false;
+  for (const layout of searchTiers({ problem, budget, within, stretched })) {
+    isAnswered = true;
+    yield layout;
+  }
+  if (!isAnswered) yield* leastBroken({ problem, all: [...within, ...stretched], budget });
+}
+
+/**
+ * The cheapest layout whose trunk takes other ways than that of a layout, or is of another grade; its bound and status say
+ * how sure that is. Absent where no other is found that keeps every limit.
+ */
+export const runnerUpLayout = (problem: Problem, layout: Layout, budget: Budget): Layout | undefined =>
+  [...searchTiers({ problem, budget, ...grounds(problem), unlike: layout })].at(-1);
+
+interface TiersAsked extends Tiers {
+  readonly problem: Problem;
+  readonly budget: Budget;
+  readonly unlike?: Layout;
+}
+
+function* searchTiers({ problem, budget, within, stretched, unlike }: TiersAsked): Generator<Layout> {
+  const purse: Purse = { left: budget.work };
   let isAnswered = false;
   let floor = Number.POSITIVE_INFINITY;
   for (const tier of [within, stretched]) {
     if (isAnswered || tier.length === 0) continue;
     const kept = tier === within ? Math.floor(purse.left * keptShare) : 0;
     purse.left -= kept;
-    const search = searchTier({ problem, tier, purse, most: floor });
+    const search = searchTier({ problem, tier, unlike, purse, emptyBelow: floor });
     for (let next = search.next(); ; next = search.next()) {
       if (next.done === true) {
         floor = next.value;
@@ -37,27 +59,29 @@ export function* solveLayout(problem: Problem, budget: Budget): Generator<Layout
     }
     purse.left += kept;
   }
-  if (!isAnswered) yield* leastBroken({ problem, all: [...within, ...stretched], budget });
 }
 
 /** Searches grounds with like limits; returns a cost that no layout on them is under, infinite where there is none. */
 function* searchTier({
   problem,
   tier,
+  unlike,
   purse,
-  most,
+  emptyBelow,
 }: {
   readonly problem: Problem;
   readonly tier: readonly Ground[];
+  readonly unlike: Layout | undefined;
   readonly purse: Purse;
-  /** the bound is never said to be higher */
-  readonly most: number;
+  /** a layout keeping stricter limits may be found from this cost on; infinite where none exists */
+  readonly emptyBelow: number;
 }): Generator<{ found: FoundPlan; bound: number }, number> {
   let said = { cost: Number.POSITIVE_INFINITY, bound: 0 };
   let bound = 0;
-  for (const state of exactSearch({ problem, grounds: tier, purse })) {
-    bound = Math.min(state.bound, most);
+  for (const state of exactSearch({ problem, grounds: tier, unlike, purse })) {
     const cost = state.found?.plan.value.cost ?? Number.POSITIVE_INFINITY;
+    // As long as stricter limits may be kept, nothing that only keeps these is proven.
+    bound = emptyBelow === Number.POSITIVE_INFINITY ? state.bound : Math.min(state.bound, emptyBelow, cost - 1);
     if (state.found === undefined || (cost === said.cost && bound === said.bound)) continue;
     said = { cost, bound };
     yield { found: state.found, bound };
@@ -115,7 +139,12 @@ const mayStretch = ({ feed: { lostMv } }: Problem, { warnMm, failMm }: ProblemGr
   failMm > warnMm || (lostMv !== undefined && lostMv.fail > lostMv.warn);
 
 /** Every grade within its warn limits, cheapest first, and those whose fail limits leave more room within these. */
-const grounds = (problem: Problem): { readonly within: readonly Ground[]; readonly stretched: readonly Ground[] } => {
+interface Tiers {
+  readonly within: readonly Ground[];
+  readonly stretched: readonly Ground[];
+}
+
+const grounds = (problem: Problem): Tiers => {
   const grades = [...problem.grades].sort(
     (one, other) => one.trunkPerM - other.trunkPerM || one.dropPerM - other.dropPerM || byCodeUnit(one.id, other.id),
   );

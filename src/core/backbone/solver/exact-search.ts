@@ -1,4 +1,4 @@
-import type { Problem } from '../problem.ts';
+import type { Layout, Problem } from '../problem.ts';
 import { baseCost } from './base-cost.ts';
 import { bestOnTrunk } from './best-on-trunk.ts';
 import { FeedSieve } from './feed-sieve.ts';
@@ -9,7 +9,8 @@ import { Heap } from './heap.ts';
 import { quickSearch } from './quick-search.ts';
 import type { Purse } from './search-trunks.ts';
 import { sweepTrunks, type TrunkGraph } from './sweep.ts';
-import { servedGroups } from './sweep-field.ts';
+import { type ServedGroup, servedGroups } from './sweep-field.ts';
+import { isTrunkOf, type Trunk, trunkOfWalk } from './trunk.ts';
 
 /** What a search has to say so far: the best layout, and a cost that none on these grounds is under. */
 export interface SearchState {
@@ -33,13 +34,16 @@ const quickWork = 4000;
 export function* exactSearch({
   problem,
   grounds,
+  unlike,
   purse,
 }: {
   readonly problem: Problem;
   readonly grounds: readonly Ground[];
+  /** a layout whose trunk, of the same grade, is left out */
+  readonly unlike?: Layout | undefined;
   readonly purse: Purse;
 }): Generator<SearchState> {
-  const search = new Search({ problem, grounds, purse });
+  const search = new Search({ problem, grounds, unlike, purse });
   const easyLeft = purse.left - easyWork;
   let reportAt = purse.left - reportEvery;
   let isEasy = true;
@@ -51,6 +55,8 @@ export function* exactSearch({
     isEasy = false;
     if (!search.isThrough()) yield* search.help(grounds);
   }
+  // Where the graph of trunks grew too wide there may be nothing to list, yet much to find.
+  if (isEasy && !search.isThrough()) yield* search.help(grounds);
   yield search.state();
 }
 
@@ -63,6 +69,7 @@ const firstPerTrunk = 1000;
 class Search {
   #queues: readonly GroundQueue[];
   readonly #maker: QueueMaker;
+  readonly #unlike: Layout | undefined;
   readonly #purse: Purse;
   /** trunks that took too much work, to be worked on when the others are through */
   readonly #hard = new Heap<QueuedTrunk>((one, other) => one.floor - other.floor);
@@ -73,12 +80,15 @@ class Search {
   constructor({
     problem,
     grounds,
+    unlike,
     purse,
   }: {
     readonly problem: Problem;
     readonly grounds: readonly Ground[];
+    readonly unlike: Layout | undefined;
     readonly purse: Purse;
   }) {
+    this.#unlike = unlike;
     const mayHold = problem.devices.length <= problem.limits.devices;
     this.#maker = new QueueMaker(purse);
     this.#queues = (mayHold ? grounds : []).flatMap((ground) => this.#maker.queueFor(ground, this.#under) ?? []);
@@ -117,7 +127,12 @@ class Search {
     if (this.#lowest >= this.#under) return this.#stepHard();
     const queue = this.#nextQueue();
     const next = queue?.next(this.#purse);
-    return queue !== undefined && next !== undefined && this.#layOn({ queue, ...next });
+    if (queue === undefined || next === undefined || this.#isUnwanted(queue.ground, next.trunk)) return false;
+    return this.#layOn({ queue, ...next });
+  }
+
+  #isUnwanted(ground: Ground, trunk: Trunk): boolean {
+    return this.#unlike !== undefined && isTrunkOf({ ground, trunk, layout: this.#unlike });
   }
 
   /** Works once more on every trunk that took too much, with more work for each. */
@@ -152,6 +167,7 @@ class Search {
     for (const found of quickSearch(grounds, quick)) {
       const { violation, cost } = found.plan.value;
       if (violation > 0 || cost >= this.#under) continue;
+      if (this.#isUnwanted(found.ground, trunkOfWalk(found.ground, found.plan.walk))) continue;
       this.#found = found;
       yield this.state();
     }
@@ -193,10 +209,19 @@ class QueueMaker {
     const groups = servedGroups(ground, leads);
     if (groups === undefined) return undefined;
     const key = sweepKey(ground, leads);
-    if (!this.#graphs.has(key)) this.#graphs.set(key, sweepTrunks({ ground, groups, purse: this.#purse }));
+    if (!this.#graphs.has(key)) this.#graphs.set(key, this.#graphOf(ground, groups));
     const graph = this.#graphs.get(key);
     if (graph === undefined) this.unknown = Math.min(this.unknown, baseCost(ground));
     return new GroundQueue({ ground, graph, leads });
+  }
+
+  /** A sweep may take half of what is left, so that where it grows too wide something else can be tried. */
+  #graphOf(ground: Ground, groups: readonly ServedGroup[]): TrunkGraph | undefined {
+    const own: Purse = { left: Math.ceil(this.#purse.left / 2) };
+    const given = own.left;
+    const graph = sweepTrunks({ ground, groups, purse: own });
+    this.#purse.left -= given - own.left;
+    return graph;
   }
 }
 

@@ -1,3 +1,4 @@
+import type { Layout } from '../problem.ts';
 import type { Ground } from './ground.ts';
 
 /**
@@ -25,6 +26,34 @@ export const pointTrunk = (ground: Ground, home: number): Trunk => ({
 
 /** A name for a trunk that tells it from every other. */
 export const trunkKey = ({ times, home }: Trunk): string => (times.some((n) => n > 0) ? times.join('') : `at ${home}`);
+
+/** The trunk that a walk runs through. */
+export const trunkOfWalk = (
+  ground: Ground,
+  { places, ways }: { readonly places: readonly number[]; readonly ways: readonly number[] },
+): Trunk => {
+  const times = new Uint8Array(ground.ways.length);
+  for (const way of ways) times[way] = (times[way] ?? 0) + 1;
+  return { times, home: places[0] ?? 0 };
+};
+
+/** Whether a layout of the same grade has this trunk. */
+export const isTrunkOf = ({
+  ground,
+  trunk,
+  layout,
+}: {
+  readonly ground: Ground;
+  readonly trunk: Trunk;
+  readonly layout: Layout;
+}): boolean => {
+  if (layout.grade !== ground.grade.id) return false;
+  const places = layout.walk.map(({ place }) => ground.problem.places.findIndex(({ id }) => id === place));
+  const ways = layout.walk.flatMap(({ via }) =>
+    via === undefined ? [] : [ground.ways.findIndex(({ id }) => id === via)],
+  );
+  return trunkKey(trunkOfWalk(ground, { places, ways })) === trunkKey(trunk);
+};
 
 /** The shape of a trunk; `walkable` also asks that its ends, or for a closed one some place, be where it may end. */
 export const trunkShape = (ground: Ground, { times, home }: Trunk): TrunkShape => {
