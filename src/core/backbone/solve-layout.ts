@@ -18,13 +18,12 @@ const keptShare = 0.2;
  * least, with status `infeasible`; nothing is yielded where no trunk can be laid at all.
  */
 export function* solveLayout(problem: Problem, budget: Budget): Generator<Layout> {
-  const { within, stretched } = grounds(problem);
   let isAnswered = false;
-  for (const layout of searchTiers({ problem, budget, within, stretched })) {
+  for (const layout of searchTiers({ problem, budget })) {
     isAnswered = true;
     yield layout;
   }
-  if (!isAnswered) yield* leastBroken({ problem, all: [...within, ...stretched], budget });
+  if (!isAnswered) yield* leastBroken({ problem, budget });
 }
 
 /**
@@ -32,21 +31,24 @@ export function* solveLayout(problem: Problem, budget: Budget): Generator<Layout
  * how sure that is. Absent where no other is found that keeps every limit.
  */
 export const runnerUpLayout = (problem: Problem, layout: Layout, budget: Budget): Layout | undefined =>
-  [...searchTiers({ problem, budget, ...grounds(problem), unlike: layout })].at(-1);
+  [...searchTiers({ problem, budget, unlike: layout })].at(-1);
 
-interface TiersAsked extends Tiers {
+function* searchTiers({
+  problem,
+  budget,
+  unlike,
+}: {
   readonly problem: Problem;
   readonly budget: Budget;
   readonly unlike?: Layout;
-}
-
-function* searchTiers({ problem, budget, within, stretched, unlike }: TiersAsked): Generator<Layout> {
+}): Generator<Layout> {
   const purse: Purse = { left: budget.work };
   let isAnswered = false;
   let floor = Number.POSITIVE_INFINITY;
-  for (const tier of [within, stretched]) {
-    if (isAnswered || tier.length === 0) continue;
-    const kept = tier === within ? Math.floor(purse.left * keptShare) : 0;
+  for (const isStretched of [false, true]) {
+    const tier = isAnswered ? [] : groundsOf(problem, isStretched);
+    if (tier.length === 0) continue;
+    const kept = isStretched ? 0 : Math.floor(purse.left * keptShare);
     purse.left -= kept;
     const search = searchTier({ problem, tier, unlike, purse, emptyBelow: floor });
     for (let next = search.next(); ; next = search.next()) {
@@ -116,15 +118,8 @@ const asLayout = ({
 const brokenWork = 4000;
 
 /** The layout nearest to keeping the limits, though it keeps them not; a tier may find one by luck that does. */
-function* leastBroken({
-  problem,
-  all,
-  budget,
-}: {
-  readonly problem: Problem;
-  readonly all: readonly Ground[];
-  readonly budget: Budget;
-}): Generator<Layout> {
+function* leastBroken({ problem, budget }: { readonly problem: Problem; readonly budget: Budget }): Generator<Layout> {
+  const all = [...groundsOf(problem, false), ...groundsOf(problem, true)];
   const purse: Purse = { left: Math.min(brokenWork, budget.work) };
   let last: FoundPlan | undefined;
   for (const found of quickSearch(all, purse)) last = found;
@@ -138,22 +133,14 @@ function* leastBroken({
 const mayStretch = ({ feed: { lostMv } }: Problem, { warnMm, failMm }: ProblemGrade): boolean =>
   failMm > warnMm || (lostMv !== undefined && lostMv.fail > lostMv.warn);
 
-/** Every grade within its warn limits, cheapest first, and those whose fail limits leave more room within these. */
-interface Tiers {
-  readonly within: readonly Ground[];
-  readonly stretched: readonly Ground[];
-}
-
-const grounds = (problem: Problem): Tiers => {
-  const grades = [...problem.grades].sort(
-    (one, other) => one.trunkPerM - other.trunkPerM || one.dropPerM - other.dropPerM || byCodeUnit(one.id, other.id),
-  );
-  const ground = (grade: ProblemGrade, stretched: boolean): Ground => layGround({ problem, grade, stretched });
-  return {
-    within: grades.map((grade) => ground(grade, false)),
-    stretched: grades.filter((grade) => mayStretch(problem, grade)).map((grade) => ground(grade, true)),
-  };
-};
+/** Every grade within its warn limits, cheapest first; or those whose fail limits leave more room, within these. */
+const groundsOf = (problem: Problem, isStretched: boolean): readonly Ground[] =>
+  [...problem.grades]
+    .sort(
+      (one, other) => one.trunkPerM - other.trunkPerM || one.dropPerM - other.dropPerM || byCodeUnit(one.id, other.id),
+    )
+    .filter((grade) => !isStretched || mayStretch(problem, grade))
+    .map((grade) => layGround({ problem, grade, stretched: isStretched }));
 
 /** Work for a layout while a person waits for a plan. */
 const hurriedWork = 20_000;

@@ -142,9 +142,11 @@ const usefulWays = ({
   readonly problem: Problem;
   readonly ways: readonly GroundWay[];
 }): readonly GroundWay[] => {
+  const waysAt = new Map<number, number>();
+  for (const place of ways.flatMap(({ a, b }) => [a, b])) waysAt.set(place, (waysAt.get(place) ?? 0) + 1);
   const isBlind = (place: number, before: number): boolean => {
     const own = problem.places[place];
-    if (own === undefined || own.tees || ways.filter(({ a, b }) => a === place || b === place).length > 1) return false;
+    if (own === undefined || own.tees || (waysAt.get(place) ?? 0) > 1) return false;
     return !own.end || problem.places[before]?.end === true;
   };
   const useful = ways.filter(({ a, b, least }) => least > 0 || (!isBlind(a, b) && !isBlind(b, a)));

@@ -61,11 +61,11 @@ export const sweepLayers = (ground: Ground, groups: readonly ServedGroup[]): rea
   }
   const isOn = (place: number, at: number): boolean => (comes[place] ?? never) <= at && (goes[place] ?? -1) > at;
   const frontierAfter = (at: number): number[] => [...comes.keys()].filter((place) => isOn(place, at));
+  // A group is open from when its first place comes until its last goes.
+  const opens = groups.map(({ places }) => Math.min(...places.map((place) => comes[place] ?? never)));
+  const shuts = groups.map(({ places }) => Math.max(...places.map((place) => goes[place] ?? -1)));
   const openAfter = (at: number): number[] =>
-    [...groups.keys()].filter((group) => {
-      const places = (groups[group]?.places ?? []).filter((place) => (comes[place] ?? never) < never);
-      return places.some((place) => (comes[place] ?? never) <= at) && places.some((place) => (goes[place] ?? -1) > at);
-    });
+    [...groups.keys()].filter((group) => (opens[group] ?? never) <= at && (shuts[group] ?? -1) > at);
   return order.map((way, at) => {
     const [a, b] = endsOf(ground, way);
     const before = frontierAfter(at - 1);
@@ -87,12 +87,7 @@ export const sweepLayers = (ground: Ground, groups: readonly ServedGroup[]): rea
       forgotten: [a, b].filter((place) => goes[place] === at),
       openBefore: openAfter(at - 1),
       openAfter: openAfter(at),
-      open: [...groups.keys()].filter(
-        (group) =>
-          openAfter(at - 1).includes(group) ||
-          openAfter(at).includes(group) ||
-          [a, b].some((place) => comes[place] === at && groups[group]?.places.includes(place)),
-      ),
+      open: [...groups.keys()].filter((group) => (opens[group] ?? never) <= at && (shuts[group] ?? -1) >= at),
       rankToCome,
       mayClose:
         order.slice(at + 1).every((later) => ground.ways[later]?.least === 0) &&

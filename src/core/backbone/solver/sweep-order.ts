@@ -10,13 +10,18 @@ const widestFrontier = 40;
 export const sweepOrder = (ways: readonly GroundWay[]): readonly number[] => {
   let best: { order: readonly number[]; work: number } | undefined;
   for (const start of ways.keys()) {
-    const found = orderFrom(ways, start);
-    if (best === undefined || found.work < best.work) best = found;
+    const found = orderFrom(ways, start, best?.work ?? Number.POSITIVE_INFINITY);
+    if (found !== undefined) best = found;
   }
   return best?.order ?? [];
 };
 
-const orderFrom = (ways: readonly GroundWay[], start: number): { order: readonly number[]; work: number } => {
+/** The order from a start; nothing when it makes no less work than `most`. */
+const orderFrom = (
+  ways: readonly GroundWay[],
+  start: number,
+  most: number,
+): { order: readonly number[]; work: number } | undefined => {
   const left = new Set(ways.keys());
   const waysLeft = new Map<number, number>();
   for (const { a, b } of ways) {
@@ -39,6 +44,7 @@ const orderFrom = (ways: readonly GroundWay[], start: number): { order: readonly
       if (more === 0) frontier.delete(place);
     }
     work += 4 ** Math.min(frontier.size, widestFrontier);
+    if (work >= most) return undefined;
   }
   return { order, work };
 };
