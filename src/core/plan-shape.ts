@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { gradeSchema, joinKinds, lineKindSchema } from './boat/boat-schema.ts';
+import { gradeSchema, joinKinds, lineKindSchema, orderSchema } from './boat/boat-schema.ts';
 import { readingSchema, referenceSchema } from './boat/sheet.ts';
 
 /**
@@ -180,6 +180,8 @@ export const wireEntrySchema = z.strictObject({
   to: z.exactOptional(wireEndSchema),
 });
 export type WireEntry = z.infer<typeof wireEntrySchema>;
+/** One cable a line is made of: ready-made as sold, or made up aboard; its item of the shopping list, absent where none is bought. */
+const linePieceSchema = z.strictObject({ lengthM: metres, made: z.boolean(), item: z.exactOptional(id) });
 
 export const lineEntrySchema = z.strictObject({
   id,
@@ -198,6 +200,8 @@ export const lineEntrySchema = z.strictObject({
   wires: z.exactOptional(z.array(wireEntrySchema)),
   /** the cables aboard that make this line, from its first end to its second */
   kept: z.exactOptional(z.array(id)),
+  /** what it is made of, longest piece first; absent where it lies aboard already or comes with a unit */
+  pieces: z.exactOptional(z.array(linePieceSchema)),
 });
 export type LineEntry = z.infer<typeof lineEntrySchema>;
 
@@ -208,6 +212,61 @@ export const gapEntrySchema = z.strictObject({
   to: z.string(),
   serves: z.array(id),
 });
+
+export const shoppingKinds = [
+  'unit',
+  'trunk',
+  'drop',
+  'bus-part',
+  'cable',
+  'plug',
+  'adapter',
+  'power',
+  'passage',
+  'fixing',
+  'label',
+  'spare',
+] as const;
+const money = z.int().meta({ unit: 'hundredths of the currency' });
+
+/**
+ * One thing to buy. `each` is the price of one, or of a metre where it is sold by the metre; absent where none is known.
+ * `for`: the lines, units, buses and ways it is for; `why` says it in words. An item is sure, or says what could change it.
+ */
+export const shoppingEntrySchema = z.strictObject({
+  id,
+  item: z.string(),
+  kind: z.enum(shoppingKinds),
+  count: z.number(),
+  by: z.enum(['piece', 'metre']),
+  each: z.exactOptional(money),
+  for: z.array(id),
+  why: z.string(),
+  sure: z.boolean(),
+  couldChangeIf: z.exactOptional(z.string()),
+  /** where it stands, as the boat file says */
+  order: z.exactOptional(orderSchema),
+});
+export type ShoppingEntry = z.infer<typeof shoppingEntrySchema>;
+
+/**
+ * A length to tape (`tape`), or a way to prove before cable is bought for it (`prove`). `about` is the way or the unit whose
+ * tail it is. `atStake`: what the order costs more with the answer that costs more, in hundredths of the currency.
+ */
+export const tapeEntrySchema = z.strictObject({
+  id,
+  does: z.enum(['tape', 'prove']),
+  about: id,
+  lines: z.array(id),
+  how: z.array(z.enum(['tape-it', 'pull-a-messenger', 'measure-the-bore', 'count-what-is-in'])),
+  atStake: money,
+  /** the length at its shortest and its longest, and what the cable for its lines costs then, with the layout held */
+  shortest: z.exactOptional(z.strictObject({ lengthM: metres, cost: money })),
+  longest: z.exactOptional(z.strictObject({ lengthM: metres, cost: money })),
+  /** with the way shut: what the cable for its lines costs by another way, the lines that have none, limits that break */
+  blocked: z.exactOptional(z.strictObject({ cost: money, noOtherWay: z.array(id), breaks: z.array(z.string()) })),
+});
+export type TapeEntry = z.infer<typeof tapeEntrySchema>;
 
 /** The plan before the rules have read it. */
 export const planDraftSchema = z.strictObject({
@@ -220,6 +279,8 @@ export const planDraftSchema = z.strictObject({
   buses: z.array(busEntrySchema),
   lines: z.array(lineEntrySchema),
   gaps: z.array(gapEntrySchema),
+  shopping: z.array(shoppingEntrySchema),
+  tape: z.array(tapeEntrySchema),
 });
 export type PlanDraft = z.infer<typeof planDraftSchema>;
 

@@ -16,6 +16,7 @@ import { refitOf } from './readings/refit.ts';
 import { roundPlan } from './round-plan.ts';
 import { rules } from './rules/index.ts';
 import { runRules } from './rules/run-rules.ts';
+import { orderOf } from './shopping/order-of.ts';
 
 /**
  * Everything that follows from one boat file, in the order the job has it. Pure and synchronous: equal boats, layouts and
@@ -31,11 +32,13 @@ export const plan = (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(b
   const lastJoins = joinsOf(index, lastPhase(boat));
   const buses = planBuses({ index, problems, layouts, joins: lastJoins });
   const before = beforeOf(index, { before: joinsOf(index, phaseBefore), after: lastJoins });
+  const wiring = planLines({ index, buses, joins: lastJoins });
   const draft: PlanDraft = roundPlan({
     boat: boat.name,
     program,
     phase,
-    ...planLines({ index, buses, joins: lastJoins }),
+    ...wiring,
+    ...orderOf({ index, buses, lines: wiring.lines }),
     readings: withCures({
       refit,
       phase,

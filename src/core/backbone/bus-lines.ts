@@ -42,14 +42,14 @@ export const busLines = (ask: BusLineAsk): BusLines => {
   return { lines: lines.sort((one, other) => byCodeUnit(one.id, other.id)), dropOf, gaps };
 };
 
-interface Stop {
+export interface Stop {
   readonly step: number;
   readonly first: string;
   readonly last: string;
 }
 
 /** The steps at which the trunk is cut: those with tees, and both ends. */
-const stopsOf = (walk: readonly LayoutStep[]): readonly Stop[] =>
+export const stopsOf = (walk: readonly LayoutStep[]): readonly Stop[] =>
   walk.flatMap(({ place, tees }, step): Stop[] => {
     const [first = `end@${place}`] = tees;
     const isEnd = step === 0 || step === walk.length - 1;

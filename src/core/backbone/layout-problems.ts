@@ -4,9 +4,10 @@ import { type BoatIndex, indexBoat } from '../boat/boat-index.ts';
 import type { Boat, Bus, GradeId, Place, Way } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import { limitOf } from '../boat/limit-of.ts';
+import { readyLengthsMm } from '../boat/ready-lengths.ts';
 import type { Panel } from '../boat/supply.ts';
 import { feedLead } from '../facts/cable-grades.ts';
-import { defaultTail, dropPieces, supplyDefaults } from '../facts/defaults.ts';
+import { defaultTail, supplyDefaults } from '../facts/defaults.ts';
 import { typicalPrices } from '../facts/prices.ts';
 import { allowsLine, trunkTimes } from '../ways/allowed-lines.ts';
 import { makeRouter, type Router } from '../ways/routes.ts';
@@ -60,7 +61,7 @@ const layoutProblem = ({
       dropsMm: thousandths(limitOf(boat, 'nmea2000-all-drops').value),
       devices: Math.floor(limitOf(boat, 'nmea2000-devices').value),
     },
-    pieces: dropPieces.valuesM.map(thousandths),
+    pieces: readyLengthsMm({ boat, kind: 'drop' }),
     prices: { tee: prices.tee, terminator: prices.terminator, feed: prices.feed },
     feed: problemFeed({ index, router, places, panel, leadPerM: prices.feedLeadPerM }),
   };

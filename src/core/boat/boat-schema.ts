@@ -158,6 +158,10 @@ export const joinSchema = z.strictObject({
 export type Join = z.infer<typeof joinSchema>;
 
 const hundredths = z.int().min(0).max(1_000_000_000).meta({ unit: 'hundredths of the currency' });
+const itemSchema = z
+  .string()
+  .max(160)
+  .regex(/^[a-z][a-z0-9-]*$/, 'An item is named as the shopping list names it, for example light-drop-2000mm.');
 export const pricesSchema = z.strictObject({
   currency: z.string().regex(/^[A-Z]{3}$/, 'A currency is three capital letters, for example EUR.'),
   trunkPerM: hundredths,
@@ -170,6 +174,8 @@ export const pricesSchema = z.strictObject({
   byGrade: z.exactOptional(
     z.partialRecord(gradeSchema, z.strictObject({ trunkPerM: hundredths, dropPerM: hundredths })),
   ),
+  /** price of one of an item of the shopping list, or of a metre where it is sold by the metre */
+  items: z.exactOptional(z.record(itemSchema, hundredths)),
 });
 
 const stateSchema = z.enum(['fixed', 'bought', 'fitted']);
@@ -185,11 +191,45 @@ export const pinsSchema = z.strictObject({
       z.strictObject({ grade: gradeSchema, walk: z.array(walkStepSchema).min(1), state: stateSchema }),
     ),
   ),
+  /** by line id: the cables it is made of, end to end; `cable` where one is aboard already */
+  pieces: z.exactOptional(
+    z.record(
+      z.string().min(1).max(300),
+      z.strictObject({
+        pieces: z
+          .array(
+            z.strictObject({ mm: z.int().min(1).max(500_000).meta({ unit: 'mm' }), cable: z.exactOptional(idSchema) }),
+          )
+          .min(1),
+        state: stateSchema,
+      }),
+    ),
+  ),
 });
 
 export const limitOverrideSchema = z.strictObject({
   value: z.number().meta({ unit: 'that of the limit' }),
   reason: z.string().min(1).max(400),
+});
+
+export const orderStates = ['have', 'order', 'ordered', 'arrived', 'returned'] as const;
+/** Where an item of the shopping list stands: `count` where it is not the whole of it; `orderBy` the last day to order. */
+export const orderSchema = z.strictObject({
+  item: itemSchema,
+  state: z.enum(orderStates),
+  count: z.exactOptional(
+    z.number().min(0).max(100_000).meta({ unit: 'pieces, or metres of what is sold by the metre' }),
+  ),
+  supplier: z.exactOptional(nameSchema),
+  leadDays: z.exactOptional(z.int().min(0).max(2000).meta({ unit: 'days' })),
+  orderBy: z.exactOptional(
+    z
+      .string()
+      .regex(
+        /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/,
+        'A day is written year-month-day, for example 2027-03-31.',
+      ),
+  ),
 });
 
 export const acceptedSchema = z.strictObject({
@@ -226,6 +266,11 @@ export const boatSchema = z
             'A label is a capital letter, then capitals, digits or hyphens, for example C07.',
           ),
       ),
+    ),
+    orders: z.exactOptional(
+      z.array(orderSchema).refine((orders) => new Set(orders.map(({ item }) => item)).size === orders.length, {
+        message: 'An item stands in the orders once.',
+      }),
     ),
     accepted: z.exactOptional(z.array(acceptedSchema)),
   })

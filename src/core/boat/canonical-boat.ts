@@ -87,6 +87,7 @@ export const canonicalBoat = (boat: Boat): Boat => {
     joins: sortedBy(boat.joins.map(canonicalJoin), byId),
     supply: canonicalSupply(boat.supply),
     ...(boat.pins === undefined ? {} : { pins: canonicalPins(boat.pins) }),
+    ...(boat.orders === undefined ? {} : { orders: sortedBy(boat.orders, (entry) => [entry.item]) }),
     ...(boat.accepted === undefined ? {} : { accepted: sortedBy(boat.accepted, (entry) => [entry.finding]) }),
   });
 };

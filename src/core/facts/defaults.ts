@@ -31,6 +31,12 @@ export const dropPieces = { valuesM: [0.5, 1, 2, 5], source: 'practice-drop-piec
   readonly source: SourceKey;
 };
 
+/** Lengths in which ready-made trunk cables are sold, metres, shortest first. */
+export const trunkPieces = { valuesM: [0.5, 1, 2, 5, 10], source: 'practice-trunk-pieces' } as const satisfies {
+  readonly valuesM: readonly number[];
+  readonly source: SourceKey;
+};
+
 /** What a supply counts as where nobody has said more. */
 export const supplyDefaults = {
   /** lowest volts of a bank for each volt it is called by: 11.5 V of a 12 V bank */

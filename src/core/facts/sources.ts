@@ -1,3 +1,4 @@
+import { buyingSources } from './ledger/buying-sources.ts';
 import { fittingSources } from './ledger/fitting-sources.ts';
 import { lineSources } from './ledger/line-sources.ts';
 import { powerSources } from './ledger/power-sources.ts';
@@ -13,6 +14,7 @@ export const sources = {
   ...lineSources,
   ...powerSources,
   ...fittingSources,
+  ...buyingSources,
   'practice-length-doubt': {
     standing: 'common practice',
     text: 'Doubt of a length by the way it is known; nothing printed was found. Every one is a setting.',

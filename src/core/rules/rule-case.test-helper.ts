@@ -66,6 +66,8 @@ export const findingsOf = (rule: Rule, { boat = aBoat().boat, bus = {}, plan = {
       buses: [{ ...soundBus, ...bus }],
       lines: [],
       gaps: [],
+      shopping: [],
+      tape: [],
       ...plan,
     },
   });

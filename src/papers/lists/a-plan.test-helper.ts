@@ -57,6 +57,8 @@ export const aPlan = (over: Partial<Plan> = {}): Plan => ({
   buses: [aBus()],
   lines: [],
   gaps: [],
+  shopping: [],
+  tape: [],
   findings: [],
   ...over,
 });

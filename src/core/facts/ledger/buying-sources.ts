@@ -1,0 +1,17 @@
+import type { Source } from './source.ts';
+
+/** Sources of what is bought: lengths on the shelf, prices of small parts, spares. */
+export const buyingSources = {
+  'practice-trunk-pieces': {
+    standing: 'common practice',
+    text: 'Lengths in which moulded trunk cables are commonly sold, 10 m for trunk only; the owner’s own price list replaces them.',
+  },
+  'choice-small-parts': {
+    standing: 'project choice',
+    text: 'Round prices of plugs, adapters, fuses, glands and clips in euro, so that orders can be compared; the owner’s own price list replaces them.',
+  },
+  'choice-spares': {
+    standing: 'project choice',
+    text: 'What is ordered beyond the plan so that one part that fails does not stop the work, and how much sleeve a label takes.',
+  },
+} as const satisfies Record<string, Source>;

@@ -1,0 +1,126 @@
+import type { BoatIndex } from '../boat/boat-index.ts';
+import type { LineKind } from '../boat/boat-schema.ts';
+import { smallPartPrices } from '../facts/buying.ts';
+import type { LineEntry, ShoppingEntry } from '../plan-shape.ts';
+import { busPlugOf } from './bus-plug.ts';
+import type { CutLine } from './cut-lines.ts';
+import { fieldPlugOf, gradeOf, needsMouldedLead, type OrderInput, plugAt } from './line-cutter.ts';
+import { metreItem, readyItem } from './price-list.ts';
+import type { Doubt, Want } from './want.ts';
+
+const kindWords: Readonly<Record<LineKind, string>> = {
+  trunk: 'trunk cable',
+  drop: 'drop cable',
+  ethernet: 'Ethernet cable',
+  pair: 'twisted pair cable',
+  'single-wire': 'single wire',
+  analog: 'screened sensor cable',
+  'engine-can': 'engine bus cable',
+  modbus: 'twisted pair cable for Modbus',
+  coax: 'coaxial cable',
+  video: 'video cable',
+  audio: 'audio cable',
+  usb: 'USB cable',
+  feed: 'two-core power cable',
+  feeder: 'feeder cable',
+};
+
+const groupOf = (kind: LineKind): ShoppingEntry['kind'] => (kind === 'trunk' || kind === 'drop' ? kind : 'cable');
+
+/** The gender that plugs into another. */
+export const opposite = { male: 'female', female: 'male', none: 'none' } as const;
+
+const idPart = (end: string): string => end.replace(/[^a-z0-9]+/g, '-');
+
+/** The item of the shopping list that the lead of a line with moulded plugs is. */
+const leadItem = ({ kind, from, to }: LineEntry): string => `lead-${kind}-${idPart(from)}-${idPart(to)}`;
+
+/** The item of the shopping list that a piece of a line is. */
+export const pieceItem = (
+  input: OrderInput,
+  line: LineEntry,
+  { mm, made }: { readonly mm: number; readonly made: boolean },
+): string => {
+  const grade = gradeOf(input, line);
+  if (!made) return readyItem({ kind: line.kind, grade, mm });
+  return needsMouldedLead(input.index, line) ? leadItem(line) : metreItem({ kind: line.kind, grade });
+};
+
+const metresWords = (mm: number): string => `${Number((mm / 1000).toFixed(3))} m`;
+
+/** The plugs fitted aboard to both ends of a cable by the metre, each of the gender that meets what it plugs into. */
+const endPlugs = (input: OrderInput, line: LineEntry): Want[] => {
+  const why = 'The cable is made up aboard, with a plug at each end.';
+  if (line.kind === 'trunk' || line.kind === 'drop') {
+    const family = busPlugOf(gradeOf(input, line) ?? 'light');
+    return (['male', 'female'] as const).map((gender) => {
+      const id = `${family}-field-plug-${gender}`;
+      const each = input.prices.each(id, smallPartPrices.busFieldPlug);
+      return {
+        id,
+        item: `${family} plug, ${gender}, to be fitted aboard`,
+        kind: 'plug',
+        by: 'piece',
+        count: 1,
+        each,
+        for: [line.id],
+        why,
+      };
+    });
+  }
+  return [line.from, line.to].flatMap((end): Want[] => {
+    const plug = plugAt(input.index, end);
+    const field = plug === undefined || plug.fixedLead !== undefined ? undefined : fieldPlugOf.get(plug.connector);
+    if (plug === undefined || field === undefined || plug.connector === 'leads') return [];
+    const gender = opposite[plug.gender];
+    const id = `plug-${idPart(plug.connector)}-${gender}`;
+    const item = `${field.name} plug, ${gender}, to be fitted aboard`;
+    return [
+      { id, item, kind: 'plug', by: 'piece', count: 1, each: input.prices.each(id, field.price), for: [line.id], why },
+    ];
+  });
+};
+
+const plugWords = (index: BoatIndex, end: string): string => {
+  const plug = plugAt(index, end);
+  return plug === undefined ? 'bare wires' : `${plug.connector} ${opposite[plug.gender]}`;
+};
+
+const leadWant = (input: OrderInput, { line }: CutLine, mm: number, doubt: Doubt | undefined): Want => {
+  const id = leadItem(line);
+  const { index, prices } = input;
+  return {
+    id,
+    item: `${kindWords[line.kind]} with moulded plugs, ${plugWords(index, line.from)} to ${plugWords(index, line.to)}, at least ${metresWords(mm)}`,
+    kind: 'cable',
+    by: 'piece',
+    count: 1,
+    each: prices.each(id, undefined),
+    for: [line.id],
+    why: 'One of its plugs is its maker’s own or cannot be fitted aboard, so the lead is bought with both plugs on.',
+    doubt,
+  };
+};
+
+/** The cable one line is made of, with the plugs for what is made up aboard. `doubt`: what could change its length. */
+export const cableWants = (input: OrderInput, cutLine: CutLine, doubt: Doubt | undefined): Want[] => {
+  const { line, cut } = cutLine;
+  const grade = gradeOf(input, line);
+  const words = `${grade === undefined ? '' : `${grade} `}${kindWords[line.kind]}`;
+  return (cut?.pieces ?? []).flatMap(({ mm, made }): Want[] => {
+    if (made && needsMouldedLead(input.index, line)) return [leadWant(input, cutLine, mm, doubt)];
+    const shared = { kind: groupOf(line.kind), for: [line.id], doubt };
+    const id = pieceItem(input, line, { mm, made });
+    if (!made) {
+      const each = input.prices.ready(line.kind, grade).find((entry) => entry.mm === mm)?.cost;
+      const why = 'Ready-made, and covers the longest its line could be.';
+      return [{ ...shared, id, item: `${words}, ready-made, ${metresWords(mm)}`, by: 'piece', count: 1, each, why }];
+    }
+    const each = input.prices.perM(line.kind, grade);
+    const why = 'By the metre, cut to the longest each line could be.';
+    return [
+      { ...shared, id, item: `${words}, by the metre`, by: 'metre', count: mm / 1000, each, why },
+      ...endPlugs(input, line),
+    ];
+  });
+};

@@ -1,0 +1,78 @@
+import type { BoatIndex } from '../boat/boat-index.ts';
+import type { BusEntry, LineEntry, PlanDraft, ShoppingEntry } from '../plan-shape.ts';
+import { adapterWants } from './adapter-wants.ts';
+import { busWants } from './bus-wants.ts';
+import { cableWants, pieceItem } from './cable-wants.ts';
+import { type CutLine, cutLines } from './cut-lines.ts';
+import { fixingWants } from './fixing-wants.ts';
+import type { OrderInput } from './line-cutter.ts';
+import { lineDoubt } from './line-doubt.ts';
+import { makeLineParts } from './line-parts.ts';
+import { powerWants } from './power-wants.ts';
+import { priceList } from './price-list.ts';
+import { spareWants } from './spare-wants.ts';
+import { tapeList } from './tape-list.ts';
+import type { LaidBus } from './trunk-as-bought.ts';
+import { unitWants } from './unit-wants.ts';
+import { mergeWants, type Want } from './want.ts';
+
+/** One bus as planned: its problem and layout, and what the plan says of it. */
+interface PlannedBus extends LaidBus {
+  readonly entry: BusEntry;
+}
+
+const withPieces = (input: OrderInput, { line, cut, toBuy }: CutLine): LineEntry =>
+  cut === undefined
+    ? line
+    : {
+        ...line,
+        pieces: cut.pieces.map((piece) => ({
+          lengthM: piece.mm / 1000,
+          made: piece.made,
+          ...(toBuy ? { item: pieceItem(input, line, piece) } : {}),
+        })),
+      };
+
+const withOrders = ({ index }: OrderInput, list: readonly ShoppingEntry[]): ShoppingEntry[] => {
+  const orders = new Map((index.boat.orders ?? []).map((order) => [order.item, order]));
+  return list.map((entry) => {
+    const order = orders.get(entry.id);
+    return order === undefined ? entry : { ...entry, order };
+  });
+};
+
+/**
+ * The order of a boat in its last phase: what every line is made of, everything to buy with the reason and what could change
+ * it, and what to tape or to prove first. The pieces cover each line at its longest, so nothing that is taped within its
+ * doubt makes the order too short.
+ */
+export const orderOf = ({
+  index,
+  buses,
+  lines,
+}: {
+  index: BoatIndex;
+  buses: readonly PlannedBus[];
+  lines: readonly LineEntry[];
+}): Pick<PlanDraft, 'lines' | 'shopping' | 'tape'> => {
+  const entries = buses.map(({ entry }) => entry);
+  const input = { index, prices: priceList(index.boat), buses: new Map(entries.map((bus) => [bus.id, bus])) };
+  const cuts = cutLines(input, { lines, laid: buses });
+  const partsOf = makeLineParts(index);
+  const open = cuts.filter(({ toBuy }) => toBuy).map((cut) => ({ cut, parts: partsOf(cut.line) }));
+  const newLines = open.map(({ cut }) => cut.line);
+  const newDrops = new Set(newLines.filter(({ kind }) => kind === 'drop').flatMap(({ from, to }) => [from, to]));
+  const wants: Want[] = [
+    ...unitWants(input),
+    ...open.flatMap(({ cut, parts }) => cableWants(input, cut, lineDoubt(input, cut.line, parts))),
+    ...entries.flatMap((bus) => [...busWants(input, bus), ...adapterWants(input, bus, newDrops)]),
+    ...newLines.filter(({ kind }) => kind === 'feed').flatMap((line) => powerWants(input, line)),
+    ...fixingWants(input, { lines, newLines }),
+  ];
+  const list = mergeWants(wants);
+  return {
+    lines: cuts.map((cut) => withPieces(input, cut)),
+    shopping: withOrders(input, [...list, ...mergeWants(spareWants(list))]),
+    tape: tapeList(input, open, buses),
+  };
+};

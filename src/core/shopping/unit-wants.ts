@@ -1,0 +1,19 @@
+import { unitPrices } from '../facts/part-prices.ts';
+import type { OrderInput } from './line-cutter.ts';
+import type { Want } from './want.ts';
+
+const byKind: Readonly<Record<string, number>> = unitPrices.byKind;
+
+/** The units that come, those of one sheet together, with the usual price of their kind. */
+export const unitWants = ({ index, prices }: OrderInput): Want[] =>
+  index.boat.kit
+    .filter(({ fate }) => fate === 'comes')
+    .flatMap((unit): Want[] => {
+      const sheet = index.sheetOf.get(unit.id);
+      if (sheet === undefined) return [];
+      const id = `unit-${sheet.id}`;
+      const usual = Object.hasOwn(byKind, sheet.kind) ? byKind[sheet.kind] : undefined;
+      const why = 'Comes with this refit.';
+      const each = prices.each(id, usual);
+      return [{ id, item: sheet.name, kind: 'unit', by: 'piece', count: 1, each, for: [unit.id], why }];
+    });
