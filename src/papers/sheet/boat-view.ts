@@ -43,7 +43,17 @@ const lineCosts: Readonly<Record<HullPart['role'], number>> = {
   rig: 0.5,
 };
 
+/** A word on the waterline reads as struck out. */
+const waterCost = 2;
+
+const waterline = (view: View): SoftLine[] => {
+  if (view.name === 'top') return [];
+  const [, yMm] = view.point(0, 0);
+  return [{ from: [view.box.leftMm, yMm], to: [view.box.rightMm, yMm], costPerMm: waterCost }];
+};
+
 const softLines = (view: View, parts: readonly HullPart[], hairs: readonly Hair[]): SoftLine[] => [
+  ...waterline(view),
   ...parts.flatMap((part) =>
     flattenPath(part.steps.map((step) => onView(view, step))).map(
       ([from, to]): SoftLine => ({ from, to, costPerMm: lineCosts[part.role] }),

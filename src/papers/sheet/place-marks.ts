@@ -18,21 +18,24 @@ const leastOutlineMm = 1.1;
 const wideSquareMm = 2.2;
 const narrowSquareMm = 1.6;
 
-interface Body {
-  readonly mark: UnitMark;
+interface Size {
   readonly widthMm: number;
   readonly heightMm: number;
 }
 
-/** The outline of a unit in one view, in true proportion; undefined while its size is not known. */
-const bodyOf = (mark: UnitMark, index: DrawnBoat, view: View, mmPerM: number): Body | undefined => {
-  const body = index.sheetOf.get(mark.kit.id)?.body;
+interface Body extends Size {
+  readonly mark: UnitMark;
+}
+
+/** The outline of a unit in one view, in true proportion; undefined while its size is not known or too small to see. */
+const sizeOf = (unit: Kit, index: DrawnBoat, view: View, mmPerM: number): Size | undefined => {
+  const body = index.sheetOf.get(unit.id)?.body;
   if (body === undefined) return undefined;
   const scale = mmPerM / 1000;
   const depthMm = body.depthMm ?? 0.5 * body.widthMm;
   const widthMm = (view.name === 'astern' ? body.widthMm : depthMm) * scale;
   const heightMm = (view.name === 'top' ? body.widthMm : body.heightMm) * scale;
-  return Math.max(widthMm, heightMm) < leastOutlineMm ? undefined : { mark, widthMm, heightMm };
+  return Math.max(widthMm, heightMm) < leastOutlineMm ? undefined : { widthMm, heightMm };
 };
 
 /** Outlines of several units at one place stand in a row, one over the other on the sheet. */
@@ -62,15 +65,24 @@ const dot = ([xMm, yMm]: readonly [number, number], about: readonly string[]): S
   about,
 });
 
-/** A faint dashed ring: something old leaves this place. */
-const leavingRing = ([xMm, yMm]: readonly [number, number], about: readonly string[]): Shape => ({
-  kind: 'circle',
-  xMm,
-  yMm,
-  radiusMm: 1.9,
-  stroke: { ink: 'quiet', widthMm: 0.2, dashMm: [0.7, 0.6] },
-  about,
-});
+const leavingStroke = { ink: 'quiet', widthMm: 0.2, dashMm: [0.7, 0.6] } as const;
+
+/** Hollow and faint: an old unit that leaves, in true proportion where its size is known, else a ring. */
+const leavingShape = (
+  unit: Kit,
+  at: Point,
+  { index, view, mmPerM }: { index: DrawnBoat; view: View; mmPerM: number },
+): Shape => {
+  const size = sizeOf(unit, index, view, mmPerM);
+  const shape: Shape =
+    size === undefined
+      ? { kind: 'circle', xMm: at[0], yMm: at[1], radiusMm: 1.9, stroke: leavingStroke, about: [unit.id] }
+      : pathShape(rectangle({ leftMm: at[0] - size.widthMm / 2, topMm: at[1] - size.heightMm / 2, ...size }), {
+          stroke: leavingStroke,
+          about: [unit.id],
+        });
+  return { kind: 'group', label: `leaves: ${unit.name}`, about: [unit.id], shapes: [shape] };
+};
 
 /** Bus places: where the trunk has tees, and where it ends. */
 const busPlaces = (plan: Plan): { tees: ReadonlyMap<string, string[]>; ends: ReadonlyMap<string, string[]> } => {
@@ -111,13 +123,12 @@ export const placeMarks = ({
   const shapesAt = (place: Place): Shape[] => {
     const at = view.at(place);
     const here = units.get(place.id) ?? [];
-    const bodies = here.flatMap((mark) => bodyOf(mark, index, view, frame.mmPerM) ?? []);
+    const bodies = here.flatMap((mark): Body[] => {
+      const size = sizeOf(mark.kit, index, view, frame.mmPerM);
+      return size === undefined ? [] : [{ mark, ...size }];
+    });
     const about = here.flatMap((mark) => mark.about);
-    const gone =
-      leaving
-        .get(place.id)
-        ?.map(({ kit }) => kit.id)
-        .sort(byCodeUnit) ?? [];
+    const gone = [...(leaving.get(place.id) ?? [])].sort((a, b) => byCodeUnit(a.kit.id, b.kit.id));
     const end = ends.get(place.id);
     const tee = tees.get(place.id);
     const onTrunk = end !== undefined || tee !== undefined;
@@ -125,7 +136,7 @@ export const placeMarks = ({
     // beside the square of the trunk, in its stead where there is none
     const converterAt: Point = onTrunk ? [at[0] + squareMm + 0.3, at[1]] : at;
     return [
-      ...(gone.length > 0 ? [leavingRing(at, gone)] : []),
+      ...gone.map(({ kit }) => leavingShape(kit, at, { index, view, mmPerM: frame.mmPerM })),
       ...bodyShapes(bodies, at),
       ...(end !== undefined ? endSquare(at, { sideMm: squareMm + 0.4, about: [...end, place.id] }) : []),
       ...(end === undefined && tee !== undefined
