@@ -38,6 +38,28 @@ test('the trunk is cut at its tees, and each stretch is named after what they se
   expect(trunk[1]?.places).toEqual(['locker', 'helm']);
 });
 
+test('a kept trunk cable that lies from tee to tee is used as it lies', () => {
+  const kept = aBoat().change((boat) => {
+    boat.cables.push({
+      id: 'old-trunk',
+      kind: 'trunk',
+      from: { place: 'helm' },
+      to: { place: 'mast-base' },
+      serves: 'nav',
+      ways: ['helm-mast'],
+      length: { valueM: 2.5, how: 'taped' },
+      diameterMm: 6.5,
+      condition: 'good',
+      fate: 'stays',
+    });
+  });
+  const trunk = linesOf(walk, kept).lines.filter(({ kind }) => kind === 'trunk');
+  expect(trunk.map(({ kept: cables, lengthM }) => [cables, lengthM])).toEqual([
+    [['old-trunk'], 2.5],
+    [undefined, 2.2],
+  ]);
+});
+
 test('a stretch runs on past a place without a tee, and an end without one is named after its place', () => {
   const bare = walk.map((step) => (step.place === 'locker' ? step : { ...step, tees: [] }));
   expect(linesOf(bare).lines.find(({ kind }) => kind === 'trunk')).toMatchObject({

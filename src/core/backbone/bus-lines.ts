@@ -24,7 +24,8 @@ interface BusLineAsk {
 
 /**
  * The cables of a bus as a layout lays them: trunk from each tee or end to the next along the walk, a drop from each tee to
- * its device with the tail there, the feed from the panel to its tee. Kept drops and a kept feed are used as they lie.
+ * its device with the tail there, the feed from the panel to its tee. Kept cables that reach from one to the other are used
+ * as they lie.
  */
 export const busLines = (ask: BusLineAsk): BusLines => {
   const gaps: LineGap[] = [];
@@ -58,6 +59,7 @@ export const stopsOf = (walk: readonly LayoutStep[]): readonly Stop[] =>
 
 const trunkLines = ({ index, router, problem, layout: { walk } }: BusLineAsk): LineEntry[] => {
   const stops = stopsOf(walk);
+  let cables = keptCables({ index, serves: [problem.bus], kind: 'trunk' });
   const lines: LineEntry[] = [];
   for (const [n, stop] of stops.entries()) {
     const next = stops[n + 1];
@@ -68,10 +70,17 @@ const trunkLines = ({ index, router, problem, layout: { walk } }: BusLineAsk): L
     if (route === undefined) continue;
     const from = { name: `${problem.bus}/${stop.last}`, place: start.place };
     const to = { name: `${problem.bus}/${next.first}`, place: end.place };
-    lines.push(laidLine({ index, kind: 'trunk', ends: [from, to], route, tails: [] }));
+    const kept = keptLine({ index, router, kind: 'trunk', ends: [from, to], cables });
+    const lies = kept !== undefined && hasWays(kept, ways);
+    lines.push(lies ? kept : laidLine({ index, kind: 'trunk', ends: [from, to], route, tails: [] }));
+    if (lies) cables = cables.filter(({ id }) => !kept.kept?.includes(id));
   }
   return apart(lines);
 };
+
+/** Whether a line runs through just these ways, from either end. */
+const hasWays = (line: LineEntry, ways: readonly string[]): boolean =>
+  [ways, ways.toReversed()].some((order) => order.join() === line.ways.join());
 
 /** A trunk that leaves a lone tee for an end without one and comes back would have two stretches of one name. */
 const apart = (lines: readonly LineEntry[]): LineEntry[] =>

@@ -15,6 +15,7 @@ import { wayLengths } from '../ways/way-lengths.ts';
 import { busDevices, busPorts } from './bus-devices.ts';
 import { canonicalJson } from './canonical-json.ts';
 import { feedPanel } from './feed-panel.ts';
+import { heldWalk } from './held-walk.ts';
 import { panelMv, panelNominalV } from './panel-volts.ts';
 import type { Problem, ProblemFeed, ProblemGrade, ProblemPlace, ProblemWay } from './problem.ts';
 
@@ -44,11 +45,15 @@ const layoutProblem = ({
   const panel = feedPanel({ index, router, bus: bus.id, devicePlaces: ports.map(({ place }) => place) });
   const prices = boat.prices ?? typicalPrices;
   const places = [...boat.places].sort((one, other) => byCodeUnit(one.id, other.id));
+  const ways = problemWays({ index, hourPrice: prices.hour });
+  // A walk that is fixed says itself where the trunk lies.
+  const isFixed = boat.pins?.layouts?.[bus.id] !== undefined;
+  const held = isFixed ? undefined : heldWalk({ index, bus: bus.id, ways });
   const body: Omit<Problem, 'hash'> = {
     format: 1,
     bus: bus.id,
     places: places.map(problemPlace),
-    ways: problemWays({ index, hourPrice: prices.hour }),
+    ways,
     devices: busDevices({
       index,
       ports,
@@ -64,6 +69,7 @@ const layoutProblem = ({
     pieces: readyLengthsMm({ boat, kind: 'drop' }),
     prices: { tee: prices.tee, terminator: prices.terminator, feed: prices.feed },
     feed: problemFeed({ index, router, places, panel, leadPerM: prices.feedLeadPerM }),
+    ...(held === undefined ? {} : { held }),
   };
   return { ...body, hash: bytesToHex(sha256(utf8ToBytes(canonicalJson(body)))) };
 };
