@@ -10,7 +10,9 @@ import { solveDc } from '../src/core/network/dc-solve.ts';
 import { lenOf } from '../src/core/network/len-of.ts';
 import { ruleOfThumb } from '../src/core/network/rule-of-thumb.ts';
 import { charsPerSecond, lineLoad } from '../src/core/traffic/line-load.ts';
+import { longestWait } from '../src/core/traffic/longest-wait.ts';
 import { messageLoadPct } from '../src/core/traffic/message-load.ts';
+import { sufficientWait } from '../src/core/traffic/sufficient-wait.ts';
 import { awgAreaMm2 } from '../src/core/units/awg.ts';
 import { ohmPerMOfPer1000Ft } from '../src/core/units/ohm-per-1000-ft.ts';
 
@@ -41,10 +43,12 @@ const methods = {
   effectiveLength,
   lenOf,
   lineLoad,
+  longestWait,
   messageLoadPct,
   ohmPerMOfPer1000Ft,
   ruleOfThumb,
   solveDc,
+  sufficientWait,
 };
 const folder = new URL('../docs/methods/', import.meta.url);
 const pages = readdirSync(folder);

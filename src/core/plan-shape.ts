@@ -10,6 +10,7 @@ const id = z.string();
 const metres = z.number().meta({ unit: 'm' });
 const volts = z.number().meta({ unit: 'V' });
 const percent = z.number().meta({ unit: '%' });
+const milliseconds = z.number().meta({ unit: 'ms' });
 
 export const levels = ['danger', 'fault', 'doubt', 'advice'] as const;
 export const levelSchema = z.enum(levels);
@@ -151,7 +152,18 @@ export const busEntrySchema = z.strictObject({
   /** the published rule of thumb for the same bus, beside the exact solve */
   thumbDropV: z.exactOptional(volts),
   /** how full the bus is, as measured on real buses against the worst case, and at the worst */
-  traffic: z.strictObject({ averagePct: percent, worstPct: percent }),
+  traffic: z.strictObject({
+    averagePct: percent,
+    worstPct: percent,
+    /** longest waits of what is sent of itself; a wait that nothing bounds is absent, steering also where nothing of it is sent */
+    wait: z.exactOptional(
+      z.strictObject({
+        steeringMs: z.exactOptional(milliseconds),
+        anyMs: z.exactOptional(milliseconds),
+        anyFedSinglyMs: z.exactOptional(milliseconds),
+      }),
+    ),
+  }),
   layout: z.strictObject({
     hash: z.string(),
     cost: z.int(),

@@ -39,9 +39,13 @@ export const sources = {
     standing: 'computed',
     text: 'Exact frame bits are 0.886 of the worst case in a recording of 49,928 frames, and 0.885 over three recordings; Nolte et al. 2001 report about a tenth less than the worst case.',
   },
+  'computed-packet-wait': {
+    standing: 'computed',
+    text: 'Longest wait of a message of several frames: the method of Davis et al. 2007 with all frames queued at once, and with each frame finding another just begun; recomputed for a boat of thirty messages.',
+  },
   'davis-2007': {
     standing: 'published',
-    text: 'Davis, Burns, Bril, Lukkien, Real-Time Systems 35 (2007) 239-272: worst-case bits of a frame, 80 + 10n with a 29-bit identifier, interframe space included.',
+    text: 'Davis, Burns, Bril, Lukkien, Real-Time Systems 35 (2007) 239-272: worst-case bits of a frame, 80 + 10n with a 29-bit identifier, interframe space included; longest wait of a message, exact over every sending of a busy stretch, and the short test beside it.',
   },
   'maker-loads': {
     standing: 'published',

@@ -5,9 +5,18 @@ const busBitsPerS = 250_000;
 
 const fullFrameBytes = 8;
 
+/** Most bits of one frame of a message: one frame is as long as its data, one of several is counted full. Source: davis-2007. */
+export const messageFrameBits = ({
+  frames,
+  dataBytes,
+}: {
+  readonly frames: number;
+  readonly dataBytes: number;
+}): number => worstBits(frames === 1 ? Math.min(dataBytes, fullFrameBytes) : fullFrameBytes);
+
 /**
- * Share of the bus one message takes at its worst, %: F frames of b bits every T, 100 F b / (T · 250 kbit/s). A message
- * of one frame is as long as its data; one of more frames is counted with full frames. Source: davis-2007.
+ * Share of the bus one message takes at its worst, %: F frames of b bits every T, 100 F b / (T · 250 kbit/s).
+ * Source: davis-2007.
  */
 export const messageLoadPct = ({
   frames,
@@ -18,6 +27,6 @@ export const messageLoadPct = ({
   readonly dataBytes: number;
   readonly everyMs: number;
 }): number => {
-  const bits = frames * worstBits(frames === 1 ? Math.min(dataBytes, fullFrameBytes) : fullFrameBytes);
+  const bits = frames * messageFrameBits({ frames, dataBytes });
   return (100 * bits) / ((everyMs / 1000) * busBitsPerS);
 };

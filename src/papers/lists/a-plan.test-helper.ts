@@ -19,7 +19,7 @@ export const aBus = (over: Partial<BusEntry> = {}): BusEntry => ({
     { port: 'helm-screen.n2k', lowestV: 11.4, dropV: 0.3 },
     { port: 'fly-screen.n2k', lowestV: 11.2, dropV: 0.5 },
   ],
-  traffic: { averagePct: 9.61, worstPct: 21 },
+  traffic: { averagePct: 9.61, worstPct: 21, wait: { steeringMs: 4.48, anyMs: 47.36, anyFedSinglyMs: 60.8 } },
   layout: { hash: 'h', cost: 41_240_000, bound: 41_240_000, status: 'proven', work: 100, broken: [] },
   ...over,
 });

@@ -8,6 +8,7 @@ const figures = (over = {}, boat = aBoat().boat) =>
 
 test('each figure of a backbone stands beside its limit', () => {
   const { trunk, load, layout, price, ...rest } = figures();
+  expect(rest['longest wait']?.value).toBe('4.5 ms to steer by, 47.4 ms to 60.8 ms for any message');
   expect(trunk?.value).toBe('12.95 m of 100');
   expect(rest['longest drop']?.value).toBe('3.40 m of 6');
   expect(rest['drops together']?.value).toBe('10.70 m of 78');
@@ -31,4 +32,12 @@ test('a trunk that may be too long with its doubts against it is marked, though 
 test('a device below its least volts is marked', () => {
   const volts = [{ port: 'a.n2k', lowestV: 8.9, dropV: 2 }];
   expect(figures({ volts })['lowest volts']?.over).toBe(true);
+});
+
+test('a bus that is asked for more than it carries is marked, and steering keeps its wait', () => {
+  const traffic = { averagePct: 90, worstPct: 102, wait: { steeringMs: 1.28 } };
+  expect(figures({ traffic })['longest wait']).toMatchObject({
+    value: '1.3 ms to steer by, no bound for the rest: more may be sent than the bus carries',
+    over: true,
+  });
 });

@@ -5,7 +5,7 @@ import type { BusEntry } from '../../core/plan-shape.ts';
 import { printLength } from '../../core/units/print-length.ts';
 import { currencyOf } from './cure-words.ts';
 import { layoutWords } from './layout-words.ts';
-import { printCost, printPct } from './print-figure.ts';
+import { printCost, printMs, printPct } from './print-figure.ts';
 
 /** One line of the backbone block; `source` says where its limit comes from. */
 export interface BackboneFigure {
@@ -55,6 +55,21 @@ const trafficFigure = ({ traffic }: BusEntry): readonly BackboneFigure[] =>
         },
       ];
 
+/** Waits differ by how a sender queues the frames of a long message, which no manual states: then both ends are said. */
+const anyWait = ({ anyMs, anyFedSinglyMs }: NonNullable<BusEntry['traffic']['wait']>): string => {
+  if (anyMs === undefined) return 'no bound for the rest: more may be sent than the bus carries';
+  if (anyFedSinglyMs === undefined) return `${printMs(anyMs)} or more for any message`;
+  return printMs(anyMs) === printMs(anyFedSinglyMs)
+    ? `${printMs(anyMs)} for any message`
+    : `${printMs(anyMs)} to ${printMs(anyFedSinglyMs)} for any message`;
+};
+
+const waitFigure = ({ traffic: { wait } }: BusEntry): readonly BackboneFigure[] => {
+  if (wait === undefined) return [];
+  const steering = wait.steeringMs === undefined ? [] : [`${printMs(wait.steeringMs)} to steer by`];
+  return [{ name: 'longest wait', value: [...steering, anyWait(wait)].join(', '), over: wait.anyMs === undefined }];
+};
+
 /** The figures of one backbone, each beside its limit, as the margin prints them. */
 export const backboneFigures = ({ boat, bus }: { boat: Boat; bus: BusEntry }): readonly BackboneFigure[] => {
   const devices = limitOf(boat, 'nmea2000-devices');
@@ -71,6 +86,7 @@ export const backboneFigures = ({ boat, bus }: { boat: Boat; bus: BusEntry }): r
     { name: 'load', value: `${bus.len} LEN, ${((bus.len * lenCurrent.value) / 1000).toFixed(2)} A`, over: false },
     ...voltsFigure(boat, bus),
     ...trafficFigure(bus),
+    ...waitFigure(bus),
     { name: 'price', value: printCost({ cost, currency }), over: false },
     {
       name: 'layout',

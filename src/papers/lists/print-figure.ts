@@ -1,6 +1,9 @@
 /** A share to a tenth, for example "9.6 %". */
 export const printPct = (sharePct: number): string => `${sharePct.toFixed(1)} %`;
 
+/** A wait to a tenth of a millisecond, for example "4.5 ms". */
+export const printMs = (waitMs: number): string => `${waitMs.toFixed(1)} ms`;
+
 /** A layout's cost, which is in thousandths of a hundredth, as money, for example "571.63 EUR". */
 export const printCost = ({ cost, currency }: { cost: number; currency: string }): string =>
   `${(cost / 100_000).toFixed(2)} ${currency}`;

@@ -83,6 +83,7 @@ export const glossaryRows: readonly (readonly [string, readonly string[], string
   ["line",[],"one cable"],
   ["live fuse",[],"a fuse behind no switch: what it feeds has power always"],
   ["load",[],"what the units of a bus draw from it together"],
+  ["longest wait",[],"time from the moment a message is ready until it is through, when everything more urgent comes at once"],
   ["loom",[],"a bundle of wires that a maker supplies for an engine or a unit"],
   ["micro plug",["micro bus plug"],"the usual bus plug: M12 thread, five pins"],
   ["mini plug",["mini bus plug"],"the larger bus plug for heavy trunk cable, five pins"],
