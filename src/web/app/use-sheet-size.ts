@@ -28,7 +28,9 @@ export const useSheetSize = (frame: RefObject<HTMLElement | null>): SheetSize | 
   useLayoutEffect(() => {
     const element = frame.current;
     if (element === null) return;
+    let isForPaper = false;
     const measure = (): void => {
+      if (isForPaper) return;
       const next = sizeOf(element);
       if (next.widthMm === 0 || next.heightMm === 0) return;
       setSize((old) => (old?.widthMm === next.widthMm && old.heightMm === next.heightMm ? old : next));
@@ -41,14 +43,21 @@ export const useSheetSize = (frame: RefObject<HTMLElement | null>): SheetSize | 
     });
     observer.observe(element);
     // a print is drawn for paper, also from a phone; the browser prints as soon as this returns
-    const forPaper = (): void => flushSync(() => setSize(paperSize));
+    const forPaper = (): void => {
+      isForPaper = true;
+      flushSync(() => setSize(paperSize));
+    };
+    const forScreen = (): void => {
+      isForPaper = false;
+      measure();
+    };
     window.addEventListener('beforeprint', forPaper);
-    window.addEventListener('afterprint', measure);
+    window.addEventListener('afterprint', forScreen);
     return () => {
       clearTimeout(timer);
       observer.disconnect();
       window.removeEventListener('beforeprint', forPaper);
-      window.removeEventListener('afterprint', measure);
+      window.removeEventListener('afterprint', forScreen);
     };
   }, [frame]);
   return size;
