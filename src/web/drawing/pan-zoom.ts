@@ -6,6 +6,8 @@ import type { SheetSize, ViewFrame } from './view-frame.ts';
 export interface PanZoom {
   readonly frame: () => ViewFrame;
   readonly moveTo: (frame: ViewFrame) => void;
+  /** the same at once: under a hand that is already moving nothing lags behind */
+  readonly followTo: (frame: ViewFrame) => void;
   readonly zoomBy: (factor: number) => void;
   readonly panBy: (step: { readonly xMm: number; readonly yMm: number }) => void;
   readonly fit: () => void;
@@ -43,6 +45,7 @@ export const panZoom = ({
   onMove: (frame: ViewFrame) => void;
 }): PanZoom => {
   let frame: ViewFrame = { scale: 1, shiftXMm: 0, shiftYMm: 0 };
+  let isFollowing = false;
   const behaviour: ZoomBehavior<SVGSVGElement, unknown> = zoom<SVGSVGElement, unknown>()
     .scaleExtent([1, largestScale])
     .translateExtent([
@@ -53,15 +56,22 @@ export const panZoom = ({
     .on('zoom', (event: D3ZoomEvent<SVGSVGElement, unknown>) => {
       const { k, x, y } = event.transform;
       frame = { scale: k, shiftXMm: x, shiftYMm: y };
-      layer.classList.toggle('gliding', event.sourceEvent === null);
+      layer.classList.toggle('gliding', event.sourceEvent === null && !isFollowing);
       layer.style.transform = `translate(${x}px, ${y}px) scale(${k})`;
       onMove(frame);
     });
   const selection = select(svg).call(behaviour).on('dblclick.zoom', null);
+  const moveTo = ({ scale, shiftXMm, shiftYMm }: ViewFrame): void => {
+    selection.call(behaviour.transform, zoomIdentity.translate(shiftXMm, shiftYMm).scale(scale));
+  };
   return {
     frame: () => frame,
-    moveTo: ({ scale, shiftXMm, shiftYMm }) =>
-      selection.call(behaviour.transform, zoomIdentity.translate(shiftXMm, shiftYMm).scale(scale)),
+    moveTo,
+    followTo: (to) => {
+      isFollowing = true;
+      moveTo(to);
+      isFollowing = false;
+    },
     zoomBy: (factor) => selection.call(behaviour.scaleBy, factor, [...middle()]),
     panBy: ({ xMm, yMm }) => selection.call(behaviour.translateBy, xMm / frame.scale, yMm / frame.scale),
     fit: () => selection.call(behaviour.transform, zoomIdentity),

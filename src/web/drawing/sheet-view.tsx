@@ -133,7 +133,7 @@ export const SheetView = ({ drawing, overview, label, lights, onPick, ref }: She
 
   const goTo = (point: { xMm: number; yMm: number }): void => {
     if (svg.current === null || hand.current === undefined) return;
-    hand.current.moveTo(frameAt(point, sightOnScreen(svg.current, drawing), hand.current.frame()));
+    hand.current.followTo(frameAt(point, sightOnScreen(svg.current, drawing), hand.current.frame()));
   };
   // a map that appears learns at once where the window lies
   useLayoutEffect(() => {
