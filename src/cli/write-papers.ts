@@ -6,6 +6,8 @@ import type { Plan } from '../core/plan-shape.ts';
 import { toSvg } from '../papers/drawing/to-svg.ts';
 import { cableSchedule } from '../papers/lists/cable-schedule.ts';
 import { findingsText } from '../papers/lists/findings-text.ts';
+import { shoppingCsv, shoppingText } from '../papers/lists/shopping-list.ts';
+import { tapeCsv, tapeText } from '../papers/lists/tape-list.ts';
 import { boatSheet } from '../papers/sheet/boat-sheet.ts';
 
 /** A landscape A3 sheet, the size a yard prints and pins up. */
@@ -29,6 +31,10 @@ export const writePapers = async ({
     ['plan.json', `${JSON.stringify(plan, undefined, 2)}\n`],
     ['findings.txt', findingsText(plan.findings)],
     ['cables.csv', cableSchedule(boat, plan)],
+    ['shopping.txt', shoppingText(boat, plan)],
+    ['shopping.csv', shoppingCsv(boat, plan)],
+    ['tape.txt', tapeText(boat, plan)],
+    ['tape.csv', tapeCsv(boat, plan)],
     ['boat.svg', toSvg(boatSheet({ boat, plan, ...sheetSize }).drawing, 'paper')],
   ]);
   try {

@@ -231,6 +231,7 @@ export const orderSchema = z.strictObject({
       ),
   ),
 });
+export type Order = z.infer<typeof orderSchema>;
 
 export const acceptedSchema = z.strictObject({
   finding: z.string().min(1).max(400),

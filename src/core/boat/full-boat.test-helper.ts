@@ -78,6 +78,10 @@ export const aFullBoat = (): Boat =>
       }
       boat.limits = { 'drop-pct': { value: 2, reason: 'Old radio.' }, 'bus-devices': { value: 40, reason: 'Margin.' } };
       boat.labels = { 'feed:nav~main-panel': 'C02', 'drop:nav~gnss.bus': 'C01' };
+      boat.orders = [
+        { item: 'unit-gnss', state: 'ordered', supplier: 'the chandler', leadDays: 10, orderBy: '2027-03-31' },
+        { item: 'micro-tee', state: 'have', count: 2 },
+      ];
       boat.accepted = [
         { finding: 'ways/assumed helm-mast', reason: 'Seen from the other side.' },
         { finding: 'needs/missing depth', reason: 'No transducer yet.' },

@@ -55,6 +55,11 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
     phase: optional(fc.integer({ min: 1, max: 3 })),
   }),
   'set-instance': fc.record({ port, reading, instance: fc.nat(3) }),
+  'set-order': fc.record({
+    item: fc.constantFrom('micro-tee', 'light-drop-2000mm', 'Not an item'),
+    state: fc.constantFrom('have', 'ordered', 'arrived'),
+    leadDays: optional(fc.nat(30)),
+  }),
   'tape-length': fc.record({
     way: fc.constantFrom(...full.ways.map((entry) => entry.id)),
     length: fc.record({ valueM: fc.integer({ min: 1, max: 9 }), how: fc.constantFrom('taped', 'guessed') }),

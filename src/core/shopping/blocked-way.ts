@@ -75,9 +75,15 @@ export const blockedWay = (
     if (mm === undefined) noOtherWay.push(line.id);
     else cost += cutLine(input, line, mm)?.cost ?? 0;
   }
-  const touched = new Set(cuts.flatMap(({ line }) => busOf(input, line)?.id ?? []));
+  // A bus with a line that nothing else leads for has no layout to check.
+  const lost = new Set(noOtherWay);
+  const busesOf = (isLost: boolean): ReadonlySet<string> =>
+    new Set(
+      cuts.filter(({ line }) => lost.has(line.id) === isLost).flatMap(({ line }) => busOf(input, line)?.id ?? []),
+    );
+  const [touched, cutOff] = [busesOf(false), busesOf(true)];
   const breaks = laid
-    .filter(({ problem }) => touched.has(problem.bus))
+    .filter(({ problem }) => touched.has(problem.bus) && !cutOff.has(problem.bus))
     .flatMap((bus) => {
       const now = new Set(input.buses.get(bus.problem.bus)?.layout.broken);
       return brokenRound(router, bus, way).filter((says) => !now.has(says));

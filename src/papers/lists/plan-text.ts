@@ -1,3 +1,4 @@
+import { indexBoat } from '../../core/boat/boat-index.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { readingName } from '../../core/facts/reading-words.ts';
 import type { BusEntry, Plan, ReadingEntry } from '../../core/plan-shape.ts';
@@ -7,7 +8,10 @@ import { beforeAndAfter } from './before-and-after.ts';
 import { cureWords, currencyOf } from './cure-words.ts';
 import { findingsText } from './findings-text.ts';
 import { nextSteps } from './next-steps.ts';
-import { printCount } from './print-figure.ts';
+import { printMoney } from './order-words.ts';
+import { keepUnits, printCount } from './print-figure.ts';
+import { orderSum } from './shopping-list.ts';
+import { tapeRows } from './tape-rows.ts';
 
 const width = 80;
 
@@ -99,7 +103,20 @@ const linesLines = ({ lines }: Plan): string[] => {
   ];
 };
 
-/** The plan in 80 columns of plain text: the boat, what arrives, each bus beside its limits, the lines, what is wrong, what to do next. */
+const buyLines = (boat: Boat, plan: Plan): string[] => {
+  if (plan.shopping.length === 0) return [];
+  const [first, second] = tapeRows(indexBoat(boat), plan, { currency: currencyOf(boat) });
+  const before = [first, second].flatMap((row) =>
+    row === undefined ? [] : [`${row.todo}: ${printMoney(row.atStake)} ${currencyOf(boat)} at stake.`],
+  );
+  return [
+    'BUY',
+    ...textLines(keepUnits(orderSum(boat, plan)), { width, lead: '' }),
+    ...before.flatMap((words) => textLines(keepUnits(words), { width, lead: '- ' })),
+  ];
+};
+
+/** The plan in 80 columns of plain text: the boat, what arrives, each bus beside its limits, the lines, the order, what is wrong, what to do next. */
 export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
   [
     boatLines(boat),
@@ -107,6 +124,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     beforeLines(boat, plan),
     ...plan.buses.map((bus) => busLinesOf(boat, bus)),
     linesLines(plan),
+    buyLines(boat, plan),
     ['FINDINGS', findingsText(plan.findings).trimEnd()],
     ['NEXT', ...nextSteps(boat, plan).flatMap((step, order) => textLines(step, { width, lead: `${order + 1}. ` }))],
   ]

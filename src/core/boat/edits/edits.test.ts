@@ -47,6 +47,16 @@ test('a finding is accepted with a reason, again with another, and opened again'
   );
 });
 
+test('an item of the shopping list stands in one state, and a day that is none is refused', () => {
+  const ordered = edits['set-order'].apply(tern, { item: 'micro-tee', state: 'ordered', leadDays: 14 });
+  const arrived = edits['set-order'].apply(ordered, { item: 'micro-tee', state: 'arrived' });
+  expect(arrived.orders).toEqual([{ item: 'micro-tee', state: 'arrived' }]);
+  expect(edits['set-order'].title({ item: 'micro-tee', state: 'ordered' }, tern)).toBe('micro-tee is ordered.');
+  expect(refusalOf('set-order', { item: 'micro-tee', state: 'ordered', orderBy: '31.3.2027' })?.whatToDo).toContain(
+    'year-month-day',
+  );
+});
+
 test('a need is added once and taken out again', () => {
   const need = { reading: 'depth', at: 'display', must: true } as const;
   const more = edits['add-need'].apply(tern, need);

@@ -13,6 +13,7 @@ import { removeUnit } from './remove-unit.ts';
 import { reopenFinding } from './reopen-finding.ts';
 import { setFate } from './set-fate.ts';
 import { setInstance } from './set-instance.ts';
+import { setOrder } from './set-order.ts';
 import { tapeLength } from './tape-length.ts';
 
 /** Every edit by its id; menus, keys and buttons share this list. */
@@ -31,6 +32,7 @@ export const edits = {
   'reopen-finding': reopenFinding,
   'set-fate': setFate,
   'set-instance': setInstance,
+  'set-order': setOrder,
   'tape-length': tapeLength,
 } as const;
 
