@@ -7,8 +7,13 @@ import type { JoinEntry, LineEntry, PlanDraft, StandingJoin } from './plan-shape
 import { feedLines } from './ways/feed-lines.ts';
 import { joinLines } from './ways/join-lines.ts';
 import { makeRouter } from './ways/routes.ts';
+import { routerWith, shareWays } from './ways/share-ways.ts';
+import { wayFills } from './ways/way-fills.ts';
 
-/** Every line of the boat in its last phase: buses, other joins, feeds; what has no route; and which lines each join runs on. */
+/**
+ * Every line of the boat in its last phase: buses, other joins, feeds; what has no route; which lines each join runs on; and
+ * what then lies in each way.
+ */
 export const planLines = ({
   index,
   buses,
@@ -17,15 +22,22 @@ export const planLines = ({
   index: BoatIndex;
   buses: readonly PlannedBus[];
   joins: readonly StandingJoin[];
-}): Pick<PlanDraft, 'lines' | 'gaps'> & { joins: JoinEntry[] } => {
+}): Pick<PlanDraft, 'lines' | 'gaps' | 'ways'> & { joins: JoinEntry[] } => {
   const router = makeRouter(index);
+  const grades = buses.map(({ entry }) => entry);
   const ofBuses = buses.map(({ problem, layout }) => ({
     bus: problem.bus,
     ...busLines({ index, router, problem, layout }),
   }));
-  const ofJoins = joinLines({ index, router, joins });
-  const ofFeeds = feedLines({ index, router });
-  const parts = [...ofBuses, ofJoins, ofFeeds];
+  const alone = { ofJoins: joinLines({ index, router, joins }), ofFeeds: feedLines({ index, router }) };
+  const linesOfAll = ({ ofJoins, ofFeeds }: typeof alone): LineEntry[] =>
+    [...ofBuses, ofJoins, ofFeeds].flatMap((part) => part.lines).sort((a, b) => byCodeUnit(a.id, b.id));
+  const agreed = shareWays({ index, lines: linesOfAll(alone), buses: grades });
+  const shared = routerWith(router, agreed);
+  const { ofJoins, ofFeeds } =
+    agreed.size === 0
+      ? alone
+      : { ofJoins: joinLines({ index, router: shared, joins }), ofFeeds: feedLines({ index, router: shared }) };
   const busOf = new Map(ofBuses.map((part) => [part.bus, part.lines.map((line) => line.id)]));
   const withWires = (line: LineEntry): LineEntry => {
     const on = joins.filter(({ id }) => ofJoins.linesOf.get(id)?.includes(line.id) === true);
@@ -34,12 +46,11 @@ export const planLines = ({
   };
   const linesOf = (join: StandingJoin): readonly string[] =>
     (join.bus === undefined ? ofJoins.linesOf.get(join.id) : busOf.get(join.bus)) ?? [];
+  const lines = linesOfAll({ ofJoins, ofFeeds });
   return {
-    lines: parts
-      .flatMap((part) => part.lines)
-      .map(withWires)
-      .sort((a, b) => byCodeUnit(a.id, b.id)),
-    gaps: parts
+    lines: lines.map(withWires),
+    ways: wayFills({ index, lines, buses: grades }),
+    gaps: [...ofBuses, ofJoins, ofFeeds]
       .flatMap((part) => part.gaps.map((gap) => ({ ...gap, serves: [...gap.serves] })))
       .sort((a, b) => byCodeUnit(a.kind, b.kind) || byCodeUnit(a.from, b.from) || byCodeUnit(a.to, b.to)),
     joins: joins.map((join) => ({ ...join, lines: [...linesOf(join)].sort(byCodeUnit) })),

@@ -280,6 +280,26 @@ export const tapeEntrySchema = z.strictObject({
 });
 export type TapeEntry = z.infer<typeof tapeEntrySchema>;
 
+/**
+ * What lies in a way with a bore when the work is done. `kept`: cables that stay; `lines`: new ones; `sharePct`: published
+ * share for so many; `largestMm`: largest cable or moulded plug to be drawn in; `fitsAtMm`: bore that takes all of it.
+ */
+export const wayEntrySchema = z.strictObject({
+  id,
+  boreMm: z.number().meta({ unit: 'mm' }),
+  kept: z.array(id),
+  lines: z.array(id),
+  fillPct: percent,
+  sharePct: percent,
+  /** least bore that keeps the published share */
+  leastBoreMm: z.number().meta({ unit: 'mm' }),
+  largestMm: z.exactOptional(z.number().meta({ unit: 'mm' })),
+  verdict: z.enum(['fits', 'advice', 'doubt', 'refused']),
+  reasons: z.array(z.enum(['fill', 'plug', 'two-cables', 'jam'])),
+  fitsAtMm: z.exactOptional(z.number().meta({ unit: 'mm' })),
+});
+export type WayEntry = z.infer<typeof wayEntrySchema>;
+
 /** The plan before the rules have read it. */
 export const planDraftSchema = z.strictObject({
   boat: z.string(),
@@ -293,6 +313,7 @@ export const planDraftSchema = z.strictObject({
   gaps: z.array(gapEntrySchema),
   shopping: z.array(shoppingEntrySchema),
   tape: z.array(tapeEntrySchema),
+  ways: z.array(wayEntrySchema),
 });
 export type PlanDraft = z.infer<typeof planDraftSchema>;
 

@@ -112,7 +112,7 @@ export const wire = (context: CureContext, from: Socket, to: Socket): Wire | und
   const says = `join ${from.words} to ${to.words}`;
   const kind = lineKindOf[from.port.protocol];
   if (kind === undefined) return { edits, says, cost: 0 };
-  const route = context.router.between({ kind, from: from.place, to: to.place });
+  const route = context.router.cheapest({ kind, from: from.place, to: to.place });
   if (route === undefined) return undefined;
   const perM = new Map<string, number>(Object.entries(linePrices.perM)).get(kind) ?? 0;
   return { edits, says, cost: cable(route.mm, perM) };

@@ -22,6 +22,9 @@ export const fillVerdict = {
   manyBends: 2,
 } as const;
 
+/** Circle round three and more cables, as a multiple of the root of their squared diameters: what is left beside it lets a plug by. */
+export const plugPassage = { source: 'geometry-plug-passage', circleOfMany: 1.25 } as const;
+
 /** Bores conduits are sold in, mm. */
 export const conduitBores = { source: 'practice-bores', boresMm: [16, 20, 25, 32, 40, 50] } as const;
 

@@ -68,6 +68,7 @@ export const findingsOf = (rule: Rule, { boat = aBoat().boat, bus = {}, plan = {
       gaps: [],
       shopping: [],
       tape: [],
+      ways: [],
       ...plan,
     },
   });

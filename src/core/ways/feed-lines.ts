@@ -31,7 +31,7 @@ export const panelTail = (): WayLength => {
 };
 
 /**
- * A feed from its panel to every plug that a circuit feeds, of units aboard in the last phase, by the least length over ways
+ * A feed from its panel to every plug that a circuit feeds, of units aboard in the last phase, by the least cost over ways
  * that allow feeds. Two ports of one plug with circuits of their own are two feeds, told apart by `#port`.
  */
 export const feedLines = ({ index, router }: { readonly index: BoatIndex; readonly router: Router }): FeedLines => {
@@ -40,7 +40,7 @@ export const feedLines = ({ index, router }: { readonly index: BoatIndex; readon
   const circuitsOf = new Map<string, readonly string[]>();
   for (const [id, { kit, ends, circuits }] of wantedFeeds(index)) {
     const cables = keptCables({ index, serves: circuits, kind: 'feed' });
-    const route = router.between({ kind: 'feed', from: ends[0].place, to: ends[1].place });
+    const route = router.cheapest({ kind: 'feed', from: ends[0].place, to: ends[1].place, line: id });
     const tails = [panelTail(), tailOf({ index, kit, kind: 'feed' })];
     const line =
       keptLine({ index, router, kind: 'feed', ends, cables, loose: true }) ??

@@ -25,7 +25,7 @@ interface JoinEnd extends LineEnd {
 
 /**
  * The cables of all joins but the buses: from the talker's plug to each listener's, or between the two of a join without
- * direction, by the least length over ways that allow them, a tail at either end. Joins of one kind between the same two
+ * direction, by the least cost over ways that allow them, a tail at either end. Joins of one kind between the same two
  * plugs share one line; wifi has none. A kept cable that serves the join is used as it lies.
  */
 export const joinLines = ({
@@ -134,7 +134,8 @@ const joinLine = ({
   });
   const kept = keptLine({ index, router, kind, ends, cables, loose: true });
   if (kept !== undefined) return kept;
-  const route = router.between({ kind, from: ends[0].place, to: ends[1].place });
+  const line = lineId({ kind, ends: [ends[0].name, ends[1].name] });
+  const route = router.cheapest({ kind, from: ends[0].place, to: ends[1].place, line });
   if (route === undefined) return undefined;
   return laidLine({ index, kind, ends, route, tails: ends.map(({ kit }) => tailOf({ index, kit, kind })) });
 };

@@ -59,6 +59,7 @@ export const aPlan = (over: Partial<Plan> = {}): Plan => ({
   gaps: [],
   shopping: [],
   tape: [],
+  ways: [],
   findings: [],
   ...over,
 });

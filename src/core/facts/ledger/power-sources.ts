@@ -166,4 +166,20 @@ export const powerSources = {
     standing: 'common practice',
     text: 'Bores conduits are sold in, mm.',
   },
+  'choice-detours': {
+    standing: 'project choice',
+    text: 'How much longer a cable may be for keeping out of heat, wet and bilge, off mains, radio leads and compass, and out of a bulkhead that wants a rated transit.',
+  },
+  'osr-coax-lengths': {
+    standing: 'published',
+    text: 'Guidance to the Offshore Special Regulations, second-hand: RG-8X to 15 m, thicker coax beyond.',
+  },
+  'choice-cable-sizes': {
+    standing: 'project choice',
+    text: 'Outside diameter of a cable by its kind, and of the plug that comes moulded on it, where nobody has measured: the thicker of those met aboard.',
+  },
+  'geometry-plug-passage': {
+    standing: 'computed',
+    text: 'A plug stops where it is larger than the bore less the thickest cable in place, and passes where it is no larger than the bore less the circle round all of them; for three and more that circle is an estimate.',
+  },
 } as const satisfies Record<string, Source>;

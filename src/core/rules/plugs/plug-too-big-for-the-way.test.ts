@@ -36,3 +36,29 @@ test('cable that lies there already, and lines of other kinds, are not spoken of
   expect(found(12, { kept: ['old'] })).toEqual([]);
   expect(found(12, { kind: 'coax', to: 'radio.antenna' })).toEqual([]);
 });
+
+test('PW-88 and PW-87: beside one 6.1 mm cable a 16 mm plug does not pass 20 mm; beside 8 and 7 mm in 25 mm a trial tells', () => {
+  const beside = (boreMm: number, diameters: readonly number[]) => {
+    const { boat } = aBoat()
+      .change((draft) => {
+        for (const way of draft.ways) if (way.id === 'locker-stern') way.bore = { mm: boreMm, how: 'taped' };
+      })
+      .with({
+        cables: diameters.map((diameterMm, n) => ({
+          id: `old-${n}`,
+          kind: 'coax',
+          from: { place: 'locker' },
+          to: { place: 'stern-rail' },
+          ways: ['locker-stern'],
+          length: { valueM: 5, how: 'taped' },
+          diameterMm,
+          condition: 'good',
+          fate: 'stays',
+        })),
+      });
+    return findingsOf(plugTooBigForTheWay, { boat, plan: { lines: [drop] } }).map(({ says }) => says);
+  };
+  expect(beside(20, [6.1])).toEqual([expect.stringContaining('does not pass beside the cable in it')]);
+  expect(beside(25, [8, 7])).toEqual([expect.stringContaining('whether it passes beside the cables in it')]);
+  expect(beside(32, [8, 7])).toEqual([]);
+});

@@ -1,42 +1,66 @@
 import type { BoatIndex } from '../../boat/boat-index.ts';
-import { cableGrades } from '../../facts/cable-grades.ts';
-import type { LineEntry, PlanDraft } from '../../plan-shape.ts';
-import type { Rule } from '../rule.ts';
-import { figurePart } from '../rule-words.ts';
-
-const gradeOf = (plan: PlanDraft, line: LineEntry): keyof typeof cableGrades | undefined =>
-  plan.buses.find(({ id }) => [line.from, line.to].some((end) => end === id || end.startsWith(`${id}/`)))?.grade;
+import type { Way } from '../../boat/boat-schema.ts';
+import { plugPassage } from '../../facts/cable-work.ts';
+import { plugPasses } from '../../ways/fill-verdict.ts';
+import { drawnCable } from '../../ways/way-fills.ts';
+import type { Observation, Rule } from '../rule.ts';
+import { sourceWords } from '../rule-words.ts';
 
 const words = (index: BoatIndex, ends: readonly string[]): string =>
   ends.map((id) => index.places.get(id)?.name ?? id).join(' to ');
 
-/** A moulded plug is twice as thick as its cable; through a narrow gland the cable goes alone and gets its plug behind it. */
+const inPlaceOf = (index: BoatIndex, way: Way): readonly number[] =>
+  index.boat.cables
+    .filter(({ fate, ways }) => fate === 'stays' && ways.includes(way.id))
+    .map(({ diameterMm }) => diameterMm);
+
+interface Tight {
+  readonly way: Way;
+  readonly boreMm: number;
+  readonly plugMm: number;
+  readonly count: number;
+  readonly inPlaceMm: readonly number[];
+}
+
+const observed = (index: BoatIndex, { way, boreMm, plugMm, count, inPlaceMm }: Tight): Observation[] => {
+  const passes = plugPasses({ boreMm, inPlaceMm, plugMm });
+  if (passes === 'yes') return [];
+  const beside = inPlaceMm.length === 0 ? '' : ` beside the ${inPlaceMm.length === 1 ? 'cable' : 'cables'} in it`;
+  const goes = count === 1 ? 'A cable goes' : `${count} cables go`;
+  return [
+    {
+      about: [way.id],
+      says: `The way from ${words(index, way.ends)} is ${boreMm} mm wide. ${goes} through it whose moulded plug needs ${plugMm} mm${passes === 'no' ? ` and does not pass${beside}` : `; whether it passes${beside}, only a trial tells`}.`,
+      measured: { value: boreMm, unit: 'mm' },
+      limit: {
+        value: plugMm,
+        unit: 'mm',
+        source: sourceWords(inPlaceMm.length === 0 ? 'practice-plug-holes' : plugPassage.source),
+      },
+      cure:
+        passes === 'no'
+          ? 'Order cable without a plug at this end and a plug to fit on the spot, or widen the hole.'
+          : 'Pull a dummy of the plug’s size through first; else order cable without a plug at this end and fit one on the spot.',
+    },
+  ];
+};
+
+/** A moulded plug is twice as thick as its cable; where it does not pass, the cable goes alone and gets its plug behind. */
 export const plugTooBigForTheWay: Rule = {
   id: 'plugs/plug-too-big-for-the-way',
   level: 'doubt',
   title: 'A moulded plug does not pass a way its cable is to go through.',
-  sources: ['practice-plug-holes'],
+  sources: ['practice-plug-holes', 'geometry-plug-passage', 'choice-cable-sizes'],
   check: ({ index, plan }) =>
     index.boat.ways.flatMap((way) => {
       const { bore } = way;
       if (bore === undefined) return [];
-      const tight = plan.lines.flatMap((line) => {
-        const grade = line.kept === undefined && line.ways.includes(way.id) ? gradeOf(plan, line) : undefined;
-        const isBus = line.kind === 'trunk' || line.kind === 'drop';
-        return isBus && grade !== undefined && cableGrades[grade].plugHoleMm.value > bore.mm
-          ? [cableGrades[grade].plugHoleMm]
-          : [];
-      });
-      const [hole] = tight;
-      if (hole === undefined) return [];
-      return [
-        {
-          about: [way.id],
-          says: `The way from ${words(index, way.ends)} is ${bore.mm} mm wide; ${tight.length === 1 ? 'a bus cable goes' : `${tight.length} bus cables go`} through it whose moulded plug needs ${hole.value} mm.`,
-          measured: { value: bore.mm, unit: 'mm' },
-          limit: figurePart(hole),
-          cure: 'Order cable without a plug at this end and a plug to fit on the spot, or widen the hole.',
-        },
-      ];
+      const plugs = plan.lines
+        .filter((line) => line.kept === undefined && line.ways.includes(way.id))
+        .flatMap((line) => drawnCable(line, plan.buses).plugMm ?? []);
+      const plugMm = Math.max(0, ...plugs);
+      const inPlaceMm = inPlaceOf(index, way);
+      const count = plugs.filter((mm) => plugPasses({ boreMm: bore.mm, inPlaceMm, plugMm: mm }) !== 'yes').length;
+      return plugs.length === 0 ? [] : observed(index, { way, boreMm: bore.mm, plugMm, count, inPlaceMm });
     }),
 };

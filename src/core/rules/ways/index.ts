@@ -3,6 +3,7 @@ import { ledThroughUnseenWay } from './led-through-unseen-way.ts';
 import { noRouteForLine } from './no-route-for-line.ts';
 import { placeJoinedToNothing } from './place-joined-to-nothing.ts';
 import { shorterThanStraight } from './shorter-than-straight.ts';
+import { wayTooFull } from './way-too-full.ts';
 
 /** The rules of this area. */
 export const waysRules: readonly Rule[] = [
@@ -10,4 +11,5 @@ export const waysRules: readonly Rule[] = [
   noRouteForLine,
   placeJoinedToNothing,
   shorterThanStraight,
+  wayTooFull,
 ];

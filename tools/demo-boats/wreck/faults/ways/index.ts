@@ -3,6 +3,7 @@ import { waysLedThroughUnseenWay } from './led-through-unseen-way.ts';
 import { waysNoRouteForLine } from './no-route-for-line.ts';
 import { waysPlaceJoinedToNothing } from './place-joined-to-nothing.ts';
 import { waysShorterThanStraight } from './shorter-than-straight.ts';
+import { waysWayTooFull } from './way-too-full.ts';
 
 /** The faults of this area, one a rule. */
 export const waysFaults: readonly Fault[] = [
@@ -10,4 +11,5 @@ export const waysFaults: readonly Fault[] = [
   waysNoRouteForLine,
   waysPlaceJoinedToNothing,
   waysShorterThanStraight,
+  waysWayTooFull,
 ];
