@@ -5,6 +5,7 @@ import { plugsRules } from './plugs/index.ts';
 import { provenanceRules } from './provenance/index.ts';
 import { readingsRules } from './readings/index.ts';
 import type { Rule } from './rule.ts';
+import { shoppingRules } from './shopping/index.ts';
 import { trafficRules } from './traffic/index.ts';
 import { waysRules } from './ways/index.ts';
 import { wiringRules } from './wiring/index.ts';
@@ -17,6 +18,7 @@ export const rules: readonly Rule[] = [
   ...plugsRules,
   ...provenanceRules,
   ...readingsRules,
+  ...shoppingRules,
   ...trafficRules,
   ...waysRules,
   ...wiringRules,

@@ -7,6 +7,7 @@ import { identitiesFaults } from './faults/identities/index.ts';
 import { plugsFaults } from './faults/plugs/index.ts';
 import { provenanceFaults } from './faults/provenance/index.ts';
 import { readingsFaults } from './faults/readings/index.ts';
+import { shoppingFaults } from './faults/shopping/index.ts';
 import { trafficFaults } from './faults/traffic/index.ts';
 import { waysFaults } from './faults/ways/index.ts';
 import { wiringFaults } from './faults/wiring/index.ts';
@@ -19,6 +20,7 @@ export const faults: readonly Fault[] = [
   ...plugsFaults,
   ...provenanceFaults,
   ...readingsFaults,
+  ...shoppingFaults,
   ...trafficFaults,
   ...waysFaults,
   ...wiringFaults,

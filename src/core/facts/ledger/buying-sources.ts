@@ -10,6 +10,10 @@ export const buyingSources = {
     standing: 'project choice',
     text: 'Round prices of plugs, adapters, fuses, glands and clips in euro, so that orders can be compared; the owner’s own price list replaces them.',
   },
+  'choice-orders': {
+    standing: 'project choice',
+    text: 'What is ordered is held against what the plan needs as the boat file stands; a doubt, since only the owner knows what a part was bought for.',
+  },
   'choice-spares': {
     standing: 'project choice',
     text: 'What is ordered beyond the plan so that one part that fails does not stop the work, and how much sleeve a label takes.',
