@@ -27,8 +27,8 @@ await browser.close();
 stop();
 times.sort((a, b) => a - b);
 const median = times[Math.floor(times.length / 2)] ?? 0;
-// the worker asks for what edits need once the first plan is there
-const isBeforePicture = (name: string): boolean => name.endsWith('.js') && !name.startsWith('history-');
+// cards, tables, glossary, edits and cures are asked for once the page stands
+const isBeforePicture = (name: string): boolean => /^(?:index|plan-worker)-.*\.js$/.test(name);
 const scripts = readdirSync(`${root}dist/web/assets`).filter(isBeforePicture);
 const scriptKb =
   scripts.reduce((sum, name) => sum + gzipSync(readFileSync(`${root}dist/web/assets/${name}`)).length, 0) / 1000;

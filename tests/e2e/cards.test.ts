@@ -27,6 +27,7 @@ test('a balloon picked by keyboard opens the card of its unit, and Escape gives 
   await page.locator('.balloon[data-about~="conv-pilot"]').first().focus();
   await page.keyboard.press('Enter');
   const card = page.getByRole('region', { name: /two-way converter/ });
+  await card.waitFor();
   expect(await focused(page)).toContain('two-way converter');
   for (const part of ['Rests on', 'Findings', 'Says', 'Hears', 'Draws', 'Plugs', 'Before and after']) {
     expect(await card.getByRole('heading', { name: part }).count(), part).toBe(1);
@@ -56,6 +57,7 @@ test('a reading picked among the needs shows its way hop by hop and lights it on
   expect(await litLines(page)).toEqual([]);
   await page.locator('.margin .row-button', { hasText: 'rudder angle' }).first().press('Enter');
   const card = page.getByRole('region', { name: 'rudder angle' });
+  await card.waitFor();
   const stops = await card.locator('.stop-unit').allTextContents();
   expect(stops).toHaveLength(5);
   expect(stops[0]).toContain('rudder');

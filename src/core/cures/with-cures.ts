@@ -2,9 +2,8 @@ import type { Need } from '../boat/boat-schema.ts';
 import { isSameNeed } from '../boat/edits/same-need.ts';
 import { splitDotted } from '../boat/ids.ts';
 import { derivedReadings } from '../facts/derived-readings.ts';
-import type { Cure, ReadingEntry, StandingJoin } from '../plan-shape.ts';
+import type { Cure, ReadingEntry } from '../plan-shape.ts';
 import { type Arrival, needKey } from '../readings/arrivals.ts';
-import type { Refit } from '../readings/refit.ts';
 import { byCost, type Candidate, type Wish } from './candidate.ts';
 import { changeSettings } from './change-settings.ts';
 import { type CureContext, cureContext } from './cure-context.ts';
@@ -14,6 +13,7 @@ import { joinAboard } from './join-aboard.ts';
 import { keepAboard } from './keep-aboard.ts';
 import { lookUp } from './look-up.ts';
 import { triesOn } from './try-cure.ts';
+import { type CureTask, hintsOf, withCuresOf } from './with-hints.ts';
 
 /** Cures shown of one gap, and those tried for it. */
 const atMost = { shown: 3, tried: 8 } as const;
@@ -60,22 +60,12 @@ const asCure = ({ says, edits, cost }: Candidate): Cure => ({
  * boat and seen to bring the reading without taking another away, the cheapest first, after the page of a manual that
  * may show the gap to be none. Where no edit helps, what a person could look at is said. Pure.
  */
-export const withCures = ({
-  refit,
-  phase,
-  joins,
-  readings,
-}: {
-  readonly refit: Refit;
-  readonly phase: number;
-  readonly joins: readonly StandingJoin[];
-  readonly readings: readonly Arrival[];
-}): ReadingEntry[] => {
-  if (readings.every(({ arrives }) => arrives)) return readings.map(withoutCures);
+export const withCures = ({ refit, phase, joins, readings }: CureTask): ReadingEntry[] => {
+  if (readings.every(({ arrives }) => arrives)) return withCuresOf(readings, hintsOf);
   const { index } = refit;
   const context = cureContext(refit, phase, joins);
   const arrivedWith = triesOn(refit, phase);
-  const curesOf = (missing: Arrival): Cure[] => {
+  return withCuresOf(readings, (missing) => {
     const pages = lookUp(context, missing);
     const need = index.boat.needs.find((entry) => isSameNeed(entry, missing));
     const candidates = need === undefined ? [] : candidatesFor(context, missing, need);
@@ -85,13 +75,6 @@ export const withCures = ({
       if (arrivedWith(candidate).has(needKey(missing))) cures.push(asCure(candidate));
     }
     const found = [...pages, ...cures];
-    return found.length > 0 ? found : (missing.whyNot?.cures ?? []).map((says) => ({ says, edits: [] }));
-  };
-  return readings.map((entry) => {
-    const { whyNot, ...rest } = entry;
-    if (whyNot === undefined) return rest;
-    return { ...rest, whyNot: { link: whyNot.link, says: whyNot.says, cures: curesOf(entry) } };
+    return found.length > 0 ? found : hintsOf(missing);
   });
 };
-
-const withoutCures = ({ whyNot: _, ...rest }: Arrival): ReadingEntry => rest;

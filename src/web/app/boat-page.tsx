@@ -1,20 +1,23 @@
-import { type ReactNode, type RefObject, useCallback, useRef, useState } from 'react';
+import { type ReactNode, type RefObject, useCallback, useMemo, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { type LightStore, lightStore } from '../drawing/light-store.ts';
 import type { SheetHandle } from '../drawing/sheet-view.tsx';
 import type { PlanAnswer } from '../workers/protocol.ts';
 import type { CardChoice } from './cards/card-choice.ts';
-import { CardView } from './cards/card-view.tsx';
 import { type CardState, useCard } from './cards/use-card.ts';
 import { courseFacts } from './course-facts.ts';
 import { CourseLine } from './course-line.tsx';
 import { MarginView } from './margin-view.tsx';
-import { NeedsTable } from './needs/needs-table.tsx';
 import type { Note } from './notes.ts';
 import type { StepId } from './route.ts';
 import { SheetFrame } from './sheet-frame.tsx';
 import { useBoatView } from './use-boat-view.ts';
+import { usePart } from './use-part.ts';
 import { useSheetSize } from './use-sheet-size.ts';
+
+// brought once the page stands: no part of the way to the first picture
+const bringCards = () => import('./cards/card-view.tsx');
+const bringNeeds = () => import('./needs/needs-table.tsx');
 
 interface BoatPageProps {
   readonly answer: PlanAnswer;
@@ -48,11 +51,14 @@ const usePicking = ({
   lights,
   notes,
   card,
+  units,
   margin,
   sheet,
 }: {
   lights: LightStore;
   card: CardState;
+  /** ids of the units of the boat */
+  units: ReadonlySet<string>;
   notes: readonly Note[];
   margin: RefObject<HTMLElement | null>;
   sheet: RefObject<SheetHandle | null>;
@@ -61,15 +67,15 @@ const usePicking = ({
   const { maker, open } = card;
   const pick = useCallback(
     (ids: readonly string[]) => {
-      const unit = ids.find((id) => maker.index.kit.has(id));
+      const unit = ids.find((id) => units.has(id));
       lights.pick(ids);
       open(unit === undefined ? undefined : { kind: 'unit', id: unit });
       bringNote(margin.current, ids, notes);
     },
-    [lights, margin, notes, maker, open],
+    [lights, margin, notes, units, open],
   );
   const show = (ids: readonly string[], choice?: CardChoice): void => {
-    const lit = choice === undefined ? ids : (maker.cardOf(choice)?.lights ?? ids);
+    const lit = choice === undefined ? ids : (maker?.cardOf(choice)?.lights ?? ids);
     // before the list goes, so that the card knows what opened it
     open(choice);
     // A hidden drawing has no measures, so it must stand before it is moved.
@@ -91,7 +97,10 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
   const [lights] = useState(lightStore);
   const view = useBoatView(answer, useSheetSize(frame), step);
   const card = useCard(answer, lights);
-  const { isList, switchList, pick, show } = usePicking({ lights, notes: view.notes, card, margin, sheet });
+  const units = useMemo(() => new Set(boat.kit.map(({ id }) => id)), [boat]);
+  const { isList, switchList, pick, show } = usePicking({ lights, notes: view.notes, card, units, margin, sheet });
+  const cards = usePart(bringCards);
+  const needs = usePart(bringNeeds);
   const [isTable, setIsTable] = useState(false);
   const closeTable = (): void => {
     setIsTable(false);
@@ -107,8 +116,8 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
         isList={isList}
         onSwitch={switchList}
         table={
-          isTable && step === 'needs' ? (
-            <NeedsTable boat={boat} plan={plan} lights={lights} onClose={closeTable} />
+          isTable && step === 'needs' && needs !== undefined ? (
+            <needs.NeedsTable boat={boat} plan={plan} lights={lights} onClose={closeTable} />
           ) : null
         }
         onTable={step === 'needs' ? () => setIsTable(!isTable) : undefined}
@@ -125,8 +134,8 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
         notes={view.notes}
         titles={titles}
         card={
-          card.content === undefined ? null : (
-            <CardView
+          cards === undefined || card.content === undefined || card.maker === undefined ? null : (
+            <cards.CardView
               content={card.content}
               maker={card.maker}
               rows={view.rows}

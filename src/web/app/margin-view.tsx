@@ -7,8 +7,17 @@ import type { CardChoice } from './cards/card-choice.ts';
 import { NoteView } from './note-view.tsx';
 import type { Note } from './notes.ts';
 import type { StepId } from './route.ts';
-import { StepBlock } from './step-block.tsx';
+import type { StepBlock } from './step-block.tsx';
+import { usePart } from './use-part.ts';
 import { AllWords } from './words/all-words.tsx';
+
+// the figures under the notes bring the sources of every limit: no part of the way to the first picture
+const bringStepBlock = () => import('./step-block.tsx');
+
+const LateStepBlock = (block: Parameters<typeof StepBlock>[0]): ReactNode => {
+  const part = usePart(bringStepBlock);
+  return part === undefined ? null : <part.StepBlock {...block} />;
+};
 
 interface MarginViewProps {
   readonly boat: Boat;
@@ -73,7 +82,7 @@ export const MarginView = ({
         ))}
       </ol>
     )}
-    <StepBlock step={step} boat={boat} plan={plan} hand={{ lights, onShow }} />
+    <LateStepBlock step={step} boat={boat} plan={plan} hand={{ lights, onShow }} />
     <AllWords />
   </aside>
 );

@@ -4,7 +4,7 @@ import { layoutProblems } from '../../core/backbone/layout-problems.ts';
 import { solveLayout } from '../../core/backbone/solve-layout.ts';
 import { readBoat } from '../../core/boat/read-boat.ts';
 import { writeBoat } from '../../core/boat/write-boat.ts';
-import { plan } from '../../core/plan.ts';
+import { planWith, withoutLateParts } from '../../core/plan-with.ts';
 import { rules } from '../../core/rules/index.ts';
 import { planningSession } from './planning-session.ts';
 import type { PlanRequest } from './protocol.ts';
@@ -18,7 +18,8 @@ const hear = planningSession({
     writeBoat,
     layoutProblems,
     solveLayout,
-    plan: (boat, layouts) => plan(boat, layouts),
+    quickPlan: planWith(withoutLateParts),
+    plan: async (boat, layouts) => (await import('../../core/plan.ts')).plan(boat, layouts),
     titles: new Map(rules.map((rule) => [rule.id, rule.title])),
   },
   editor: () => import('../../core/boat/history.ts'),

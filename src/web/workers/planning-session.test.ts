@@ -7,6 +7,7 @@ import { readBoat } from '../../core/boat/read-boat.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import { writeBoat } from '../../core/boat/write-boat.ts';
 import { plan } from '../../core/plan.ts';
+import { planWith, withoutLateParts } from '../../core/plan-with.ts';
 import { planningSession } from './planning-session.ts';
 import type { Change, PlanAnswer, PlanReply } from './protocol.ts';
 import type { PlanEngine } from './run-plan.ts';
@@ -19,7 +20,8 @@ const engine: PlanEngine = {
   writeBoat,
   layoutProblems,
   solveLayout,
-  plan: (boat, layouts) => plan(boat, layouts),
+  quickPlan: planWith(withoutLateParts),
+  plan: async (boat, layouts) => plan(boat, layouts),
   titles: new Map(),
 };
 
@@ -165,7 +167,7 @@ test('a refusal carries the place and what to do', async () => {
 
 test('an error in the program is a fault, not a bad file', async () => {
   const { open, posted } = session({
-    plan: () => {
+    quickPlan: () => {
       throw new TypeError('x is not a function');
     },
   });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Layout, Problem } from '../../core/backbone/problem.ts';
+import type { Layout, LayoutMap, Problem } from '../../core/backbone/problem.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { type RunTask, runPlan } from './run-plan.ts';
@@ -17,6 +17,10 @@ const layout = (cost: number, status: Layout['status']): Layout => ({
   work: 1,
 });
 
+/** The layouts come back in `boat` so that a test can see what the plan was made from. */
+const planOf = (layouts: LayoutMap): Plan =>
+  ({ boat: [...layouts.values()].map((one) => `${one.cost} ${one.status}`).join() }) as unknown as Plan;
+
 const engine: RunTask['engine'] = {
   layoutProblems: () => [problem],
   *solveLayout() {
@@ -24,9 +28,8 @@ const engine: RunTask['engine'] = {
     yield layout(100, 'gap');
     yield layout(90, 'proven');
   },
-  // The layouts come back in `boat` so that a test can see what the plan was made from.
-  plan: (_, layouts) =>
-    ({ boat: [...layouts.values()].map((one) => `${one.cost} ${one.status}`).join() }) as unknown as Plan,
+  quickPlan: (_, layouts) => planOf(layouts),
+  plan: async (_, layouts) => planOf(layouts),
 };
 
 interface Wish {
@@ -71,8 +74,11 @@ test('a quick plan comes first and the plan with the best layout last', async ()
   ]);
 });
 
-test('a boat without a backbone is settled at once', async () => {
-  expect(await run({ engine: { layoutProblems: () => [] } })).toEqual([['', true]]);
+test('a boat without a backbone is shown at once, and settled when cures were looked for', async () => {
+  expect(await run({ engine: { layoutProblems: () => [] } })).toEqual([
+    ['', false],
+    ['', true],
+  ]);
 });
 
 test('a layout cut short by the clock is marked as stopped, and not kept for another time', async () => {
@@ -100,5 +106,5 @@ test('a layout found before is taken as it is, and nothing is looked for', async
   const solveLayout = () => {
     throw new Error('nothing is to be solved');
   };
-  expect(await run({ known, engine: { solveLayout } })).toEqual([['90 proven', true]]);
+  expect(await run({ known, firstAfterMs: 400, engine: { solveLayout } })).toEqual([['90 proven', true]]);
 });

@@ -9,7 +9,9 @@ export interface PlanEngine {
   readonly writeBoat: (boat: Boat) => string;
   readonly layoutProblems: (boat: Boat) => readonly Problem[];
   readonly solveLayout: (problem: Problem, budget: Budget) => Generator<Layout>;
-  readonly plan: (boat: Boat, layouts: LayoutMap) => Plan;
+  /** a plan without the search for cures, which brings a library with it that a first picture does not need */
+  readonly quickPlan: (boat: Boat, layouts: LayoutMap) => Plan;
+  readonly plan: (boat: Boat, layouts: LayoutMap) => Promise<Plan>;
   /** title of each rule by its id */
   readonly titles: ReadonlyMap<string, string>;
 }
@@ -25,7 +27,7 @@ export interface RunHooks {
 
 export interface RunTask {
   readonly boat: Boat;
-  readonly engine: Pick<PlanEngine, 'layoutProblems' | 'solveLayout' | 'plan'>;
+  readonly engine: Pick<PlanEngine, 'layoutProblems' | 'solveLayout' | 'quickPlan' | 'plan'>;
   readonly hooks: RunHooks;
   /** work for each backbone, counted in layouts tried */
   readonly budget: Budget;
@@ -68,7 +70,7 @@ const firstPlanShown = (task: RunTask, startMs: number, layouts: LayoutMap): (()
   return () => {
     if (isShown || hooks.nowMs() - startMs < firstAfterMs) return;
     isShown = true;
-    hooks.onPlan(engine.plan(boat, layouts), false);
+    hooks.onPlan(engine.quickPlan(boat, layouts), false);
   };
 };
 
@@ -99,5 +101,7 @@ export const runPlan = async (task: RunTask): Promise<void> => {
     layouts.set(problem.hash, layout);
     if (layout.status !== 'stopped') known.set(problem.hash, layout);
   }
-  hooks.onPlan(engine.plan(boat, layouts), true);
+  showFirst();
+  const plan = await engine.plan(boat, layouts);
+  if (!hooks.isCancelled()) hooks.onPlan(plan, true);
 };

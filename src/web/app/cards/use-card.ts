@@ -1,11 +1,13 @@
 import { useCallback, useMemo, useRef, useState } from 'react';
 import type { LightStore } from '../../drawing/light-store.ts';
 import type { PlanAnswer } from '../../workers/protocol.ts';
-import { type CardChoice, type CardContent, type CardMaker, cardMaker } from './card-choice.ts';
+import { usePart } from '../use-part.ts';
+import type { CardChoice, CardContent, CardMaker } from './card-choice.ts';
 
 /** The card in the margin: what it speaks of now, and where one came from. */
 export interface CardState {
-  readonly maker: CardMaker;
+  /** undefined until what cards need has come, which is no part of the way to the first picture */
+  readonly maker: CardMaker | undefined;
   readonly content: CardContent | undefined;
   /** goes back to the card this one was opened from; undefined where there is none */
   readonly goBack: (() => void) | undefined;
@@ -25,13 +27,16 @@ const giveBack = (opener: HTMLElement | SVGElement | undefined): void => {
 const isFocusable = (element: Element | null): element is HTMLElement | SVGElement =>
   element instanceof HTMLElement || element instanceof SVGElement;
 
+const bringMaker = () => import('./card-choice.ts');
+
 /** Keeps which card is open, made anew with every plan; a card whose unit has gone from the boat is shut. */
 export const useCard = ({ boat, plan }: PlanAnswer, lights: LightStore): CardState => {
-  const maker = useMemo(() => cardMaker(boat, plan), [boat, plan]);
+  const make = usePart(bringMaker)?.cardMaker;
+  const maker = useMemo(() => make?.(boat, plan), [make, boat, plan]);
   const [trail, setTrail] = useState<readonly CardChoice[]>([]);
   const opener = useRef<HTMLElement | SVGElement>(undefined);
   const choice = trail.at(-1);
-  const content = useMemo(() => (choice === undefined ? undefined : maker.cardOf(choice)), [maker, choice]);
+  const content = useMemo(() => (choice === undefined ? undefined : maker?.cardOf(choice)), [maker, choice]);
 
   const open = useCallback((next: CardChoice | undefined) => {
     const active = document.activeElement;
@@ -43,7 +48,7 @@ export const useCard = ({ boat, plan }: PlanAnswer, lights: LightStore): CardSta
     setTrail(next);
     // what is rested on goes with its card and can no longer say that the rest is over
     lights.rest([]);
-    lights.pick(last === undefined ? [] : (maker.cardOf(last)?.lights ?? []));
+    lights.pick(last === undefined ? [] : (maker?.cardOf(last)?.lights ?? []));
   };
   const close = (): void => {
     goTo([]);

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
-import { type GlossaryTerm, glossary } from '../../../papers/glossary/glossary.ts';
+import type { GlossaryTerm } from '../../../papers/glossary/glossary.ts';
+import { useGlossary } from './use-glossary.ts';
 
 /** Words with what they mean, one under the other. */
 export const WordList = ({ terms }: { terms: readonly GlossaryTerm[] }): ReactNode => (
@@ -17,6 +18,6 @@ export const WordList = ({ terms }: { terms: readonly GlossaryTerm[] }): ReactNo
 export const AllWords = (): ReactNode => (
   <details className="all-words">
     <summary>All trade words, explained</summary>
-    <WordList terms={glossary} />
+    <WordList terms={useGlossary()?.glossary ?? []} />
   </details>
 );

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Drawing, Shape } from '../../../papers/drawing/shapes.ts';
-import { termsIn } from '../../../papers/glossary/explain.ts';
 import { WordList } from './all-words.tsx';
+import { useGlossary } from './use-glossary.ts';
 
 const textsOf = (shapes: readonly Shape[]): string[] =>
   shapes.flatMap((shape) => {
@@ -12,9 +12,10 @@ const textsOf = (shapes: readonly Shape[]): string[] =>
 /** The trade words that stand on a drawing, with what they mean. */
 export const DrawingWords = ({ drawing }: { drawing: Drawing }): ReactNode => {
   const texts = [...new Set(textsOf(drawing.shapes))];
+  const terms = useGlossary()?.termsIn(texts, texts) ?? [];
   return (
     <section className="drawing-words" aria-label="Words on the drawing">
-      <WordList terms={termsIn(texts, texts)} />
+      <WordList terms={terms} />
     </section>
   );
 };

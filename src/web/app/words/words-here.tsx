@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
-import { termsIn } from '../../../papers/glossary/explain.ts';
 import { TermButton } from './term-button.tsx';
+import { useGlossary } from './use-glossary.ts';
 
 /**
  * The trade words of texts that stand in buttons or links, where they cannot be buttons themselves: in one line under
@@ -13,7 +13,7 @@ export const WordsHere = ({
   texts: readonly string[];
   names?: readonly string[];
 }): ReactNode => {
-  const terms = termsIn(texts, names);
+  const terms = useGlossary()?.termsIn(texts, names) ?? [];
   if (terms.length === 0) return null;
   return (
     <p className="words-here">

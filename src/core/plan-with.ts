@@ -1,0 +1,68 @@
+import { layoutProblems } from './backbone/layout-problems.ts';
+import type { LayoutMap } from './backbone/problem.ts';
+import { indexBoat } from './boat/boat-index.ts';
+import type { Boat } from './boat/boat-schema.ts';
+import { canonicalBoat } from './boat/canonical-boat.ts';
+import { lastPhase } from './boat/phase.ts';
+import { withHints } from './cures/with-hints.ts';
+import { joinsOf } from './joins/joins-of.ts';
+import { planBuses } from './plan-buses.ts';
+import { planLines } from './plan-lines.ts';
+import type { Plan, PlanDraft } from './plan-shape.ts';
+import { program } from './program.ts';
+import { arrivals } from './readings/arrivals.ts';
+import { beforeOf, phaseBefore, withSeenBefore } from './readings/before-and-after.ts';
+import { refitOf } from './readings/refit.ts';
+import { roundPlan } from './round-plan.ts';
+import { rules } from './rules/index.ts';
+import { runRules } from './rules/run-rules.ts';
+import type { orderOf } from './shopping/order-of.ts';
+
+/** What takes time and a library of its own, and what a first picture can do without. */
+export interface LateParts {
+  /** fills in what would close each gap in what arrives */
+  readonly cures: typeof withHints;
+  /** the order: pieces, parts, and what to tape before it */
+  readonly order: typeof orderOf;
+}
+
+/** The late parts left out: hints in place of cures that were tried, and no order. */
+export const withoutLateParts: LateParts = {
+  cures: withHints,
+  order: ({ lines }) => ({ lines: [...lines], shopping: [], tape: [] }),
+};
+
+/**
+ * Everything that follows from one boat file, in the order the job has it, with the late parts given. Pure and
+ * synchronous: equal boats, layouts and phase give equal bytes, in whatever order the file's lists and keys stand.
+ *
+ * `layouts`: answers by problem hash; one that is missing, or that the checker refuses, is replaced by the heuristic's.
+ * `phase`: default the last. Lines and layouts are for the last phase, readings for the phase asked.
+ */
+export const planWith =
+  ({ cures, order }: LateParts) =>
+  (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
+    const index = indexBoat(canonicalBoat(boat));
+    const problems = layoutProblems(index.boat);
+    const refit = refitOf(index, (at) => joinsOf(index, at));
+    const lastJoins = joinsOf(index, lastPhase(boat));
+    const buses = planBuses({ index, problems, layouts, joins: lastJoins });
+    const before = beforeOf(index, { before: joinsOf(index, phaseBefore), after: lastJoins });
+    const wiring = planLines({ index, buses, joins: lastJoins });
+    const draft: PlanDraft = roundPlan({
+      boat: boat.name,
+      program,
+      phase,
+      ...wiring,
+      ...order({ index, buses, lines: wiring.lines }),
+      readings: cures({
+        refit,
+        phase,
+        joins: joinsOf(index, phase),
+        readings: withSeenBefore(arrivals(refit, phase), before),
+      }),
+      before,
+      buses: buses.map(({ entry }) => entry),
+    });
+    return { ...draft, findings: runRules(rules, { index, plan: draft, reaches: refit.reachesIn(phase) }) };
+  };
