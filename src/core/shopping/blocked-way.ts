@@ -33,7 +33,9 @@ const longestRound = (router: Router, index: BoatIndex, line: LineEntry, shut: s
   const [from, to] = [line.places[0], line.places.at(-1)];
   if (from === undefined || to === undefined) return undefined;
   if (line.kind !== 'trunk') {
-    const route = router.between({ kind: line.kind, from, to });
+    // Drops are laid by their bus, by length; other lines are led by least cost.
+    const ask = { kind: line.kind, from, to };
+    const route = line.kind === 'drop' ? router.between(ask) : router.cheapest(ask);
     return route === undefined ? undefined : route.longestMm + tailsMm;
   }
   const walk = line.places.map((place, n) => ({
