@@ -40,7 +40,11 @@ export const nearPenalty: ReadonlyMap<string, Neighbour> = new Map<string, Neigh
 ]);
 
 /** A tight or fire-proof bulkhead wants a rated transit for each cable. */
-export const transitPenalty = { value: 2, unit: 'm of detour', source: 'choice-detours' } as const satisfies Figure;
+export const transitPenalty = {
+  value: 2,
+  unit: 'm of detour',
+  source: 'choice-rated-transit',
+} as const satisfies Figure;
 
 /** A pipe above its fill costs the hours of a hard pull, shared by all that is drawn through it. */
 export const hardPull = { value: 2.25, unit: 'h', source: 'practice-labour' } as const satisfies Figure;

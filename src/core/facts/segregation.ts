@@ -34,3 +34,9 @@ export const segregation: readonly Segregation[] = [
   { one: 'fieldbus', other: 'generator, transformer, motor power line', leastM: 3, source: 'schneider-atv312' },
   { one: 'fieldbus', other: 'fluorescent lamp, radio', leastM: 1, source: 'schneider-atv312' },
 ];
+
+/** What a way may be entered as lying near, in words, and which row of the distances it is. */
+export const disturbers: ReadonlyMap<string, { readonly words: string; readonly other: string }> = new Map([
+  ['hf-coax', { words: 'the lead of an HF set', other: 'HF set, tuner or feeder' }],
+  ['starter-cable', { words: 'the starter cable', other: 'DC above 50 A or inverter lead' }],
+]);

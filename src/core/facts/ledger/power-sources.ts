@@ -166,6 +166,10 @@ export const powerSources = {
     standing: 'common practice',
     text: 'Bores conduits are sold in, mm.',
   },
+  'choice-rated-transit': {
+    standing: 'project choice',
+    text: 'A watertight or fire bulkhead is passed only by a transit rated for it; each such passage is noted.',
+  },
   'choice-detours': {
     standing: 'project choice',
     text: 'How much longer a cable may be for keeping out of heat, wet and bilge, off mains, radio leads and compass, and out of a bulkhead that wants a rated transit.',

@@ -1,15 +1,19 @@
 import type { Fault } from '../../fault.ts';
+import { waysBesideWhatDisturbs } from './beside-what-disturbs.ts';
 import { waysLedThroughUnseenWay } from './led-through-unseen-way.ts';
 import { waysNoRouteForLine } from './no-route-for-line.ts';
 import { waysPlaceJoinedToNothing } from './place-joined-to-nothing.ts';
+import { waysRatedBulkhead } from './rated-bulkhead.ts';
 import { waysShorterThanStraight } from './shorter-than-straight.ts';
 import { waysWayTooFull } from './way-too-full.ts';
 
 /** The faults of this area, one a rule. */
 export const waysFaults: readonly Fault[] = [
+  waysBesideWhatDisturbs,
   waysLedThroughUnseenWay,
   waysNoRouteForLine,
   waysPlaceJoinedToNothing,
+  waysRatedBulkhead,
   waysShorterThanStraight,
   waysWayTooFull,
 ];
