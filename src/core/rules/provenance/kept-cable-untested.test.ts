@@ -51,3 +51,16 @@ test('an untested or doubtful one is a doubt, a bad one a fault', () => {
 test('an untested cable that no line uses is not spoken of', () => {
   expect(levels('untested')).toEqual([]);
 });
+
+test('a pair of 3 m that could be 3.19 m costs 7.98 EUR to replace; in a currency without its price the length alone is said', () => {
+  const cureIn = (currency?: string): string | undefined => {
+    const boat = withCable('untested');
+    const prices = { trunkPerM: 1, dropPerM: 1, tee: 1, terminator: 1, feed: 1, feedLeadPerM: 1, hour: 1 };
+    return findingsOf(keptCableUntested, {
+      boat: currency === undefined ? boat : { ...boat, prices: { currency, ...prices } },
+      plan: { lines: [line(['old-pair'])] },
+    })[0]?.cure;
+  };
+  expect(cureIn()).toContain('A new one would be 3.19 m, about 7.98 EUR without plugs and work.');
+  expect(cureIn('NOK')).toContain('A new one would be 3.19 m.');
+});

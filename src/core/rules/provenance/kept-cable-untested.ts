@@ -1,6 +1,9 @@
-import type { Cable } from '../../boat/boat-schema.ts';
+import type { Boat, Cable } from '../../boat/boat-schema.ts';
+import { lengthMm } from '../../boat/measure.ts';
+import { linePrices } from '../../facts/part-prices.ts';
+import { typicalPrices } from '../../facts/prices.ts';
 import type { Rule } from '../rule.ts';
-import { unitName } from '../rule-words.ts';
+import { metres, unitName } from '../rule-words.ts';
 
 const words: Readonly<Record<Exclude<Cable['condition'], 'good'>, string>> = {
   untested: 'has not been tested',
@@ -8,12 +11,36 @@ const words: Readonly<Record<Exclude<Cable['condition'], 'good'>, string>> = {
   bad: 'is in bad condition',
 };
 
+/** Price of a metre of new cable of a kind, in hundredths of the owner's currency; absent where none is known in it. */
+const perMetre = ({ prices }: Boat, kind: Cable['kind']): number | undefined => {
+  const { trunkPerM, dropPerM, feedLeadPerM, currency } = prices ?? typicalPrices;
+  const own = new Map<string, number>([
+    ['trunk', trunkPerM],
+    ['drop', dropPerM],
+    ['feed', feedLeadPerM],
+  ]);
+  const usual = currency === typicalPrices.currency ? new Map<string, number>(Object.entries(linePrices.perM)) : own;
+  return own.get(kind) ?? usual.get(kind);
+};
+
+/** What a new cable in its place would be: as long as the old one could be, work not counted. */
+const replacement = (boat: Boat, { kind, length }: Cable): string => {
+  const { longestMm } = lengthMm(length);
+  const perM = perMetre(boat, kind);
+  const { currency } = boat.prices ?? typicalPrices;
+  const price =
+    perM === undefined
+      ? ''
+      : `, about ${(Math.ceil((longestMm * perM) / 1000) / 100).toFixed(2)} ${currency} without plugs and work`;
+  return `A new one would be ${metres(longestMm / 1000)}${price}.`;
+};
+
 /** The plan leans on a cable that lies in the boat already; it must pass a test before anything is ordered round it. */
 export const keptCableUntested: Rule = {
   id: 'provenance/kept-cable-untested',
   level: 'doubt',
   title: 'The plan relies on a cable aboard that nobody has tested.',
-  sources: ['practice-survey'],
+  sources: ['practice-survey', 'choice-part-prices', 'choice-prices'],
   check: ({ index, plan }) =>
     plan.lines.flatMap((line) =>
       (line.kept ?? []).flatMap((id) => {
@@ -24,7 +51,7 @@ export const keptCableUntested: Rule = {
             about: [cable.id],
             level: cable.condition === 'bad' ? ('fault' as const) : ('doubt' as const),
             says: `The ${line.kind.replace('-', ' ')} line from ${unitName(index, line.from)} to ${unitName(index, line.to)} is to run on the cable ${cable.name ?? cable.id}, which ${words[cable.condition]}.`,
-            cure: 'Test it end to end before you order: resistance of each conductor, and insulation between them. If it fails, take it out and enter it as going.',
+            cure: `Test it end to end before you order: resistance of each conductor, and insulation between them. If it fails, take it out and enter it as going. ${replacement(index.boat, cable)}`,
           },
         ];
       }),
