@@ -1,5 +1,6 @@
 import type { Rule } from '../rule.ts';
 import { besideWhatDisturbs } from './beside-what-disturbs.ts';
+import { deadCable } from './dead-cable.ts';
 import { ledThroughUnseenWay } from './led-through-unseen-way.ts';
 import { noRouteForLine } from './no-route-for-line.ts';
 import { placeJoinedToNothing } from './place-joined-to-nothing.ts';
@@ -10,6 +11,7 @@ import { wayTooFull } from './way-too-full.ts';
 /** The rules of this area. */
 export const waysRules: readonly Rule[] = [
   besideWhatDisturbs,
+  deadCable,
   ledThroughUnseenWay,
   noRouteForLine,
   placeJoinedToNothing,

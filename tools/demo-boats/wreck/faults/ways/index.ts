@@ -1,5 +1,6 @@
 import type { Fault } from '../../fault.ts';
 import { waysBesideWhatDisturbs } from './beside-what-disturbs.ts';
+import { waysDeadCable } from './dead-cable.ts';
 import { waysLedThroughUnseenWay } from './led-through-unseen-way.ts';
 import { waysNoRouteForLine } from './no-route-for-line.ts';
 import { waysPlaceJoinedToNothing } from './place-joined-to-nothing.ts';
@@ -10,6 +11,7 @@ import { waysWayTooFull } from './way-too-full.ts';
 /** The faults of this area, one a rule. */
 export const waysFaults: readonly Fault[] = [
   waysBesideWhatDisturbs,
+  waysDeadCable,
   waysLedThroughUnseenWay,
   waysNoRouteForLine,
   waysPlaceJoinedToNothing,
