@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { gradeSchema, joinKinds, lineKindSchema, orderSchema } from './boat/boat-schema.ts';
 import { readingSchema, referenceSchema } from './boat/sheet.ts';
+import { shoppingKinds } from './facts/shopping-kinds.ts';
 
 /**
  * The shape of a plan, as `plan --json` prints it. Lengths in metres, figures rounded to 1e-6 at the edge.
@@ -225,20 +226,6 @@ export const gapEntrySchema = z.strictObject({
   serves: z.array(id),
 });
 
-export const shoppingKinds = [
-  'unit',
-  'trunk',
-  'drop',
-  'bus-part',
-  'cable',
-  'plug',
-  'adapter',
-  'power',
-  'passage',
-  'fixing',
-  'label',
-  'spare',
-] as const;
 const money = z.int().meta({ unit: 'hundredths of the currency' });
 
 /**

@@ -102,3 +102,16 @@ test.each(['laptop', 'phone'] as const)('an edited boat on a %s has no barrier t
   await keepPicture(page, `edited-${window}-day`);
   expect(app.complaints).toEqual([]);
 });
+
+test('at the step of buying, what is ordered is marked as such, and stays so by the name of its item', async () => {
+  const page = await app.newPage({ window: 'laptop', light: 'day' });
+  await openBoat(app, page, 'sandpiper/buy');
+  const row = page.locator('.margin .row:has(.order-button)', { hasText: 'AIS class B' }).first();
+  await row.getByRole('button', { name: 'ordered', exact: true }).click();
+  await page.waitForFunction(() => document.querySelector('.edit-says')?.textContent?.includes(': ordered.') === true);
+  await settled(page);
+  await page.waitForFunction(() => document.querySelectorAll('.order-button[aria-pressed="true"]').length === 1);
+  await keepPicture(page, 'buy-laptop-day');
+  expect(await barriers(page)).toEqual([]);
+  expect(app.complaints).toEqual([]);
+});

@@ -1,5 +1,6 @@
 import { byCodeUnit } from '../boat/ids.ts';
-import { type ShoppingEntry, shoppingKinds } from '../plan-shape.ts';
+import { shoppingKinds } from '../facts/shopping-kinds.ts';
+import type { ShoppingEntry } from '../plan-shape.ts';
 
 /** Something to buy for one purpose; wants of one id become one item of the list. */
 export interface Want extends Pick<ShoppingEntry, 'id' | 'item' | 'kind' | 'count' | 'by'> {

@@ -1,4 +1,5 @@
-import { type Plan, type ShoppingEntry, shoppingKinds } from '../../core/plan-shape.ts';
+import { shoppingKinds } from '../../core/facts/shopping-kinds.ts';
+import type { Plan, ShoppingEntry } from '../../core/plan-shape.ts';
 import { inUnits, type LengthUnits } from './in-units.ts';
 import { type OrderNames, orderWords, printMoney, whatFor } from './order-words.ts';
 

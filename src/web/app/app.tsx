@@ -4,7 +4,7 @@ import type { PlanState } from '../workers/protocol.ts';
 import { BoatPage } from './boat-page.tsx';
 import type { BoatSaver } from './boat-saver.ts';
 import { boatSays } from './boat-says.ts';
-import { BoatsPage } from './boats-page.tsx';
+import type { BoatsPage } from './boats-page.tsx';
 import { EditContext, type MakeEdits } from './edit-context.ts';
 import { EditLine } from './edit-line.tsx';
 import { mayLeaveBoat } from './may-leave.ts';
@@ -14,6 +14,7 @@ import { SaveLine } from './save-line.tsx';
 import { TopBar } from './top-bar.tsx';
 import { UndoButtons } from './undo-buttons.tsx';
 import { useOpenedBoat } from './use-opened-boat.ts';
+import { usePart } from './use-part.ts';
 import { useRoute } from './use-route.ts';
 import { useSaving } from './use-saving.ts';
 import { useUndoKeys } from './use-undo-keys.ts';
@@ -42,6 +43,14 @@ const SkipButtons = (): ReactNode => (
   </>
 );
 
+const bringBoatsPage = () => import('./boats-page.tsx');
+
+/** The list of boats, which a boat that is opened by its address needs nothing of. */
+const LateBoatsPage = (given: Parameters<typeof BoatsPage>[0]): ReactNode => {
+  const part = usePart(bringBoatsPage);
+  return part === undefined ? null : <part.BoatsPage {...given} />;
+};
+
 const Body = ({
   route,
   state,
@@ -53,7 +62,7 @@ const Body = ({
   client: PlanClient;
   onFile: (file: File) => void;
 }): ReactNode => {
-  if (route.page === 'boats') return <BoatsPage onFile={onFile} />;
+  if (route.page === 'boats') return <LateBoatsPage onFile={onFile} />;
   if (state.answer === undefined) {
     return <main className="waiting">{state.busy ? 'Reading the boat file.' : null}</main>;
   }

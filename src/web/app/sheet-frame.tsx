@@ -2,8 +2,9 @@ import { type ReactNode, type RefObject, useState } from 'react';
 import type { LightStore } from '../drawing/light-store.ts';
 import { type SheetHandle, SheetView } from '../drawing/sheet-view.tsx';
 import type { CardChoice } from './cards/card-choice.ts';
-import { SheetList } from './sheet-list.tsx';
+import type { SheetList } from './sheet-list.tsx';
 import { type BoatView, curveChoice } from './use-boat-view.ts';
+import { usePart } from './use-part.ts';
 import { DrawingWords } from './words/drawing-words.tsx';
 
 interface SheetFrameProps {
@@ -80,6 +81,13 @@ const SheetTools = ({
   </div>
 );
 
+const bringSheetList = () => import('./sheet-list.tsx');
+
+const LateSheetList = (given: Parameters<typeof SheetList>[0]): ReactNode => {
+  const part = usePart(bringSheetList);
+  return part === undefined ? null : <part.SheetList {...given} />;
+};
+
 /** The middle of the page: the sheet, or the list that says the same in words. */
 export const SheetFrame = (props: SheetFrameProps): ReactNode => {
   const { boatName, view, lights, isList, onPick, onShow, frame, sheet, table } = props;
@@ -98,7 +106,7 @@ export const SheetFrame = (props: SheetFrameProps): ReactNode => {
           />
         )}
       </div>
-      {isList ? <SheetList rows={view.rows} onShow={({ id }) => onShow([id], { kind: 'unit', id })} /> : null}
+      {isList ? <LateSheetList rows={view.rows} onShow={({ id }) => onShow([id], { kind: 'unit', id })} /> : null}
       {table}
       {hasWords && view.drawn !== undefined ? <DrawingWords drawing={view.drawn.drawing} /> : null}
       <SheetTools {...props} hasWords={hasWords} onWords={() => setHasWords(!hasWords)} />

@@ -3,11 +3,9 @@ import type { Boat, Way } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { printLength } from '../../core/units/print-length.ts';
 import { cardBoat } from '../../papers/cards/card-boat.ts';
-import { lineLength, lineName } from '../../papers/cards/line-words.ts';
-import { cablesToBuy } from '../../papers/lists/cables-to-buy.ts';
-import { endWords } from '../../papers/lists/end-words.ts';
 import { feedRows } from '../../papers/lists/feed-rows.ts';
 import { BackboneBlock } from './backbone-block.tsx';
+import { BuyBlock } from './buy-block.tsx';
 import { LitRows, type Row, type RowHand } from './lit-rows.tsx';
 import { needsGroups } from './needs-rows.ts';
 import type { StepId } from './route.ts';
@@ -111,17 +109,6 @@ const PowerBlock = ({ boat, plan, hand }: BlockProps): ReactNode => {
       <BackboneBlock boat={boat} plan={plan} />
     </>
   );
-};
-
-const BuyBlock = ({ boat, plan, hand }: BlockProps): ReactNode => {
-  const index = useMemo(() => cardBoat(boat), [boat]);
-  const rows = cablesToBuy(plan).map((line) => ({
-    key: line.id,
-    what: `${lineName(line)}, ${endWords(index, line.from)} to ${endWords(index, line.to)}`,
-    fact: lineLength(line),
-    lights: [line.id],
-  }));
-  return <LitRows heading="Cables to buy" rows={rows} empty="No cable is to be bought." hand={hand} />;
 };
 
 /** What the margin holds under the notes at each step of the job. */
