@@ -128,7 +128,7 @@ test('on a phone a tapped reading brings its card into the window', async () => 
   expect(app.complaints).toEqual([]);
 });
 
-test('the power step draws the feeds and lists them, the buy step lists the cables', async () => {
+test('the power step draws the feeds and lists them, the buy step lists the order', async () => {
   const page = await app.newPage({ window: 'laptop', light: 'day' });
   await openBoat(app, page, 'gannet/power');
   expect(await page.locator('.waypoint.here').textContent()).toMatch(/^Power11 feeds, 10\.\d\d V at the worst plug/);
@@ -136,7 +136,8 @@ test('the power step draws the feeds and lists them, the buy step lists the cabl
   await page.locator('.margin .row-button', { hasText: '24-inch' }).last().focus();
   expect(await litLines(page)).toContain('feed:main~radar.supply');
   await page.getByRole('link', { name: /^Buy/ }).click();
-  await page.getByRole('heading', { name: 'Cables to buy' }).waitFor();
+  await page.getByRole('heading', { name: 'The order' }).waitFor();
+  await page.getByRole('heading', { name: /^Other cable, / }).waitFor();
   expect(app.complaints).toEqual([]);
 });
 

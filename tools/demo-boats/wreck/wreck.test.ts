@@ -38,7 +38,12 @@ describe('the Wreck', () => {
     const circuits = boat.supply.panels.flatMap((panel) => panel.circuits);
     const parts = [boat.places, boat.ways, boat.cables, boat.sheets, boat.kit, boat.buses, boat.joins];
     const named = [...parts.flat(), ...boat.supply.banks, ...circuits].map(({ id }) => id);
-    const ports = new Set([...named, ...boat.joins.flatMap(({ members }) => members.map((m) => `${m.kit}.${m.port}`))]);
+    const ordered = (boat.orders ?? []).map(({ item }) => item);
+    const ports = new Set([
+      ...named,
+      ...ordered,
+      ...boat.joins.flatMap(({ members }) => members.map((m) => `${m.kit}.${m.port}`)),
+    ]);
     for (const fault of faults)
       expect([fault.rule, fault.about.filter((id) => !ports.has(id))]).toEqual([fault.rule, []]);
   });
