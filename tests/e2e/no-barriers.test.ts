@@ -31,7 +31,7 @@ test('the list of boats and the list of a drawing have no barrier that axe knows
   expect(await barriers(page)).toEqual([]);
   await openBoat(app, page);
   await page.getByRole('button', { name: 'show as a list' }).click();
-  expect(await page.getByRole('table', { name: 'Everything on the drawing' }).count()).toBe(1);
+  await page.getByRole('table', { name: 'Everything on the drawing' }).waitFor();
   expect(await barriers(page)).toEqual([]);
   expect(app.complaints).toEqual([]);
 });
