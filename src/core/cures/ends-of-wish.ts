@@ -1,17 +1,9 @@
 import { distanceToScreen } from '../readings/distance-to-screen.ts';
-import type { PortNode } from '../readings/port-network.ts';
-import type { Step } from '../readings/reach.ts';
+import { isPassage } from '../readings/port-network.ts';
+import { passesUnit } from '../readings/reach.ts';
 import type { Wish } from './candidate.ts';
 import type { CureContext } from './cure-context.ts';
 import { type Socket, socketOf } from './wire.ts';
-
-const passesUnit = (step: Step, kit: string): boolean => {
-  for (let at: Step | undefined = step; at !== undefined; at = at.before) if (at.node.kit === kit) return true;
-  return false;
-};
-
-/** A port of a switch: it takes in whatever comes and passes it on to its neighbours. */
-const isPassage = ({ group, port }: PortNode): boolean => group.length > 0 && port.hears === undefined;
 
 /** Ports that give a reading now, and ports from which it would get on to the unit that wants it. */
 export interface Ends {

@@ -3,8 +3,8 @@ import type { ReadingId } from '../facts/reading-ids.ts';
 import type { BrokenLink } from '../plan-shape.ts';
 import { type DistanceToScreen, distanceToScreen, throughCost } from './distance-to-screen.ts';
 import { hearing } from './hearing.ts';
-import type { PortNetwork, PortNode } from './port-network.ts';
-import { passes, type Reach, type Step } from './reach.ts';
+import { isPassage, type PortNetwork, type PortNode } from './port-network.ts';
+import { passes, passesUnit, type Reach, type Step } from './reach.ts';
 import { turnedSignals } from './signal.ts';
 
 /** Where a reading that leaves some port stops on its way to a screen. */
@@ -31,8 +31,7 @@ const unheard = (at: Step, far: DistanceToScreen): Break[] =>
     .filter(({ talks }) => talks)
     .flatMap((own) =>
       own.net.listeners.flatMap(({ node, confirmed }) => {
-        const isPassage = node.group.length > 0 && node.port.hears === undefined;
-        if (isPassage || passes(at, node)) return [];
+        if (isPassage(node) || passes(at, node)) return [];
         const broken = hearing(node, at.signal, at.confirmed || own.confirmed || confirmed);
         return typeof broken === 'string' ? [{ broken, at, to: node, remaining: far.into(node) }] : [];
       }),
@@ -108,9 +107,4 @@ export const nearestBreak = (
   );
   const missing = best(sent.flatMap((step) => unjoined(hearers, step, far)));
   return missing ?? { broken: 'not-joined', at: first, remaining: Number.POSITIVE_INFINITY };
-};
-
-const passesUnit = (step: Step, kit: string): boolean => {
-  for (let at: Step | undefined = step; at !== undefined; at = at.before) if (at.node.kit === kit) return true;
-  return false;
 };

@@ -62,6 +62,9 @@ interface OpenNode extends PortNode {
   readonly turnsFrom: TurnFrom[];
 }
 
+/** Whether a port takes in whatever comes and passes it on to its neighbours, as those of a switch do. */
+export const isPassage = ({ group, port }: PortNode): boolean => group.length > 0 && port.hears === undefined;
+
 const byId = (a: PortNode, b: PortNode): number => byCodeUnit(a.id, b.id);
 
 const instancesAt = (unit: Kit, port: Port): ReadonlyMap<ReadingId, readonly number[]> => {

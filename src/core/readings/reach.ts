@@ -42,6 +42,12 @@ export const passes = (step: Step, node: PortNode): boolean => {
   return false;
 };
 
+/** Whether a way has come by some unit. */
+export const passesUnit = (step: Step, kit: string): boolean => {
+  for (let at: Step | undefined = step; at !== undefined; at = at.before) if (at.node.kit === kit) return true;
+  return false;
+};
+
 /** The steps of a way, source first. */
 export const stepsOf = (last: Step): Step[] => {
   const steps: Step[] = [];

@@ -81,7 +81,8 @@ const whichOf = ({ reading, instance }: { reading: ReadingId; instance?: number 
   ...(instance === undefined ? {} : { instance }),
 });
 
-const inOrder = (a: Which, b: Which): number =>
+/** In the order of the trade, so that a row stays where it is when it is filled. */
+export const byTrade = (a: Which, b: Which): number =>
   readingIds.indexOf(a.reading) - readingIds.indexOf(b.reading) || (a.instance ?? -1) - (b.instance ?? -1);
 
 /**
@@ -119,7 +120,7 @@ export const needsMatrix = (
   const named = new Set([...listed.values()].map(({ reading }) => reading));
   return {
     columns,
-    rows: [...listed.values()].sort(inOrder).map(rowOf),
+    rows: [...listed.values()].sort(byTrade).map(rowOf),
     others: readingIds.filter((reading) => !named.has(reading)).map((reading) => rowOf({ reading })),
   };
 };

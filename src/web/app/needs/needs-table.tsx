@@ -1,9 +1,8 @@
 import { type KeyboardEvent, type ReactNode, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Boat } from '../../../core/boat/boat-schema.ts';
-import { readingIds } from '../../../core/facts/reading-ids.ts';
 import type { Plan } from '../../../core/plan-shape.ts';
 import { type Ask, type CellAt, fillCells, nextAsk } from '../../../papers/needs/fill-cells.ts';
-import { type NeedsColumn, type NeedsRow, needsMatrix } from '../../../papers/needs/needs-matrix.ts';
+import { byTrade, type NeedsColumn, type NeedsRow, needsMatrix } from '../../../papers/needs/needs-matrix.ts';
 import type { LightStore } from '../../drawing/light-store.ts';
 import { useEdit } from '../edit-context.ts';
 import { NeedsCellView } from './needs-cell-view.tsx';
@@ -20,10 +19,6 @@ const askOfKey: Readonly<Record<string, Ask>> = { m: 'must', w: 'wish', Delete: 
 const lightsOf = ({ cell }: CellAt): readonly string[] => [
   ...new Set([cell.unit, ...(cell.entry?.by ?? []).map((port) => port.slice(0, port.indexOf('.')))]),
 ];
-
-/** In the order of the trade, so that a row stays where it is when it is filled. */
-const byTrade = (a: NeedsRow, b: NeedsRow): number =>
-  readingIds.indexOf(a.reading) - readingIds.indexOf(b.reading) || (a.instance ?? -1) - (b.instance ?? -1);
 
 /** The rows of the table: what is asked for, what somebody opened, and all other readings when they are shown. */
 const useRows = (boat: Boat, plan: Plan) => {
