@@ -16,6 +16,10 @@ export interface Wish {
   readonly at: string;
 }
 
+/** Costs added up; absent where one of them is. */
+export const sumOf = (costs: readonly (number | undefined)[]): number | undefined =>
+  costs.reduce((sum, cost) => (sum === undefined || cost === undefined ? undefined : sum + cost), 0);
+
 /** Cheapest first, what has no price last; then the one with fewer edits, then by words. */
 export const byCost = (a: Candidate, b: Candidate): number =>
   (a.cost ?? Number.POSITIVE_INFINITY) - (b.cost ?? Number.POSITIVE_INFINITY) ||

@@ -1,9 +1,9 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
-import { typicalPrices } from '../facts/prices.ts';
 import type { StandingJoin } from '../plan-shape.ts';
 import type { PortNetwork } from '../readings/port-network.ts';
 import type { Reaches } from '../readings/reaches.ts';
 import type { Refit } from '../readings/refit.ts';
+import { type PriceList, priceList } from '../shopping/price-list.ts';
 import { makeRouter, type Router } from '../ways/routes.ts';
 
 /** What cures are looked for in: one boat as it is wired in one phase. */
@@ -19,7 +19,7 @@ export interface CureContext {
   readonly wired: ReadonlyMap<string, { readonly listens: boolean }>;
   /** places of the units on each bus */
   readonly placesOn: ReadonlyMap<string, readonly string[]>;
-  readonly prices: { readonly tee: number; readonly dropPerM: number };
+  readonly prices: PriceList;
 }
 
 /** The context of one boat in one phase, in which the given joins stand. */
@@ -57,6 +57,6 @@ export const cureContext = (
     busOf,
     wired,
     placesOn: new Map([...placesOn].map(([bus, places]) => [bus, [...places]])),
-    prices: index.boat.prices ?? typicalPrices,
+    prices: priceList(index.boat),
   };
 };

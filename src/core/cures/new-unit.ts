@@ -4,15 +4,14 @@ import type { EditCall } from '../boat/history.ts';
 import type { Port, Sheet } from '../boat/sheet.ts';
 import { unitPrices } from '../facts/part-prices.ts';
 import { typicalSheets } from '../facts/sheets/index.ts';
-import { asSentence, type Candidate } from './candidate.ts';
+import { unitPrice } from '../shopping/price-list.ts';
+import { asSentence, type Candidate, sumOf } from './candidate.ts';
 import type { CureContext } from './cure-context.ts';
 import type { Socket, Wire } from './wire.ts';
 
-const priceOfKind = new Map<string, number>(Object.entries(unitPrices.byKind));
-
 /** Typical sheets of what can be bought: kinds that have a price, and nothing that is old already. */
 export const sheetsToBuy: readonly Sheet[] = typicalSheets.filter(
-  ({ kind, name }) => priceOfKind.has(kind) && !name.startsWith('Old '),
+  ({ kind, name }) => Object.hasOwn(unitPrices.byKind, kind) && !name.startsWith('Old '),
 );
 
 /** A unit by some sheet that would come aboard at a place, in the phase the cures are for. */
@@ -49,12 +48,11 @@ export const buyAndWire = ({
   readonly sheet: Sheet;
   readonly wires: readonly Wire[];
 }): Candidate => {
-  const price = priceOfKind.get(sheet.kind);
   const place = context.index.places.get(unit.place)?.name ?? unit.place;
   const add: EditCall = { edit: 'add-unit', params: unit };
   return {
     says: `Fit at ${place}: ${sheet.name}. ${asSentence(wires.map(({ says }) => says).join(', and '))}`,
     edits: [add, ...wires.flatMap(({ edits }) => edits)],
-    cost: price === undefined ? undefined : price + wires.reduce((sum, { cost }) => sum + cost, 0),
+    cost: sumOf([unitPrice(context.prices, sheet), ...wires.map(({ cost }) => cost)]),
   };
 };

@@ -2,9 +2,10 @@ import type { EditCall } from '../boat/history.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import type { Port } from '../boat/sheet.ts';
 import { readingsOf } from '../facts/message-readings.ts';
-import { linePrices } from '../facts/part-prices.ts';
 import type { PortNode } from '../readings/port-network.ts';
+import { metreItem } from '../shopping/price-list.ts';
 import { lineKindOf } from '../ways/join-lines.ts';
+import { sumOf } from './candidate.ts';
 import type { CureContext } from './cure-context.ts';
 
 /** A port that a wire could lead to: one aboard, or one of a unit that is not aboard yet. */
@@ -27,7 +28,8 @@ export interface Socket {
 export interface Wire {
   readonly edits: readonly EditCall[];
   readonly says: string;
-  readonly cost: number;
+  /** hundredths; absent where a metre has no price */
+  readonly cost: number | undefined;
 }
 
 /** Names as owners give them run on after a comma; one that is long is cut there. */
@@ -52,7 +54,8 @@ export const socketOf = ({ index, busOf, wired }: CureContext, { id, kit, port }
 /** Kinds of join in which one talker may have many listeners. */
 const oneToMany: ReadonlySet<string> = new Set(['nmea0183', 'single-wire', 'modbus']);
 
-const cable = (lengthMm: number, perM: number): number => Math.round((lengthMm * perM) / 1000);
+const cable = (lengthMm: number, perM: number | undefined): number | undefined =>
+  perM === undefined ? undefined : Math.round((lengthMm * perM) / 1000);
 
 /** A tee, and a drop from the nearest unit that is on the bus; undefined where no way leads there. */
 const onBus = (context: CureContext, { id, unit, place }: Socket, bus: string): Wire | undefined => {
@@ -63,7 +66,7 @@ const onBus = (context: CureContext, { id, unit, place }: Socket, bus: string): 
   return {
     edits: [{ edit: 'join-bus', params: { port: id, bus } }],
     says: `put ${unit} on ${context.index.buses.get(bus)?.name ?? bus}`,
-    cost: context.prices.tee + cable(Math.min(...routes), context.prices.dropPerM),
+    cost: sumOf([context.prices.tee, cable(Math.min(...routes), context.prices.perM('drop'))]),
   };
 };
 
@@ -77,7 +80,7 @@ const alongBus = (context: CureContext, from: Socket, to: Socket): Wire | undefi
   return {
     edits: [...one.edits, ...other.edits],
     says: `${one.says} and ${other.says}`,
-    cost: one.cost + other.cost,
+    cost: sumOf([one.cost, other.cost]),
   };
 };
 
@@ -114,6 +117,6 @@ export const wire = (context: CureContext, from: Socket, to: Socket): Wire | und
   if (kind === undefined) return { edits, says, cost: 0 };
   const route = context.router.cheapest({ kind, from: from.place, to: to.place });
   if (route === undefined) return undefined;
-  const perM = new Map<string, number>(Object.entries(linePrices.perM)).get(kind) ?? 0;
+  const perM = context.prices.known(kind, metreItem({ kind }), context.prices.perM(kind));
   return { edits, says, cost: cable(route.mm, perM) };
 };

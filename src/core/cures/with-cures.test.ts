@@ -7,6 +7,7 @@ import { type EditId, edits } from '../boat/edits/index.ts';
 import { lastPhase } from '../boat/phase.ts';
 import { readBoat } from '../boat/read-boat.ts';
 import { writeBoat } from '../boat/write-boat.ts';
+import { typicalPrices } from '../facts/prices.ts';
 import { joinsOf } from '../joins/joins-of.ts';
 import type { Cure, ReadingEntry } from '../plan-shape.ts';
 import { arrivals, needKey } from '../readings/arrivals.ts';
@@ -50,6 +51,18 @@ test('two ports that only lack the wire are joined first, and what a wire costs 
     // 2.2 m from the locker to the helm at 2.50 a metre
     cost: 550,
   });
+});
+
+test('the price of a cure is by the list of the owner, and where none is known in her currency it says none', () => {
+  const { source: _, byGrade: __, ...usual } = typicalPrices;
+  const prices = { ...usual, currency: 'USD' };
+  const boat = aBoat().change((draft) => draft.joins.pop());
+  const costOf = (items?: Record<string, number>) =>
+    curesFor(boat.with({ prices: { ...prices, ...(items === undefined ? {} : { items }) } }).boat, 'position  radio')[0]
+      ?.cost;
+  expect(costOf()).toBeUndefined();
+  // 2.2 m from the locker to the helm at 4.00 a metre
+  expect(costOf({ 'pair-cable': 400 })).toBe(880);
 });
 
 test('without the converter a new one is bought and wired at both ends, in one step', () => {

@@ -48,7 +48,7 @@ const terminatorsOf = (input: OrderInput, bus: BusEntry): Want[] => {
         kind: 'bus-part',
         by: 'piece',
         count: 1,
-        each: input.prices.each(id, input.prices.terminator),
+        each: input.prices.own(id, input.prices.terminator),
         for: [bus.id, place],
         why: `One for the ${n === 0 ? 'first' : 'last'} end of the trunk, with its cables laid the male plug toward the first end.`,
       },
@@ -80,6 +80,6 @@ const capsOf = (input: OrderInput, bus: BusEntry): Want[] => {
 /** Tees with spares and feed, two terminators of the right gender, caps: for a bus whose trunk is not had yet. */
 export const busWants = (input: OrderInput, bus: BusEntry): Want[] => {
   if (isHad(input.index, bus.id)) return [];
-  const tees = teesOf(bus).map((want) => ({ ...want, each: input.prices.each(want.id, input.prices.tee) }));
+  const tees = teesOf(bus).map((want) => ({ ...want, each: input.prices.own(want.id, input.prices.tee) }));
   return [...tees, ...terminatorsOf(input, bus), ...capsOf(input, bus)];
 };

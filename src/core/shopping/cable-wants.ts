@@ -112,11 +112,15 @@ export const cableWants = (input: OrderInput, cutLine: CutLine, doubt: Doubt | u
     const shared = { kind: groupOf(line.kind), for: [line.id], doubt };
     const id = pieceItem(input, line, { mm, made });
     if (!made) {
-      const each = input.prices.ready(line.kind, grade).find((entry) => entry.mm === mm)?.cost;
+      const each = input.prices.known(
+        line.kind,
+        id,
+        input.prices.ready(line.kind, grade).find((entry) => entry.mm === mm)?.cost,
+      );
       const why = 'Ready-made, and covers the longest its line could be.';
       return [{ ...shared, id, item: `${words}, ready-made, ${metresWords(mm)}`, by: 'piece', count: 1, each, why }];
     }
-    const each = input.prices.perM(line.kind, grade);
+    const each = input.prices.known(line.kind, id, input.prices.perM(line.kind, grade));
     const why = 'By the metre, cut to the longest each line could be.';
     return [
       { ...shared, id, item: `${words}, by the metre`, by: 'metre', count: mm / 1000, each, why },

@@ -87,7 +87,7 @@ export const powerWants = (input: OrderInput, line: LineEntry): Want[] => {
     kind: 'power',
     by: 'piece',
     count: 1,
-    each: input.prices.each(id, input.prices.feed),
+    each: input.prices.own(id, input.prices.feed),
     for: [line.id, bus.id],
     why: 'It brings the power into the feed tee.',
   };

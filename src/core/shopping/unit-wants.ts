@@ -1,8 +1,6 @@
-import { unitPrices } from '../facts/part-prices.ts';
 import type { OrderInput } from './line-cutter.ts';
+import { unitItem, unitPrice } from './price-list.ts';
 import type { Want } from './want.ts';
-
-const byKind: Readonly<Record<string, number>> = unitPrices.byKind;
 
 /** The units that come, those of one sheet together, with the usual price of their kind. */
 export const unitWants = ({ index, prices }: OrderInput): Want[] =>
@@ -11,9 +9,8 @@ export const unitWants = ({ index, prices }: OrderInput): Want[] =>
     .flatMap((unit): Want[] => {
       const sheet = index.sheetOf.get(unit.id);
       if (sheet === undefined) return [];
-      const id = `unit-${sheet.id}`;
-      const usual = Object.hasOwn(byKind, sheet.kind) ? byKind[sheet.kind] : undefined;
+      const id = unitItem(sheet);
       const why = 'Comes with this refit.';
-      const each = prices.each(id, usual);
+      const each = unitPrice(prices, sheet);
       return [{ id, item: sheet.name, kind: 'unit', by: 'piece', count: 1, each, for: [unit.id], why }];
     });

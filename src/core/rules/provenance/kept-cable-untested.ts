@@ -1,7 +1,7 @@
 import type { Boat, Cable } from '../../boat/boat-schema.ts';
 import { lengthMm } from '../../boat/measure.ts';
-import { linePrices } from '../../facts/part-prices.ts';
 import { typicalPrices } from '../../facts/prices.ts';
+import { metreItem, priceList } from '../../shopping/price-list.ts';
 import type { Rule } from '../rule.ts';
 import { metres, unitName } from '../rule-words.ts';
 
@@ -11,22 +11,11 @@ const words: Readonly<Record<Exclude<Cable['condition'], 'good'>, string>> = {
   bad: 'is in bad condition',
 };
 
-/** Price of a metre of new cable of a kind, in hundredths of the owner's currency; absent where none is known in it. */
-const perMetre = ({ prices }: Boat, kind: Cable['kind']): number | undefined => {
-  const { trunkPerM, dropPerM, feedLeadPerM, currency } = prices ?? typicalPrices;
-  const own = new Map<string, number>([
-    ['trunk', trunkPerM],
-    ['drop', dropPerM],
-    ['feed', feedLeadPerM],
-  ]);
-  const usual = currency === typicalPrices.currency ? new Map<string, number>(Object.entries(linePrices.perM)) : own;
-  return own.get(kind) ?? usual.get(kind);
-};
-
 /** What a new cable in its place would be: as long as the old one could be, work not counted. */
 const replacement = (boat: Boat, { kind, length }: Cable): string => {
   const { longestMm } = lengthMm(length);
-  const perM = perMetre(boat, kind);
+  const prices = priceList(boat);
+  const perM = prices.known(kind, metreItem({ kind }), prices.perM(kind));
   const { currency } = boat.prices ?? typicalPrices;
   const price =
     perM === undefined
