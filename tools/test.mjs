@@ -5,10 +5,12 @@ import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { findBrowser } from './browser.mjs';
+import { installSecondOpinions } from './debian-package.mjs';
 import { stop } from './node-version.mjs';
 import { build, install, root } from './ready.mjs';
 
 install();
+installSecondOpinions();
 const browser = findBrowser();
 if (browser === undefined) {
   stop(

@@ -1,0 +1,26 @@
+// Installs a package of Debian's where root may: browsers and solvers that only the tests need.
+import { spawnSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
+
+let isListFresh = false;
+
+/** Installs a package, or does nothing where this is no Debian or nobody is root. @param {string} name */
+export function installPackage(name) {
+  if (process.getuid?.() !== 0 || !existsSync('/usr/bin/apt-get')) return;
+  process.stderr.write(`Installing the ${name} package …\n`);
+  const quiet = { stdio: 'ignore', env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } };
+  if (!isListFresh) spawnSync('apt-get', ['update'], quiet);
+  isListFresh = true;
+  spawnSync('apt-get', ['install', '-y', '--no-install-recommends', name], quiet);
+}
+
+/** Whether a command is on the path. @param {string} command */
+const isThere = (command) => spawnSync('which', [command], { stdio: 'ignore' }).status === 0;
+
+/** Programs that do part of our work by other means; a test that asks one is skipped where it is not there. */
+const secondOpinions = [{ command: 'cbc', name: 'coinor-cbc' }];
+
+/** Installs what second opinions are asked of, as far as this machine lets us. */
+export function installSecondOpinions() {
+  for (const { command, name } of secondOpinions) if (!isThere(command)) installPackage(name);
+}
