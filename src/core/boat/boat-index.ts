@@ -57,7 +57,7 @@ export const indexBoat = (boat: Boat): BoatIndex => {
     if (sheet === undefined) continue;
     // a change may bring a whole list in any order, so the changed sheet is put in order again
     const own = unit.changes === undefined ? sheet : canonicalSheet(applyChanges(sheet, unit.changes));
-    sheetOf.set(unit.id, withInstances(own, unit.instances ?? []));
+    sheetOf.set(unit.id, unit.instances === undefined ? own : withInstances(own, unit.instances));
   }
   return {
     boat,

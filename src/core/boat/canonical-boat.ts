@@ -2,12 +2,13 @@ import { type Boat, boatSchema, type Cable, type Join, type Kit, type Way } from
 import { canonicalSheet } from './canonical-sheet.ts';
 import { byCodeUnit } from './ids.ts';
 import { inSchemaOrder } from './in-schema-order.ts';
+import { type Sheet, sheetSchema } from './sheet.ts';
 import { sortedBy } from './sorted-by.ts';
 import type { Supply } from './supply.ts';
 import { walkingOrder } from './walking-order.ts';
 
 const byId = (entry: { readonly id: string }): string[] => [entry.id];
-const inOrder = (words: readonly string[]): string[] => [...words].sort(byCodeUnit);
+const wordsInOrder = (words: readonly string[]): string[] => [...words].sort(byCodeUnit);
 
 const canonicalWay = (way: Way): Way => {
   const [a, b] = way.ends;
@@ -15,7 +16,7 @@ const canonicalWay = (way: Way): Way => {
     ...way,
     ends: a <= b ? [a, b] : [b, a],
     ...(way.allows === undefined ? {} : { allows: [...way.allows].sort(byCodeUnit) }),
-    ...(way.near === undefined ? {} : { near: inOrder(way.near) }),
+    ...(way.near === undefined ? {} : { near: wordsInOrder(way.near) }),
   };
 };
 
@@ -23,7 +24,7 @@ const canonicalCable = (cable: Cable, ways: ReadonlyMap<string, Way>): Cable => 
   const known = cable.ways.flatMap((id) => ways.get(id) ?? []);
   const ends = { from: cable.from.place, to: cable.to.place };
   const walked = known.length === cable.ways.length ? walkingOrder(known, ends) : undefined;
-  return { ...cable, ways: [...(walked ?? inOrder(cable.ways))] };
+  return { ...cable, ways: [...(walked ?? wordsInOrder(cable.ways))] };
 };
 
 const canonicalUnit = (unit: Kit): Kit =>
@@ -42,7 +43,7 @@ const canonicalSupply = (supply: Supply): Supply => ({
     supply.panels.map((panel) => ({
       ...panel,
       circuits: sortedBy(
-        panel.circuits.map((circuit) => ({ ...circuit, feeds: inOrder(circuit.feeds) })),
+        panel.circuits.map((circuit) => ({ ...circuit, feeds: wordsInOrder(circuit.feeds) })),
         byId,
       ),
     })),
@@ -59,10 +60,19 @@ const canonicalPins = (pins: NonNullable<Boat['pins']>): NonNullable<Boat['pins'
         layouts: Object.fromEntries(
           Object.entries(pins.layouts).map(([bus, layout]) => [
             bus,
-            { ...layout, walk: layout.walk.map((step) => ({ ...step, tees: inOrder(step.tees) })) },
+            { ...layout, walk: layout.walk.map((step) => ({ ...step, tees: wordsInOrder(step.tees) })) },
           ]),
         ),
       };
+
+/** Sheets put in order before: an edit leaves nearly every sheet of a boat the very one it was. */
+const sheetsInOrder = new WeakMap<Sheet, Sheet>();
+
+const sheetInOrder = (sheet: Sheet): Sheet => {
+  const known = sheetsInOrder.get(sheet) ?? inSchemaOrder(sheetSchema, canonicalSheet(sheet));
+  sheetsInOrder.set(sheet, known);
+  return known;
+};
 
 /**
  * The same boat with everything that has no order of its own put into one: lists sorted by their ids, the ends of ways by
@@ -72,7 +82,7 @@ const canonicalPins = (pins: NonNullable<Boat['pins']>): NonNullable<Boat['pins'
  */
 export const canonicalBoat = (boat: Boat): Boat => {
   const ways = new Map(boat.ways.map((way) => [way.id, way]));
-  return inSchemaOrder(boatSchema, {
+  const inOrder = inSchemaOrder(boatSchema, {
     ...boat,
     places: sortedBy(boat.places, byId),
     ways: sortedBy(boat.ways.map(canonicalWay), byId),
@@ -80,7 +90,7 @@ export const canonicalBoat = (boat: Boat): Boat => {
       boat.cables.map((cable) => canonicalCable(cable, ways)),
       byId,
     ),
-    sheets: sortedBy(boat.sheets.map(canonicalSheet), byId),
+    sheets: [],
     kit: sortedBy(boat.kit.map(canonicalUnit), byId),
     needs: sortedBy(boat.needs, (need) => [need.reading, need.instance, need.at]),
     buses: sortedBy(boat.buses, byId),
@@ -90,4 +100,5 @@ export const canonicalBoat = (boat: Boat): Boat => {
     ...(boat.orders === undefined ? {} : { orders: sortedBy(boat.orders, (entry) => [entry.item]) }),
     ...(boat.accepted === undefined ? {} : { accepted: sortedBy(boat.accepted, (entry) => [entry.finding]) }),
   });
+  return { ...inOrder, sheets: sortedBy(boat.sheets.map(sheetInOrder), byId) };
 };

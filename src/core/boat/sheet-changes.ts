@@ -18,28 +18,34 @@ const keyIn = (node: Node, step: string): string | number | undefined => {
   return at < 0 ? undefined : at;
 };
 
-const applyChange = (sheet: Sheet, change: Change): Sheet => {
-  const copy = JSON.parse(JSON.stringify(sheet)) as Sheet;
-  const steps = change.path.split('.');
+// A value is copied too, for a later change may reach into it.
+const copyOf = <Value>(value: Value): Value => JSON.parse(JSON.stringify(value)) as Value;
+
+/** Makes one change in a sheet that is nobody else's; nothing where its path leads nowhere. */
+const change = (sheet: Sheet, { path, value }: Change): void => {
+  const steps = path.split('.');
   const last = steps.pop();
-  if (last === undefined) return sheet;
-  let node: Node = copy as unknown as Node;
+  let node: Node = sheet as unknown as Node;
   for (const step of steps) {
     const key = keyIn(node, step);
     const next: unknown = key === undefined ? undefined : (node as Record<string | number, unknown>)[key];
-    if (!isNode(next)) return sheet;
+    if (!isNode(next)) return;
     node = next;
   }
-  const key = keyIn(node, last);
-  if (key === undefined) return sheet;
-  if (change.value !== undefined) (node as Record<string | number, unknown>)[key] = change.value;
+  const key = last === undefined ? undefined : keyIn(node, last);
+  if (key === undefined) return;
+  if (value !== undefined) (node as Record<string | number, unknown>)[key] = copyOf(value);
   else if (Array.isArray(node)) node.splice(Number(key), 1);
   else delete node[key];
-  return copy;
 };
 
 /**
  * A sheet with one unit's own changes in it. Paths go through ids (`ports.n2k.len`, `ports.n2k.sends.129025.everyMs`);
  * an absent value takes the entry out. A path that leads nowhere changes nothing: reading the file refuses it first.
  */
-export const applyChanges = (sheet: Sheet, changes: readonly Change[]): Sheet => changes.reduce(applyChange, sheet);
+export const applyChanges = (sheet: Sheet, changes: readonly Change[]): Sheet => {
+  if (changes.length === 0) return sheet;
+  const copy = copyOf(sheet);
+  for (const one of changes) change(copy, one);
+  return copy;
+};
