@@ -13,35 +13,51 @@ export interface PlannedBus {
   readonly entry: BusEntry;
 }
 
+/** A layout and the limits it breaks, in words. */
+interface CheckedLayout {
+  readonly layout: Layout;
+  readonly broken: readonly string[];
+}
+
 /** The walk a person fixed, bought or fitted: it is what the boat has, so it stands even where it breaks a limit. */
-const pinnedLayout = (index: BoatIndex, problem: Problem): Layout | undefined => {
+const pinnedLayout = (index: BoatIndex, problem: Problem): CheckedLayout | undefined => {
   const pin = index.boat.pins?.layouts?.[problem.bus];
   if (pin === undefined) return undefined;
   const { grade, walk } = pin;
   const layout: Layout = { problem: problem.hash, grade, walk, cost: 0, bound: 0, status: 'pinned', work: 0 };
-  return { ...layout, cost: checkLayout(problem, layout).cost };
+  return checked(problem, { ...layout, cost: checkLayout(problem, layout).cost });
 };
 
+const checked = (problem: Problem, layout: Layout): CheckedLayout => ({
+  layout,
+  broken: checkLayout(problem, layout).broken,
+});
+
 /** The layout given for a problem, if the checker lets it pass. */
-const givenLayout = (problem: Problem, layouts: LayoutMap): Layout | undefined => {
+const givenLayout = (problem: Problem, layouts: LayoutMap): CheckedLayout | undefined => {
   const given = layouts.get(problem.hash);
-  return given !== undefined && checkLayout(problem, given).broken.length === 0 ? given : undefined;
+  const found = given === undefined ? undefined : checked(problem, given);
+  return found?.broken.length === 0 ? found : undefined;
+};
+
+const quickLayout = (problem: Problem): CheckedLayout | undefined => {
+  const layout = heuristicLayout(problem);
+  return layout === undefined ? undefined : checked(problem, layout);
 };
 
 const plannedBus = ({
   index,
   problem,
-  layout,
+  found: { layout, broken },
   joins,
 }: {
   index: BoatIndex;
   problem: Problem;
-  layout: Layout;
+  found: CheckedLayout;
   joins: readonly StandingJoin[];
 }): PlannedBus => {
   const { hash } = problem;
   const { cost, bound, status, work } = layout;
-  const { broken } = checkLayout(problem, layout);
   const entry: BusEntry = {
     ...busFigures(problem, layout).entry,
     traffic: busLoad(index, problem.bus, joins),
@@ -64,6 +80,6 @@ export const planBuses = ({
 }): PlannedBus[] =>
   problems.flatMap((problem) => {
     if (problem.devices.length === 0) return [];
-    const layout = pinnedLayout(index, problem) ?? givenLayout(problem, layouts) ?? heuristicLayout(problem);
-    return layout === undefined ? [] : [plannedBus({ index, problem, layout, joins })];
+    const found = pinnedLayout(index, problem) ?? givenLayout(problem, layouts) ?? quickLayout(problem);
+    return found === undefined ? [] : [plannedBus({ index, problem, found, joins })];
   });

@@ -1,4 +1,4 @@
-import type { Problem } from './problem.ts';
+import type { Problem, ProblemWay } from './problem.ts';
 
 /** A tee of the layout, found again on the walk. */
 export interface PlacedTee {
@@ -16,50 +16,56 @@ export interface MeasuredDrop extends PlacedTee {
 }
 
 /** Every device that has a tee, with its drop; infinite where no way for drops leads there. */
-export const measureDrops = (problem: Problem, tees: readonly PlacedTee[]): MeasuredDrop[] =>
-  tees.flatMap((placed) => {
+export const measureDrops = (problem: Problem, tees: readonly PlacedTee[]): MeasuredDrop[] => {
+  const routesFrom = new Map<string, ReadonlyMap<string, DropRoute>>();
+  return tees.flatMap((placed) => {
     const device = problem.devices.find(({ id }) => id === placed.tee);
     if (device === undefined) return [];
-    const route = dropRoute({ problem, from: placed.place, to: device.place });
+    const routes = routesFrom.get(placed.place) ?? dropRoutes(problem, placed.place);
+    routesFrom.set(placed.place, routes);
+    const route = routes.get(device.place) ?? noRoute;
     const longestMm = route.longestMm + device.maxTailMm;
     const boughtMm = pieceFor(problem, longestMm);
     return [{ ...placed, len: device.len, minMv: device.minMv, mm: route.mm + device.tailMm, boughtMm }];
   });
+};
 
 const pieceFor = (problem: Problem, longestMm: number): number => {
   const covering = problem.pieces.filter((piece) => piece >= longestMm);
   return covering.length === 0 ? longestMm : Math.min(...covering);
 };
 
-/** Least nominal length over ways that take drops, of those the least longest length; found by relaxing until nothing gets shorter. */
-const dropRoute = ({
-  problem,
-  from,
-  to,
-}: {
-  readonly problem: Problem;
-  readonly from: string;
-  readonly to: string;
-}): { mm: number; longestMm: number } => {
+interface DropRoute {
+  readonly mm: number;
+  readonly longestMm: number;
+}
+
+const noRoute: DropRoute = { mm: Number.POSITIVE_INFINITY, longestMm: Number.POSITIVE_INFINITY };
+
+/**
+ * From a place to every other the least nominal length over ways that take drops, of those the least longest length; found
+ * by relaxing until nothing gets shorter.
+ */
+const dropRoutes = (problem: Problem, from: string): ReadonlyMap<string, DropRoute> => {
+  const ways = problem.ways.filter(({ drop }) => drop);
   const known = new Map([[from, { mm: 0, longestMm: 0 }]]);
+  const relax = (here: string, there: string, { mm, maxMm }: ProblemWay): boolean => {
+    const at = known.get(here);
+    if (at === undefined) return false;
+    const next = { mm: at.mm + mm, longestMm: at.longestMm + maxMm };
+    const now = known.get(there) ?? noRoute;
+    if (next.mm > now.mm || (next.mm === now.mm && next.longestMm >= now.longestMm)) return false;
+    known.set(there, next);
+    return true;
+  };
   for (let changed = true; changed; ) {
     changed = false;
-    for (const way of problem.ways.filter(({ drop }) => drop)) {
-      for (const [here, there] of [
-        [way.a, way.b],
-        [way.b, way.a],
-      ] as const) {
-        const at = known.get(here);
-        const now = known.get(there);
-        if (at === undefined) continue;
-        const next = { mm: at.mm + way.mm, longestMm: at.longestMm + way.maxMm };
-        const better = now === undefined || next.mm < now.mm || (next.mm === now.mm && next.longestMm < now.longestMm);
-        if (better) known.set(there, next);
-        changed ||= better;
-      }
+    for (const way of ways) {
+      const forth = relax(way.a, way.b, way);
+      changed = relax(way.b, way.a, way) || forth || changed;
     }
   }
-  return known.get(to) ?? { mm: Number.POSITIVE_INFINITY, longestMm: Number.POSITIVE_INFINITY };
+  return known;
 };
 
 /** The limits of single drops and of all together that a layout breaks, in words. */
