@@ -11,7 +11,7 @@ import { planLines } from './plan-lines.ts';
 import type { Plan, PlanDraft } from './plan-shape.ts';
 import { program } from './program.ts';
 import { arrivals } from './readings/arrivals.ts';
-import { beforeOf, phaseBefore, withSeenBefore } from './readings/before-and-after.ts';
+import { beforeOf, withSeenBefore } from './readings/before-and-after.ts';
 import { refitOf } from './readings/refit.ts';
 import { roundPlan } from './round-plan.ts';
 import { rules } from './rules/index.ts';
@@ -47,7 +47,7 @@ export const planWith =
     const refit = refitOf(index, (at) => joinsOf(index, at));
     const lastJoins = joinsOf(index, lastPhase(boat));
     const buses = planBuses({ index, problems, layouts, joins: lastJoins });
-    const before = beforeOf(index, { before: joinsOf(index, phaseBefore), after: lastJoins });
+    const before = beforeOf(refit);
     const wiring = planLines({ index, buses, joins: lastJoins });
     const draft: PlanDraft = roundPlan({
       boat: boat.name,

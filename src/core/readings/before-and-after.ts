@@ -1,7 +1,8 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
 import { lastPhase } from '../boat/phase.ts';
 import type { ReadingId } from '../facts/reading-ids.ts';
-import type { SeenEntry, StandingJoin } from '../plan-shape.ts';
+import type { SeenEntry } from '../plan-shape.ts';
+import type { Refit } from './refit.ts';
 import { type Seen, seenIn } from './seen.ts';
 
 /** Phase 0 is the boat as she was found: what leaves is aboard, what comes is not. */
@@ -26,16 +27,14 @@ export const isScreen = (index: BoatIndex, kit: string): boolean => screenKinds.
 /**
  * What every unit heard before the refit, by the joins of the file, and whether any unit still has that reading when
  * it is done; what a screen showed counts only where a screen shows it again. Nothing is lost unless something leaves.
- * `joins`: those that stand before the refit and in its last phase. Pure; sorted by reading, unit, instance.
+ * Pure; sorted by reading, unit, instance.
  */
-export const beforeOf = (
-  index: BoatIndex,
-  joins: { readonly before: readonly StandingJoin[]; readonly after: readonly StandingJoin[] },
-): SeenEntry[] => {
-  const before = seenIn(index, phaseBefore, joins.before);
+export const beforeOf = (refit: Refit): SeenEntry[] => {
+  const { index } = refit;
+  const before = seenIn(refit, phaseBefore);
   if (!index.boat.kit.some(({ fate }) => fate === 'goes')) return before.map((entry) => ({ ...entry, after: true }));
   const left = new Map<ReadingId, Seen[]>();
-  for (const entry of seenIn(index, lastPhase(index.boat), joins.after)) {
+  for (const entry of seenIn(refit, lastPhase(index.boat))) {
     const group = left.get(entry.reading);
     if (group === undefined) left.set(entry.reading, [entry]);
     else group.push(entry);

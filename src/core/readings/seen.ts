@@ -1,10 +1,9 @@
-import type { BoatIndex } from '../boat/boat-index.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import type { ReadingId } from '../facts/reading-ids.ts';
-import type { SeenEntry, StandingJoin } from '../plan-shape.ts';
-import { portNetworkOf } from './port-network.ts';
+import type { SeenEntry } from '../plan-shape.ts';
 import { stepsOf } from './reach.ts';
-import { type Reaches, reachesOf } from './reaches.ts';
+import type { Reaches } from './reaches.ts';
+import type { Refit } from './refit.ts';
 
 /** A reading at a unit before it is known whether anything has it afterwards. */
 export type Seen = Omit<SeenEntry, 'after'>;
@@ -30,12 +29,11 @@ const waysOf = (reaches: Reaches, kit: string, reading: ReadingId): Way[] => {
 
 /**
  * Every reading that each unit aboard in a phase takes in or has itself, of those its ports hear, by the shortest way;
- * how good it is, is not asked. `joins` are those that stand in that phase. Pure; sorted by reading, unit, instance.
+ * how good it is, is not asked. Pure; sorted by reading, unit, instance.
  */
-export const seenIn = (index: BoatIndex, phase: number, joins: readonly StandingJoin[]): Seen[] => {
-  const network = portNetworkOf(index, phase, joins);
-  const reaches = reachesOf(network);
-  const seen = [...network.nodesOf].flatMap(([at, nodes]) =>
+export const seenIn = ({ reachesIn }: Refit, phase: number): Seen[] => {
+  const reaches = reachesIn(phase);
+  const seen = [...reaches.network.nodesOf].flatMap(([at, nodes]) =>
     [...new Set(nodes.flatMap((node) => [...node.hears.keys()]))].flatMap((reading) =>
       waysOf(reaches, at, reading).map(({ instance, by }) => ({
         reading,

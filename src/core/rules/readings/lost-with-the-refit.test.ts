@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { indexBoat } from '../../boat/boat-index.ts';
 import type { Boat } from '../../boat/boat-schema.ts';
-import { lastPhase } from '../../boat/phase.ts';
 import { joinsOf } from '../../joins/joins-of.ts';
-import { beforeOf, phaseBefore, withSeenBefore } from '../../readings/before-and-after.ts';
+import { beforeOf, withSeenBefore } from '../../readings/before-and-after.ts';
+import { refitOf } from '../../readings/refit.ts';
 import { arriving, need, type Sketch, wired } from '../../readings/wired.test-helper.ts';
 import { findingsOf } from '../rule-case.test-helper.ts';
 import { lostWithTheRefit } from './lost-with-the-refit.ts';
@@ -25,7 +25,7 @@ const screens = (boat: Boat): Boat => ({
 
 const before = (boat: Boat) => {
   const index = indexBoat(boat);
-  return beforeOf(index, { before: joinsOf(index, phaseBefore), after: joinsOf(index, lastPhase(boat)) });
+  return beforeOf(refitOf(index, (phase) => joinsOf(index, phase)));
 };
 
 const found = (more?: Partial<Sketch>) => {
