@@ -1,4 +1,5 @@
-import type { Problem, ProblemGrade } from './problem.ts';
+import { byCodeUnit } from '../boat/ids.ts';
+import type { Layout, Problem, ProblemGrade } from './problem.ts';
 
 /** The cheapest layout of a tiny boat, found by trying everything. */
 export interface BruteLayout {
@@ -9,6 +10,8 @@ export interface BruteLayout {
 interface Step {
   readonly place: string;
   readonly mm: number;
+  /** the way it was come by */
+  readonly way?: number;
 }
 
 interface Length {
@@ -69,7 +72,7 @@ function* everyWalk(problem: Problem, left: readonly number[], steps: readonly S
     const n = left[way] ?? 0;
     if (n === 0 || (a !== here.place && b !== here.place)) continue;
     const place = a === here.place ? b : a;
-    yield* everyWalk(problem, left.with(way, n - 1), [...steps, { place, mm: here.mm + maxMm }]);
+    yield* everyWalk(problem, left.with(way, n - 1), [...steps, { place, mm: here.mm + maxMm, way }]);
   }
 }
 
@@ -164,10 +167,27 @@ interface Boat {
   readonly leastAfter: readonly number[];
 }
 
-/** The least cost on one walk below `under`, over every tee of every device and every place of the feed. */
-const cheapestOnWalk = (boat: Boat, walk: readonly Step[], trunkCost: number, under: number): number => {
+/** Told of every layout as cheap as the cheapest so far. */
+type OnLayout = (layout: {
+  readonly cost: number;
+  readonly hung: readonly Hung[];
+  readonly walk: readonly Step[];
+}) => void;
+
+/**
+ * The least cost on one walk below `under`, over every tee of every device and every place of the feed; with `onLayout`
+ * those that cost the same are looked at too.
+ */
+const cheapestOnWalk = (
+  boat: Boat,
+  walk: readonly Step[],
+  trunkCost: number,
+  under: number,
+  onLayout?: OnLayout,
+): number => {
   const { problem, grade, limits, drops, leastAfter } = boat;
   let best = under;
+  const isNoUse = (cost: number): boolean => (onLayout === undefined ? cost >= best : cost > best);
   const feedAt = (hung: readonly Hung[], cost: number): void => {
     if (hung.reduce((sum, { boughtMm }) => sum + boughtMm, 0) > problem.limits.dropsMm) return;
     if (farthest(walk.at(-1)?.mm ?? 0, hung) > limits.lengthMm) return;
@@ -176,11 +196,13 @@ const cheapestOnWalk = (boat: Boat, walk: readonly Step[], trunkCost: number, un
       const tees = problem.places.find(({ id }) => id === step.place)?.tees;
       if (tees !== true || reach === undefined) continue;
       const fed = cost + 1000 * (problem.prices.tee + problem.prices.feed) + reach.mm * problem.feed.leadPerM;
-      if (fed < best && volts(problem, grade, limits, hung, { ...step, at })) best = fed;
+      if (isNoUse(fed) || !volts(problem, grade, limits, hung, { ...step, at })) continue;
+      best = fed;
+      onLayout?.({ cost: fed, hung, walk });
     }
   };
   const hang = (hung: readonly Hung[], cost: number): void => {
-    if (cost + (leastAfter[hung.length] ?? 0) >= best) return;
+    if (isNoUse(cost + (leastAfter[hung.length] ?? 0))) return;
     const device = problem.devices[hung.length];
     if (device === undefined) {
       feedAt(hung, cost);
@@ -216,11 +238,13 @@ const cheapestOfGrade = ({
   grade,
   limits,
   most,
+  onLayout,
 }: {
   problem: Problem;
   grade: ProblemGrade;
   limits: Limits;
   most: readonly number[];
+  onLayout?: OnLayout | undefined;
 }): number => {
   const drops = dropTable(problem, grade);
   const least = drops.map((table) => Math.min(...[...table.values()].map(({ cost }) => cost)));
@@ -231,13 +255,14 @@ const cheapestOfGrade = ({
   const spareCost = spares.reduce((sum, entry) => sum + entry.spares * 1000 * problem.prices.tee, 0);
   let best = Number.POSITIVE_INFINITY;
   for (const { times, cost } of everyTrunk(problem, grade, most)) {
-    if (cost + spareCost + (leastAfter[0] ?? 0) >= best) break;
+    const leastCost = cost + spareCost + (leastAfter[0] ?? 0);
+    if (onLayout === undefined ? leastCost >= best : leastCost > best) break;
     for (const start of ends) {
       for (const walk of everyWalk(problem, times, [{ place: start, mm: 0 }])) {
         const last = walk.at(-1)?.place ?? '';
         const passes = new Set(walk.map(({ place }) => place));
         if (!ends.includes(last) || last < start || !spares.every(({ id }) => passes.has(id))) continue;
-        best = cheapestOnWalk(boat, walk, cost + spareCost, best);
+        best = cheapestOnWalk(boat, walk, cost + spareCost, best, onLayout);
       }
     }
   }
@@ -264,4 +289,65 @@ export const bruteLayout = (problem: Problem, { timesMore = 0 } = {}): BruteLayo
     if (found !== undefined && Number.isFinite(found.cost)) return found;
   }
   return undefined;
+};
+
+/** What is looked at where layouts cost the same, in this order; the lesser comes first. */
+export interface BruteRank {
+  readonly trunkMm: number;
+  readonly longDrops: number;
+  readonly teePlaces: readonly string[];
+  readonly times: readonly number[];
+  /** places and ways of the walk, as text, in the direction whose text comes first */
+  readonly walk: string;
+}
+
+const rankOf = ({ ways }: Problem, walk: readonly Step[], hung: readonly Hung[]): BruteRank => {
+  const used = walk.flatMap(({ way }) => (way === undefined ? [] : [way]));
+  const [places, names] = [walk.map(({ place }) => place), used.map((way) => ways[way]?.id ?? '')];
+  const [forth, back] = [JSON.stringify([places, names]), JSON.stringify([places.toReversed(), names.toReversed()])];
+  return {
+    trunkMm: used.reduce((sum, way) => sum + (ways[way]?.mm ?? 0), 0),
+    longDrops: hung.filter(({ boughtMm }) => boughtMm > 3000).length,
+    teePlaces: hung.map(({ step }) => walk[step]?.place ?? ''),
+    times: ways.map((_, way) => used.filter((one) => one === way).length),
+    walk: [forth, back].sort(byCodeUnit)[0] ?? '',
+  };
+};
+
+const inRank = (one: BruteRank, other: BruteRank): number => {
+  const flat = (rank: BruteRank) => [rank.trunkMm, rank.longDrops, ...rank.teePlaces, ...rank.times, rank.walk];
+  const [first, second] = [flat(one), flat(other)];
+  const at = first.findIndex((value, n) => value !== second[n]);
+  return at < 0 ? 0 : (first[at] ?? 0) < (second[at] ?? 0) ? -1 : 1;
+};
+
+/** The rank of the first among all the cheapest layouts within the warn limits of one grade; nothing when none holds. */
+export const bruteFirst = (problem: Problem): BruteRank | undefined => {
+  const [grade] = problem.grades;
+  if (grade === undefined || problem.devices.length > problem.limits.devices) return undefined;
+  let cheapest = Number.POSITIVE_INFINITY;
+  let first: BruteRank | undefined;
+  const onLayout: OnLayout = ({ cost, hung, walk }) => {
+    const rank = rankOf(problem, walk, hung);
+    if (first === undefined || cost < cheapest || inRank(rank, first) < 0) first = rank;
+    cheapest = cost;
+  };
+  const limits = { lengthMm: grade.warnMm, lostMv: problem.feed.lostMv?.warn ?? Number.POSITIVE_INFINITY };
+  cheapestOfGrade({ problem, grade, limits, most: problem.ways.map(({ trunk }) => trunk), onLayout });
+  return first;
+};
+
+/** The rank a layout of a problem has. */
+export const bruteRankOf = (problem: Problem, layout: Layout): BruteRank => {
+  const walk = layout.walk.map(({ place, via }): Step => {
+    const way = problem.ways.findIndex(({ id }) => id === via);
+    return { place, mm: 0, ...(way < 0 ? {} : { way }) };
+  });
+  const tables = problem.grades.flatMap((grade) => (grade.id === layout.grade ? [dropTable(problem, grade)] : []));
+  const hung = problem.devices.map(({ id }, device): Hung => {
+    const step = layout.walk.findIndex(({ tees }) => tees.includes(id));
+    const boughtMm = tables[0]?.[device]?.get(layout.walk[step]?.place ?? '')?.boughtMm ?? 0;
+    return { x: 0, ma: 0, minMv: 0, boughtMm, step };
+  });
+  return rankOf(problem, walk, hung);
 };

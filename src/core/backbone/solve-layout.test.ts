@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { aDevice, aGrade, aPlace, aProblem, aWay } from './a-problem.test-helper.ts';
-import { bruteLayout } from './brute-layout.test-helper.ts';
+import { bruteFirst, bruteLayout, bruteRankOf } from './brute-layout.test-helper.ts';
 import { checkLayout } from './check-layout.ts';
 import { fullWork } from './full-work.ts';
 import { ladderBoat } from './ladder-boat.test-helper.ts';
@@ -188,6 +188,35 @@ test('trunk that is kept is used and costs nothing, on five hundred tiny boats',
     { numRuns: 500, seed: 11 },
   );
   expect(boats).toBeGreaterThan(100);
+}, 60_000);
+
+/** The same boat with lengths so even that many layouts cost the same. */
+const evenBoat = (problem: Problem): Problem => ({
+  ...problem,
+  ways: problem.ways.map((way) => ({
+    ...way,
+    mm: way.mm > 2000 ? 2000 : 1000,
+    maxMm: way.mm > 2000 ? 2000 : 1000,
+    extra: 0,
+  })),
+  devices: problem.devices.map((device) => ({ ...device, tailMm: 300, maxTailMm: 300 })),
+  grades: problem.grades.slice(0, 1).map((grade) => ({ ...grade, dropPerM: grade.trunkPerM, failMm: grade.warnMm })),
+  feed: { ...problem.feed, reach: problem.feed.reach.map((entry) => ({ ...entry, mm: 1000, maxMm: 1000 })) },
+});
+
+test('of layouts that cost the same the first in rank is given, on three hundred tiny boats', () => {
+  let boats = 0;
+  fc.assert(
+    fc.property(tinyProblem.filter(isQuickToTry).map(evenBoat), (problem) => {
+      const last = [...solveLayout(problem, { work: 20_000 })].at(-1);
+      const first = bruteFirst(problem);
+      if (first === undefined || last?.status !== 'proven') return;
+      boats += 1;
+      expect(bruteRankOf(problem, last)).toEqual(first);
+    }),
+    { numRuns: 300, seed: 5 },
+  );
+  expect(boats).toBeGreaterThan(150);
 }, 60_000);
 
 test('a turn into a blind end and back parts two devices at one place into two legs', () => {

@@ -78,14 +78,14 @@ function* searchTier({
   /** a layout keeping stricter limits may be found from this cost on; infinite where none exists */
   readonly emptyBelow: number;
 }): Generator<{ found: FoundPlan; bound: number }, number> {
-  let said = { cost: Number.POSITIVE_INFINITY, bound: 0 };
+  let said: { found: FoundPlan | undefined; bound: number } = { found: undefined, bound: 0 };
   let bound = 0;
   for (const state of exactSearch({ problem, grounds: tier, unlike, purse })) {
     const cost = state.found?.plan.value.cost ?? Number.POSITIVE_INFINITY;
     // As long as stricter limits may be kept, nothing that only keeps these is proven.
     bound = emptyBelow === Number.POSITIVE_INFINITY ? state.bound : Math.min(state.bound, emptyBelow, cost - 1);
-    if (state.found === undefined || (cost === said.cost && bound === said.bound)) continue;
-    said = { cost, bound };
+    if (state.found === undefined || (state.found === said.found && bound === said.bound)) continue;
+    said = { found: state.found, bound };
     yield { found: state.found, bound };
   }
   return bound;

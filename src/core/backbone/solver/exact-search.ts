@@ -2,6 +2,7 @@ import type { Layout, Problem } from '../problem.ts';
 import { baseCost } from './base-cost.ts';
 import { bestOnTrunk } from './best-on-trunk.ts';
 import { FeedSieve } from './feed-sieve.ts';
+import { byRank, firstOfEquals } from './first-of-equals.ts';
 import type { FoundPlan } from './found-plan.ts';
 import type { Ground, LeadOption } from './ground.ts';
 import { GroundQueue, type NextTrunk } from './ground-queue.ts';
@@ -49,7 +50,7 @@ export function* exactSearch({
   let isEasy = true;
   while (search.goesOn()) {
     const isBetter = search.step();
-    if (isBetter || purse.left < reportAt) yield search.state();
+    if ((isBetter && search.goesOn()) || purse.left < reportAt) yield search.state();
     if (purse.left < reportAt) reportAt = purse.left - reportEvery;
     if (!isEasy || (purse.left > easyLeft && search.goesOn())) continue;
     isEasy = false;
@@ -57,11 +58,15 @@ export function* exactSearch({
   }
   // Where the graph of trunks grew too wide there may be nothing to list, yet much to find.
   if (isEasy && !search.isThrough()) yield* search.help(grounds);
+  if (search.isThrough()) search.takeFirstOfEquals();
   yield search.state();
 }
 
 /** A trunk and the queue it came from. */
 type QueuedTrunk = NextTrunk & { readonly queue: GroundQueue };
+
+/** Work for choosing among layouts of the least cost. */
+const equalsWork = 4000;
 
 /** How much work a trunk may take before it has to wait. */
 const firstPerTrunk = 1000;
@@ -75,6 +80,8 @@ class Search {
   readonly #hard = new Heap<QueuedTrunk>((one, other) => one.floor - other.floor);
   #mostPerTrunk = firstPerTrunk;
   #found: FoundPlan | undefined;
+  /** the trunks on which a layout of the cost found stands */
+  #equals: QueuedTrunk[] = [];
   #turn = 0;
 
   constructor({
@@ -152,12 +159,35 @@ class Search {
     const own: Purse = { left: Math.min(this.#mostPerTrunk, this.#purse.left) };
     const given = own.left;
     const { ground, sieve } = next.queue;
-    const answer = bestOnTrunk({ ...next, ground, sieve, under: this.#under, purse: own });
+    const answer = bestOnTrunk({ ...next, ground, sieve, under: this.#under + 1, purse: own });
     this.#purse.left -= given - own.left;
     if (!answer.complete) this.#hard.push(next);
     if (answer.plan === undefined) return false;
-    this.#found = { ground, plan: answer.plan };
-    return true;
+    const isBetter = answer.plan.value.cost < this.#under;
+    if (isBetter) this.#found = { ground, plan: answer.plan };
+    this.#equals = isBetter ? [next] : [...this.#equals, next];
+    return isBetter;
+  }
+
+  /** Of all layouts of the least cost takes the first in rank, as far as a little work tells. */
+  takeFirstOfEquals(): void {
+    if (this.#found === undefined) return;
+    const { cost } = this.#found.plan.value;
+    const own: Purse = { left: Math.min(equalsWork, this.#purse.left) };
+    const given = own.left;
+    while (own.left > 0 && this.#lowest === cost) {
+      const queue = this.#queues.find(({ floor }) => floor === cost);
+      const next = queue?.next(own);
+      if (queue !== undefined && next?.floor === cost && !this.#isUnwanted(queue.ground, next.trunk))
+        this.#equals.push({ queue, ...next });
+    }
+    const ranked = this.#equals.flatMap(({ queue: { ground, sieve }, trunk }) => {
+      const first = firstOfEquals({ ground, trunk, sieve, cost, purse: own });
+      return first === undefined ? [] : [{ ground, ...first }];
+    });
+    this.#purse.left -= given - own.left;
+    const [first] = ranked.sort(byRank);
+    if (first !== undefined) this.#found = { ground: first.ground, plan: first.plan };
   }
 
   /** Lets the quick search look for a better layout, so that fewer trunks need be looked at. */
@@ -169,6 +199,7 @@ class Search {
       if (violation > 0 || cost >= this.#under) continue;
       if (this.#isUnwanted(found.ground, trunkOfWalk(found.ground, found.plan.walk))) continue;
       this.#found = found;
+      this.#equals = [];
       yield this.state();
     }
     this.#purse.left -= given - quick.left;
@@ -177,7 +208,8 @@ class Search {
 
   /** Leaves out the feeds that are too dear beside the best layout found. */
   narrow(): void {
-    this.#queues = this.#queues.flatMap((queue) => this.#maker.queueFor(queue.ground, this.#under, queue) ?? []);
+    // One more than the best found, so that its equals stay.
+    this.#queues = this.#queues.flatMap((queue) => this.#maker.queueFor(queue.ground, this.#under + 1, queue) ?? []);
   }
 
   /** Until there is a layout every ground has its turn, else one that cannot carry the bus would take all the work. */

@@ -6,6 +6,12 @@ import { judgeTees, type MeasuredWalk, type TeePlan } from './tee-plan.ts';
 /** microohm per metre x millimetre x milliampere, in one millivolt */
 const fineInMv = 1_000_000_000;
 
+/** A drop longer than this, as bought, is a long one. */
+const longDropMm = 3000;
+
+/** Whether a drop is a long one. */
+export const isLong = ({ boughtMm }: DropOption): boolean => boughtMm > longDropMm;
+
 /** A tee a device may have for one place of the feed: how far along the trunk from the feed, and on which side of it. */
 export interface Hook {
   readonly step: number;
@@ -28,12 +34,22 @@ interface Reach {
   readonly left: number;
 }
 
+/** Which tees alone are looked for: `at` the place of each device that has to have one, and how many drops may be long at most. */
+export interface Narrowing {
+  readonly at: ReadonlyMap<number, number>;
+  readonly mostLong: number;
+}
+
+const anyTees: Narrowing = { at: new Map(), mostLong: Number.POSITIVE_INFINITY };
+
 /** Cheapest tees for one walk, every limit kept, by branch and bound over the devices for each place of the feed. */
 export class TeeHanger {
   readonly #ground: Ground;
   readonly #leads: readonly LeadOption[];
   readonly #measured: MeasuredWalk;
   readonly #purse: Purse;
+  readonly #enough: number;
+  readonly #narrowing: Narrowing;
   readonly #trunkMm: number;
   readonly #lengthsMayBind: boolean;
   readonly #legsMayBind: boolean;
@@ -58,6 +74,8 @@ export class TeeHanger {
     measured,
     under,
     purse,
+    enough = 0,
+    narrowing = anyTees,
   }: {
     readonly ground: Ground;
     /** places it may be fed from, cheapest first */
@@ -65,6 +83,9 @@ export class TeeHanger {
     readonly measured: MeasuredWalk;
     readonly under: number;
     readonly purse: Purse;
+    /** a cost at which looking on is no use */
+    readonly enough?: number;
+    readonly narrowing?: Narrowing;
   }) {
     const { devices, spares, teeCost, limitMm } = ground;
     this.#ground = ground;
@@ -72,6 +93,8 @@ export class TeeHanger {
     this.#measured = measured;
     this.#under = under;
     this.#purse = purse;
+    this.#enough = enough;
+    this.#narrowing = narrowing;
     this.#trunkMm = measured.atMm.at(-1) ?? 0;
     this.#lengthsMayBind = this.#trunkMm + 2 * ground.problem.limits.dropMm > limitMm;
     this.#allMa = devices.reduce((sum, { ma }) => sum + ma, 0);
@@ -86,18 +109,22 @@ export class TeeHanger {
   run(): TeePlan | undefined {
     for (const lead of this.#leads) {
       const cost = this.#fixedCost + lead.cost;
-      if (cost >= this.#under) break;
+      if (cost >= this.#under || this.#isEnough()) break;
       for (const step of this.#measured.stepsAt.get(lead.place) ?? []) this.#fedAt({ lead, step, cost });
     }
     if (this.#best === undefined) return undefined;
     return judgeTees({ ground: this.#ground, measured: this.#measured, tees: this.#best });
   }
 
+  #isEnough(): boolean {
+    return this.#best !== undefined && this.#under <= this.#enough;
+  }
+
   #fedAt({ lead, step, cost }: { readonly lead: LeadOption; readonly step: number; readonly cost: number }): void {
     this.#purse.left -= this.#ground.devices.length;
     this.#leadFine = 2 * this.#ground.problem.feed.leadMicroOhmPerM * lead.maxMm * this.#allMa;
     const hangings = this.#ground.devices.map(
-      (device, number): Hanging => ({ device, number, hooks: this.#hooks(device, step) }),
+      (device, number): Hanging => ({ device, number, hooks: this.#hooks(device, { number, feedStep: step }) }),
     );
     if (hangings.some(({ hooks }) => hooks.length === 0)) return;
     const bound = new MomentBound({ hangings, mostMoment: this.#mostMoment(), cost });
@@ -118,18 +145,22 @@ export class TeeHanger {
     this.#bound = bound;
     this.#pricedAfter = after((hanging) => bound.least(hanging));
     if (this.#trunkMm <= this.#ground.limitMm)
-      this.#hang({ at: 0, cost, boughtMm: 0, reach, priced: bound.offset + cost });
+      this.#hang({ at: 0, cost, boughtMm: 0, long: 0, reach, priced: bound.offset + cost });
   }
 
   /** Hooks of a device, cheapest first, without those that another one beats in every limit. */
-  #hooks({ options, ma, minMv }: GroundDevice, feedStep: number): readonly Hook[] {
+  #hooks(
+    { options, ma, minMv }: GroundDevice,
+    { number, feedStep }: { readonly number: number; readonly feedStep: number },
+  ): readonly Hook[] {
     const { atMm, stepsAt } = this.#measured;
     const { problem, grade } = this.#ground;
     const feedMm = atMm[feedStep] ?? 0;
     const capFine = (problem.feed.mv - minMv) * fineInMv - this.#leadFine;
+    const only = this.#narrowing.at.get(number);
     const hooks: Hook[] = [];
     for (const option of options) {
-      if (option.boughtMm > problem.limits.dropMm) continue;
+      if (option.boughtMm > problem.limits.dropMm || option.place !== (only ?? option.place)) continue;
       for (const step of stepsAt.get(option.place) ?? []) {
         const x = atMm[step] ?? 0;
         const awayMm = Math.abs(x - feedMm);
@@ -161,12 +192,14 @@ export class TeeHanger {
     at,
     cost,
     boughtMm,
+    long,
     reach,
     priced,
   }: {
     readonly at: number;
     readonly cost: number;
     readonly boughtMm: number;
+    readonly long: number;
     readonly reach: Reach;
     /** cost with the moments so far at their prices */
     readonly priced: number;
@@ -178,18 +211,27 @@ export class TeeHanger {
       return;
     }
     for (const hook of hanging.hooks) {
-      if (cost + hook.option.cost + (this.#costAfter[at + 1] ?? 0) >= this.#under || this.#purse.left <= 0) return;
+      if (cost + hook.option.cost + (this.#costAfter[at + 1] ?? 0) >= this.#under) return;
+      if (this.#purse.left <= 0 || this.#isEnough()) return;
       this.#purse.left -= 1;
       const allMm = boughtMm + hook.option.boughtMm;
       if (allMm + (this.#boughtAfter[at + 1] ?? 0) > this.#ground.problem.limits.dropsMm) continue;
       const pricedNext = priced + (this.#bound?.price(hook, hanging.device.ma) ?? 0);
       if (pricedNext + (this.#pricedAfter[at + 1] ?? 0) > this.#under - slack) continue;
       const next = this.#reachWith(reach, hook);
-      if (next === undefined) continue;
+      const longNext = long + (isLong(hook.option) ? 1 : 0);
+      if (next === undefined || longNext > this.#narrowing.mostLong) continue;
       this.#chosen[at] = hook;
       this.#load({ at, hook, sign: 1 });
       if (this.#holdsUpTo(at)) {
-        this.#hang({ at: at + 1, cost: cost + hook.option.cost, boughtMm: allMm, reach: next, priced: pricedNext });
+        this.#hang({
+          at: at + 1,
+          cost: cost + hook.option.cost,
+          boughtMm: allMm,
+          long: longNext,
+          reach: next,
+          priced: pricedNext,
+        });
       }
       this.#load({ at, hook, sign: -1 });
     }
