@@ -6,6 +6,7 @@ import type { PlannedBus } from './plan-buses.ts';
 import type { JoinEntry, LineEntry, PlanDraft, StandingJoin } from './plan-shape.ts';
 import { feedLines } from './ways/feed-lines.ts';
 import { joinLines } from './ways/join-lines.ts';
+import { withPinnedRoutes } from './ways/pinned-routes.ts';
 import { makeRouter } from './ways/routes.ts';
 import { routerWith, shareWays } from './ways/share-ways.ts';
 import { wayFills } from './ways/way-fills.ts';
@@ -23,7 +24,7 @@ export const planLines = ({
   buses: readonly PlannedBus[];
   joins: readonly StandingJoin[];
 }): Pick<PlanDraft, 'lines' | 'gaps' | 'ways'> & { joins: JoinEntry[] } => {
-  const router = makeRouter(index);
+  const router = withPinnedRoutes(makeRouter(index), index.boat);
   const grades = buses.map(({ entry }) => entry);
   const ofBuses = buses.map(({ problem, layout }) => ({
     bus: problem.bus,

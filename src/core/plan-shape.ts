@@ -211,6 +211,8 @@ export const lineEntrySchema = z.strictObject({
   guessed: z.boolean(),
   /** how the wires of a 0183 pair or a maker's own wire are joined */
   wires: z.exactOptional(z.array(wireEntrySchema)),
+  /** how far its route is settled by a person; absent where the plan chose it */
+  pinned: z.exactOptional(z.enum(['fixed', 'bought', 'fitted'])),
   /** the cables aboard that make this line, from its first end to its second */
   kept: z.exactOptional(z.array(id)),
   /** what it is made of, longest piece first; absent where it lies aboard already or comes with a unit */

@@ -191,6 +191,10 @@ export const pinsSchema = z.strictObject({
       z.strictObject({ grade: gradeSchema, walk: z.array(walkStepSchema).min(1), state: stateSchema }),
     ),
   ),
+  /** by line id: the ways it takes, from either end to the other */
+  routes: z.exactOptional(
+    z.record(z.string().min(1).max(300), z.strictObject({ ways: z.array(idSchema), state: stateSchema })),
+  ),
   /** by line id: the cables it is made of, end to end; `cable` where one is aboard already */
   pieces: z.exactOptional(
     z.record(

@@ -46,6 +46,17 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
   'join-bus': fc.record({ port, bus: fc.constantFrom(...full.buses.map((entry) => entry.id), 'no-bus') }),
   'join-ports': fc.record({ from: port, to: port }),
   'move-unit': fc.record({ unit, place: fc.constantFrom(...full.places.map((entry) => entry.id)) }),
+  'pin-layout': fc.record({
+    bus: fc.constantFrom(...full.buses.map((entry) => entry.id), 'no-bus'),
+    grade: fc.constantFrom('light', 'mid'),
+    walk: fc.constantFrom(...full.places.map((entry) => [{ place: entry.id, tees: [] }])),
+    state: fc.constantFrom('fixed', 'fitted'),
+  }),
+  'pin-route': fc.record({
+    line: fc.constantFrom('pair:converter.wires~radio.wires', 'feed:radio.supply~main'),
+    ways: fc.constantFrom(...full.ways.map((entry) => [entry.id]), ['no-way']),
+    state: fc.constantFrom('fixed', 'bought'),
+  }),
   'remove-need': fc.record({ reading, at: unit, instance: optional(fc.nat(2)) }),
   'remove-unit': fc.record({ unit: fc.constantFrom('nobody', 'radio', 'gnss') }),
   'reopen-finding': fc.record({ finding }),
@@ -60,6 +71,8 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
     state: fc.constantFrom('have', 'ordered', 'arrived'),
     leadDays: optional(fc.nat(30)),
   }),
+  'unpin-layout': fc.record({ bus: fc.constantFrom(...full.buses.map((entry) => entry.id), 'no-bus') }),
+  'unpin-route': fc.record({ line: fc.constantFrom('pair:converter.wires~radio.wires', 'feed:radio.supply~main') }),
   'tape-length': fc.record({
     way: fc.constantFrom(...full.ways.map((entry) => entry.id)),
     length: fc.record({ valueM: fc.integer({ min: 1, max: 9 }), how: fc.constantFrom('taped', 'guessed') }),

@@ -5,12 +5,14 @@ import { indexBoat } from '../boat/boat-index.ts';
 import type { Cable } from '../boat/boat-schema.ts';
 import type { StandingJoin } from '../plan-shape.ts';
 import { type JoinLines, joinLines } from './join-lines.ts';
+import { withPinnedRoutes } from './pinned-routes.ts';
 import { makeRouter } from './routes.ts';
 
 const linesOf = (builder: BoatBuilder = aBoat()): JoinLines => {
   const index = indexBoat(builder.boat);
+  const router = withPinnedRoutes(makeRouter(index), index.boat);
   const joins = builder.boat.joins.map(({ id, kind, members }): StandingJoin => ({ id, kind, members, from: 'file' }));
-  return joinLines({ index, router: makeRouter(index), joins });
+  return joinLines({ index, router, joins });
 };
 
 const radioLine = 'pair:converter.wires~radio.wires';
@@ -47,6 +49,19 @@ test('the pair from the converter to the old radio: 2.2 m of conduit and a tail 
   expect(byJoin.get('radio-position')).toEqual([radioLine]);
   expect(byJoin.get('nav-join')).toEqual([]);
   expect(gaps).toEqual([]);
+});
+
+test('a settled route is taken though a shorter one is there, whichever way round it was entered', () => {
+  for (const ways of [
+    ['locker-mast', 'helm-mast'],
+    ['helm-mast', 'locker-mast'],
+  ]) {
+    const { lines } = linesOf(aBoat().with({ pins: { routes: { [radioLine]: { ways, state: 'bought' } } } }));
+    expect(lines[0]).toMatchObject({ ways: ['locker-mast', 'helm-mast'], pinned: 'bought' });
+  }
+  const half = linesOf(aBoat().with({ pins: { routes: { [radioLine]: { ways: ['locker-mast'], state: 'fixed' } } } }));
+  expect(half.lines[0]?.ways).toEqual(['locker-helm']);
+  expect(half.lines[0]).not.toHaveProperty('pinned');
 });
 
 test('a kept pair that serves the join is used as it lies, with its own ways and length', () => {

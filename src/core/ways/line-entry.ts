@@ -3,6 +3,7 @@ import type { Cable, LineKind } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import { lengthMm } from '../boat/measure.ts';
 import type { LineEntry } from '../plan-shape.ts';
+import { routePin } from './pinned-routes.ts';
 import { addLengths, type LineRoute, type Router } from './routes.ts';
 import type { WayLength } from './way-lengths.ts';
 
@@ -141,6 +142,9 @@ const lineEntry = ({
 }): LineEntry => {
   const id = lineId({ kind, ends: [one.name, other.name] });
   const forth = byCodeUnit(one.name, other.name) <= 0;
+  const pin = kept === undefined ? routePin(index.boat, id) : undefined;
+  const isAsPinned =
+    pin !== undefined && [pin.ways, pin.ways.toReversed()].some((order) => order.join() === ways.join());
   const label =
     index.boat.labels !== undefined && Object.hasOwn(index.boat.labels, id) ? index.boat.labels[id] : undefined;
   return {
@@ -154,6 +158,7 @@ const lineEntry = ({
     lengthM: length.mm / 1000,
     longestM: length.longestMm / 1000,
     guessed: length.guessed,
+    ...(isAsPinned ? { pinned: pin.state } : {}),
     ...(kept === undefined ? {} : { kept }),
   };
 };

@@ -112,7 +112,8 @@ const moversOf = (lines: readonly LineEntry[], buses: readonly BusGrade[]): read
     .flatMap((line): Moving[] => {
       const [from, to] = [line.places.at(0), line.places.at(-1)];
       const isOfBus = line.kind === 'trunk' || busIds.has(line.from) || busIds.has(line.to);
-      if (line.kept !== undefined || isOfBus || from === undefined || to === undefined) return [];
+      if (line.kept !== undefined || line.pinned !== undefined || isOfBus || from === undefined || to === undefined)
+        return [];
       return [{ line, square: drawnCable(line, buses).outsideMm ** 2, from, to, own: line.ways, ways: line.ways }];
     });
 };

@@ -26,6 +26,10 @@ const metres = (lengthM: number): string => lengthM.toFixed(2);
 const routeWords = (index: BoatIndex, places: readonly string[]): string =>
   places.map((place) => index.places.get(place)?.name ?? place).join(' > ');
 
+const pinWords = { fixed: 'new, route settled', bought: 'bought', fitted: 'fitted' } as const;
+
+const newWords = ({ pinned }: LineEntry): string => (pinned === undefined ? 'new' : pinWords[pinned]);
+
 const lineRow = (index: BoatIndex, line: LineEntry): string[] => [
   line.label ?? '',
   line.kind,
@@ -35,7 +39,7 @@ const lineRow = (index: BoatIndex, line: LineEntry): string[] => [
   metres(line.lengthM),
   metres(line.longestM),
   line.guessed ? 'partly guessed' : 'known',
-  line.kept === undefined ? 'new' : `aboard: ${line.kept.join(' + ')}`,
+  line.kept === undefined ? newWords(line) : `aboard: ${line.kept.join(' + ')}`,
   wiresWords(index, line),
   line.id,
 ];

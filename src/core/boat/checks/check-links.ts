@@ -115,7 +115,14 @@ const checkInstances = (boat: Boat, index: BoatIndex): BoatProblem[] =>
     });
   });
 
-const checkPins = (boat: Boat, index: BoatIndex): BoatProblem[] =>
+const checkPins = (boat: Boat, index: BoatIndex): BoatProblem[] => [
+  ...checkLayoutPins(boat, index),
+  ...Object.entries(boat.pins?.routes ?? {}).flatMap(([line, { ways }]) =>
+    ways.flatMap((id, at) => linkTo(index.ways, { id, what: 'way', path: ['pins', 'routes', line, 'ways', at] })),
+  ),
+];
+
+const checkLayoutPins = (boat: Boat, index: BoatIndex): BoatProblem[] =>
   Object.entries(boat.pins?.layouts ?? {}).flatMap(([bus, layout]) => {
     const path = ['pins', 'layouts', bus];
     return [

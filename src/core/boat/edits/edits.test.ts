@@ -29,6 +29,22 @@ test('a taped length takes the place of a guess', () => {
   );
 });
 
+test('a route that is settled and let go again leaves the file as it was; one by a way that is none is refused', () => {
+  const line = 'pair:converter.wires~radio.wires';
+  const pinned = edits['pin-route'].apply(tern, { line, ways: ['locker-mast', 'helm-mast'], state: 'fixed' });
+  expect(pinned.pins?.routes?.[line]).toEqual({ ways: ['locker-mast', 'helm-mast'], state: 'fixed' });
+  expect(edits['unpin-route'].apply(pinned, { line })).toEqual(tern);
+  expect(refusalOf('pin-route', { line, ways: ['no-such-way'], state: 'fixed' })?.says).toContain('no-such-way');
+});
+
+test('a layout that is settled and let go again leaves the file as it was', () => {
+  const layout = { grade: 'light', walk: [{ place: 'helm', tees: [] }], state: 'fixed' } as const;
+  const pinned = edits['pin-layout'].apply(tern, { bus: 'nav', ...layout });
+  expect(pinned.pins?.layouts?.nav).toEqual(layout);
+  expect(edits['unpin-layout'].apply(pinned, { bus: 'nav' })).toEqual(tern);
+  expect(refusalOf('pin-layout', { bus: 'no-bus', ...layout })?.says).toContain('no-bus');
+});
+
 test('a unit that comes in the second phase says so, and one of the first phase says nothing', () => {
   const later = edits['set-fate'].apply(tern, { unit: 'gnss', fate: 'comes', phase: 2 });
   expect(later.kit.find((unit) => unit.id === 'gnss')?.phase).toBe(2);

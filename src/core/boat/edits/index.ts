@@ -8,6 +8,8 @@ import { confirmJoin } from './confirm-join.ts';
 import { joinBus } from './join-bus.ts';
 import { joinPorts } from './join-ports.ts';
 import { moveUnit } from './move-unit.ts';
+import { pinLayout } from './pin-layout.ts';
+import { pinRoute } from './pin-route.ts';
 import { removeNeed } from './remove-need.ts';
 import { removeUnit } from './remove-unit.ts';
 import { reopenFinding } from './reopen-finding.ts';
@@ -15,6 +17,8 @@ import { setFate } from './set-fate.ts';
 import { setInstance } from './set-instance.ts';
 import { setOrder } from './set-order.ts';
 import { tapeLength } from './tape-length.ts';
+import { unpinLayout } from './unpin-layout.ts';
+import { unpinRoute } from './unpin-route.ts';
 
 /** Every edit by its id; menus, keys and buttons share this list. */
 export const edits = {
@@ -27,6 +31,8 @@ export const edits = {
   'join-bus': joinBus,
   'join-ports': joinPorts,
   'move-unit': moveUnit,
+  'pin-layout': pinLayout,
+  'pin-route': pinRoute,
   'remove-need': removeNeed,
   'remove-unit': removeUnit,
   'reopen-finding': reopenFinding,
@@ -34,6 +40,8 @@ export const edits = {
   'set-instance': setInstance,
   'set-order': setOrder,
   'tape-length': tapeLength,
+  'unpin-layout': unpinLayout,
+  'unpin-route': unpinRoute,
 } as const;
 
 export type EditId = keyof typeof edits;

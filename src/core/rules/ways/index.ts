@@ -5,6 +5,7 @@ import { ledThroughUnseenWay } from './led-through-unseen-way.ts';
 import { noRouteForLine } from './no-route-for-line.ts';
 import { placeJoinedToNothing } from './place-joined-to-nothing.ts';
 import { ratedBulkhead } from './rated-bulkhead.ts';
+import { settledRoute } from './settled-route.ts';
 import { shorterThanStraight } from './shorter-than-straight.ts';
 import { wayTooFull } from './way-too-full.ts';
 
@@ -16,6 +17,7 @@ export const waysRules: readonly Rule[] = [
   noRouteForLine,
   placeJoinedToNothing,
   ratedBulkhead,
+  settledRoute,
   shorterThanStraight,
   wayTooFull,
 ];

@@ -5,6 +5,7 @@ import { waysLedThroughUnseenWay } from './led-through-unseen-way.ts';
 import { waysNoRouteForLine } from './no-route-for-line.ts';
 import { waysPlaceJoinedToNothing } from './place-joined-to-nothing.ts';
 import { waysRatedBulkhead } from './rated-bulkhead.ts';
+import { waysSettledRoute } from './settled-route.ts';
 import { waysShorterThanStraight } from './shorter-than-straight.ts';
 import { waysWayTooFull } from './way-too-full.ts';
 
@@ -16,6 +17,7 @@ export const waysFaults: readonly Fault[] = [
   waysNoRouteForLine,
   waysPlaceJoinedToNothing,
   waysRatedBulkhead,
+  waysSettledRoute,
   waysShorterThanStraight,
   waysWayTooFull,
 ];

@@ -1,0 +1,41 @@
+import type { BoatIndex } from '../../boat/boat-index.ts';
+import type { LineEntry } from '../../plan-shape.ts';
+import { allowsLine } from '../../ways/allowed-lines.ts';
+import type { Rule } from '../rule.ts';
+
+const placeNames = (index: BoatIndex, line: LineEntry): string =>
+  [line.places.at(0), line.places.at(-1)].map((id) => index.places.get(id ?? '')?.name ?? id).join(' to ');
+
+/** What is wrong with the settled route of a line, in words; nothing where it stands. */
+const wrongWith = (index: BoatIndex, id: string, line: LineEntry | undefined): string | undefined => {
+  if (line === undefined) return `A route is settled for ${id}, and the plan has no such line.`;
+  if (line.kind === 'trunk' || line.kind === 'drop') {
+    return `A route is settled for ${id}; the cables of a bus go where its layout leads them.`;
+  }
+  if (line.pinned === undefined) {
+    return `The route settled for ${id} does not lead from ${placeNames(index, line)}, so the plan leads it another way.`;
+  }
+  const shut = line.ways.filter((way) => {
+    const own = index.ways.get(way);
+    return own !== undefined && !allowsLine(own, line.kind);
+  });
+  return shut.length === 0
+    ? undefined
+    : `The route settled for ${id} takes ${shut.join(' and ')}, where no ${line.kind} is allowed.`;
+};
+
+/** A route that was settled once and that the boat has moved on from. */
+export const settledRoute: Rule = {
+  id: 'ways/settled-route',
+  level: 'doubt',
+  title: 'A settled route must fit the boat as it is now.',
+  sources: ['choice-pins-stand'],
+  check: ({ index, plan }) => {
+    const lines = new Map(plan.lines.map((line) => [line.id, line]));
+    return Object.keys(index.boat.pins?.routes ?? {}).flatMap((id) => {
+      const says = wrongWith(index, id, lines.get(id));
+      const cure = 'Let the route go and settle it anew, or put right what it runs through.';
+      return says === undefined || lines.get(id)?.kept !== undefined ? [] : [{ about: [id], says, cure }];
+    });
+  },
+};

@@ -1,0 +1,14 @@
+import type { Fault } from '../../fault.ts';
+
+/** Somebody settled the display’s feed by the way it had before the display moved from the locker to the dash. */
+export const waysSettledRoute: Fault = {
+  rule: 'ways/settled-route',
+  about: ['feed:display.supply~switches'],
+  plant: (boat) => ({
+    ...boat,
+    pins: {
+      ...boat.pins,
+      routes: { ...boat.pins?.routes, 'feed:display.supply~switches': { ways: ['w5'], state: 'fixed' } },
+    },
+  }),
+};
