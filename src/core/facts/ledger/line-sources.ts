@@ -130,8 +130,4 @@ export const lineSources = {
     standing: 'computed',
     text: 'Resistance between the data wires with t terminators and n nodes: R = 1 / (t/120 + n/Rd).',
   },
-  'choice-pins-stand': {
-    standing: 'project choice',
-    text: 'What a person has settled, bought or fitted stands, whatever the plan would choose.',
-  },
 } as const satisfies Record<string, Source>;

@@ -38,7 +38,7 @@ test('a route round by the mast that leads from end to end is taken as it is', (
 
 test('a route that stops half way, one for a line the boat does not have, and one for a drop are doubts', () => {
   const [half] = found({ [radioLine]: { ways: ['locker-mast'], state: 'fixed' } });
-  expect(half).toMatchObject({ level: 'doubt', about: [radioLine] });
+  expect(half).toMatchObject({ level: 'doubt', about: ['converter', 'radio'] });
   expect(half?.says).toContain('does not lead from electrical locker to helm dash');
   expect(found({ 'pair:nobody.a~nobody.b': { ways: [], state: 'fixed' } })[0]?.says).toContain('no such line');
   expect(found({ 'drop:display.bus~nav': { ways: [], state: 'fixed' } })[0]?.says).toContain('layout');

@@ -6,6 +6,13 @@ import type { Rule } from '../rule.ts';
 const placeNames = (index: BoatIndex, line: LineEntry): string =>
   [line.places.at(0), line.places.at(-1)].map((id) => index.places.get(id ?? '')?.name ?? id).join(' to ');
 
+/** What stands at the ends of a line, by its id: units, a bus, a panel. */
+const endsOf = (line: string): string[] =>
+  line
+    .slice(line.indexOf(':') + 1)
+    .split('~')
+    .map((end) => end.split(/[./]/)[0] ?? end);
+
 /** What is wrong with the settled route of a line, in words; nothing where it stands. */
 const wrongWith = (index: BoatIndex, id: string, line: LineEntry | undefined): string | undefined => {
   if (line === undefined) return `A route is settled for ${id}, and the plan has no such line.`;
@@ -29,13 +36,15 @@ export const settledRoute: Rule = {
   id: 'ways/settled-route',
   level: 'doubt',
   title: 'A settled route must fit the boat as it is now.',
-  sources: ['choice-pins-stand'],
+  sources: ['practice-survey'],
   check: ({ index, plan }) => {
     const lines = new Map(plan.lines.map((line) => [line.id, line]));
     return Object.keys(index.boat.pins?.routes ?? {}).flatMap((id) => {
       const says = wrongWith(index, id, lines.get(id));
       const cure = 'Let the route go and settle it anew, or put right what it runs through.';
-      return says === undefined || lines.get(id)?.kept !== undefined ? [] : [{ about: [id], says, cure }];
+      return says === undefined || lines.get(id)?.kept !== undefined
+        ? []
+        : [{ about: endsOf(id), apart: [id], says, cure }];
     });
   },
 };

@@ -3,7 +3,7 @@ import type { Fault } from '../../fault.ts';
 /** Somebody settled the display’s feed by the way it had before the display moved from the locker to the dash. */
 export const waysSettledRoute: Fault = {
   rule: 'ways/settled-route',
-  about: ['feed:display.supply~switches'],
+  about: ['display', 'switches'],
   plant: (boat) => ({
     ...boat,
     pins: {
