@@ -122,6 +122,39 @@ export const walkStepSchema = z.strictObject({ place: id, via: z.exactOptional(i
 export const layoutStatusSchema = z.enum(['proven', 'gap', 'stopped', 'heuristic', 'pinned', 'infeasible']);
 export type LayoutStatus = z.infer<typeof layoutStatusSchema>;
 
+/** Thousandths of a hundredth of the currency, as layouts are reckoned in. */
+const fineCost = z.int().meta({ unit: 'thousandths of a hundredth of the currency' });
+
+const pricePartSchema = z.strictObject({
+  part: z.enum(['trunk', 'drops', 'tees', 'terminators', 'feed', 'work']),
+  cost: fineCost,
+  count: z.exactOptional(z.int()),
+  lengthM: z.exactOptional(metres),
+});
+
+/** Where the tee of a device stands, and the nearest other places of the trunk: what each would cost more, and what it would break. */
+const teeEntrySchema = z.strictObject({
+  port: id,
+  place: id,
+  dropM: metres,
+  others: z.array(
+    z.strictObject({ place: id, step: z.int(), dropM: metres, costMore: fineCost, breaks: z.array(z.string()) }),
+  ),
+});
+
+const money = z.int().meta({ unit: 'hundredths of the currency' });
+
+/** The cheapest layout whose trunk takes other ways, or is of another grade; `proven` where nothing lies between the two. */
+const nextBestSchema = z.strictObject({
+  grade: gradeSchema,
+  cost: fineCost,
+  proven: z.boolean(),
+  price: z.array(pricePartSchema),
+  /** trunk and drops in the pieces one can buy */
+  cableCost: money,
+  walk: z.array(walkStepSchema),
+});
+
 export const busEntrySchema = z.strictObject({
   id,
   protocol: z.literal('nmea2000'),
@@ -165,6 +198,13 @@ export const busEntrySchema = z.strictObject({
       }),
     ),
   }),
+  /** what the layout costs, in its parts */
+  price: z.exactOptional(z.array(pricePartSchema)),
+  /** trunk and drops in the pieces one can buy; absent where the layout was not searched for */
+  cableCost: z.exactOptional(money),
+  /** absent where no other layout holds, or none was searched for */
+  nextBest: z.exactOptional(nextBestSchema),
+  tees: z.exactOptional(z.array(teeEntrySchema)),
   layout: z.strictObject({
     hash: z.string(),
     cost: z.int(),
@@ -227,8 +267,6 @@ export const gapEntrySchema = z.strictObject({
   to: z.string(),
   serves: z.array(id),
 });
-
-const money = z.int().meta({ unit: 'hundredths of the currency' });
 
 /**
  * One thing to buy. `each` is the price of one, or of a metre where it is sold by the metre; absent where none is known.
