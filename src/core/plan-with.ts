@@ -8,28 +8,34 @@ import { withHints } from './cures/with-hints.ts';
 import { joinsOf } from './joins/joins-of.ts';
 import { planBuses } from './plan-buses.ts';
 import { planLines } from './plan-lines.ts';
-import type { Plan, PlanDraft } from './plan-shape.ts';
+import type { Finding, Plan, PlanDraft } from './plan-shape.ts';
 import { program } from './program.ts';
 import { arrivals } from './readings/arrivals.ts';
 import { beforeOf, withSeenBefore } from './readings/before-and-after.ts';
 import { refitOf } from './readings/refit.ts';
 import { roundPlan } from './round-plan.ts';
-import { rules } from './rules/index.ts';
-import { runRules } from './rules/run-rules.ts';
+import type { RuleInput } from './rules/rule.ts';
+import type { busChoices } from './shopping/bus-choices.ts';
 import type { orderOf } from './shopping/order-of.ts';
 
-/** What takes time and a library of its own, and what a first picture can do without. */
+/** What takes time or much script, and what a first picture can do without. */
 export interface LateParts {
   /** fills in what would close each gap in what arrives */
   readonly cures: typeof withHints;
   /** the order: pieces, parts, and what to tape before it */
   readonly order: typeof orderOf;
+  /** what else could have been done on each bus */
+  readonly choices: typeof busChoices;
+  /** what every rule finds */
+  readonly findings: (input: RuleInput) => Finding[];
 }
 
-/** The late parts left out: hints in place of cures that were tried, and no order. */
+/** The late parts left out: hints in place of cures that were tried, no order, no other layout beside the one taken, nothing found. */
 export const withoutLateParts: LateParts = {
   cures: withHints,
   order: ({ lines }) => ({ lines: [...lines], shopping: [], tape: [] }),
+  choices: () => new Map(),
+  findings: () => [],
 };
 
 /**
@@ -40,7 +46,7 @@ export const withoutLateParts: LateParts = {
  * `phase`: default the last. Lines and layouts are for the last phase, readings for the phase asked.
  */
 export const planWith =
-  ({ cures, order }: LateParts) =>
+  ({ cures, order, choices, findings }: LateParts) =>
   (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
     const index = indexBoat(canonicalBoat(boat));
     const problems = layoutProblems(index.boat);
@@ -49,6 +55,7 @@ export const planWith =
     const buses = planBuses({ index, problems, layouts, joins: lastJoins });
     const before = beforeOf(refit);
     const wiring = planLines({ index, buses, joins: lastJoins });
+    const chosen = choices({ index, buses });
     const draft: PlanDraft = roundPlan({
       boat: boat.name,
       program,
@@ -62,7 +69,7 @@ export const planWith =
         readings: withSeenBefore(arrivals(refit, phase), before),
       }),
       before,
-      buses: buses.map(({ entry }) => entry),
+      buses: buses.map(({ entry }) => ({ ...entry, ...chosen.get(entry.id) })),
     });
-    return { ...draft, findings: runRules(rules, { index, plan: draft, reaches: refit.reachesIn(phase) }) };
+    return { ...draft, findings: findings({ index, plan: draft, reaches: refit.reachesIn(phase) }) };
   };

@@ -1,6 +1,16 @@
 import { withCures } from './cures/with-cures.ts';
-import { planWith } from './plan-with.ts';
+import type { Finding } from './plan-shape.ts';
+import { planWith, withoutLateParts } from './plan-with.ts';
+import { rules } from './rules/index.ts';
+import type { RuleInput } from './rules/rule.ts';
+import { runRules } from './rules/run-rules.ts';
+import { busChoices } from './shopping/bus-choices.ts';
 import { orderOf } from './shopping/order-of.ts';
 
+const findings = (input: RuleInput): Finding[] => runRules(rules, input);
+
 /** The plan of a boat, whole: see `planWith`. */
-export const plan = planWith({ cures: withCures, order: orderOf });
+export const plan = planWith({ cures: withCures, order: orderOf, choices: busChoices, findings });
+
+/** The plan of a boat while its layouts are still looked for: checked by every rule, without what takes time. */
+export const checkedPlan = planWith({ ...withoutLateParts, findings });

@@ -67,7 +67,11 @@ export const MarginView = ({
     <Progress progress={progress} onStop={onStop} />
     {card}
     {notes.length === 0 ? (
-      <p className="calm">Nothing to put right. Every check that this version makes is content with this boat.</p>
+      <p className="calm">
+        {titles.size === 0
+          ? 'Checking the boat.'
+          : 'Nothing to put right. Every check that this version makes is content with this boat.'}
+      </p>
     ) : (
       <ol className="notes">
         {notes.map((note) => (

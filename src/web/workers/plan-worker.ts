@@ -5,12 +5,16 @@ import { solveLayout } from '../../core/backbone/solve-layout.ts';
 import { readBoat } from '../../core/boat/read-boat.ts';
 import { writeBoat } from '../../core/boat/write-boat.ts';
 import { planWith, withoutLateParts } from '../../core/plan-with.ts';
-import { rules } from '../../core/rules/index.ts';
 import { planningSession } from './planning-session.ts';
 import type { PlanRequest } from './protocol.ts';
+import type { PlanEngine } from './run-plan.ts';
 
 // The page forbids code made from text; without this zod would try it and the browser would log a refusal.
 config({ jitless: true });
+
+/** The whole pipeline and the titles of its rules, once they are here: no part of the way to the first picture. */
+let whole: { readonly checkedPlan: PlanEngine['quickPlan']; readonly titles: ReadonlyMap<string, string> } | undefined;
+const firstPlan = planWith(withoutLateParts);
 
 const hear = planningSession({
   engine: {
@@ -18,9 +22,16 @@ const hear = planningSession({
     writeBoat,
     layoutProblems,
     solveLayout,
-    quickPlan: planWith(withoutLateParts),
-    plan: async (boat, layouts) => (await import('../../core/plan.ts')).plan(boat, layouts),
-    titles: new Map(rules.map((rule) => [rule.id, rule.title])),
+    quickPlan: (boat, layouts) => (whole?.checkedPlan ?? firstPlan)(boat, layouts),
+    plan: async (boat, layouts) => {
+      const [{ plan, checkedPlan }, { rules }] = await Promise.all([
+        import('../../core/plan.ts'),
+        import('../../core/rules/index.ts'),
+      ]);
+      whole ??= { checkedPlan, titles: new Map(rules.map((rule) => [rule.id, rule.title])) };
+      return plan(boat, layouts);
+    },
+    titles: () => whole?.titles ?? new Map(),
   },
   editor: () => import('../../core/boat/history.ts'),
   nowMs: () => performance.now(),

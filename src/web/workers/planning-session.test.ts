@@ -22,7 +22,7 @@ const engine: PlanEngine = {
   solveLayout,
   quickPlan: planWith(withoutLateParts),
   plan: async (boat, layouts) => plan(boat, layouts),
-  titles: new Map(),
+  titles: () => new Map(),
 };
 
 const session = (over: Partial<PlanEngine> = {}) => {

@@ -115,7 +115,7 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
     const onPlan = (plan: Plan, settled: boolean): void => {
       if (settled) settle(of, plan);
       const [edits, ms] = [editStateOf(of), tools.nowMs() - startMs];
-      const fixed = { revision, opened: of.opened, boat, boatText, titles: engine.titles };
+      const fixed = { revision, opened: of.opened, boat, boatText, titles: engine.titles() };
       post({ kind: 'answer', ...fixed, plan, edits, settled, ms });
     };
     await runPlan({

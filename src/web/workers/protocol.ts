@@ -47,7 +47,7 @@ export interface EditState {
   readonly last?: LastStep;
 }
 
-/** A boat and its plan; `titles` are the titles of the rules by id; `settled` is false while a cheaper layout is still looked for. `ms` is the time since the request. */
+/** A boat and its plan; `titles` are the titles of the rules by id, none while nothing was checked yet; `settled` is false while a cheaper layout is still looked for. `ms` is the time since the request. */
 export interface PlanAnswer {
   readonly revision: number;
   /** revision at which this boat was opened */

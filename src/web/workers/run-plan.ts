@@ -9,11 +9,11 @@ export interface PlanEngine {
   readonly writeBoat: (boat: Boat) => string;
   readonly layoutProblems: (boat: Boat) => readonly Problem[];
   readonly solveLayout: (problem: Problem, budget: Budget) => Generator<Layout>;
-  /** a plan without the search for cures, which brings a library with it that a first picture does not need */
+  /** a plan without what takes time, the first of all without its findings too, for the rules are much script */
   readonly quickPlan: (boat: Boat, layouts: LayoutMap) => Plan;
   readonly plan: (boat: Boat, layouts: LayoutMap) => Promise<Plan>;
-  /** title of each rule by its id */
-  readonly titles: ReadonlyMap<string, string>;
+  /** title of each rule by its id; none while nothing was checked yet */
+  readonly titles: () => ReadonlyMap<string, string>;
 }
 
 /** What a run needs from the place it runs in: a clock, a breath between slices, and whether it was called off. */
