@@ -4,6 +4,7 @@ import type { Boat } from '../core/boat/boat-schema.ts';
 import { UserError } from '../core/boat/user-error.ts';
 import type { Plan } from '../core/plan-shape.ts';
 import { toSvg } from '../papers/drawing/to-svg.ts';
+import { backboneText } from '../papers/lists/backbone-text.ts';
 import { cableSchedule } from '../papers/lists/cable-schedule.ts';
 import { findingsText } from '../papers/lists/findings-text.ts';
 import { shoppingCsv, shoppingText } from '../papers/lists/shopping-list.ts';
@@ -30,6 +31,7 @@ export const writePapers = async ({
   const papers: ReadonlyMap<string, string> = new Map([
     ['plan.json', `${JSON.stringify(plan, undefined, 2)}\n`],
     ['findings.txt', findingsText(plan.findings)],
+    ['backbone.txt', backboneText(boat, plan)],
     ['cables.csv', cableSchedule(boat, plan)],
     ['shopping.txt', shoppingText(boat, plan)],
     ['shopping.csv', shoppingCsv(boat, plan)],

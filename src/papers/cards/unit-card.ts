@@ -8,6 +8,7 @@ import { printCount } from '../lists/print-figure.ts';
 import type { CardBoat } from './card-boat.ts';
 import { everyWords } from './form-words.ts';
 import { needWords } from './need-words.ts';
+import { type TeeOfUnit, teesOfUnit } from './tees-of-unit.ts';
 import { unitDraws } from './unit-draws.ts';
 import { type PlugCard, unitPlugs } from './unit-plugs.ts';
 import { type PortTalk, unitTalk } from './unit-talk.ts';
@@ -34,6 +35,8 @@ export interface UnitCard {
   readonly hears: readonly PortTalk[];
   readonly wants: readonly WantedReading[];
   readonly draws: readonly string[];
+  /** the tees its ports hang on, and why each is where it is */
+  readonly tees: readonly TeeOfUnit[];
   readonly plugs: readonly PlugCard[];
   readonly before: readonly string[];
 }
@@ -115,8 +118,9 @@ export const unitCard = (index: CardBoat, plan: Plan, id: string): UnitCard | un
   const sheet = index.sheetOf.get(id);
   const parts = { id, name: unit.name, stands: standsWords(index, unit), before: beforeOf(plan, unit) };
   const wants = wantsOf(index, plan, unit);
+  const tees = teesOfUnit(index, plan, id);
   if (sheet === undefined) {
-    return { ...parts, wants, rests: ['It has no sheet.'], says: [], hears: [], draws: [], plugs: [] };
+    return { ...parts, wants, tees, rests: ['It has no sheet.'], says: [], hears: [], draws: [], plugs: [] };
   }
   return {
     ...parts,
@@ -124,6 +128,7 @@ export const unitCard = (index: CardBoat, plan: Plan, id: string): UnitCard | un
     rests: restsWords(unit, sheet),
     ...unitTalk(unit, sheet),
     wants,
+    tees,
     draws: unitDraws({ index, plan, unit, sheet }),
     plugs: unitPlugs({ index, plan, unit, sheet }),
   };

@@ -7,6 +7,7 @@ import { backboneFigures } from './backbone-figures.ts';
 import { beforeAndAfter } from './before-and-after.ts';
 import { cureWords, currencyOf } from './cure-words.ts';
 import { findingsText } from './findings-text.ts';
+import { nextBestWords } from './next-best-words.ts';
 import { nextSteps } from './next-steps.ts';
 import { printMoney } from './order-words.ts';
 import { keepUnits, printCount } from './print-figure.ts';
@@ -80,6 +81,9 @@ const busLinesOf = (boat: Boat, bus: BusEntry): string[] => {
     ...figures.flatMap(({ name, value, over }) =>
       textLines(`${value}${over ? '  <- over the limit' : ''}`, { width, lead: `${name.padEnd(widest)}  ` }),
     ),
+    ...nextBestWords({ places: new Map(boat.places.map((place) => [place.id, place])) }, bus, currencyOf(boat))
+      .slice(1)
+      .flatMap((says) => textLines(keepUnits(says), { width, lead: `${''.padEnd(widest)}  ` })),
     ...textLines(bus.walk.map(({ place }) => placeName(place)).join(' > '), {
       width,
       lead: `${'walk'.padEnd(widest)}  `,

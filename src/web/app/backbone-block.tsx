@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { BusEntry, Plan } from '../../core/plan-shape.ts';
 import { type BackboneFigure, backboneFigures } from '../../papers/lists/backbone-figures.ts';
+import { usePart } from './use-part.ts';
 import { Explained, useExplainedNames, Word } from './words/explained.tsx';
 
 const Figures = ({ figures }: { figures: readonly BackboneFigure[] }): ReactNode => {
@@ -37,7 +38,12 @@ const Sources = ({ figures }: { figures: readonly BackboneFigure[] }): ReactNode
   </details>
 );
 
+// brought once the page stands: no part of the way to the first picture
+const bringChoices = () => import('./backbone-choices.tsx');
+
 const BusFigures = ({ boat, bus, heading }: { boat: Boat; bus: BusEntry; heading: string }): ReactNode => {
+  const choices = usePart(bringChoices);
+  const name = boat.buses.find(({ id }) => id === bus.id)?.name ?? bus.id;
   const figures = backboneFigures({ boat, bus });
   return (
     <section className="block">
@@ -45,6 +51,7 @@ const BusFigures = ({ boat, bus, heading }: { boat: Boat; bus: BusEntry; heading
         <Word of={heading.toLowerCase()}>{heading}</Word>
       </h2>
       <Figures figures={figures} />
+      {choices === undefined ? null : <choices.BackboneChoices boat={boat} bus={bus} name={name} />}
       <Sources figures={figures} />
     </section>
   );

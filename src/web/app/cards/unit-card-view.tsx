@@ -10,6 +10,7 @@ import type { CardChoice } from './card-choice.ts';
 import { CardFrame, type CardHand, CardPart } from './card-frame.tsx';
 import { PlugsView } from './plugs-view.tsx';
 import { TalkView } from './talk-view.tsx';
+import { TeesView } from './tees-view.tsx';
 
 interface UnitCardViewProps {
   readonly card: UnitCard;
@@ -109,6 +110,11 @@ export const UnitCardView = ({
       <CardPart heading="Draws">
         <Sentences texts={card.draws} />
       </CardPart>
+      {card.tees.length === 0 ? null : (
+        <CardPart heading={<Word of="tee">Why its tee is here</Word>}>
+          <TeesView tees={card.tees} />
+        </CardPart>
+      )}
       <CardPart heading={<Word of="plug">Plugs</Word>}>
         {card.plugs.length === 0 ? <p className="quiet">It has none.</p> : null}
         <PlugsView plugs={card.plugs} lights={lights} />

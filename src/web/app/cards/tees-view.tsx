@@ -1,0 +1,38 @@
+import type { ReactNode } from 'react';
+import type { TeeOfUnit } from '../../../papers/cards/tees-of-unit.ts';
+import { useEdit } from '../edit-context.ts';
+import { useExplained } from '../words/explained.tsx';
+
+const Tee = ({ tee }: { tee: TeeOfUnit }): ReactNode => {
+  const edit = useEdit();
+  const [says, ...others] = useExplained([tee.says, ...tee.moves.map((move) => move.says)]);
+  const { settled } = tee;
+  return (
+    <>
+      <p>{says}</p>
+      {tee.moves.map((move, at) => (
+        <p key={move.place}>
+          {others[at]}{' '}
+          <button type="button" className="press-link" onClick={() => edit(move.edits, move.title)}>
+            move it there<span className="unseen">, to {move.place}</span>
+          </button>
+        </p>
+      ))}
+      {settled === undefined ? null : (
+        <p>
+          <button
+            type="button"
+            className="press-link"
+            onClick={() => edit([{ edit: 'unpin-layout', params: { bus: settled } }])}
+          >
+            let the plan lay it out again
+          </button>
+        </p>
+      )}
+    </>
+  );
+};
+
+/** Why the tees of a unit stand where they do, and where else each may go: a press settles it there. */
+export const TeesView = ({ tees }: { tees: readonly TeeOfUnit[] }): ReactNode =>
+  tees.map((tee) => <Tee key={tee.port} tee={tee} />);

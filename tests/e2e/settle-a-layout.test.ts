@@ -1,0 +1,51 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { type AppUnderTest, appUnderTest, barriers, keepPicture, openBoat } from './app-under-test.ts';
+
+let app: AppUnderTest;
+beforeAll(async () => {
+  app = await appUnderTest();
+});
+afterAll(() => app.close());
+
+const saysOf = (page: Page, words: RegExp): Promise<unknown> =>
+  page.waitForFunction(
+    ({ source }) => new RegExp(source).test(document.querySelector('.edit-says')?.textContent ?? ''),
+    { source: words.source },
+  );
+
+test('the next best layout is taken because it is cheaper in pieces, and let go again', async () => {
+  const page = await app.newPage({ window: 'laptop', light: 'day' });
+  await openBoat(app, page);
+  const choices = page.locator('.backbone-choices');
+  await choices.waitFor();
+  expect(await choices.textContent()).toContain('Cheapest by the prices and hours entered, proven.');
+  const before = await choices.locator('tbody').textContent();
+  await keepPicture(page, 'choices-laptop-day');
+  expect(await barriers(page)).toEqual([]);
+  await choices.getByRole('button', { name: /take the next best/ }).press('Enter');
+  await saysOf(page, /is laid out the next best way/);
+  await choices.getByText('Settled by you').waitFor();
+  await choices.getByRole('button', { name: /lay it out again/ }).press('Enter');
+  await choices.getByRole('button', { name: /take the next best/ }).waitFor();
+  expect(await choices.locator('tbody').textContent()).toBe(before);
+  expect(app.complaints).toEqual([]);
+});
+
+test('the card of a unit says why its tee is where it is, and moves it', async () => {
+  const page = await app.newPage({ window: 'phone', light: 'night' });
+  await openBoat(app, page);
+  await page.locator('.balloon[data-about~="gnss"]').first().press('Enter');
+  const part = page.locator('.card-part', { hasText: 'Why its tee is here' });
+  await part.getByText('it would be').first().waitFor();
+  expect(await part.textContent()).toMatch(/Its tee stands at .* with 2\.35\sm of\sdrop/);
+  await keepPicture(page, 'tee-phone-night');
+  expect(await barriers(page)).toEqual([]);
+  await part
+    .getByRole('button', { name: /move it there/ })
+    .first()
+    .press('Enter');
+  await saysOf(page, /The tee of .* moves to/);
+  await part.getByText('as settled').waitFor();
+  expect(app.complaints).toEqual([]);
+});
