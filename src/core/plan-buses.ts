@@ -3,6 +3,7 @@ import { checkLayout } from './backbone/check-layout.ts';
 import type { Layout, LayoutMap, Problem } from './backbone/problem.ts';
 import { heuristicLayout } from './backbone/solve-layout.ts';
 import type { BoatIndex } from './boat/boat-index.ts';
+import { remember } from './boat/remember.ts';
 import type { BusEntry, StandingJoin } from './plan-shape.ts';
 import { busLoad } from './traffic/bus-load.ts';
 
@@ -28,10 +29,15 @@ const pinnedLayout = (index: BoatIndex, problem: Problem): CheckedLayout | undef
   return checked(problem, { ...layout, cost: checkLayout(problem, layout).cost });
 };
 
-const checked = (problem: Problem, layout: Layout): CheckedLayout => ({
-  layout,
-  broken: checkLayout(problem, layout).broken,
-});
+/** Where the checker has nothing against a layout that came nearest, it holds after all, though nobody looked for a cheaper one. */
+const checked = (problem: Problem, layout: Layout): CheckedLayout => {
+  const { broken } = checkLayout(problem, layout);
+  const holds = layout.status === 'infeasible' && broken.length === 0;
+  return { layout: holds ? { ...layout, status: 'heuristic' } : layout, broken };
+};
+
+/** A bus that breaks its limits is laid out anew at every edit, though nothing about it has changed. */
+const quickLayoutOf = remember({ most: 64, keyOf: ({ hash }: Problem) => hash, find: heuristicLayout });
 
 /** The layout given for a problem, if the checker lets it pass. */
 const givenLayout = (problem: Problem, layouts: LayoutMap): CheckedLayout | undefined => {
@@ -41,7 +47,7 @@ const givenLayout = (problem: Problem, layouts: LayoutMap): CheckedLayout | unde
 };
 
 const quickLayout = (problem: Problem): CheckedLayout | undefined => {
-  const layout = heuristicLayout(problem);
+  const layout = quickLayoutOf(problem);
   return layout === undefined ? undefined : checked(problem, layout);
 };
 

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { gradeSchema, joinKinds, lineKindSchema, orderSchema } from './boat/boat-schema.ts';
 import { readingSchema, referenceSchema } from './boat/sheet.ts';
+import { layoutLimits } from './facts/layout-limits.ts';
 import { shoppingKinds } from './facts/shopping-kinds.ts';
 
 /**
@@ -205,6 +206,13 @@ export const busEntrySchema = z.strictObject({
   /** absent where no other layout holds, or none was searched for */
   nextBest: z.exactOptional(nextBestSchema),
   tees: z.exactOptional(z.array(teeEntrySchema)),
+  /** where no layout keeps every limit: limits that clash, and changes that were tried and would give it one */
+  mend: z.exactOptional(
+    z.strictObject({
+      clash: z.array(z.enum(layoutLimits)),
+      cures: z.array(cureSchema),
+    }),
+  ),
   layout: z.strictObject({
     hash: z.string(),
     cost: z.int(),

@@ -4,6 +4,7 @@ import { indexBoat } from './boat/boat-index.ts';
 import type { Boat } from './boat/boat-schema.ts';
 import { canonicalBoat } from './boat/canonical-boat.ts';
 import { lastPhase } from './boat/phase.ts';
+import type { mendBuses } from './cures/mend-bus.ts';
 import { withHints } from './cures/with-hints.ts';
 import { joinsOf } from './joins/joins-of.ts';
 import { planBuses } from './plan-buses.ts';
@@ -26,6 +27,8 @@ export interface LateParts {
   readonly order: typeof orderOf;
   /** what else could have been done on each bus */
   readonly choices: typeof busChoices;
+  /** what would give a layout to each bus that has none */
+  readonly mends: typeof mendBuses;
   /** what every rule finds */
   readonly findings: (input: RuleInput) => Finding[];
 }
@@ -35,6 +38,7 @@ export const withoutLateParts: LateParts = {
   cures: withHints,
   order: ({ lines }) => ({ lines: [...lines], shopping: [], tape: [] }),
   choices: () => new Map(),
+  mends: () => new Map(),
   findings: () => [],
 };
 
@@ -46,7 +50,7 @@ export const withoutLateParts: LateParts = {
  * `phase`: default the last. Lines and layouts are for the last phase, readings for the phase asked.
  */
 export const planWith =
-  ({ cures, order, choices, findings }: LateParts) =>
+  ({ cures, order, choices, mends, findings }: LateParts) =>
   (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
     const index = indexBoat(canonicalBoat(boat));
     const problems = layoutProblems(index.boat);
@@ -56,6 +60,7 @@ export const planWith =
     const before = beforeOf(refit);
     const wiring = planLines({ index, buses, joins: lastJoins });
     const chosen = choices({ index, buses });
+    const mended = mends({ refit, phase: lastPhase(boat), buses });
     const draft: PlanDraft = roundPlan({
       boat: boat.name,
       program,
@@ -69,7 +74,10 @@ export const planWith =
         readings: withSeenBefore(arrivals(refit, phase), before),
       }),
       before,
-      buses: buses.map(({ entry }) => ({ ...entry, ...chosen.get(entry.id) })),
+      buses: buses.map(({ entry }) => {
+        const mend = mended.get(entry.id);
+        return { ...entry, ...chosen.get(entry.id), ...(mend === undefined ? {} : { mend }) };
+      }),
     });
     return { ...draft, findings: findings({ index, plan: draft, reaches: refit.reachesIn(phase) }) };
   };

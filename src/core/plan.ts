@@ -1,3 +1,4 @@
+import { mendBuses } from './cures/mend-bus.ts';
 import { withCures } from './cures/with-cures.ts';
 import type { Finding } from './plan-shape.ts';
 import { planWith, withoutLateParts } from './plan-with.ts';
@@ -10,7 +11,7 @@ import { orderOf } from './shopping/order-of.ts';
 const findings = (input: RuleInput): Finding[] => runRules(rules, input);
 
 /** The plan of a boat, whole: see `planWith`. */
-export const plan = planWith({ cures: withCures, order: orderOf, choices: busChoices, findings });
+export const plan = planWith({ cures: withCures, order: orderOf, choices: busChoices, mends: mendBuses, findings });
 
 /** The plan of a boat while its layouts are still looked for: checked by every rule, without what takes time. */
 export const checkedPlan = planWith({ ...withoutLateParts, findings });

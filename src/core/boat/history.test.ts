@@ -46,6 +46,20 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
   'join-bus': fc.record({ port, bus: fc.constantFrom(...full.buses.map((entry) => entry.id), 'no-bus') }),
   'join-ports': fc.record({ from: port, to: port }),
   'move-unit': fc.record({ unit, place: fc.constantFrom(...full.places.map((entry) => entry.id)) }),
+  'add-bus': fc.record({
+    id: fc.constantFrom('second', 'nav'),
+    name: fc.constant('Second bus'),
+    protocol: fc.constant('nmea2000'),
+  }),
+  'allow-tees': fc.record({
+    place: fc.constantFrom(...full.places.map((entry) => entry.id), 'nowhere'),
+    tees: fc.boolean(),
+  }),
+  'change-bus': fc.record({ port, bus: fc.constantFrom(...full.buses.map((entry) => entry.id), 'second', 'no-bus') }),
+  'set-grade': fc.record({
+    bus: fc.constantFrom(...full.buses.map((entry) => entry.id), 'no-bus'),
+    grade: optional(fc.constantFrom('light', 'heavy')),
+  }),
   'pin-layout': fc.record({
     bus: fc.constantFrom(...full.buses.map((entry) => entry.id), 'no-bus'),
     grade: fc.constantFrom('light', 'mid'),

@@ -10,7 +10,7 @@ import { type Refit, refitOf } from '../readings/refit.ts';
 import type { Candidate } from './candidate.ts';
 
 /** The boat with the edits in it, not checked yet; undefined where one of them does not fit. */
-const edited = (boat: Boat, { edits: calls }: Candidate): Boat | undefined => {
+const edited = (boat: Boat, { edits: calls }: Pick<Candidate, 'edits'>): Boat | undefined => {
   try {
     return inPlace(boat, (draft) => {
       for (const { edit, params } of calls) edits[edit].ready(params).change(draft);
@@ -22,6 +22,12 @@ const edited = (boat: Boat, { edits: calls }: Candidate): Boat | undefined => {
 };
 
 const isWhole = (boat: Boat): boolean => checkReferences(boat).length === 0;
+
+/** The boat with some edits in it; undefined where they do not fit it, or leave it broken. */
+export const editedBoat = (boat: Boat, candidate: Pick<Candidate, 'edits'>): Boat | undefined => {
+  const after = edited(boat, candidate);
+  return after !== undefined && isWhole(after) ? after : undefined;
+};
 
 /**
  * What arrives with the edits of a cure in the boat, by `needKey`; nothing where they do not fit the boat, or would take

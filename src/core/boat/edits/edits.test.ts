@@ -45,6 +45,20 @@ test('a layout that is settled and let go again leaves the file as it was', () =
   expect(refusalOf('pin-layout', { bus: 'no-bus', ...layout })?.says).toContain('no-bus');
 });
 
+test('a bus of heavier cable, a place for tees and a second bus with a unit on it', () => {
+  expect(edits['set-grade'].apply(tern, { bus: 'nav', grade: 'heavy' }).buses[0]?.grade).toBe('heavy');
+  expect(edits['set-grade'].apply(tern, { bus: 'nav' }).buses[0]).not.toHaveProperty('grade');
+  const place = tern.places.find(({ tees }) => !tees)?.id ?? '';
+  const allowed = edits['allow-tees'].apply(tern, { place, tees: true });
+  expect(allowed.places.find(({ id }) => id === place)?.tees).toBe(true);
+  const second = edits['add-bus'].apply(tern, { id: 'second', name: 'Second bus', protocol: 'nmea2000' });
+  const moved = edits['change-bus'].apply(second, { port: 'gnss.n2k', bus: 'second' });
+  const busesOf = (boat: Boat) =>
+    boat.joins.flatMap(({ bus, members }) => (members.some(({ kit }) => kit === 'gnss') ? [bus] : []));
+  expect([busesOf(tern), busesOf(moved)]).toEqual([['nav'], ['second']]);
+  expect(refusalOf('add-bus', { id: 'nav', name: 'Twice', protocol: 'nmea2000' })?.says).toContain('nav');
+});
+
 test('a unit that comes in the second phase says so, and one of the first phase says nothing', () => {
   const later = edits['set-fate'].apply(tern, { unit: 'gnss', fate: 'comes', phase: 2 });
   expect(later.kit.find((unit) => unit.id === 'gnss')?.phase).toBe(2);

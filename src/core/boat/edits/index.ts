@@ -1,7 +1,10 @@
 import type * as z from 'zod';
 import { acceptFinding } from './accept-finding.ts';
+import { addBus } from './add-bus.ts';
 import { addNeed } from './add-need.ts';
 import { addUnit } from './add-unit.ts';
+import { allowTees } from './allow-tees.ts';
+import { changeBus } from './change-bus.ts';
 import { changeNeed } from './change-need.ts';
 import { changeSheet } from './change-sheet.ts';
 import { confirmJoin } from './confirm-join.ts';
@@ -14,6 +17,7 @@ import { removeNeed } from './remove-need.ts';
 import { removeUnit } from './remove-unit.ts';
 import { reopenFinding } from './reopen-finding.ts';
 import { setFate } from './set-fate.ts';
+import { setGrade } from './set-grade.ts';
 import { setInstance } from './set-instance.ts';
 import { setOrder } from './set-order.ts';
 import { tapeLength } from './tape-length.ts';
@@ -23,8 +27,11 @@ import { unpinRoute } from './unpin-route.ts';
 /** Every edit by its id; menus, keys and buttons share this list. */
 export const edits = {
   'accept-finding': acceptFinding,
+  'add-bus': addBus,
   'add-need': addNeed,
   'add-unit': addUnit,
+  'allow-tees': allowTees,
+  'change-bus': changeBus,
   'change-need': changeNeed,
   'change-sheet': changeSheet,
   'confirm-join': confirmJoin,
@@ -37,6 +44,7 @@ export const edits = {
   'remove-unit': removeUnit,
   'reopen-finding': reopenFinding,
   'set-fate': setFate,
+  'set-grade': setGrade,
   'set-instance': setInstance,
   'set-order': setOrder,
   'tape-length': tapeLength,

@@ -1,4 +1,5 @@
 import type { Port, Sheet } from '../../boat/sheet.ts';
+import { readingsOf } from '../message-readings.ts';
 import type { ReadingId } from '../reading-ids.ts';
 import { shown } from './display-parts.ts';
 import { busPlug, busPort, busPower, netPlug, readings, safeFromCompass, sends, typicalSheet } from './parts.ts';
@@ -77,6 +78,59 @@ const busBridge = typicalSheet(['practice-sheet-gaps'], {
   compassSafe: safeFromCompass(0.08),
 });
 
+/** What a two-way bridge passes on: nearly all that a boat says on a bus. */
+const everyDay = [
+  ...fromNav,
+  127237,
+  127245,
+  127257,
+  127488,
+  127489,
+  127493,
+  127505,
+  127506,
+  127508,
+  128259,
+  128275,
+  129038,
+  129039,
+  129283,
+  129284,
+  129793,
+  129794,
+  129808,
+  129809,
+  129810,
+  130310,
+  130311,
+  130312,
+  130316,
+] as const;
+const bothWays = [...new Set(everyDay.flatMap((pgn) => readingsOf({ pgn }).map(({ reading }) => reading)))];
+
+const sideOf = (id: string, plug: string): Port => ({
+  ...busPort(2, { sends: sends(...everyDay), hears: everyDay.map((pgn) => ({ pgn })) }),
+  id,
+  onPlug: plug,
+});
+
+const busBridgeTwoWay = typicalSheet(['practice-sheet-gaps'], {
+  id: 'bus-bridge-two-way',
+  name: 'Bridge between two buses, both ways, isolated: navigation, engines, tanks, batteries, other ships, typical',
+  kind: 'gateway',
+  plugs: [
+    { ...busPlug, id: 'bus-a' },
+    { ...busPlug, id: 'bus-b' },
+  ],
+  ports: [{ ...sideOf('side-a', 'bus-a'), isolated: true }, sideOf('side-b', 'bus-b')],
+  turns: [
+    { fromPort: 'side-a', toPort: 'side-b', carries: readings(...bothWays) },
+    { fromPort: 'side-b', toPort: 'side-a', carries: readings(...bothWays) },
+  ],
+  power: [{ ...busPower({ typicalA: 0.08, maxA: 0.1 }), port: 'side-b' }],
+  compassSafe: safeFromCompass(0.08),
+});
+
 /** What joins the bus to the network, to a phone, to a computer or to another bus. */
 export const bridges: readonly Sheet[] = [
   gateway({
@@ -104,4 +158,5 @@ export const bridges: readonly Sheet[] = [
     out: { id: 'usb', onPlug: 'usb-lead', protocol: 'usb', role: 'both' },
   }),
   busBridge,
+  busBridgeTwoWay,
 ];

@@ -100,6 +100,7 @@ export const plainWords: Readonly<Record<string, readonly string[]>> = {
   'multiplexer-0183': ['joins old instruments', 'combiner'],
   'buffer-0183': ['splitter', 'one to many', 'amplifier'],
   'bus-bridge': ['joins two networks', 'isolator'],
+  'bus-bridge-two-way': ['joins two networks', 'joins two backbones'],
   'bus-gateway-ethernet': ['network box', 'to the computer'],
   'bus-gateway-wifi': ['wifi box', 'to the phone', 'to the tablet', 'wireless'],
   'bus-gateway-usb': ['to the laptop', 'computer cable'],
