@@ -2,6 +2,7 @@ import { busLines } from './backbone/bus-lines.ts';
 import type { BoatIndex } from './boat/boat-index.ts';
 import { byCodeUnit } from './boat/ids.ts';
 import { lineWires } from './joins/line-wires.ts';
+import { networkEntries } from './joins/network-entries.ts';
 import type { PlannedBus } from './plan-buses.ts';
 import type { JoinEntry, LineEntry, PlanDraft, StandingJoin } from './plan-shape.ts';
 import { feedLines } from './ways/feed-lines.ts';
@@ -23,7 +24,7 @@ export const planLines = ({
   index: BoatIndex;
   buses: readonly PlannedBus[];
   joins: readonly StandingJoin[];
-}): Pick<PlanDraft, 'lines' | 'gaps' | 'ways'> & { joins: JoinEntry[] } => {
+}): Pick<PlanDraft, 'lines' | 'gaps' | 'ways' | 'networks'> & { joins: JoinEntry[] } => {
   const router = withPinnedRoutes(makeRouter(index), index.boat);
   const grades = buses.map(({ entry }) => entry);
   const ofBuses = buses.map(({ problem, layout }) => ({
@@ -51,6 +52,7 @@ export const planLines = ({
   return {
     lines: lines.map(withWires),
     ways: wayFills({ index, lines, buses: grades }),
+    networks: networkEntries({ index, router, joins }),
     gaps: [...ofBuses, ofJoins, ofFeeds]
       .flatMap((part) => part.gaps.map((gap) => ({ ...gap, serves: [...gap.serves] })))
       .sort((a, b) => byCodeUnit(a.kind, b.kind) || byCodeUnit(a.from, b.from) || byCodeUnit(a.to, b.to)),

@@ -10,6 +10,7 @@ import { shoppingKinds } from './facts/shopping-kinds.ts';
  */
 const id = z.string();
 const metres = z.number().meta({ unit: 'm' });
+const watts = z.number().meta({ unit: 'W' });
 const volts = z.number().meta({ unit: 'V' });
 const percent = z.number().meta({ unit: '%' });
 const milliseconds = z.number().meta({ unit: 'ms' });
@@ -335,6 +336,28 @@ export const wayEntrySchema = z.strictObject({
 });
 export type WayEntry = z.infer<typeof wayEntrySchema>;
 
+/** Units joined by Ethernet cables into one network, with its switches and routers. */
+export const networkEntrySchema = z.strictObject({
+  id,
+  units: z.array(id),
+  hubs: z.array(
+    z.strictObject({
+      kit: id,
+      sockets: z.int(),
+      free: z.int(),
+      /** its cables as it stands, without tails, and from the place that takes least */
+      cableM: z.exactOptional(metres),
+      best: z.exactOptional(z.strictObject({ place: id, cableM: metres })),
+      /** what the classes of the units on its sockets reserve, and what its sockets may give together */
+      reservedW: z.exactOptional(watts),
+      budgetW: z.exactOptional(watts),
+    }),
+  ),
+  /** wifi that is one network with it */
+  radios: z.array(id),
+});
+export type NetworkEntry = z.infer<typeof networkEntrySchema>;
+
 /** The plan before the rules have read it. */
 export const planDraftSchema = z.strictObject({
   boat: z.string(),
@@ -349,6 +372,7 @@ export const planDraftSchema = z.strictObject({
   shopping: z.array(shoppingEntrySchema),
   tape: z.array(tapeEntrySchema),
   ways: z.array(wayEntrySchema),
+  networks: z.array(networkEntrySchema),
 });
 export type PlanDraft = z.infer<typeof planDraftSchema>;
 

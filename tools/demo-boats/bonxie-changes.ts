@@ -100,6 +100,8 @@ const water: Change[] = [set('ports.signal.sends.fuel-level.reading', 'water-lev
 
 /** How Bonxie's units differ from their typical sheets. */
 export const bonxieChanges: ByHand['changes'] = {
+  // the camera over the winch is fed by an injector in this socket
+  'switch-lab': [{ path: 'ports.p6.poe', value: 'af', how: 'seen' }],
   'mfd-wh-1': offOnBus(130316),
   'mfd-wh-2': [...follows, ...noWind],
   'mfd-chart': [...for24V, ...follows],

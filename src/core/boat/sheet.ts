@@ -74,6 +74,8 @@ export const portSchema = z
     isolated: z.exactOptional(z.boolean()),
     baud: z.exactOptional(z.int().positive().max(10_000_000).meta({ unit: 'bit/s' })),
     role: z.enum(['talk', 'listen', 'both']),
+    /** the socket gives power over the network cable, by 802.3af, at or bt */
+    poe: z.exactOptional(z.enum(['af', 'at', 'bt'])),
     len: z.exactOptional(z.int().min(0).max(255).meta({ unit: '50 mA' })),
     sends: z.exactOptional(z.array(sendsSchema)),
     hears: z.exactOptional(z.array(hearsSchema)),

@@ -1,3 +1,4 @@
+import { ethernetLimits } from './ethernet.ts';
 import type { Figure } from './figure.ts';
 import { nmea0183 } from './nmea0183.ts';
 
@@ -5,5 +6,6 @@ import { nmea0183 } from './nmea0183.ts';
 export const lineLimits = {
   'nmea0183-listeners': nmea0183.fanOut,
   'nmea0183-load': { value: 80, unit: '%', source: 'practice-0183-load' },
+  'ethernet-link': { ...ethernetLimits.link, unit: 'm' },
   'tank-number-most': { value: 5, unit: 'number', source: 'practice-tank-numbers' },
 } as const satisfies Record<string, Figure>;

@@ -1,6 +1,7 @@
 import { busRules } from './bus/index.ts';
 import { convertersRules } from './converters/index.ts';
 import { identitiesRules } from './identities/index.ts';
+import { networkRules } from './network/index.ts';
 import { plugsRules } from './plugs/index.ts';
 import { provenanceRules } from './provenance/index.ts';
 import { readingsRules } from './readings/index.ts';
@@ -15,6 +16,7 @@ export const rules: readonly Rule[] = [
   ...busRules,
   ...convertersRules,
   ...identitiesRules,
+  ...networkRules,
   ...plugsRules,
   ...provenanceRules,
   ...readingsRules,

@@ -4,6 +4,7 @@ import type { Fault } from './fault.ts';
 import { busFaults } from './faults/bus/index.ts';
 import { convertersFaults } from './faults/converters/index.ts';
 import { identitiesFaults } from './faults/identities/index.ts';
+import { networkFaults } from './faults/network/index.ts';
 import { plugsFaults } from './faults/plugs/index.ts';
 import { provenanceFaults } from './faults/provenance/index.ts';
 import { readingsFaults } from './faults/readings/index.ts';
@@ -17,6 +18,7 @@ export const faults: readonly Fault[] = [
   ...busFaults,
   ...convertersFaults,
   ...identitiesFaults,
+  ...networkFaults,
   ...plugsFaults,
   ...provenanceFaults,
   ...readingsFaults,

@@ -39,7 +39,11 @@ const ethernetSwitchPoe = typicalSheet(['maker-loads', 'memory-switch-loads', 'm
   name: 'Ethernet switch with eight PoE sockets and four plain ones, with booster, typical',
   kind: 'network-switch',
   plugs: [...sockets(...eight, ...plain).plugs, supplyPlug],
-  ports: [supplyPort, ...sockets(...eight, ...plain).ports],
+  ports: [
+    supplyPort,
+    ...sockets(...eight).ports.map((port) => ({ ...port, poe: 'at' as const })),
+    ...sockets(...plain).ports,
+  ],
   together: [[...eight, ...plain]],
   // Below 10.8 V it drops its PoE sockets.
   power: [ownWatts({ typicalW: 10, maxW: 160, minV: 10.8, fuseA: 20 })],
