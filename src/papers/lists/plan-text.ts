@@ -7,14 +7,19 @@ import { backboneFigures } from './backbone-figures.ts';
 import { beforeAndAfter } from './before-and-after.ts';
 import { cureWords, currencyOf } from './cure-words.ts';
 import { findingsText } from './findings-text.ts';
+import { networkRows } from './network-rows.ts';
 import { nextBestWords } from './next-best-words.ts';
 import { nextSteps } from './next-steps.ts';
 import { printMoney } from './order-words.ts';
 import { keepUnits, printCount } from './print-figure.ts';
 import { orderSum } from './shopping-list.ts';
 import { tapeRows } from './tape-rows.ts';
+import { wayRows } from './way-rows.ts';
 
 const width = 80;
+
+/** How many pipes the plan tells of; the others are emptier. */
+const fullestTold = 5;
 
 const boatLines = (boat: Boat): string[] => {
   const { kind, lengthM, beamM, draftM } = boat.hull;
@@ -107,6 +112,27 @@ const linesLines = ({ lines }: Plan): string[] => {
   ];
 };
 
+const networkLines = (boat: Boat, plan: Plan): string[] => {
+  const rows = networkRows(indexBoat(boat), plan);
+  return rows.length === 0
+    ? []
+    : [
+        'NETWORK',
+        ...rows.flatMap(({ what, fact }) => textLines(keepUnits(`${what}: ${fact}.`), { width, lead: '- ' })),
+      ];
+};
+
+/** The pipes that are to be looked at before cable is bought, fullest first. */
+const wayLines = (boat: Boat, plan: Plan): string[] => {
+  const rows = wayRows(boat, plan).slice(0, fullestTold);
+  return rows.length === 0
+    ? []
+    : [
+        'HOW FULL THE PIPES ARE',
+        ...rows.flatMap(({ what, fact }) => textLines(keepUnits(`${what}: ${fact}.`), { width, lead: '- ' })),
+      ];
+};
+
 const buyLines = (boat: Boat, plan: Plan): string[] => {
   if (plan.shopping.length === 0) return [];
   const [first, second] = tapeRows(indexBoat(boat), plan, { currency: currencyOf(boat) });
@@ -128,6 +154,8 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     beforeLines(boat, plan),
     ...plan.buses.map((bus) => busLinesOf(boat, bus)),
     linesLines(plan),
+    networkLines(boat, plan),
+    wayLines(boat, plan),
     buyLines(boat, plan),
     ['FINDINGS', findingsText(plan.findings).trimEnd()],
     ['NEXT', ...nextSteps(boat, plan).flatMap((step, order) => textLines(step, { width, lead: `${order + 1}. ` }))],

@@ -6,6 +6,7 @@ import { cardBoat } from '../../papers/cards/card-boat.ts';
 import { feedRows } from '../../papers/lists/feed-rows.ts';
 import { BackboneBlock } from './backbone-block.tsx';
 import { BuyBlock } from './buy-block.tsx';
+import { LinesBlock } from './lines-block.tsx';
 import { LitRows, type Row, type RowHand } from './lit-rows.tsx';
 import { needsGroups } from './needs-rows.ts';
 import type { StepId } from './route.ts';
@@ -124,6 +125,13 @@ export const StepBlock = ({ step, ...block }: BlockProps & { step: StepId }): Re
       return <PowerBlock {...block} />;
     case 'buy':
       return <BuyBlock {...block} />;
+    case 'lines':
+      return (
+        <>
+          <BackboneBlock boat={block.boat} plan={block.plan} />
+          <LinesBlock {...block} />
+        </>
+      );
     default:
       return <BackboneBlock boat={block.boat} plan={block.plan} />;
   }

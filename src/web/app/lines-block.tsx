@@ -1,0 +1,53 @@
+import { type ReactNode, useMemo } from 'react';
+import type { Boat } from '../../core/boat/boat-schema.ts';
+import { fillVerdict } from '../../core/facts/cable-work.ts';
+import type { Plan } from '../../core/plan-shape.ts';
+import { networkRows } from '../../papers/lists/network-rows.ts';
+import { wayRows } from '../../papers/lists/way-rows.ts';
+import { LitRows, type RowHand } from './lit-rows.tsx';
+import './lines-block.css';
+
+/** How full a way is, with the marks of the hard pull and of what goes in no more; the words beside it say the same. */
+const FillGauge = ({ fillPct, isOver }: { fillPct: number; isOver: boolean }): ReactNode => (
+  <svg
+    className={isOver ? 'fill-gauge over' : 'fill-gauge'}
+    viewBox="0 0 100 8"
+    preserveAspectRatio="none"
+    aria-hidden="true"
+  >
+    <rect className="fill-bore" x="0" y="1" width="100" height="6" />
+    <rect className="fill-in" x="0" y="1" width={Math.min(100, fillPct)} height="6" />
+    {[fillVerdict.doubtAbovePct, fillVerdict.refuseAbovePct].map((markPct) => (
+      <line key={markPct} className="fill-mark" x1={markPct} x2={markPct} y1="0" y2="8" />
+    ))}
+  </svg>
+);
+
+/** The networks with their switches, and how full every pipe is. */
+export const LinesBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand: RowHand }): ReactNode => {
+  const names = useMemo(
+    () => ({
+      kit: new Map(boat.kit.map((unit) => [unit.id, unit])),
+      places: new Map(boat.places.map((place) => [place.id, place])),
+    }),
+    [boat],
+  );
+  const networks = useMemo(() => networkRows(names, plan), [names, plan]);
+  const ways = useMemo(() => wayRows(boat, plan), [boat, plan]);
+  return (
+    <>
+      {networks.length === 0 ? null : <LitRows heading="Network" rows={networks} empty="" hand={hand} />}
+      {ways.length === 0 ? null : (
+        <LitRows
+          heading="How full each pipe is"
+          rows={ways.map(({ fillPct, isOver, ...row }) => ({
+            ...row,
+            control: <FillGauge fillPct={fillPct} isOver={isOver} />,
+          }))}
+          empty=""
+          hand={hand}
+        />
+      )}
+    </>
+  );
+};
