@@ -5,12 +5,20 @@ import { lineWires } from './joins/line-wires.ts';
 import { networkEntries } from './joins/network-entries.ts';
 import type { PlannedBus } from './plan-buses.ts';
 import type { JoinEntry, LineEntry, PlanDraft, StandingJoin } from './plan-shape.ts';
+import { dripLoops } from './ways/drip-loops.ts';
 import { feedLines } from './ways/feed-lines.ts';
 import { joinLines } from './ways/join-lines.ts';
+import { mastRuns } from './ways/mast-runs.ts';
 import { withPinnedRoutes } from './ways/pinned-routes.ts';
 import { makeRouter } from './ways/routes.ts';
 import { routerWith, shareWays } from './ways/share-ways.ts';
 import { wayFills } from './ways/way-fills.ts';
+
+/** A new line with the places where water must drop off it; one that lies aboard has its own. */
+const withDripLoops = (index: BoatIndex, line: LineEntry): LineEntry => {
+  const loops = line.kept === undefined ? dripLoops(index, line) : [];
+  return loops.length === 0 ? line : { ...line, dripLoops: loops };
+};
 
 /**
  * Every line of the boat in its last phase: buses, other joins, feeds; what has no route; which lines each join runs on; and
@@ -24,7 +32,7 @@ export const planLines = ({
   index: BoatIndex;
   buses: readonly PlannedBus[];
   joins: readonly StandingJoin[];
-}): Pick<PlanDraft, 'lines' | 'gaps' | 'ways' | 'networks'> & { joins: JoinEntry[] } => {
+}): Pick<PlanDraft, 'lines' | 'gaps' | 'ways' | 'masts' | 'networks'> & { joins: JoinEntry[] } => {
   const router = withPinnedRoutes(makeRouter(index), index.boat);
   const grades = buses.map(({ entry }) => entry);
   const ofBuses = buses.map(({ problem, layout }) => ({
@@ -50,8 +58,9 @@ export const planLines = ({
     (join.bus === undefined ? ofJoins.linesOf.get(join.id) : busOf.get(join.bus)) ?? [];
   const lines = linesOfAll({ ofJoins, ofFeeds });
   return {
-    lines: lines.map(withWires),
+    lines: lines.map((line) => withDripLoops(index, withWires(line))),
     ways: wayFills({ index, lines, buses: grades }),
+    masts: mastRuns({ index, lines, buses: grades }),
     networks: networkEntries({ index, router, joins }),
     gaps: [...ofBuses, ofJoins, ofFeeds]
       .flatMap((part) => part.gaps.map((gap) => ({ ...gap, serves: [...gap.serves] })))

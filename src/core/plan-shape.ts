@@ -3,6 +3,9 @@ import { gradeSchema, joinKinds, lineKindSchema, orderSchema } from './boat/boat
 import { readingSchema, referenceSchema } from './boat/sheet.ts';
 import { layoutLimits } from './facts/layout-limits.ts';
 import { shoppingKinds } from './facts/shopping-kinds.ts';
+import { mastEntrySchema, networkEntrySchema, wayEntrySchema } from './ways-shape.ts';
+
+export type { MastEntry, NetworkEntry, WayEntry } from './ways-shape.ts';
 
 /**
  * The shape of a plan, as `plan --json` prints it. Lengths in metres, figures rounded to 1e-6 at the edge.
@@ -10,7 +13,6 @@ import { shoppingKinds } from './facts/shopping-kinds.ts';
  */
 const id = z.string();
 const metres = z.number().meta({ unit: 'm' });
-const watts = z.number().meta({ unit: 'W' });
 const volts = z.number().meta({ unit: 'V' });
 const percent = z.number().meta({ unit: '%' });
 const milliseconds = z.number().meta({ unit: 'ms' });
@@ -264,6 +266,8 @@ export const lineEntrySchema = z.strictObject({
   pinned: z.exactOptional(z.enum(['fixed', 'bought', 'fitted'])),
   /** the cables aboard that make this line, from its first end to its second */
   kept: z.exactOptional(z.array(id)),
+  /** places where it needs a drip loop; absent where it needs none */
+  dripLoops: z.exactOptional(z.array(id)),
   /** what it is made of, longest piece first; absent where it lies aboard already or comes with a unit */
   pieces: z.exactOptional(z.array(linePieceSchema)),
 });
@@ -316,48 +320,6 @@ export const tapeEntrySchema = z.strictObject({
 });
 export type TapeEntry = z.infer<typeof tapeEntrySchema>;
 
-/**
- * What lies in a way with a bore when the work is done. `kept`: cables that stay; `lines`: new ones; `sharePct`: published
- * share for so many; `largestMm`: largest cable or moulded plug to be drawn in; `fitsAtMm`: bore that takes all of it.
- */
-export const wayEntrySchema = z.strictObject({
-  id,
-  boreMm: z.number().meta({ unit: 'mm' }),
-  kept: z.array(id),
-  lines: z.array(id),
-  fillPct: percent,
-  sharePct: percent,
-  /** least bore that keeps the published share */
-  leastBoreMm: z.number().meta({ unit: 'mm' }),
-  largestMm: z.exactOptional(z.number().meta({ unit: 'mm' })),
-  verdict: z.enum(['fits', 'advice', 'doubt', 'refused']),
-  reasons: z.array(z.enum(['fill', 'plug', 'two-cables', 'jam'])),
-  fitsAtMm: z.exactOptional(z.number().meta({ unit: 'mm' })),
-});
-export type WayEntry = z.infer<typeof wayEntrySchema>;
-
-/** Units joined by Ethernet cables into one network, with its switches and routers. */
-export const networkEntrySchema = z.strictObject({
-  id,
-  units: z.array(id),
-  hubs: z.array(
-    z.strictObject({
-      kit: id,
-      sockets: z.int(),
-      free: z.int(),
-      /** its cables as it stands, without tails, and from the place that takes least */
-      cableM: z.exactOptional(metres),
-      best: z.exactOptional(z.strictObject({ place: id, cableM: metres })),
-      /** what the classes of the units on its sockets reserve, and what its sockets may give together */
-      reservedW: z.exactOptional(watts),
-      budgetW: z.exactOptional(watts),
-    }),
-  ),
-  /** wifi that is one network with it */
-  radios: z.array(id),
-});
-export type NetworkEntry = z.infer<typeof networkEntrySchema>;
-
 /** The plan before the rules have read it. */
 export const planDraftSchema = z.strictObject({
   boat: z.string(),
@@ -372,6 +334,7 @@ export const planDraftSchema = z.strictObject({
   shopping: z.array(shoppingEntrySchema),
   tape: z.array(tapeEntrySchema),
   ways: z.array(wayEntrySchema),
+  masts: z.array(mastEntrySchema),
   networks: z.array(networkEntrySchema),
 });
 export type PlanDraft = z.infer<typeof planDraftSchema>;

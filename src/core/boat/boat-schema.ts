@@ -49,6 +49,8 @@ export const hullSchema = z.strictObject({
   draftM: z.number().min(0.05).max(10).meta({ unit: 'm' }),
   airDraft: measureSchema,
   outline: z.exactOptional(z.strictObject({ side: outlineSchema, top: outlineSchema })),
+  /** how each mast is stepped, by the place at its foot */
+  masts: z.exactOptional(z.array(z.strictObject({ foot: idSchema, stepped: z.enum(['deck', 'keel']) }))),
 });
 
 export const placeSchema = z.strictObject({

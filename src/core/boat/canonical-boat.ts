@@ -84,6 +84,9 @@ export const canonicalBoat = (boat: Boat): Boat => {
   const ways = new Map(boat.ways.map((way) => [way.id, way]));
   const inOrder = inSchemaOrder(boatSchema, {
     ...boat,
+    ...(boat.hull.masts === undefined
+      ? {}
+      : { hull: { ...boat.hull, masts: sortedBy(boat.hull.masts, ({ foot }) => [foot]) } }),
     places: sortedBy(boat.places, byId),
     ways: sortedBy(boat.ways.map(canonicalWay), byId),
     cables: sortedBy(

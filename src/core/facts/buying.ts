@@ -15,6 +15,10 @@ export const smallPartPrices = {
   gland: 1200,
   transit: 6000,
   clip: 60,
+  mastGrip: 800,
+  dryBox: 2500,
+  coaxJoiner: 600,
+  terminalWay: 150,
   label: 20,
   sleevePerM: 300,
 } as const;

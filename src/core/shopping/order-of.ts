@@ -8,6 +8,7 @@ import { fixingWants } from './fixing-wants.ts';
 import type { OrderInput } from './line-cutter.ts';
 import { lineDoubt } from './line-doubt.ts';
 import { makeLineParts } from './line-parts.ts';
+import { mastWants } from './mast-wants.ts';
 import { powerWants } from './power-wants.ts';
 import { priceList } from './price-list.ts';
 import { spareWants } from './spare-wants.ts';
@@ -68,6 +69,7 @@ export const orderOf = ({
     ...entries.flatMap((bus) => [...busWants(input, bus), ...adapterWants(input, bus, newDrops)]),
     ...newLines.filter(({ kind }) => kind === 'feed').flatMap((line) => powerWants(input, line)),
     ...fixingWants(input, { lines, newLines }),
+    ...mastWants(input, newLines),
   ];
   const list = mergeWants(wants);
   return {

@@ -18,6 +18,7 @@ const header = [
   'length is',
   'cable',
   'wires',
+  'drip loops at',
   'line id',
 ] as const;
 
@@ -41,6 +42,7 @@ const lineRow = (index: BoatIndex, line: LineEntry): string[] => [
   line.guessed ? 'partly guessed' : 'known',
   line.kept === undefined ? newWords(line) : `aboard: ${line.kept.join(' + ')}`,
   wiresWords(index, line),
+  (line.dripLoops ?? []).map((place) => index.places.get(place)?.name ?? place).join(' + '),
   line.id,
 ];
 
@@ -70,6 +72,7 @@ const cableRow = (index: BoatIndex, cable: Cable): string[] => {
     metres(longestMm / 1000),
     cable.length.how === 'guessed' ? 'partly guessed' : 'known',
     `${cable.fate === 'goes' ? 'leaves' : 'stays'}: ${cable.id}`,
+    '',
     '',
     '',
   ];

@@ -118,11 +118,11 @@ test('the cable schedule lists every line and every other cable aboard, ends and
   const rows = cableSchedule(boat, known).trimEnd().split('\r\n');
   const used = new Set(known.lines.flatMap((line) => line.kept ?? []));
   expect(rows).toHaveLength(1 + known.lines.length + boat.cables.filter((cable) => !used.has(cable.id)).length);
-  expect(rows[0]).toBe('label,kind,from,to,route,length m,longest m,length is,cable,wires,line id');
+  expect(rows[0]).toBe('label,kind,from,to,route,length m,longest m,length is,cable,wires,drip loops at,line id');
   expect(rows.find((row) => row.includes('gc12'))).toBe(
     ',analog,locker under the pilothouse helm,"bilge well with the transducer hole, forward of the pilothouse",' +
       '"locker under the pilothouse helm > hollow behind the companion step, cabin to pilothouse > ' +
-      'bilge well with the transducer hole, forward of the pilothouse",3.30,4.10,known,leaves: gc12,,',
+      'bilge well with the transducer hole, forward of the pilothouse",3.30,4.10,known,leaves: gc12,,,',
   );
   expect(rows.join()).toContain('aboard: gc16');
 });

@@ -7,6 +7,7 @@ import { backboneFigures } from './backbone-figures.ts';
 import { beforeAndAfter } from './before-and-after.ts';
 import { cureWords, currencyOf } from './cure-words.ts';
 import { findingsText } from './findings-text.ts';
+import { mastRows } from './mast-rows.ts';
 import { networkRows } from './network-rows.ts';
 import { nextBestWords } from './next-best-words.ts';
 import { nextSteps } from './next-steps.ts';
@@ -122,6 +123,16 @@ const networkLines = (boat: Boat, plan: Plan): string[] => {
       ];
 };
 
+const mastLines = (boat: Boat, plan: Plan): string[] => {
+  const rows = mastRows(indexBoat(boat).places, plan);
+  return rows.length === 0
+    ? []
+    : [
+        'IN THE MAST',
+        ...rows.flatMap(({ what, fact }) => textLines(keepUnits(`${what} ${fact}`), { width, lead: '- ' })),
+      ];
+};
+
 /** The pipes that are to be looked at before cable is bought, fullest first. */
 const wayLines = (boat: Boat, plan: Plan): string[] => {
   const rows = wayRows(boat, plan).slice(0, fullestTold);
@@ -155,6 +166,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     ...plan.buses.map((bus) => busLinesOf(boat, bus)),
     linesLines(plan),
     networkLines(boat, plan),
+    mastLines(boat, plan),
     wayLines(boat, plan),
     buyLines(boat, plan),
     ['FINDINGS', findingsText(plan.findings).trimEnd()],

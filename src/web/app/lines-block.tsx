@@ -2,6 +2,7 @@ import { type ReactNode, useMemo } from 'react';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { fillVerdict } from '../../core/facts/cable-work.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import { mastRows } from '../../papers/lists/mast-rows.ts';
 import { networkRows } from '../../papers/lists/network-rows.ts';
 import { wayRows } from '../../papers/lists/way-rows.ts';
 import { LitRows, type RowHand } from './lit-rows.tsx';
@@ -23,7 +24,7 @@ const FillGauge = ({ fillPct, isOver }: { fillPct: number; isOver: boolean }): R
   </svg>
 );
 
-/** The networks with their switches, and how full every pipe is. */
+/** The networks with their switches, the masts, and how full every pipe is. */
 export const LinesBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand: RowHand }): ReactNode => {
   const names = useMemo(
     () => ({
@@ -34,9 +35,11 @@ export const LinesBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand:
   );
   const networks = useMemo(() => networkRows(names, plan), [names, plan]);
   const ways = useMemo(() => wayRows(boat, plan), [boat, plan]);
+  const masts = useMemo(() => mastRows(names.places, plan), [names, plan]);
   return (
     <>
       {networks.length === 0 ? null : <LitRows heading="Network" rows={networks} empty="" hand={hand} />}
+      {masts.length === 0 ? null : <LitRows heading="In the mast" rows={masts} empty="" hand={hand} />}
       {ways.length === 0 ? null : (
         <LitRows
           heading="How full each pipe is"

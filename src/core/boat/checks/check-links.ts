@@ -141,6 +141,9 @@ export const checkLinks = (known: Known): BoatProblem[] => {
   const { index } = known;
   const { boat } = index;
   return [
+    ...(boat.hull.masts ?? []).flatMap(({ foot }, at) =>
+      linkTo(index.places, { id: foot, what: 'place', path: ['hull', 'masts', at, 'foot'] }),
+    ),
     ...checkWays(boat, index),
     ...boat.cables.flatMap((cable, at) => checkCable(known, cable, ['cables', at])),
     ...boat.kit.flatMap((unit, at) =>

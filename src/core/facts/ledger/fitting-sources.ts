@@ -14,6 +14,14 @@ export const fittingSources = {
     standing: 'published',
     text: 'LMR-400 and LMR-240 data sheets, second-hand: loss in dB for 100 ft is k1 sqrt(f) + k2 f, f in MHz.',
   },
+  'practice-mast': {
+    standing: 'common practice',
+    text: 'Cables in a mast: held every one to two metres by a grip, tied against slapping, parted at the foot in a dry box with slack, drip loop below the exit.',
+  },
+  'memory-cable-weight': {
+    standing: 'from memory',
+    text: 'Weights of common cables by the metre.',
+  },
   'memory-coax': {
     standing: 'from memory',
     text: 'Weight and velocity factor of coax; not checked.',

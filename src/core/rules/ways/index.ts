@@ -2,6 +2,7 @@ import type { Rule } from '../rule.ts';
 import { besideWhatDisturbs } from './beside-what-disturbs.ts';
 import { deadCable } from './dead-cable.ts';
 import { ledThroughUnseenWay } from './led-through-unseen-way.ts';
+import { mastPartedInTheWet } from './mast-parted-in-the-wet.ts';
 import { noRouteForLine } from './no-route-for-line.ts';
 import { placeJoinedToNothing } from './place-joined-to-nothing.ts';
 import { ratedBulkhead } from './rated-bulkhead.ts';
@@ -14,6 +15,7 @@ export const waysRules: readonly Rule[] = [
   besideWhatDisturbs,
   deadCable,
   ledThroughUnseenWay,
+  mastPartedInTheWet,
   noRouteForLine,
   placeJoinedToNothing,
   ratedBulkhead,
