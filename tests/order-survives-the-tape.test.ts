@@ -27,8 +27,8 @@ const ordered = (name: string) => {
   const index = indexBoat(load(name));
   const joins = joinsOf(index, lastPhase(index.boat));
   const buses = planBuses({ index, problems: layoutProblems(index.boat), layouts: new Map(), joins });
-  const { lines } = planLines({ index, buses, joins });
-  return { boat: index.boat, buses, joins, order: orderOf({ index, buses, lines }) };
+  const { lines, ways } = planLines({ index, buses, joins });
+  return { boat: index.boat, buses, joins, order: orderOf({ index, buses, lines, ways }) };
 };
 
 /** A length somewhere inside its doubt, now known to the millimetre. */
@@ -140,7 +140,7 @@ describe.each(['gannet', 'sandpiper', 'bonxie'])('the order of the %s', (name) =
       }),
     };
     const index = indexBoat(found);
-    const { lines } = planLines({ index, buses, joins });
-    expect(cost(orderOf({ index, buses, lines }))).toEqual(cost(order));
+    const { lines, ways } = planLines({ index, buses, joins });
+    expect(cost(orderOf({ index, buses, lines, ways }))).toEqual(cost(order));
   });
 });

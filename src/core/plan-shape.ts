@@ -3,9 +3,9 @@ import { gradeSchema, joinKinds, lineKindSchema, orderSchema } from './boat/boat
 import { readingSchema, referenceSchema } from './boat/sheet.ts';
 import { layoutLimits } from './facts/layout-limits.ts';
 import { shoppingKinds } from './facts/shopping-kinds.ts';
-import { mastEntrySchema, networkEntrySchema, wayEntrySchema } from './ways-shape.ts';
+import { mastEntrySchema, networkEntrySchema, passageEntrySchema, wayEntrySchema } from './ways-shape.ts';
 
-export type { MastEntry, NetworkEntry, WayEntry } from './ways-shape.ts';
+export type { MastEntry, NetworkEntry, PassageEntry, WayEntry } from './ways-shape.ts';
 
 /**
  * The shape of a plan, as `plan --json` prints it. Lengths in metres, figures rounded to 1e-6 at the edge.
@@ -334,6 +334,7 @@ export const planDraftSchema = z.strictObject({
   shopping: z.array(shoppingEntrySchema),
   tape: z.array(tapeEntrySchema),
   ways: z.array(wayEntrySchema),
+  passages: z.array(passageEntrySchema),
   masts: z.array(mastEntrySchema),
   networks: z.array(networkEntrySchema),
 });

@@ -36,7 +36,7 @@ export interface LateParts {
 /** The late parts left out: hints in place of cures that were tried, no order, no other layout beside the one taken, nothing found. */
 export const withoutLateParts: LateParts = {
   cures: withHints,
-  order: ({ lines }) => ({ lines: [...lines], shopping: [], tape: [] }),
+  order: ({ lines }) => ({ lines: [...lines], shopping: [], tape: [], passages: [] }),
   choices: () => new Map(),
   mends: () => new Map(),
   findings: () => [],
@@ -66,7 +66,7 @@ export const planWith =
       program,
       phase,
       ...wiring,
-      ...order({ index, buses, lines: wiring.lines }),
+      ...order({ index, buses, lines: wiring.lines, ways: wiring.ways }),
       readings: cures({
         refit,
         phase,

@@ -26,6 +26,23 @@ export const wayEntrySchema = z.strictObject({
 });
 export type WayEntry = z.infer<typeof wayEntrySchema>;
 
+const money = z.int().meta({ unit: 'hundredths of the currency' });
+
+/** A line whose plug does not pass a way, and what can be done, cheapest first; the order counts on the first. */
+export const passageEntrySchema = z.strictObject({
+  way: id,
+  line: id,
+  choices: z.array(
+    z.strictObject({
+      does: z.enum(['fit-plug', 'wider-hole', 'other-way']),
+      cost: money,
+      wideMm: z.exactOptional(z.number().meta({ unit: 'mm' })),
+      ways: z.exactOptional(z.array(id)),
+    }),
+  ),
+});
+export type PassageEntry = z.infer<typeof passageEntrySchema>;
+
 /**
  * New cables in a mast: `stepKnown` where the boat file says how it is stepped; `breakAt` the dry place where they are
  * parted; `holds` how often they are held on the way up. Lengths at their longest.

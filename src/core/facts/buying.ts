@@ -37,6 +37,12 @@ export const fieldPlugs = {
   },
 } as const;
 
+/** Work that a plug too large for a hole makes. */
+export const passageHours = {
+  fitPlug: { value: 0.3, unit: 'h', source: 'choice-passage-hours' },
+  boreHole: { value: 1, unit: 'h', source: 'choice-passage-hours' },
+} as const satisfies Record<string, Figure>;
+
 /** What is ordered beyond the plan, and how much sleeve a label takes. */
 export const orderFigures = {
   spareOfEach: { value: 1, unit: 'piece', source: 'choice-spares' },

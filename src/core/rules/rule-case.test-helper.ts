@@ -69,6 +69,7 @@ export const findingsOf = (rule: Rule, { boat = aBoat().boat, bus = {}, plan = {
       shopping: [],
       tape: [],
       ways: [],
+      passages: [],
       masts: [],
       networks: [],
       ...plan,

@@ -1,5 +1,5 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
-import type { BusEntry, LineEntry, PlanDraft, ShoppingEntry } from '../plan-shape.ts';
+import type { BusEntry, LineEntry, PlanDraft, ShoppingEntry, WayEntry } from '../plan-shape.ts';
 import { adapterWants } from './adapter-wants.ts';
 import { busWants } from './bus-wants.ts';
 import { cableWants, pieceItem } from './cable-wants.ts';
@@ -9,6 +9,7 @@ import type { OrderInput } from './line-cutter.ts';
 import { lineDoubt } from './line-doubt.ts';
 import { makeLineParts } from './line-parts.ts';
 import { mastWants } from './mast-wants.ts';
+import { drawnBare, plugPassages } from './plug-passages.ts';
 import { powerWants } from './power-wants.ts';
 import { priceList } from './price-list.ts';
 import { spareWants } from './spare-wants.ts';
@@ -51,13 +52,17 @@ export const orderOf = ({
   index,
   buses,
   lines,
+  ways,
 }: {
   index: BoatIndex;
   buses: readonly PlannedBus[];
   lines: readonly LineEntry[];
-}): Pick<PlanDraft, 'lines' | 'shopping' | 'tape'> => {
+  ways: readonly WayEntry[];
+}): Pick<PlanDraft, 'lines' | 'shopping' | 'tape' | 'passages'> => {
   const entries = buses.map(({ entry }) => entry);
-  const input = { index, prices: priceList(index.boat), buses: new Map(entries.map((bus) => [bus.id, bus])) };
+  const plain = { index, prices: priceList(index.boat), buses: new Map(entries.map((bus) => [bus.id, bus])) };
+  const passages = plugPassages(plain, { lines, ways });
+  const input: OrderInput = { ...plain, bare: drawnBare(passages) };
   const cuts = cutLines(input, { lines, laid: buses });
   const partsOf = makeLineParts(index);
   const open = cuts.filter(({ toBuy }) => toBuy).map((cut) => ({ cut, parts: partsOf(cut.line) }));
@@ -76,5 +81,6 @@ export const orderOf = ({
     lines: cuts.map((cut) => withPieces(input, cut)),
     shopping: withOrders(input, [...list, ...mergeWants(spareWants(list))]),
     tape: tapeList(input, open, buses),
+    passages,
   };
 };

@@ -58,6 +58,7 @@ export const aPlan = (over: Partial<Plan> = {}): Plan => ({
   lines: [],
   gaps: [],
   shopping: [],
+  passages: [],
   masts: [],
   networks: [],
   tape: [],

@@ -10,6 +10,10 @@ export const buyingSources = {
     standing: 'project choice',
     text: 'Round prices of plugs, adapters, fuses, glands and clips in euro, so that orders can be compared; the owner’s own price list replaces them.',
   },
+  'choice-passage-hours': {
+    standing: 'project choice',
+    text: 'Hours to fit one plug on the spot, and to bore one hole wider and seal it.',
+  },
   'choice-orders': {
     standing: 'project choice',
     text: 'What is ordered is held against what the plan needs as the boat file stands; a doubt, since only the owner knows what a part was bought for.',

@@ -1,10 +1,12 @@
 import type { BoatIndex } from '../../boat/boat-index.ts';
 import type { Way } from '../../boat/boat-schema.ts';
 import { plugPassage } from '../../facts/cable-work.ts';
+import type { PassageEntry } from '../../plan-shape.ts';
 import { plugPasses } from '../../ways/fill-verdict.ts';
 import { drawnCable } from '../../ways/way-fills.ts';
 import type { Observation, Rule } from '../rule.ts';
 import { sourceWords } from '../rule-words.ts';
+import { passageCures, passageWords } from './passage-words.ts';
 
 const words = (index: BoatIndex, ends: readonly string[]): string =>
   ends.map((id) => index.places.get(id)?.name ?? id).join(' to ');
@@ -20,9 +22,12 @@ interface Tight {
   readonly plugMm: number;
   readonly count: number;
   readonly inPlaceMm: readonly number[];
+  readonly passages: readonly PassageEntry[];
 }
 
-const observed = (index: BoatIndex, { way, boreMm, plugMm, count, inPlaceMm }: Tight): Observation[] => {
+const observed = (index: BoatIndex, { way, boreMm, plugMm, count, inPlaceMm, passages }: Tight): Observation[] => {
+  const [first] = passages;
+  const cures = passageCures(index, passages);
   const passes = plugPasses({ boreMm, inPlaceMm, plugMm });
   if (passes === 'yes') return [];
   const beside = inPlaceMm.length === 0 ? '' : ` beside the ${inPlaceMm.length === 1 ? 'cable' : 'cables'} in it`;
@@ -37,9 +42,11 @@ const observed = (index: BoatIndex, { way, boreMm, plugMm, count, inPlaceMm }: T
         unit: 'mm',
         source: sourceWords(inPlaceMm.length === 0 ? 'practice-plug-holes' : plugPassage.source),
       },
+      ...(cures.length === 0 ? {} : { cures }),
       cure:
         passes === 'no'
-          ? 'Order cable without a plug at this end and a plug to fit on the spot, or widen the hole.'
+          ? (first === undefined ? '' : passageWords(index, first)) ||
+            'Order cable without a plug at this end and a plug to fit on the spot, or widen the hole.'
           : 'Pull a dummy of the plug’s size through first; else order cable without a plug at this end and fit one on the spot.',
     },
   ];
@@ -61,6 +68,15 @@ export const plugTooBigForTheWay: Rule = {
       const plugMm = Math.max(0, ...plugs);
       const inPlaceMm = inPlaceOf(index, way);
       const count = plugs.filter((mm) => plugPasses({ boreMm: bore.mm, inPlaceMm, plugMm: mm }) !== 'yes').length;
-      return plugs.length === 0 ? [] : observed(index, { way, boreMm: bore.mm, plugMm, count, inPlaceMm });
+      return plugs.length === 0
+        ? []
+        : observed(index, {
+            way,
+            boreMm: bore.mm,
+            plugMm,
+            count,
+            inPlaceMm,
+            passages: plan.passages.filter((passage) => passage.way === way.id),
+          });
     }),
 };
