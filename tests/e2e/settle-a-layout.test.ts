@@ -46,6 +46,43 @@ test('the card of a unit says why its tee is where it is, and moves it', async (
     .first()
     .press('Enter');
   await saysOf(page, /The tee of .* moves to/);
-  await part.getByText('as settled').waitFor();
+  await part.getByText('The layout is settled').waitFor();
+  expect(app.complaints).toEqual([]);
+});
+
+/** Middle of the small mark that stands for an id on the strip, in pixels. */
+const markOf = (page: Page, id: string): Promise<{ x: number; y: number }> =>
+  page.evaluate((about) => {
+    const boxes = [...document.querySelectorAll(`[data-about~="${about}"]`)]
+      .filter((element) => !element.closest('.balloon'))
+      .map((element) => element.getBoundingClientRect())
+      .filter(({ width, height }) => width < 30 && height < 30);
+    const [{ x, y, width, height } = new DOMRect()] = boxes;
+    return { x: x + width / 2, y: y + height / 2 };
+  }, id);
+
+test('a tee dragged along the trunk says what it would cost, and settles where it is let go; Escape leaves it', async () => {
+  const page = await app.newPage({ window: 'laptop', light: 'day' });
+  await openBoat(app, page);
+  await page.locator('.drag-says').waitFor({ state: 'attached' });
+  await page.locator('.backbone-choices').waitFor();
+  const [from, to] = [await markOf(page, 'gnss.n2k'), await markOf(page, 'vhf-1.n2k')];
+  const hold = async (): Promise<void> => {
+    await page.mouse.move(from.x, from.y);
+    await page.mouse.down();
+    await page.mouse.move(to.x + 3, to.y + 3, { steps: 8 });
+    await page.locator('.drag-says', { hasText: 'it would be' }).waitFor();
+  };
+  await hold();
+  expect(await page.locator('.drag-says').textContent()).toMatch(/3\.95\sm, for 7\.68\sEUR more/);
+  await keepPicture(page, 'drag-laptop-day');
+  await page.keyboard.press('Escape');
+  await page.mouse.up();
+  expect(await page.locator('.drag-says').isHidden()).toBe(true);
+  expect(await page.locator('.edit-says').count()).toBe(0);
+  await hold();
+  await page.mouse.up();
+  await saysOf(page, /The tee of .* moves to/);
+  await page.locator('.backbone-choices').getByText('Settled by you').waitFor();
   expect(app.complaints).toEqual([]);
 });

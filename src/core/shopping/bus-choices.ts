@@ -1,9 +1,11 @@
 import { busLines } from '../backbone/bus-lines.ts';
+import { canonicalJson } from '../backbone/canonical-json.ts';
 import { layoutPrice } from '../backbone/layout-price.ts';
 import type { Layout, Problem } from '../backbone/problem.ts';
 import { runnerUpLayout } from '../backbone/solve-layout.ts';
 import { teeChoices } from '../backbone/tee-choices.ts';
 import type { BoatIndex } from '../boat/boat-index.ts';
+import { remember } from '../boat/remember.ts';
 import type { BusEntry } from '../plan-shape.ts';
 import { makeRouter } from '../ways/routes.ts';
 import { cutLines } from './cut-lines.ts';
@@ -17,27 +19,25 @@ export type BusChoices = Pick<BusEntry, 'price' | 'nextBest' | 'tees' | 'cableCo
 /** Work for finding the layout that comes next: enough for a proof on most boats, little enough for an edit. */
 const nextWork = 20_000;
 
-interface Looked {
-  readonly next: Layout | undefined;
-  readonly tees: NonNullable<BusEntry['tees']>;
-}
+/** The layout that comes next, kept as long as the layout is: it hangs on nothing but that and its problem, whose hash it bears. */
+const nextKnown = new WeakMap<Layout, { readonly next: Layout | undefined }>();
 
-/** What was found for a layout before: it hangs on nothing but the layout and its problem, whose hash it bears. */
-const lookedAt = new WeakMap<Layout, Looked>();
+const nextOf = (problem: Problem, layout: Layout): Layout | undefined => {
+  const known = nextKnown.get(layout) ?? { next: runnerUpLayout(problem, layout, { work: nextWork }) };
+  nextKnown.set(layout, known);
+  return known.next;
+};
 
-const look = (problem: Problem, layout: Layout): Looked => {
-  const known = lookedAt.get(layout);
-  if (known !== undefined) return known;
-  const found = {
-    next: runnerUpLayout(problem, layout, { work: nextWork }),
-    tees: teeChoices(problem, layout).map(({ others, ...tee }) => ({
+/** Other places for each tee; a settled layout is made anew for every plan, so the walk itself is the key. */
+const teesOf = remember({
+  most: 16,
+  keyOf: ({ problem, layout }: LaidBus) => `${problem.hash} ${layout.grade} ${canonicalJson(layout.walk)}`,
+  find: ({ problem, layout }) =>
+    teeChoices(problem, layout).map(({ others, ...tee }) => ({
       ...tee,
       others: others.map(({ breaks, ...other }) => ({ ...other, breaks: [...breaks] })),
     })),
-  };
-  lookedAt.set(layout, found);
-  return found;
-};
+});
 
 /** What the cable of a bus costs in the pieces one can buy, in hundredths. */
 type CableCost = (entry: BusEntry, laid: LaidBus) => number;
@@ -54,9 +54,10 @@ const cableCosts = (index: BoatIndex): CableCost => {
 
 const choicesOf = (cableCost: CableCost, { problem, layout, entry }: PlannedBus): BusChoices => {
   const price = layoutPrice(problem, layout);
+  if (layout.status === 'pinned') return { price, tees: teesOf({ problem, layout }) };
   if (!['proven', 'gap', 'stopped'].includes(layout.status)) return { price };
-  const { next, tees } = look(problem, layout);
-  const own = { price, tees, cableCost: cableCost(entry, { problem, layout }) };
+  const next = nextOf(problem, layout);
+  const own = { price, tees: teesOf({ problem, layout }), cableCost: cableCost(entry, { problem, layout }) };
   if (next === undefined) return own;
   const { grade, cost, status, walk } = next;
   const nextBest = {
@@ -76,8 +77,8 @@ interface PlannedBus extends LaidBus {
 }
 
 /**
- * What each bus costs in its parts; and, where the plan itself found its layout, the cheapest layout with another trunk,
- * what the cable of both costs in pieces one can buy, and for each tee the nearest other places. By bus id.
+ * What each bus costs in its parts, and for each tee the nearest other places; where the plan itself found the layout, the
+ * cheapest one with another trunk, and what the cable of both costs in pieces one can buy. By bus id.
  */
 export const busChoices = ({
   index,

@@ -7,6 +7,8 @@ import type { CardBoat } from './card-boat.ts';
 
 /** Another place a tee may be taken to: what that means, and the edits that do it. */
 interface TeeMove {
+  /** id of the place, and its name */
+  readonly at: string;
   readonly place: string;
   readonly says: string;
   /** what the step is called, and its edits */
@@ -27,6 +29,7 @@ const movesOf = (index: CardBoat, bus: BusEntry, tee: NonNullable<BusEntry['tees
     const place = index.places.get(other.place)?.name ?? other.place;
     const walk = moveTee(bus.walk, tee.port, other.step);
     return {
+      at: other.place,
       place,
       says: otherTeeWords(index, other, currencyOf(index.boat)),
       title: `The tee of ${index.kit.get(tee.port.split('.')[0] ?? '')?.name ?? tee.port} moves to ${place}.`,
@@ -34,22 +37,15 @@ const movesOf = (index: CardBoat, bus: BusEntry, tee: NonNullable<BusEntry['tees
     };
   });
 
-const teesOn = (index: CardBoat, bus: BusEntry, id: string): TeeOfUnit[] => {
-  const isOf = (port: string): boolean => port.split('.')[0] === id;
-  if (bus.layout.status === 'pinned') {
-    return bus.walk.flatMap(({ place, tees }) =>
-      tees.filter(isOf).map((port) => ({
-        port,
-        says: `Its tee stands at ${index.places.get(place)?.name ?? place}, as settled.`,
-        settled: bus.id,
-        moves: [],
-      })),
-    );
-  }
-  return (bus.tees ?? [])
-    .filter(({ port }) => isOf(port))
-    .map((tee) => ({ port: tee.port, says: teePlaceWords(index, tee), moves: movesOf(index, bus, tee) }));
-};
+const teesOn = (index: CardBoat, bus: BusEntry, id: string): TeeOfUnit[] =>
+  (bus.tees ?? [])
+    .filter(({ port }) => port.split('.')[0] === id)
+    .map((tee) => ({
+      port: tee.port,
+      says: teePlaceWords(index, tee),
+      ...(bus.layout.status === 'pinned' ? { settled: bus.id } : {}),
+      moves: movesOf(index, bus, tee),
+    }));
 
 /** The tees of a unit on every bus it is on. */
 export const teesOfUnit = (index: CardBoat, plan: Pick<Plan, 'buses'>, id: string): TeeOfUnit[] =>

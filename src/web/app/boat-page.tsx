@@ -17,6 +17,7 @@ import { useSheetSize } from './use-sheet-size.ts';
 
 // brought once the page stands: no part of the way to the first picture
 const bringCards = () => import('./cards/card-view.tsx');
+const bringDrag = () => import('./tee-drag.tsx');
 const bringNeeds = () => import('./needs/needs-table.tsx');
 
 interface BoatPageProps {
@@ -101,6 +102,7 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
   const { isList, switchList, pick, show } = usePicking({ lights, notes: view.notes, card, units, margin, sheet });
   const cards = usePart(bringCards);
   const needs = usePart(bringNeeds);
+  const drag = usePart(bringDrag);
   const [isTable, setIsTable] = useState(false);
   const closeTable = (): void => {
     setIsTable(false);
@@ -120,6 +122,7 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
             <needs.NeedsTable boat={boat} plan={plan} lights={lights} onClose={closeTable} />
           ) : null
         }
+        drag={drag === undefined ? null : <drag.TeeDrag boat={boat} plan={plan} frame={frame} />}
         onTable={step === 'needs' ? () => setIsTable(!isTable) : undefined}
         onPick={pick}
         onShow={show}

@@ -15,6 +15,8 @@ interface SheetFrameProps {
   readonly onSwitch: () => void;
   /** a table over the lower part of the sheet, while somebody types in it */
   readonly table: ReactNode;
+  /** what may be dragged on the drawing */
+  readonly drag: ReactNode;
   /** how the table is opened and closed at this step; absent where there is none */
   readonly onTable: (() => void) | undefined;
   readonly onPick: (ids: readonly string[]) => void;
@@ -90,7 +92,7 @@ const LateSheetList = (given: Parameters<typeof SheetList>[0]): ReactNode => {
 
 /** The middle of the page: the sheet, or the list that says the same in words. */
 export const SheetFrame = (props: SheetFrameProps): ReactNode => {
-  const { boatName, view, lights, isList, onPick, onShow, frame, sheet, table } = props;
+  const { boatName, view, lights, isList, onPick, onShow, frame, sheet, table, drag } = props;
   const [hasWords, setHasWords] = useState(false);
   return (
     <main className="sheet-frame" tabIndex={-1}>
@@ -105,6 +107,7 @@ export const SheetFrame = (props: SheetFrameProps): ReactNode => {
             onPick={onPick}
           />
         )}
+        {drag}
       </div>
       {isList ? <LateSheetList rows={view.rows} onShow={({ id }) => onShow([id], { kind: 'unit', id })} /> : null}
       {table}

@@ -20,6 +20,7 @@ const Tee = ({ tee }: { tee: TeeOfUnit }): ReactNode => {
       ))}
       {settled === undefined ? null : (
         <p>
+          The layout is settled.{' '}
           <button
             type="button"
             className="press-link"
