@@ -79,7 +79,7 @@ test('a tee dragged along the trunk says what it would cost, and settles where i
   await page.keyboard.press('Escape');
   await page.mouse.up();
   expect(await page.locator('.drag-says').isHidden()).toBe(true);
-  expect(await page.locator('.edit-says').count()).toBe(0);
+  expect(await page.locator('.edit-says').allTextContents()).toEqual(['']);
   await hold();
   await page.mouse.up();
   await saysOf(page, /The tee of .* moves to/);

@@ -38,15 +38,15 @@ const costOf = (problem: Problem): number | undefined => {
   return cost;
 };
 
-/** What the buses that a change touches cost then, in hundredths; absent where one of them has no layout, or a reading is lost. */
-const costWith = (task: MendTask, change: BusChange, now: ReadonlySet<string>): number | undefined => {
-  const boat = editedBoat(task.refit.index.boat, change);
-  if (boat === undefined) return undefined;
+/** What the buses that a change touches cost then, in hundredths; absent where it does not fit or one of them has no layout. */
+const costWith = (boat: Boat, change: BusChange): number | undefined => {
+  const after = editedBoat(boat, change);
+  if (after === undefined) return undefined;
   const touched = new Set(change.buses);
-  const costs = layoutProblems(boat)
+  const costs = layoutProblems(after)
     .filter(({ bus }) => touched.has(bus))
     .map(costOf);
-  if (costs.some((cost) => cost === undefined) || !keepsReadings(boat, task.phase, now)) return undefined;
+  if (costs.some((cost) => cost === undefined)) return undefined;
   return costs.reduce<number>((sum, cost) => sum + Math.round((cost ?? 0) / 1000), 0);
 };
 
@@ -70,36 +70,46 @@ const asCure = ({ says, edits, cost }: Candidate): Cure => ({
   ...(cost === undefined ? {} : { cost }),
 });
 
-const mendOf = (task: MendTask, { problem, layout }: MendTask['buses'][number]): Mend => {
+/** One bus to be mended, with all that its layouts hang on as text: what is needed where is not among it. */
+interface MendAsk {
+  readonly boat: Boat;
+  readonly bus: MendTask['buses'][number];
+  readonly wired: string;
+}
+
+/** The same bus of the same boat is asked for at every edit elsewhere; what each change would cost is found once. */
+const foundFor = remember({
+  most: 16,
+  keyOf: ({ bus, wired }: MendAsk) => `${bus.problem.hash} ${wired}`,
+  find: ({ boat, bus: { problem } }) => {
+    const cost = remember({
+      most: 2 * atMost.tried,
+      keyOf: ({ edits }: BusChange) => JSON.stringify(edits),
+      find: (change) => costWith(boat, change),
+    });
+    return { clash: clashingLimits(problem, tryWork), costWith: cost };
+  },
+});
+
+const mendOf = (task: MendTask, { bus, ...ask }: MendAsk): Mend => {
+  const { problem, layout } = bus;
   const { index } = task.refit;
-  const [now, prices] = [arrivedIn(task.refit, task.phase), priceList(index.boat)];
-  const clash = clashingLimits(problem, tryWork);
-  const changes = busChanges({ index, prices, problem, layout, broken: brokenOf(problem, layout) }).slice(
-    0,
-    atMost.tried,
-  );
-  const held = changes.flatMap((change): Candidate[] => {
-    const cost = costWith(task, change, now);
+  const { clash, costWith: costOfChange } = foundFor({ bus, ...ask });
+  const broken = brokenOf(problem, layout);
+  const changes = busChanges({ index, prices: priceList(index.boat), problem, layout, broken }).slice(0, atMost.tried);
+  const priced = changes.flatMap((change): Candidate[] => {
+    const cost = costOfChange(change);
     return cost === undefined ? [] : [{ ...change, cost: cost + change.partsCost }];
+  });
+  const now = priced.length === 0 ? new Set<string>() : arrivedIn(task.refit, task.phase);
+  const held = priced.filter((change) => {
+    const after = editedBoat(index.boat, change);
+    return after !== undefined && keepsReadings(after, task.phase, now);
   });
   const fed = twoFeeds({ index, problem, budget: tryWork });
   const cures = [...held, ...(fed === undefined ? [] : [fed])].sort(byCost).slice(0, atMost.told);
   return { clash, cures: cures.map(asCure) };
 };
-
-/** One bus to be mended, with all that a mend hangs on as text. */
-interface MendAsk {
-  readonly task: MendTask;
-  readonly bus: MendTask['buses'][number];
-  readonly wired: string;
-}
-
-/** The same bus of the same boat is asked for at every edit elsewhere. */
-const mendFor = remember({
-  most: 16,
-  keyOf: ({ bus, wired }: MendAsk) => `${bus.problem.hash} ${wired}`,
-  find: ({ task, bus }) => mendOf(task, bus),
-});
 
 /**
  * For each bus that no layout was found for: a smallest set of limits that clash, and single changes of the boat that were
@@ -110,6 +120,6 @@ export const mendBuses = (task: MendTask): ReadonlyMap<string, Mend> => {
   const broken = task.buses.filter(({ layout }) => layout.status === 'infeasible');
   if (broken.length === 0) return new Map();
   const { boat } = task.refit.index;
-  const wired = JSON.stringify([boat.joins, boat.kit, boat.needs, boat.supply, boat.prices]);
-  return new Map(broken.map((bus) => [bus.problem.bus, mendFor({ task, bus, wired })]));
+  const wired = JSON.stringify([boat.joins, boat.kit, boat.supply, boat.prices]);
+  return new Map(broken.map((bus) => [bus.problem.bus, mendOf(task, { boat, bus, wired })]));
 };

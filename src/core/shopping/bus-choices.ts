@@ -39,17 +39,33 @@ const teesOf = remember({
     })),
 });
 
+/** One bus whose cable is to be priced, with all that its pieces hang on besides its problem, as text. */
+interface CableAsk {
+  readonly index: BoatIndex;
+  readonly entry: BusEntry;
+  readonly laid: LaidBus;
+  readonly bought: string;
+}
+
 /** What the cable of a bus costs in the pieces one can buy, in hundredths. */
+const cableCostOf = remember({
+  most: 16,
+  keyOf: ({ laid: { problem, layout }, bought }: CableAsk) =>
+    `${problem.hash} ${layout.grade} ${canonicalJson(layout.walk)} ${bought}`,
+  find: ({ index, entry, laid }) => {
+    const { lines } = busLines({ index, router: makeRouter(index), ...laid });
+    const cable = lines.filter(({ kind }) => kind !== 'feed');
+    const input: OrderInput = { index, prices: priceList(index.boat), buses: new Map([[entry.id, entry]]) };
+    return cutLines(input, { lines: cable, laid: [laid] }).reduce((sum, { cut }) => sum + (cut?.cost ?? 0), 0);
+  },
+});
+
 type CableCost = (entry: BusEntry, laid: LaidBus) => number;
 
 const cableCosts = (index: BoatIndex): CableCost => {
-  const [prices, router] = [priceList(index.boat), makeRouter(index)];
-  return (entry, laid) => {
-    const { lines } = busLines({ index, router, ...laid });
-    const cable = lines.filter(({ kind }) => kind !== 'feed');
-    const input: OrderInput = { index, prices, buses: new Map([[entry.id, entry]]) };
-    return cutLines(input, { lines: cable, laid: [laid] }).reduce((sum, { cut }) => sum + (cut?.cost ?? 0), 0);
-  };
+  const { prices, pins, cables } = index.boat;
+  const bought = JSON.stringify([prices, pins, cables]);
+  return (entry, laid) => cableCostOf({ index, entry, laid, bought });
 };
 
 const choicesOf = (cableCost: CableCost, { problem, layout, entry }: PlannedBus): BusChoices => {
