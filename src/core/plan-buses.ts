@@ -1,4 +1,5 @@
 import { busFigures } from './backbone/bus-figures.ts';
+import { busFuseA } from './backbone/bus-fuse.ts';
 import { checkLayout } from './backbone/check-layout.ts';
 import type { Layout, LayoutMap, Problem } from './backbone/problem.ts';
 import { heuristicLayout } from './backbone/solve-layout.ts';
@@ -64,8 +65,15 @@ const plannedBus = ({
 }): PlannedBus => {
   const { hash } = problem;
   const { cost, bound, status, work } = layout;
+  const { entry: figures, legs } = busFigures(problem, layout);
+  const [first, last] = figures.ends;
+  const fuseA = busFuseA(index, layout.grade);
   const entry: BusEntry = {
-    ...busFigures(problem, layout).entry,
+    ...figures,
+    ...(legs.length === 0
+      ? {}
+      : { legs: legs.map(({ towards, ...leg }) => ({ towards: towards === 'start' ? first : last, ...leg })) }),
+    ...(fuseA === undefined ? {} : { fuseA }),
     traffic: busLoad(index, problem.bus, joins),
     layout: { hash, cost, bound, status, work, broken: [...broken] },
   };

@@ -183,6 +183,19 @@ export const busEntrySchema = z.strictObject({
   volts: z.array(z.strictObject({ port: id, lowestV: volts, dropV: volts })),
   /** for each step of the walk: trunk as entered up to it, and the load its stretch carries on from the step before */
   along: z.exactOptional(z.array(z.strictObject({ alongM: metres, carriesLen: z.exactOptional(z.int()) }))),
+  /** what each side of the trunk carries from the feed: its load, and its moment, current x distance added up */
+  legs: z.exactOptional(
+    z.array(
+      z.strictObject({
+        towards: id,
+        len: z.int(),
+        amps: z.number().meta({ unit: 'A' }),
+        ampMetres: z.number().meta({ unit: 'A m' }),
+      }),
+    ),
+  ),
+  /** the largest fuse that is not above what the trunk carries */
+  fuseA: z.exactOptional(z.number().meta({ unit: 'A' })),
   /** what volts, lost volts and load of the trunk are held against: volts of the neediest unit; load of one side of the feed */
   held: z.exactOptional(
     z.strictObject({ leastV: volts, lostV: z.exactOptional(volts), legLen: z.exactOptional(z.int()) }),

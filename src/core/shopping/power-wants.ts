@@ -1,9 +1,9 @@
+import { busFuseA } from '../backbone/bus-fuse.ts';
 import type { BoatIndex } from '../boat/boat-index.ts';
-import { limitOf } from '../boat/limit-of.ts';
 import type { Circuit } from '../boat/supply.ts';
 import { smallPartPrices } from '../facts/buying.ts';
 import { deviceFuses, fuseMargin } from '../facts/fuses.ts';
-import type { BusEntry, LineEntry } from '../plan-shape.ts';
+import type { LineEntry } from '../plan-shape.ts';
 import { busPlugOf } from './bus-plug.ts';
 import type { OrderInput } from './line-cutter.ts';
 import type { Want } from './want.ts';
@@ -40,12 +40,6 @@ const wantedA = (index: BoatIndex, served: readonly string[]): number | undefine
   return powers.length === 0 ? undefined : fuseFor(loadA);
 };
 
-/** The largest fuse that is not above what the bus cable carries, A. */
-const busFuseA = (index: BoatIndex, { grade }: BusEntry): number | undefined => {
-  const carriesA = limitOf(index.boat, `nmea2000-current-${grade}`).value;
-  return deviceFuses.stepsA.findLast((stepA) => stepA <= carriesA);
-};
-
 /** A fuse in its holder, where no circuit protects as low. */
 const fuseWants = (
   input: OrderInput,
@@ -71,7 +65,7 @@ export const powerWants = (input: OrderInput, line: LineEntry): Want[] => {
   const { panel, fed } = feedEnds(index, line);
   const bus = buses.get(fed);
   const served = servedBy(index, fed);
-  const ratingA = bus === undefined ? wantedA(index, served) : busFuseA(index, bus);
+  const ratingA = bus === undefined ? wantedA(index, served) : busFuseA(index, bus.grade);
   const guarded = circuitsOf(index, panel, served).some((circuit) => circuit.ratingA <= (ratingA ?? 0));
   const why =
     bus === undefined

@@ -70,6 +70,22 @@ const waitFigure = ({ traffic: { wait } }: BusEntry): readonly BackboneFigure[] 
   return [{ name: 'longest wait', value: [...steering, anyWait(wait)].join(', '), over: wait.anyMs === undefined }];
 };
 
+/** Each side of the feed with its current and its moment; one side only where the trunk is fed at its end. */
+const legFigures = (boat: Boat, { legs = [], fuseA }: BusEntry): readonly BackboneFigure[] => {
+  const carrying = legs.filter(({ amps }) => amps > 0);
+  if (carrying.length === 0) return [];
+  const names = new Map(boat.places.map(({ id, name }) => [id, name]));
+  const fused = fuseA === undefined ? [] : [{ name: 'fuse at the feed', value: `at most ${fuseA} A`, over: false }];
+  return [
+    ...carrying.map(({ towards, amps, ampMetres }, at) => ({
+      name: carrying.length === 1 ? 'leg' : `leg ${at + 1}`,
+      value: `${amps.toFixed(2)} A, ${ampMetres.toFixed(1)} Am to ${names.get(towards) ?? towards}`,
+      over: false,
+    })),
+    ...fused,
+  ];
+};
+
 /** The figures of one backbone, each beside its limit, as the margin prints them. */
 export const backboneFigures = ({ boat, bus }: { boat: Boat; bus: BusEntry }): readonly BackboneFigure[] => {
   const devices = limitOf(boat, 'nmea2000-devices');
@@ -83,6 +99,7 @@ export const backboneFigures = ({ boat, bus }: { boat: Boat; bus: BusEntry }): r
       source: devices.source,
       over: bus.devices > devices.value,
     },
+    ...legFigures(boat, bus),
     { name: 'load', value: `${bus.len} LEN, ${((bus.len * lenCurrent.value) / 1000).toFixed(2)} A`, over: false },
     ...voltsFigure(boat, bus),
     ...trafficFigure(bus),

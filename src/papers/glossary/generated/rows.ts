@@ -79,6 +79,7 @@ export const glossaryRows: readonly (readonly [string, readonly string[], string
   ["IP code",[],"how well a unit keeps out dust and water: IPX6 stands a jet, IPX7 a dip"],
   ["isolated",["isolator"],"without an electric path between the two sides, so that no stray current flows"],
   ["join",[],"which ports are wired to each other"],
+  ["leg",["legs"],"one side of a trunk, from its feed to an end; its moment in Am is the current of each unit times its distance from the feed, added up"],
   ["LEN",[],"load number of a device on the bus: 1 LEN is 50 mA"],
   ["line",[],"one cable"],
   ["live fuse",[],"a fuse behind no switch: what it feeds has power always"],
