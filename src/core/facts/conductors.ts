@@ -136,6 +136,21 @@ export const leastSizes: readonly LeastSize[] = [
   { rule: 'control and indicator on inspected vessels', awg: '22', source: 'cfr-46-183-340' },
 ];
 
+/** Where the least sizes do not bind. The first two are of the American text, the third of the metric one. */
+export const leastSizeExempt = {
+  /** electronic circuits */
+  belowCurrent: { value: 1, unit: 'A', source: 'cfr-33-183-425' },
+  pigtailBelow: { value: 178, unit: 'mm', source: 'cfr-33-183-425' },
+  /** a conductor alone, no longer than this */
+  aloneUpTo: { value: 200, unit: 'mm', source: 'iso-13297' },
+} as const satisfies Record<string, Figure>;
+
+/** Temperature a conductor is reckoned at for the volts it loses. */
+export const workingTemperatures = {
+  elsewhere: { value: 30, unit: '°C', source: 'choice-conductor-basis' },
+  engineSpace: { value: 50, unit: '°C', source: 'choice-conductor-basis' },
+} as const satisfies Record<string, Figure>;
+
 const names: ReadonlyMap<string, string> = new Map([
   ['0', '1/0'],
   ['00', '2/0'],

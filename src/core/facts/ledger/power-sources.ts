@@ -70,6 +70,10 @@ export const powerSources = {
     standing: 'from memory',
     text: 'Distances of protection from a battery in trade wording (7, 40, 72 inches) and in ISO 10133; not checked.',
   },
+  'choice-conductor-basis': {
+    standing: 'project choice',
+    text: 'Gauges are sized by K = 10.75 on the least area a cable may be sold with, metric sizes by tinned class 5 wire at 30 °C, 50 °C in an engine space; the other rule is shown beside it.',
+  },
   'choice-fuse-place': {
     standing: 'project choice',
     text: 'Protection within 178 mm of the source for everything but engine cranking; other rules can be chosen by name.',
