@@ -4,8 +4,10 @@ import { lastPhase } from '../boat/phase.ts';
 import type { Port, Power, Sheet } from '../boat/sheet.ts';
 import { joinsOf } from '../joins/joins-of.ts';
 import { lenOf } from '../network/len-of.ts';
+import { addLengths, type Router } from '../ways/routes.ts';
 import { tailOf } from '../ways/tails.ts';
 import type { ProblemDevice } from './problem.ts';
+import { settledDrop } from './settled-leads.ts';
 
 /** A device of a bus before its least volts and LEN are known: `id` is `kit.port`. */
 export interface BusPort {
@@ -33,14 +35,21 @@ export const busPorts = (index: BoatIndex, bus: string): readonly BusPort[] => {
   return [...found.values()].sort((one, other) => byCodeUnit(one.id, other.id));
 };
 
-/** The devices of a bus as the layout problem counts them: place, tail, LEN, least volts. */
+/**
+ * The devices of a bus as the layout problem counts them: place, tail, LEN, least volts. Where the route of a drop is settled
+ * the device counts as standing at the far end of it, with that much more tail.
+ */
 export const busDevices = ({
   index,
+  router,
+  bus,
   ports,
   nominalV,
   leastMv,
 }: {
   readonly index: BoatIndex;
+  readonly router: Router;
+  readonly bus: string;
   readonly ports: readonly BusPort[];
   /** volts that turn the watts of a device into amperes where its sheet does not say at which */
   readonly nominalV: number;
@@ -49,10 +58,12 @@ export const busDevices = ({
 }): readonly ProblemDevice[] =>
   ports.map(({ id, kit, place, port, sheet }) => {
     const power = sheet.power?.find((entry) => entry.port === port.id);
-    const tail = tailOf({ index, kit, kind: 'drop' });
+    const own = tailOf({ index, kit, kind: 'drop' });
+    const settled = settledDrop({ index, router, bus }, id);
+    const tail = settled === undefined ? own : addLengths([own, settled]);
     return {
       id,
-      place,
+      place: settled?.places.at(-1) ?? place,
       tailMm: tail.mm,
       maxTailMm: tail.longestMm,
       len: portLen({ port, power, nominalV }),

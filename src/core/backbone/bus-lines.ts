@@ -3,9 +3,11 @@ import { byCodeUnit, splitDotted } from '../boat/ids.ts';
 import type { LineEntry } from '../plan-shape.ts';
 import { panelTail } from '../ways/feed-lines.ts';
 import { keptCables, keptLine, type LineEnd, type LineGap, laidLine } from '../ways/line-entry.ts';
-import type { Router } from '../ways/routes.ts';
+import { oneAfterOther } from '../ways/pinned-routes.ts';
+import type { LineRoute, Router } from '../ways/routes.ts';
 import { feedPanel } from './feed-panel.ts';
 import type { Layout, LayoutStep, Problem } from './problem.ts';
+import { feedRoute, plugOfPort, settledDrop } from './settled-leads.ts';
 
 /** The lines of a bus, sorted by id: stretches of trunk, drops, the feed; the drop of each device; what has no route. */
 export interface BusLines {
@@ -95,26 +97,39 @@ const dropLine = (
 ): LineEntry | LineGap | undefined => {
   const device = problem.devices.find(({ id }) => id === tee);
   if (device === undefined) return undefined;
-  const { kit, part: port } = splitDotted(tee);
-  const plug = index.sheetOf.get(kit)?.ports.find((entry) => entry.id === port)?.onPlug ?? port;
+  const { kit } = splitDotted(tee);
+  const plug = plugOfPort(index, tee);
   const ends: readonly [LineEnd, LineEnd] = [
     { name: problem.bus, place },
-    { name: `${kit}.${plug}`, place: device.place },
+    { name: plug, place: index.kit.get(kit)?.place ?? device.place },
   ];
   const cables = keptCables({ index, serves: [problem.bus], kind: 'drop' }).filter(({ from, to }) =>
-    [from.at, to.at].includes(`${kit}.${plug}`),
+    [from.at, to.at].includes(plug),
   );
   const kept = keptLine({ index, router, kind: 'drop', ends, cables });
   if (kept !== undefined) return kept;
-  const route = router.between({ kind: 'drop', from: place, to: device.place });
-  if (route === undefined) return { kind: 'drop', from: problem.bus, to: `${kit}.${plug}`, serves: [problem.bus] };
+  const settled = settledDrop({ index, router, bus: problem.bus }, tee);
+  const toUnit = settled === undefined ? undefined : backwards(settled);
+  const toSettled = router.between({ kind: 'drop', from: place, to: device.place });
+  if (toSettled === undefined) return { kind: 'drop', from: problem.bus, to: plug, serves: [problem.bus] };
+  const route = toUnit === undefined ? toSettled : oneAfterOther(toSettled, toUnit);
   const guessed = index.kit.get(kit)?.tail?.how === 'guessed';
-  const tail = { mm: device.tailMm, longestMm: device.maxTailMm, guessed };
+  const tail = {
+    mm: device.tailMm - (settled?.mm ?? 0),
+    longestMm: device.maxTailMm - (settled?.longestMm ?? 0),
+    guessed,
+  };
   return laidLine({ index, kind: 'drop', ends, route, tails: [tail] });
 };
 
+const backwards = (route: LineRoute): LineRoute => ({
+  ...route,
+  places: route.places.toReversed(),
+  ways: route.ways.toReversed(),
+});
+
 const feedLine = ({ index, router, problem }: BusLineAsk, place: string): LineEntry | LineGap | undefined => {
-  const devicePlaces = problem.devices.map((device) => device.place);
+  const devicePlaces = problem.devices.map(({ id, place: at }) => index.kit.get(splitDotted(id).kit)?.place ?? at);
   const panel = feedPanel({ index, router, bus: problem.bus, devicePlaces });
   if (panel === undefined) return undefined;
   const ends: readonly [LineEnd, LineEnd] = [
@@ -125,7 +140,7 @@ const feedLine = ({ index, router, problem }: BusLineAsk, place: string): LineEn
   const cables = keptCables({ index, serves: [problem.bus, ...circuits], kind: 'feed' });
   const kept = keptLine({ index, router, kind: 'feed', ends, cables });
   if (kept !== undefined) return kept;
-  const route = router.between({ kind: 'feed', from: panel.place, to: place });
+  const route = feedRoute({ index, router, bus: problem.bus }, { panel, to: place });
   return route === undefined
     ? { kind: 'feed', from: panel.id, to: problem.bus, serves: [problem.bus] }
     : laidLine({ index, kind: 'feed', ends, route, tails: [panelTail()] });

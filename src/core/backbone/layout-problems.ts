@@ -18,6 +18,7 @@ import { feedPanel } from './feed-panel.ts';
 import { heldWalk } from './held-walk.ts';
 import { panelMv, panelNominalV } from './panel-volts.ts';
 import type { Problem, ProblemFeed, ProblemGrade, ProblemPlace, ProblemWay } from './problem.ts';
+import { feedRoute } from './settled-leads.ts';
 
 /**
  * The layout problem of every bus of a boat, for the last phase, sorted by bus. Equal boats give equal hashes whatever the
@@ -56,6 +57,8 @@ const layoutProblem = ({
     ways,
     devices: busDevices({
       index,
+      router,
+      bus: bus.id,
       ports,
       nominalV: panel === undefined ? supplyDefaults.nominalV.value : panelNominalV(index, panel),
       leastMv: thousandths(limitOf(boat, 'nmea2000-device-volts-least').value),
@@ -68,7 +71,7 @@ const layoutProblem = ({
     },
     pieces: readyLengthsMm({ boat, kind: 'drop' }),
     prices: { tee: prices.tee, terminator: prices.terminator, feed: prices.feed },
-    feed: problemFeed({ index, router, places, panel, leadPerM: prices.feedLeadPerM }),
+    feed: problemFeed({ index, router, bus: bus.id, places, panel, leadPerM: prices.feedLeadPerM }),
     ...(held === undefined ? {} : { held }),
   };
   return { ...body, hash: bytesToHex(sha256(utf8ToBytes(canonicalJson(body)))) };
@@ -77,12 +80,14 @@ const layoutProblem = ({
 const problemFeed = ({
   index,
   router,
+  bus,
   places,
   panel,
   leadPerM,
 }: {
   readonly index: BoatIndex;
   readonly router: Router;
+  readonly bus: string;
   readonly places: readonly Place[];
   readonly panel: Panel | undefined;
   readonly leadPerM: number;
@@ -90,7 +95,7 @@ const problemFeed = ({
   const lead = { leadPerM, leadMicroOhmPerM: Math.round(feedLead.ohmPerM.value * 1_000_000) };
   if (panel === undefined) return { mv: 0, ...lead, reach: [] };
   const mv = panelMv(index, panel);
-  const reach = feedReach({ router, places, from: panel.place });
+  const reach = feedReach({ index, router, bus, places, panel });
   return { mv, lostMv: lostMv(index.boat, mv), ...lead, reach };
 };
 
@@ -154,17 +159,19 @@ const problemGrade = ({ boat, grade }: { readonly boat: Boat; readonly grade: Gr
 
 /** The feed lead to each place with tees: its route and the tail at the panel. */
 const feedReach = ({
-  router,
   places,
-  from,
+  panel,
+  ...ask
 }: {
+  readonly index: BoatIndex;
   readonly router: Router;
+  readonly bus: string;
   readonly places: readonly Place[];
-  readonly from: string;
+  readonly panel: Panel;
 }): ProblemFeed['reach'] => {
   const tailMm = thousandths(defaultTail.dc.value);
   return places.flatMap((place) => {
-    const route = place.tees ? router.between({ kind: 'feed', from, to: place.id }) : undefined;
+    const route = place.tees ? feedRoute(ask, { panel, to: place.id }) : undefined;
     if (route === undefined) return [];
     return [{ place: place.id, mm: route.mm + tailMm, maxMm: route.longestMm + tailMm }];
   });

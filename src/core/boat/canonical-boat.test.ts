@@ -72,3 +72,16 @@ test('ways of a cable that make no path are put in the order of their ids', () =
   const cables = boat.cables.map((cable) => ({ ...cable, ways: ['locker-stern', 'helm-mast'] }));
   expect(waysOf({ ...boat, cables }, 'old-pair')).toEqual(['helm-mast', 'locker-stern']);
 });
+
+test('the ways of a settled route are put in the order they are walked in, from the end that comes first by its id', () => {
+  const boat = aFullBoat();
+  const routeOf = (ways: string[]): readonly string[] | undefined =>
+    canonicalBoat({ ...boat, pins: { routes: { line: { ways, state: 'fixed' } } } }).pins?.routes?.line?.ways;
+  const walked = ['helm-mast', 'locker-helm', 'battery-locker'].toReversed();
+  for (const ways of [walked, walked.toReversed(), ['locker-helm', 'helm-mast', 'battery-locker']]) {
+    expect(routeOf(ways)).toEqual(walked);
+  }
+  // Ways that hang apart, and ways that lead back to where they start, have no such order.
+  expect(routeOf(['locker-stern', 'helm-mast'])).toEqual(['helm-mast', 'locker-stern']);
+  expect(routeOf(['locker-mast', 'locker-helm', 'helm-mast'])).toEqual(['helm-mast', 'locker-helm', 'locker-mast']);
+});

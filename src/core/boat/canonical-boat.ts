@@ -52,18 +52,41 @@ const canonicalSupply = (supply: Supply): Supply => ({
   dcdc: sortedBy(supply.dcdc, byId),
 });
 
-const canonicalPins = (pins: NonNullable<Boat['pins']>): NonNullable<Boat['pins']> =>
-  pins.layouts === undefined
-    ? pins
+type Pins = NonNullable<Boat['pins']>;
+
+const canonicalWalks = (layouts: NonNullable<Pins['layouts']>): NonNullable<Pins['layouts']> =>
+  Object.fromEntries(
+    Object.entries(layouts).map(([bus, layout]) => [
+      bus,
+      { ...layout, walk: layout.walk.map((step) => ({ ...step, tees: wordsInOrder(step.tees) })) },
+    ]),
+  );
+
+/** The two places where ways that make one path start and end: those that an odd number of them leads to. */
+const pathEnds = (ways: readonly Way[]): readonly string[] => {
+  const counts = new Map<string, number>();
+  for (const end of ways.flatMap(({ ends }) => ends)) counts.set(end, (counts.get(end) ?? 0) + 1);
+  return [...counts].flatMap(([place, count]) => (count % 2 === 1 ? [place] : [])).sort(byCodeUnit);
+};
+
+const canonicalRoute = (ids: readonly string[], ways: ReadonlyMap<string, Way>): string[] => {
+  const known = ids.flatMap((id) => ways.get(id) ?? []);
+  const [from, to, ...others] = pathEnds(known);
+  const isPath = known.length === ids.length && from !== undefined && to !== undefined && others.length === 0;
+  return [...((isPath ? walkingOrder(known, { from, to }) : undefined) ?? wordsInOrder(ids))];
+};
+
+const canonicalPins = ({ layouts, routes, ...others }: Pins, ways: ReadonlyMap<string, Way>): Pins => ({
+  ...others,
+  ...(layouts === undefined ? {} : { layouts: canonicalWalks(layouts) }),
+  ...(routes === undefined
+    ? {}
     : {
-        ...pins,
-        layouts: Object.fromEntries(
-          Object.entries(pins.layouts).map(([bus, layout]) => [
-            bus,
-            { ...layout, walk: layout.walk.map((step) => ({ ...step, tees: wordsInOrder(step.tees) })) },
-          ]),
+        routes: Object.fromEntries(
+          Object.entries(routes).map(([line, route]) => [line, { ...route, ways: canonicalRoute(route.ways, ways) }]),
         ),
-      };
+      }),
+});
 
 /** Sheets put in order before: an edit leaves nearly every sheet of a boat the very one it was. */
 const sheetsInOrder = new WeakMap<Sheet, Sheet>();
@@ -76,7 +99,8 @@ const sheetInOrder = (sheet: Sheet): Sheet => {
 
 /**
  * The same boat with everything that has no order of its own put into one: lists sorted by their ids, the ends of ways by
- * code unit, the ways of a cable as they are walked from its `from`, names in the order of the schema. Changes of a unit,
+ * code unit, the ways of a cable as they are walked from its `from`, those of a settled route from the end that comes first by
+ * code unit, names in the order of the schema. Changes of a unit,
  * steps of a pinned walk and points of an outline keep their order. However a file's lists and names are shuffled, its
  * canonical boat is the same, to the byte when written.
  */
@@ -99,7 +123,7 @@ export const canonicalBoat = (boat: Boat): Boat => {
     buses: sortedBy(boat.buses, byId),
     joins: sortedBy(boat.joins.map(canonicalJoin), byId),
     supply: canonicalSupply(boat.supply),
-    ...(boat.pins === undefined ? {} : { pins: canonicalPins(boat.pins) }),
+    ...(boat.pins === undefined ? {} : { pins: canonicalPins(boat.pins, ways) }),
     ...(boat.orders === undefined ? {} : { orders: sortedBy(boat.orders, (entry) => [entry.item]) }),
     ...(boat.accepted === undefined ? {} : { accepted: sortedBy(boat.accepted, (entry) => [entry.finding]) }),
   });

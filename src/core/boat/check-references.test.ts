@@ -126,6 +126,13 @@ test.each<[string, Recipe, string]>([
     },
     'pins.layouts.nav.walk[1].via: There is no way "helm-locker".',
   ],
+  [
+    'a settled route by a way that is not there',
+    (boat) => {
+      boat.pins = { routes: { 'feed:radio.supply~main-panel': { ways: ['locker-mast', 'mast-bow'], state: 'fixed' } } };
+    },
+    'pins.routes["feed:radio.supply~main-panel"].ways[1]: There is no way "mast-bow".',
+  ],
 ])('%s is refused', (_, recipe, expected) => {
   expect(told(recipe)).toEqual([expected]);
 });

@@ -91,7 +91,13 @@ export const aFullBoat = (): Boat =>
         { place: 'helm', via: 'locker-helm', tees: ['spare@helm#1', 'display.n2k'] },
         { place: 'mast-base', via: 'helm-mast', tees: ['compass.n2k'] },
       ];
-      boat.pins = { layouts: { nav: { grade: 'mid', walk, state: 'fixed' } } };
+      boat.pins = {
+        layouts: { nav: { grade: 'mid', walk, state: 'fixed' } },
+        routes: {
+          'pair:converter.wires~radio.wires': { ways: ['helm-mast', 'locker-mast'], state: 'fixed' },
+          'feed:radio.supply~main-panel': { ways: ['locker-helm', 'locker-stern'], state: 'bought' },
+        },
+      };
       boat.prices = {
         currency: 'EUR',
         trunkPerM: 500,

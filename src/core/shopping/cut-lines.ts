@@ -85,6 +85,8 @@ export const cutLines = (
   const cuts = lines.map((line): CutLine => {
     const pinned = pinnedCut(input, line);
     if (pinned !== undefined) return pinned;
+    // Bought for its route, or in it already: there is nothing to buy, and nobody has said of which pieces it is made.
+    if (line.pinned === 'bought' || line.pinned === 'fitted') return { line, toBuy: false };
     const cut = cutLine(input, line, longestMm(line));
     return cut === undefined ? { line, toBuy: false } : { line, cut, toBuy: true };
   });

@@ -86,6 +86,16 @@ describe('what a person has settled', () => {
     expect(shopping.filter(({ kind, for: ids }) => kind === 'drop' && ids.includes(id))).toEqual([]);
   });
 
+  test('cable that is bought for its route, or lies in it, is not bought again; for a route that is only fixed it is', () => {
+    const id = 'pair:converter.wires~radio.wires';
+    const boughtFor = (state: 'fixed' | 'bought' | 'fitted'): number => {
+      const pins: Boat['pins'] = { routes: { [id]: { ways: ['locker-mast', 'helm-mast'], state } } };
+      const { shopping } = planned(aBoat().with({ pins }).boat);
+      return shopping.filter(({ kind, for: ids }) => kind === 'cable' && ids.includes(id)).length;
+    };
+    expect([boughtFor('fixed'), boughtFor('bought'), boughtFor('fitted')]).toEqual([1, 0, 0]);
+  });
+
   test('a trunk that is fitted is off the list with its tees and ends', () => {
     const [bus] = planned(aBoat().boat).buses;
     if (bus === undefined) throw new Error('The Tern has a bus.');

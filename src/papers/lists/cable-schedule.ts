@@ -27,7 +27,7 @@ const metres = (lengthM: number): string => lengthM.toFixed(2);
 const routeWords = (index: BoatIndex, places: readonly string[]): string =>
   places.map((place) => index.places.get(place)?.name ?? place).join(' > ');
 
-const pinWords = { fixed: 'new, route settled', bought: 'bought', fitted: 'fitted' } as const;
+const pinWords = { fixed: 'new, fixed by you', bought: 'bought', fitted: 'fitted' } as const;
 
 const newWords = ({ pinned }: LineEntry): string => (pinned === undefined ? 'new' : pinWords[pinned]);
 
