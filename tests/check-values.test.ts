@@ -7,7 +7,9 @@ import { describe, expect, test } from 'vitest';
  */
 const tested: readonly (readonly [file: string, ids: readonly string[]])[] = [
   ['src/core/backbone/bus-figures.test.ts', ['BB-01', 'BB-02', 'BB-03', 'BB-04', 'BB-06']],
+  ['src/core/boat/measure.test.ts', ['PW-93']],
   ['src/core/facts/coax.test.ts', ['BB-56', 'BB-57']],
+  ['src/core/facts/conductors.test.ts', ['PW-42', 'PW-43', 'PW-44', 'PW-45', 'PW-46']],
   [
     'src/core/facts/dock-tests.test.ts',
     ['BB-35', 'BB-36', 'BB-37', 'BB-38', 'BB-39', 'BB-40', 'BB-41', 'BB-42', 'BB-43', 'BB-44', 'BB-58'],
@@ -16,6 +18,7 @@ const tested: readonly (readonly [file: string, ids: readonly string[]])[] = [
   ['src/core/facts/message-readings.test.ts', ['MS-84']],
   ['src/core/facts/plugs.test.ts', ['BB-54']],
   ['src/core/facts/sentences.test.ts', ['BB-46', 'BB-47', 'BB-48', 'BB-50', 'BB-51', 'MS-77', 'MS-86', 'MS-87']],
+  ['src/core/facts/work-figures.test.ts', ['PW-86']],
   ['src/core/network/copper-ohm.test.ts', ['BB-19', 'BB-20', 'BB-21']],
   ['src/core/network/dc-industrial.test.ts', ['BB-23', 'BB-24', 'BB-26', 'BB-27', 'BB-28', 'BB-33']],
   [
@@ -24,6 +27,28 @@ const tested: readonly (readonly [file: string, ids: readonly string[]])[] = [
   ],
   ['src/core/network/len-of.test.ts', ['BB-08']],
   ['src/core/network/rule-of-thumb.test.ts', ['BB-09', 'BB-12', 'BB-13', 'BB-14', 'BB-15']],
+  [
+    'src/core/power/ampacity.test.ts',
+    ['PW-30', 'PW-31', 'PW-32', 'PW-33', 'PW-34', 'PW-35', 'PW-36', 'PW-37', 'PW-38'],
+  ],
+  [
+    'src/core/power/compass-field.test.ts',
+    ['PW-77', 'PW-78', 'PW-79', 'PW-80', 'PW-81', 'PW-82', 'PW-83', 'PW-84', 'PW-85'],
+  ],
+  ['src/core/power/constant-power.test.ts', ['PW-27', 'PW-28', 'PW-29']],
+  ['src/core/power/day-ah.test.ts', ['PW-63', 'PW-64', 'PW-65', 'PW-66', 'PW-67', 'PW-92']],
+  [
+    'src/core/power/drop-by-ohm.test.ts',
+    ['PW-16', 'PW-17', 'PW-18', 'PW-19', 'PW-20', 'PW-21', 'PW-22', 'PW-23', 'PW-24', 'PW-25', 'PW-26'],
+  ],
+  ['src/core/power/drop-rules.test.ts', ['PW-09', 'PW-10', 'PW-11', 'PW-12', 'PW-13', 'PW-14', 'PW-15']],
+  ['src/core/power/fuse-place.test.ts', ['PW-60', 'PW-61', 'PW-62']],
+  ['src/core/power/fuse-verdict.test.ts', ['PW-52', 'PW-53', 'PW-54']],
+  ['src/core/power/interrupt-needed.test.ts', ['PW-55', 'PW-56', 'PW-57', 'PW-58', 'PW-59']],
+  ['src/core/power/peukert.test.ts', ['PW-68', 'PW-69', 'PW-70', 'PW-71', 'PW-72']],
+  ['src/core/power/pick-conductor.test.ts', ['PW-39', 'PW-40', 'PW-41']],
+  ['src/core/power/pick-fuse.test.ts', ['PW-47', 'PW-48', 'PW-49', 'PW-50', 'PW-51']],
+  ['src/core/power/size-by-drop.test.ts', ['PW-01', 'PW-02', 'PW-03', 'PW-04', 'PW-05', 'PW-06', 'PW-07', 'PW-08']],
   [
     'src/core/proof/can-id.test.ts',
     ['MS-01', 'MS-02', 'MS-03', 'MS-04', 'MS-05', 'MS-07', 'MS-09', 'MS-10', 'MS-12', 'MS-13'],
@@ -49,6 +74,10 @@ const tested: readonly (readonly [file: string, ids: readonly string[]])[] = [
   ['src/core/traffic/sufficient-wait.test.ts', ['MS-43']],
   ['src/core/units/awg.test.ts', ['BB-22']],
   ['src/core/units/compass-angle.test.ts', ['MS-82', 'MS-83', 'MS-88']],
+  [
+    'src/core/ways/fill-verdict.test.ts',
+    ['PW-73', 'PW-74', 'PW-75', 'PW-76', 'PW-87', 'PW-88', 'PW-89', 'PW-90', 'PW-91'],
+  ],
   [
     'tests/recorded-extracts.test.ts',
     ['MS-94', 'MS-95', 'MS-97', 'MS-99', 'MS-101', 'MS-102', 'MS-103', 'MS-104', 'MS-105', 'MS-106'],
@@ -79,7 +108,7 @@ const waiting: readonly (readonly [id: string, why: string])[] = [
 ];
 
 const root = new URL('../', import.meta.url);
-const idPattern = /\b(?:BB|MS)-\d+\b/g;
+const idPattern = /\b(?:BB|MS|PW)-\d+\b/g;
 
 /** Ids of check values in every test, by file; this list itself is no test of them. */
 const named = new Map(
@@ -96,10 +125,10 @@ describe('the check values', () => {
     expect(ids.filter((id) => named.get(file)?.has(id) !== true)).toEqual([]);
   });
 
-  test('are 58 of cables and power and 88 of messages, each listed once', () => {
+  test('are 58 of buses, 88 of messages and 93 of power, each listed once', () => {
     const ids = [...tested.flatMap(([, some]) => some), ...waiting.map(([id]) => id)];
     expect(ids.filter((id, at) => ids.indexOf(id) !== at)).toEqual([]);
-    expect(['BB-', 'MS-'].map((area) => ids.filter((id) => id.startsWith(area)).length)).toEqual([58, 88]);
+    expect(['BB-', 'MS-', 'PW-'].map((area) => ids.filter((id) => id.startsWith(area)).length)).toEqual([58, 88, 93]);
   });
 
   test('that wait are tested nowhere: once one is, it is listed with its test', () => {

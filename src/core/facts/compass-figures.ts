@@ -37,6 +37,12 @@ export const compassLimits = {
   field: { value: 15, unit: 'µT', source: 'choice-siting' },
 } as const satisfies Record<string, Figure>;
 
+/** Field of a long straight wire, times its distance, for one ampere: μ0 / 2π. */
+export const wireFieldConstant = { value: 0.2, unit: 'µT m/A', source: 'physics-wire-field' } as const satisfies Figure;
+
+/** Distances from a compass are rounded up to this. */
+export const safeDistanceStep = { value: 0.05, unit: 'm', source: 'iso-25862' } as const satisfies Figure;
+
 /** Distance of a heading sensor from other things, m. */
 export const headingClearances = {
   source: 'maker-heading-clearance',

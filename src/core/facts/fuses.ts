@@ -96,6 +96,8 @@ export const lowestSupply = {
 export const fuseAgainstConductor = {
   warnAbove: { value: 100, unit: '% of the conductor', source: 'choice-fuse-limit' },
   refuseAbove: { value: 150, unit: '% of the conductor', source: 'choice-fuse-limit' },
+  /** from these volts on nothing above the conductor is let pass */
+  strictFrom: { value: 50, unit: 'V', source: 'cfr-33-183-455' },
 } as const satisfies Record<string, Figure>;
 
 interface FuseLimit {

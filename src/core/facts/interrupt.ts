@@ -14,6 +14,9 @@ export const interruptTable = {
   ],
   newerTextAboveCca: 2200,
   newerTextAboveAh: 500,
+  /** a bank that states more than this wants the largest class */
+  largestClassAboveA: 10_000,
+  largestClassA: 20_000,
 } as const;
 
 interface Breaks {

@@ -5,7 +5,7 @@ import { cautions } from './cautions.ts';
 import { compassLimits, compassSafeDistances, earthFields, headingClearances } from './compass-figures.ts';
 import { deviceLoads, displayLoads } from './device-loads.ts';
 import { displayEnvelopes } from './display-envelopes.ts';
-import { dropLimits, summedDropWarn } from './drop-limits.ts';
+import { dropLimits } from './drop-limits.ts';
 import { dutyHours, pilotMotorPct } from './duty-hours.ts';
 import { aisFields, fittingLimits } from './fitting-limits.ts';
 import { ipDigits } from './ip-code.ts';
@@ -15,7 +15,7 @@ import { segregation } from './segregation.ts';
 import { typicalSheets } from './sheets/index.ts';
 
 describe('hours of work', () => {
-  it('an owner takes 39.0 to 66.3 hours for a small refit on an old boat (PW-86)', () => {
+  it('an owner takes 39.0 to 66.3 hours for a small refit on an old boat (PW-86, practice; computed)', () => {
     const counts = new Map([
       ['survey', 1],
       ['remove-display', 2],
@@ -39,18 +39,16 @@ describe('hours of work', () => {
 });
 
 describe('banks', () => {
-  it('9.38 Ah a day for two days want 37.5 Ah of lead (PW-65), 142 Ah for 2.5 days 443.75 Ah of lithium (PW-67)', () => {
-    expect((9.38 * 2) / batteryFigures.lead.usable).toBeCloseTo(37.52, 6);
-    expect((142 * 2.5) / batteryFigures.lifepo4.usable).toBeCloseTo(443.75, 6);
-  });
-
-  it('18.76 Ah taken from lead want 22.1 Ah put back (PW-66)', () => {
-    expect(18.76 / batteryFigures.lead.coulombic).toBeCloseTo(22.07, 2);
-  });
-
-  it('100 Ah at the 20-hour rate give 20 A for 3.54 hours, of a bank nobody has said more of (PW-71, t = H (C/(I H))^k)', () => {
-    expect(20 * (100 / (20 * 20)) ** peukertExponents.unknown.most).toBeCloseTo(3.54, 2);
+  it('of an exponent have no least above their most, and an unknown one is taken as a poor lead battery', () => {
     for (const { least, most } of Object.values(peukertExponents)) expect(most).toBeGreaterThanOrEqual(least);
+    expect(peukertExponents.unknown.most).toBeGreaterThan(peukertExponents.agm.most);
+  });
+
+  it('give no more than was put in, and lithium more of it than lead', () => {
+    for (const { usable, coulombic, energy } of Object.values(batteryFigures)) {
+      for (const share of [usable, coulombic, energy]) expect(share).toBeLessThan(1);
+    }
+    expect(batteryFigures.lifepo4.coulombic).toBeGreaterThan(batteryFigures.lead.coulombic);
   });
 });
 
@@ -218,15 +216,6 @@ describe('limits and cautions', () => {
   it('electronics and navigation lights may lose 3 %, other lighting 10 % (ABYC E-11, second-hand)', () => {
     const pct = new Map(dropLimits.map((row) => [row.circuit, row.pct]));
     expect([pct.get('electronics'), pct.get('navigation-lights'), pct.get('other-lighting')]).toEqual([3, 3, 10]);
-  });
-
-  it('feeder 2.44 % and branch 2.19 % pass alone and are warned of together, 4.63 % (PW-22)', () => {
-    const feeder = (25 * 6 * 1.95) / 1000 / 0.12;
-    const branch = (4 * 8 * 8.21) / 1000 / 0.12;
-    const limit = dropLimits.find(({ circuit }) => circuit === 'electronics')?.pct ?? 0;
-    expect([feeder, branch].map((pct) => pct < limit)).toEqual([true, true]);
-    expect(feeder + branch).toBeCloseTo(4.63, 2);
-    expect(feeder + branch).toBeGreaterThan(summedDropWarn.value);
   });
 
   it('cautions are thirteen whole texts, each with what brings it up', () => {

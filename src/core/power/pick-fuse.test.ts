@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { pickFeed } from './pick-feed.ts';
-import { pickFuse, steadyCurrentA } from './pick-fuse.ts';
+import { pickFuse } from './pick-fuse.ts';
+import { lowestSupplyV, steadyCurrentA } from './steady-current.ts';
 
 describe('the fuse of a device', () => {
   it.each([
@@ -11,15 +12,19 @@ describe('the fuse of a device', () => {
     ['PW-50', 88, 8.8, 11, 15],
     ['PW-51', 47.5, 4.75, 5.938, 7.5],
   ])(
-    '%s: %f W at 10 V are %f A, times 1.25 %f A, so %f A (smallest standard size, practice; computed)',
+    '%s (smallest standard size, practice; computed): %f W at 10 V are %f A, times 1.25 %f A, so %f A',
     (_id, powerW, steadyA, targetA, ratingA) => {
-      const steady = steadyCurrentA({ powerW, lowestV: 10 });
+      const steady = steadyCurrentA({ powerW, lowestV: lowestSupplyV(12) });
       expect(steady).toBeCloseTo(steadyA, 9);
       const fuse = pickFuse({ steadyA: steady, family: 'blade' });
       expect(fuse).toMatchObject({ fits: true, ratingA, slow: false, decidedBy: 'load' });
       expect(Math.abs(fuse.targetA - targetA)).toBeLessThan(0.001);
     },
   );
+
+  it('is reckoned at 10 V on a 12 V boat, 20 V on one of 24 V, and in that proportion on others', () => {
+    expect([12, 24, 48].map(lowestSupplyV)).toEqual([10, 20, 40]);
+  });
 
   it('is exactly as large as the target where one is made so: 4 A steady take 5 A, 6 A take 7.5 A', () => {
     expect(pickFuse({ steadyA: 4 })).toMatchObject({ ratingA: 5 });

@@ -40,10 +40,6 @@ export interface NoFuse {
   readonly ratingA?: number;
 }
 
-/** Steady current of a load of so many watts at the lowest volts it is fed with, A. */
-export const steadyCurrentA = ({ powerW, lowestV }: { readonly powerW: number; readonly lowestV: number }): number =>
-  powerW / lowestV;
-
 /**
  * The fuse of a load: the smallest rating made that is not below 1.25 x the steady current. A peak above it wants the slow
  * type, not a larger fuse. The maker's own figure holds where it is smaller, and where it is larger only if there is such

@@ -39,6 +39,14 @@ test('a way entered shorter than the straight line counts as the straight line, 
   });
 });
 
+test('PW-93 (practice): a way guessed at 4 m is 5.2 m at most, and one guessed below its straight line of 3.8 m is 3.8 m', () => {
+  const places = placesOf(place('one', 0, 0, 0), place('other', 3.8, 0, 0));
+  const guessed = (valueM: number) =>
+    wayLengths({ ways: [{ ...way(valueM), length: { valueM, how: 'guessed' } }], places }).get('run');
+  expect(guessed(4)).toEqual({ mm: 4000, longestMm: 5200, guessed: true });
+  expect(guessed(3.5)?.mm).toBe(3800);
+});
+
 test('a straight line between two millimetres is rounded up', () => {
   expect(straightLineMm(place('one', 0, 0, 0), place('other', 1, 1, 0))).toBe(1415);
 });

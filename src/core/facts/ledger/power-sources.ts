@@ -74,6 +74,10 @@ export const powerSources = {
     standing: 'project choice',
     text: 'Gauges are sized by K = 10.75 on the least area a cable may be sold with, metric sizes by tinned class 5 wire at 30 °C, 50 °C in an engine space; the other rule is shown beside it.',
   },
+  'physics-wire-field': {
+    standing: 'computed',
+    text: 'Field of a long straight wire, B = μ0 I / (2π d); of a go-and-return pair and of a small loop from it.',
+  },
   'choice-fuse-place': {
     standing: 'project choice',
     text: 'Protection within 178 mm of the source for everything but engine cranking; other rules can be chosen by name.',
