@@ -279,6 +279,8 @@ export const lineEntrySchema = z.strictObject({
   pinned: z.exactOptional(z.enum(['fixed', 'bought', 'fitted'])),
   /** the cables aboard that make this line, from its first end to its second */
   kept: z.exactOptional(z.array(id)),
+  /** the shortest route that leaves out one of its ways, its length as the line’s own; absent where it can go one way only */
+  other: z.exactOptional(z.strictObject({ places: z.array(id), ways: z.array(id), lengthM: metres, longestM: metres })),
   /** places where it needs a drip loop; absent where it needs none */
   dripLoops: z.exactOptional(z.array(id)),
   /** what it is made of, longest piece first; absent where it lies aboard already or comes with a unit */

@@ -86,3 +86,21 @@ test('a tee dragged along the trunk says what it would cost, and settles where i
   await page.locator('.backbone-choices').getByText('Settled by you').waitFor();
   expect(app.complaints).toEqual([]);
 });
+
+test('a line is led another way with a press, and back by undo', async () => {
+  const page = await app.newPage({ window: 'laptop', light: 'day' });
+  await openBoat(app, page);
+  const routes = page.locator('.block', { hasText: 'Routes of the other lines' });
+  await routes.locator('.route-acts').first().waitFor();
+  const row = routes.locator('.row', { has: page.getByRole('button', { name: /^lead it by/ }) }).first();
+  const name = (await row.locator('.row-button').textContent())?.split(' ').slice(0, 3).join(' ') ?? '';
+  const before = await row.locator('.row-fact').textContent();
+  await row.getByRole('button', { name: /^lead it by/ }).press('Enter');
+  await saysOf(page, /is led by/);
+  const led = routes.locator('.row', { hasText: name }).filter({ hasText: 'settled' }).first();
+  await led.waitFor();
+  expect(await led.locator('.row-fact').textContent()).not.toBe(before);
+  await page.locator('.edit-line').getByRole('button', { name: 'undo' }).click();
+  await saysOf(page, /^Taken back/);
+  expect(app.complaints).toEqual([]);
+});

@@ -1,5 +1,6 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
 import type { BusEntry, LineEntry, PlanDraft, ShoppingEntry, WayEntry } from '../plan-shape.ts';
+import { otherRoutes } from '../ways/other-routes.ts';
 import { adapterWants } from './adapter-wants.ts';
 import { busWants } from './bus-wants.ts';
 import { cableWants, pieceItem } from './cable-wants.ts';
@@ -35,6 +36,11 @@ const withPieces = (input: OrderInput, { line, cut, toBuy }: CutLine): LineEntry
         })),
       };
 
+const withOther = (others: ReturnType<typeof otherRoutes>, line: LineEntry): LineEntry => {
+  const other = others.get(line.id);
+  return other === undefined ? line : { ...line, other };
+};
+
 const withOrders = ({ index }: OrderInput, list: readonly ShoppingEntry[]): ShoppingEntry[] => {
   const orders = new Map((index.boat.orders ?? []).map((order) => [order.item, order]));
   return list.map((entry) => {
@@ -63,6 +69,7 @@ export const orderOf = ({
   const plain = { index, prices: priceList(index.boat), buses: new Map(entries.map((bus) => [bus.id, bus])) };
   const passages = plugPassages(plain, { lines, ways });
   const input: OrderInput = { ...plain, bare: drawnBare(passages) };
+  const others = otherRoutes({ index, lines });
   const cuts = cutLines(input, { lines, laid: buses });
   const partsOf = makeLineParts(index);
   const open = cuts.filter(({ toBuy }) => toBuy).map((cut) => ({ cut, parts: partsOf(cut.line) }));
@@ -78,7 +85,7 @@ export const orderOf = ({
   ];
   const list = mergeWants(wants);
   return {
-    lines: cuts.map((cut) => withPieces(input, cut)),
+    lines: cuts.map((cut) => withOther(others, withPieces(input, cut))),
     shopping: withOrders(input, [...list, ...mergeWants(spareWants(list))]),
     tape: tapeList(input, open, buses),
     passages,

@@ -2,11 +2,15 @@ import { type ReactNode, useMemo } from 'react';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { fillVerdict } from '../../core/facts/cable-work.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import { cardBoat } from '../../papers/cards/card-boat.ts';
 import { mastRows } from '../../papers/lists/mast-rows.ts';
 import { networkRows } from '../../papers/lists/network-rows.ts';
+import { type RouteRow, routeRows } from '../../papers/lists/route-rows.ts';
 import { wayRows } from '../../papers/lists/way-rows.ts';
+import { useEdit } from './edit-context.ts';
 import { LitRows, type RowHand } from './lit-rows.tsx';
 import './lines-block.css';
+import { useWords } from './words/units.ts';
 
 /** How full a way is, with the marks of the hard pull and of what goes in no more; the words beside it say the same. */
 const FillGauge = ({ fillPct, isOver }: { fillPct: number; isOver: boolean }): ReactNode => (
@@ -24,6 +28,20 @@ const FillGauge = ({ fillPct, isOver }: { fillPct: number; isOver: boolean }): R
   </svg>
 );
 
+const Acts = ({ acts }: Pick<RouteRow, 'acts'>): ReactNode => {
+  const edit = useEdit();
+  const words = useWords();
+  return (
+    <p className="route-acts">
+      {acts.map(({ says, title, edits }) => (
+        <button key={says} type="button" className="press-link" onClick={() => edit(edits, title)}>
+          {words(says)}
+        </button>
+      ))}
+    </p>
+  );
+};
+
 /** The networks with their switches, the masts, and how full every pipe is. */
 export const LinesBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand: RowHand }): ReactNode => {
   const names = useMemo(
@@ -35,11 +53,21 @@ export const LinesBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand:
   );
   const networks = useMemo(() => networkRows(names, plan), [names, plan]);
   const ways = useMemo(() => wayRows(boat, plan), [boat, plan]);
+  const index = useMemo(() => cardBoat(boat), [boat]);
+  const routes = useMemo(() => routeRows(index, plan), [index, plan]);
   const masts = useMemo(() => mastRows(names.places, plan), [names, plan]);
   return (
     <>
       {networks.length === 0 ? null : <LitRows heading="Network" rows={networks} empty="" hand={hand} />}
       {masts.length === 0 ? null : <LitRows heading="In the mast" rows={masts} empty="" hand={hand} />}
+      {routes.length === 0 ? null : (
+        <LitRows
+          heading="Routes of the other lines"
+          rows={routes.map(({ acts, ...row }) => ({ ...row, control: <Acts acts={acts} /> }))}
+          empty=""
+          hand={hand}
+        />
+      )}
       {ways.length === 0 ? null : (
         <LitRows
           heading="How full each pipe is"
