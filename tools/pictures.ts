@@ -15,10 +15,13 @@ interface Shot {
   readonly step?: string;
   /** words on a row of the margin that is pressed before the picture is taken */
   readonly press?: string;
+  /** a part of the page that is brought into sight before */
+  readonly show?: string;
 }
 const shots: readonly Shot[] = [
   { name: 'gannet-day', theme: 'day', width: 1440, height: 900 },
   { name: 'gannet-rudder', theme: 'day', width: 1440, height: 900, step: 'needs', press: 'rudder angle' },
+  { name: 'gannet-lines', theme: 'day', width: 1440, height: 900, step: 'lines', show: '.price-table' },
   { name: 'gannet-night', theme: 'night', width: 1440, height: 900 },
   { name: 'gannet-phone', theme: 'day', width: 390, height: 844 },
 ];
@@ -28,7 +31,7 @@ const executablePath = findBrowser();
 if (executablePath === undefined) throw new Error('No browser was found; set CHROME_PATH.');
 const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] });
 mkdirSync(folder, { recursive: true });
-for (const { name, theme, width, height, step, press } of shots) {
+for (const { name, theme, width, height, step, press, show } of shots) {
   const page = await browser.newPage({ viewport: { width, height } });
   await page.addInitScript((chosen) => localStorage.setItem('fairlead-theme', chosen), theme);
   await page.goto(`${address}/#/boat/gannet${step === undefined ? '' : `/${step}`}`);
@@ -38,6 +41,7 @@ for (const { name, theme, width, height, step, press } of shots) {
     await page.locator('.margin .row-button', { hasText: press }).first().click();
     await page.mouse.move(width / 2, 20);
   }
+  if (show !== undefined) await page.locator(show).first().scrollIntoViewIfNeeded();
   await page.screenshot({ path: `${folder}/${name}.png` });
   await page.close();
 }
