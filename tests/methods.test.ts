@@ -9,6 +9,26 @@ import { copperOhmPerM } from '../src/core/network/copper-ohm.ts';
 import { solveDc } from '../src/core/network/dc-solve.ts';
 import { lenOf } from '../src/core/network/len-of.ts';
 import { ruleOfThumb } from '../src/core/network/rule-of-thumb.ts';
+import { ampacity } from '../src/core/power/ampacity.ts';
+import { bankAh, rechargeAh } from '../src/core/power/bank-ah.ts';
+import { bankShortCircuitA } from '../src/core/power/bank-short-circuit.ts';
+import { compassDeviation } from '../src/core/power/compass-deviation.ts';
+import { compassSafeDistance } from '../src/core/power/compass-safe-distance.ts';
+import { ohmPerKmAt } from '../src/core/power/conductor-ohm.ts';
+import { constantPower } from '../src/core/power/constant-power.ts';
+import { dayAh } from '../src/core/power/day-ah.ts';
+import { currentByOhmA, dropByOhmV } from '../src/core/power/drop-by-ohm.ts';
+import { areaByRuleMm2, circularMilsForDrop, currentByRuleA, dropByRuleV } from '../src/core/power/drop-rules.ts';
+import { fusePlace } from '../src/core/power/fuse-place.ts';
+import { fuseVerdict } from '../src/core/power/fuse-verdict.ts';
+import { interruptNeeded } from '../src/core/power/interrupt-needed.ts';
+import { pathDrop } from '../src/core/power/path-drop.ts';
+import { peukert, peukertExponent } from '../src/core/power/peukert.ts';
+import { pickConductor } from '../src/core/power/pick-conductor.ts';
+import { pickFuse } from '../src/core/power/pick-fuse.ts';
+import { sizeByDrop } from '../src/core/power/size-by-drop.ts';
+import { steadyCurrentA } from '../src/core/power/steady-current.ts';
+import { tailLoopFieldUt, wireFieldUt } from '../src/core/power/wire-field.ts';
 import { charsPerSecond, lineLoad } from '../src/core/traffic/line-load.ts';
 import { longestWait } from '../src/core/traffic/longest-wait.ts';
 import { messageLoadPct } from '../src/core/traffic/message-load.ts';
@@ -36,19 +56,46 @@ const cheapestLayout = ({
 };
 
 const methods = {
+  ampacity,
+  areaByRuleMm2,
   awgAreaMm2,
+  bankAh,
+  bankShortCircuitA,
   charsPerSecond,
   cheapestLayout,
+  circularMilsForDrop,
+  compassDeviation,
+  compassSafeDistance,
+  constantPower,
   copperOhmPerM,
+  currentByOhmA,
+  currentByRuleA,
+  dayAh,
+  dropByOhmV,
+  dropByRuleV,
   effectiveLength,
+  fusePlace,
+  fuseVerdict,
+  interruptNeeded,
   lenOf,
   lineLoad,
   longestWait,
   messageLoadPct,
+  ohmPerKmAt,
   ohmPerMOfPer1000Ft,
+  pathDrop,
+  peukert,
+  peukertExponent,
+  pickConductor,
+  pickFuse,
+  rechargeAh,
   ruleOfThumb,
+  sizeByDrop,
   solveDc,
+  steadyCurrentA,
   sufficientWait,
+  tailLoopFieldUt,
+  wireFieldUt,
 };
 const folder = new URL('../docs/methods/', import.meta.url);
 const pages = readdirSync(folder);
