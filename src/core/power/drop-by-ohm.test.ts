@@ -67,6 +67,12 @@ describe('the way to a unit', () => {
     expect(pathDrop({ nominalV: 12, segments: segments.slice(0, 1) }).above).toBe(false);
   });
 
+  it('is warned of above 3 %, not at 3 %', () => {
+    const segment = { currentA: 0.1 + 0.2, loopM: 12, ohmPerKm: 100 };
+    expect(pathDrop({ nominalV: 12, segments: [segment] }).above).toBe(false);
+    expect(pathDrop({ nominalV: 12, segments: [{ ...segment, loopM: 12.01 }] }).above).toBe(true);
+  });
+
   it('may lose 3 %, or less where the unit stands less: 0.2 V for one that wants 10.8 V of 11.0', () => {
     expect(dropBudget({ nominalV: 12, limitPct: 3 })).toEqual({ dropV: 0.36, by: 'percent' });
     const told = dropBudget({ nominalV: 12, limitPct: 3, unit: { sourceV: 11, leastV: 10.8 } });

@@ -23,7 +23,8 @@ describe('the fault current protection must break', () => {
     expect(interruptNeeded({ ...large, statedA: 3000 })).toEqual({ amps: 5000, by: 'table' });
     expect(interruptNeeded(large)).toEqual({ amps: 5000, by: 'unknown' });
     expect(interruptNeeded({ ...bank, capacityAh: 501 })).toEqual({ amps: 1500, by: 'unknown' });
-    expect(interruptNeeded({ ...bank, capacityAh: 500 }).by).toBe('table');
+    expect(interruptNeeded({ ...bank, capacityAh: 500, cca: 2200 }).by).toBe('table');
+    expect(interruptNeeded({ ...bank, cca: 2201 }).by).toBe('unknown');
   });
 
   it('is 20 kA at the main of a lithium bank, which takes class T', () => {

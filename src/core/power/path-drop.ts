@@ -1,5 +1,6 @@
 import { summedDropWarn } from '../facts/drop-limits.ts';
 import { dropByOhmV } from './drop-by-ohm.ts';
+import { within } from './within.ts';
 
 /** One cable of the way to a unit; `loopM` out and back, `ohmPerKm` of one conductor. */
 export interface PathSegment {
@@ -34,5 +35,5 @@ export const pathDrop = ({
   const lost = (dropV: number): Lost => ({ dropV, dropPct: (100 * dropV) / nominalV });
   const drops = segments.map(dropByOhmV);
   const sum = lost(drops.reduce((sumV, dropV) => sumV + dropV, 0));
-  return { ...sum, segments: drops.map(lost), above: sum.dropPct > summedDropWarn.value };
+  return { ...sum, segments: drops.map(lost), above: !within({ value: sum.dropPct, limit: summedDropWarn.value }) };
 };

@@ -38,6 +38,27 @@ describe('a conductor', () => {
     expect(pickConductor({ ...ask, currentA: 20, loopM: 1, fuseA: 60 })).toMatchObject({ byAmpacity: '10' });
   });
 
+  it('is named after the heat where all three ask for one size, and after the volts before the least size', () => {
+    expect(pickConductor({ ...sensor, sheathed: true })).toMatchObject({
+      conductor: { size: '18' },
+      decidedBy: 'ampacity',
+    });
+    const far = { ...sensor, currentA: 2, dropV: 0.36, loopM: 10 };
+    expect(pickConductor(far)).toMatchObject({ byDrop: '16', byAmpacity: '18', decidedBy: 'drop' });
+  });
+
+  it('has no least size where its way, half of out and back, is a pigtail', () => {
+    expect(pickConductor({ ...sensor, loopM: 0.34 })).toMatchObject({ conductor: { size: '18' } });
+    expect(pickConductor({ ...sensor, loopM: 0.36 })).toMatchObject({ conductor: { size: '16' } });
+    expect(pickConductor({ ...sensor, use: 'navigation-electronics' })).toMatchObject({ conductor: { size: '18' } });
+  });
+
+  it('in an engine space loses 8 % more than the rule its gauge is picked by', () => {
+    const picked = pickConductor({ ...ask, engineSpace: true });
+    if (!picked.fits) throw new Error(picked.why);
+    expect(picked.realDropV / picked.ruleDropV).toBeCloseTo(1.08, 2);
+  });
+
   it('shows the published rule beside the real cable, and the real cable loses more', () => {
     const lamp = { ...ask, system: 'metric', currentA: 1.6, loopM: 22, dropV: 0.6 } as const;
     const picked = pickConductor(lamp);
