@@ -30,7 +30,7 @@ export const writePapers = async ({
 }): Promise<string[]> => {
   const papers: ReadonlyMap<string, string> = new Map([
     ['plan.json', `${JSON.stringify(plan, undefined, 2)}\n`],
-    ['findings.txt', findingsText(plan.findings)],
+    ['findings.txt', findingsText(boat, plan.findings)],
     ['backbone.txt', backboneText(boat, plan)],
     ['cables.csv', cableSchedule(boat, plan)],
     ['shopping.txt', shoppingText(boat, plan)],

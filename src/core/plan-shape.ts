@@ -159,6 +159,26 @@ const nextBestSchema = z.strictObject({
   walk: z.array(walkStepSchema),
 });
 
+/**
+ * One limit of a clash: what it would come to if the others were kept, beside what is allowed, absent where the limit is no
+ * figure or no layout shows it. `at`: the port it comes to that at, or the places.
+ */
+const clashingLimitSchema = z.strictObject({
+  limit: z.enum(layoutLimits),
+  at: z.array(id),
+  would: z.exactOptional(z.number()),
+  allowed: z.exactOptional(z.number()),
+  unit: z.exactOptional(z.enum(['m', 'A', 'V', 'units'])),
+});
+
+/** What keeps a bus from a layout, in words and as smallest sets of limits, and changes that were tried and would give it one. */
+const mendSchema = z.strictObject({
+  says: z.string(),
+  clashes: z.array(z.array(clashingLimitSchema)),
+  cures: z.array(cureSchema),
+});
+export type BusMend = z.infer<typeof mendSchema>;
+
 export const busEntrySchema = z.strictObject({
   id,
   protocol: z.literal('nmea2000'),
@@ -222,13 +242,8 @@ export const busEntrySchema = z.strictObject({
   /** absent where no other layout holds, or none was searched for */
   nextBest: z.exactOptional(nextBestSchema),
   tees: z.exactOptional(z.array(teeEntrySchema)),
-  /** where no layout keeps every limit: limits that clash, and changes that were tried and would give it one */
-  mend: z.exactOptional(
-    z.strictObject({
-      clash: z.array(z.enum(layoutLimits)),
-      cures: z.array(cureSchema),
-    }),
-  ),
+  /** where no layout keeps every limit */
+  mend: z.exactOptional(mendSchema),
   layout: z.strictObject({
     hash: z.string(),
     cost: z.int(),
@@ -344,6 +359,8 @@ export const planDraftSchema = z.strictObject({
   readings: z.array(readingEntrySchema),
   before: z.array(seenEntrySchema),
   buses: z.array(busEntrySchema),
+  /** buses with units that not even a trunk can be laid for; absent where there are none, or nobody looked why */
+  unlaid: z.exactOptional(z.array(z.strictObject({ id, mend: mendSchema }))),
   lines: z.array(lineEntrySchema),
   gaps: z.array(gapEntrySchema),
   shopping: z.array(shoppingEntrySchema),

@@ -1,5 +1,5 @@
 import { layoutProblems } from './backbone/layout-problems.ts';
-import type { LayoutMap } from './backbone/problem.ts';
+import type { LayoutMap, Problem } from './backbone/problem.ts';
 import { indexBoat } from './boat/boat-index.ts';
 import type { Boat } from './boat/boat-schema.ts';
 import { canonicalBoat } from './boat/canonical-boat.ts';
@@ -7,7 +7,7 @@ import { lastPhase } from './boat/phase.ts';
 import type { mendBuses } from './cures/mend-bus.ts';
 import { withHints } from './cures/with-hints.ts';
 import { joinsOf } from './joins/joins-of.ts';
-import { planBuses } from './plan-buses.ts';
+import { type PlannedBus, planBuses } from './plan-buses.ts';
 import { planLines } from './plan-lines.ts';
 import type { Finding, Plan, PlanDraft } from './plan-shape.ts';
 import { program } from './program.ts';
@@ -42,6 +42,13 @@ export const withoutLateParts: LateParts = {
   findings: () => [],
 };
 
+/** Every bus as planned, those without a layout too. */
+const withUnlaid = (problems: readonly Problem[], buses: readonly PlannedBus[]) =>
+  problems.map((problem) => buses.find((bus) => bus.problem === problem) ?? { problem });
+
+const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedBus[]): NonNullable<Plan['unlaid']> =>
+  [...mended].flatMap(([id, mend]) => (buses.some(({ entry }) => entry.id === id) ? [] : [{ id, mend }]));
+
 /**
  * Everything that follows from one boat file, in the order the job has it, with the late parts given. Pure and
  * synchronous: equal boats, layouts and phase give equal bytes, in whatever order the file's lists and keys stand.
@@ -60,7 +67,8 @@ export const planWith =
     const before = beforeOf(refit);
     const wiring = planLines({ index, buses, joins: lastJoins });
     const chosen = choices({ index, buses });
-    const mended = mends({ refit, phase: lastPhase(boat), buses });
+    const mended = mends({ refit, phase: lastPhase(boat), buses: withUnlaid(problems, buses) });
+    const unlaid = unlaidOf(mended, buses);
     const draft: PlanDraft = roundPlan({
       boat: boat.name,
       program,
@@ -78,6 +86,7 @@ export const planWith =
         const mend = mended.get(entry.id);
         return { ...entry, ...chosen.get(entry.id), ...(mend === undefined ? {} : { mend }) };
       }),
+      ...(unlaid.length === 0 ? {} : { unlaid }),
     });
     return { ...draft, findings: findings({ index, plan: draft, reaches: refit.reachesIn(phase) }) };
   };

@@ -6,6 +6,6 @@ import { solveBoat } from '../solve-boat.ts';
 export const check = async (file: string, { json = false }: { json?: boolean }): Promise<void> => {
   const { boat } = await loadBoat(file);
   const { findings } = solveBoat(boat);
-  process.stdout.write(json ? `${JSON.stringify(findings, undefined, 2)}\n` : findingsText(findings));
+  process.stdout.write(json ? `${JSON.stringify(findings, undefined, 2)}\n` : findingsText(boat, findings));
   if (findings.some((finding) => finding.level === 'danger' || finding.level === 'fault')) process.exitCode = 1;
 };

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { layoutLimits } from '../facts/layout-limits.ts';
 import { aDevice, aGrade, aPlace, aProblem, aWay } from './a-problem.test-helper.ts';
-import { clashingLimits, holdsSome, withoutLimits } from './clashing-limits.ts';
+import { allClashes, clashingLimits, holdsSome, withoutLimits } from './clashing-limits.ts';
 import { ladderBoat } from './ladder-boat.test-helper.ts';
 
 const enough = { work: 5000 };
@@ -57,4 +57,15 @@ test('of any clash each limit is needed: without it the others can be kept, on t
     for (const limit of found) expect(holdsSome(withoutLimits(problem, [...others, limit]), enough)).toBe(true);
   }
   expect(clashes).toBeGreaterThan(6);
+});
+
+test('two things that are wrong are told one beside the other', () => {
+  const places = [aPlace('bow', { tees: false }), aPlace('helm'), aPlace('stern')];
+  const grades = [aGrade({ warnMm: 5000, failMm: 5000 })];
+  const problem = { ...bowToStern, places, grades };
+  expect(allClashes(problem, enough)).toEqual([['length'], ['one-drop', 'tee-places']]);
+});
+
+test('a problem that has a layout has no clash', () => {
+  expect(allClashes(bowToStern, enough)).toEqual([]);
 });

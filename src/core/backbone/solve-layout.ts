@@ -26,6 +26,9 @@ export function* solveLayout(problem: Problem, budget: Budget): Generator<Layout
   if (!isAnswered) yield* leastBroken({ problem, budget });
 }
 
+/** As `solveLayout`, but nothing is yielded where no layout keeping every limit is found, which then takes less work. */
+export const keptLayouts = (problem: Problem, budget: Budget): Generator<Layout> => searchTiers({ problem, budget });
+
 /**
  * The cheapest layout whose trunk takes other ways than that of a layout, or is of another grade; its bound and status say
  * how sure that is. Absent where no other is found that keeps every limit.

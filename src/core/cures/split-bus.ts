@@ -1,28 +1,28 @@
-import type { Layout, Problem } from '../backbone/problem.ts';
+import type { Problem } from '../backbone/problem.ts';
 import type { BoatIndex } from '../boat/boat-index.ts';
 import { freeId } from '../boat/every-id.ts';
 import type { EditCall } from '../boat/history.ts';
 import { byCodeUnit, splitDotted } from '../boat/ids.ts';
 import { lastPhase } from '../boat/phase.ts';
-import type { ReadingId } from '../facts/reading-ids.ts';
-import { readingName } from '../facts/reading-words.ts';
 import { typicalSheets } from '../facts/sheets/index.ts';
-import { type PriceList, unitPrice } from '../shopping/price-list.ts';
-import type { BusChange } from './bus-changes.ts';
+import { unitPrice } from '../shopping/price-list.ts';
+import type { BusChange, BusChangeTask, BusHop } from './bus-changes.ts';
 
-/** How many ways of parting a bus are tried, the most even first. */
-const mostSplits = 5;
+/** How many cuts are tried: the most even ones, then those that the fewest readings have to cross. */
+const cutsTried = { even: 3, quiet: 2 } as const;
 
 /** What a bridge is sold as. */
 const bridgeSheet = typicalSheets.find(({ id }) => id === 'bus-bridge-two-way');
 
 type Device = Problem['devices'][number];
+type SplitTask = Omit<BusChangeTask, 'clashes' | 'busesOf'>;
 
 /** The units of a bus as they come along its nearest trunk, each with its ports on the bus; a unit is never parted. */
-const alongTrunk = (index: BoatIndex, devices: readonly Device[], { walk }: Layout): (readonly Device[])[] => {
+const alongTrunk = ({ index, problem, layout }: SplitTask): (readonly Device[])[] => {
+  const walk = layout?.walk ?? [];
   const stepOf = new Map(walk.flatMap(({ tees }, step) => tees.map((tee): [string, number] => [tee, step])));
   const byUnit = new Map<string, Device[]>();
-  for (const device of devices) {
+  for (const device of problem.devices) {
     const { kit } = splitDotted(device.id);
     byUnit.set(kit, [...(byUnit.get(kit) ?? []), device]);
   }
@@ -35,7 +35,7 @@ const alongTrunk = (index: BoatIndex, devices: readonly Device[], { walk }: Layo
 
 const lenOf = (devices: readonly Device[]): number => devices.reduce((sum, { len }) => sum + len, 0);
 
-/** The place on the near side of a cut that lies nearest to the other side. */
+/** The place on one side of a cut that lies nearest to the other side. */
 const bridgePlace = (index: BoatIndex, side: readonly Device[], other: readonly Device[]): string | undefined => {
   const at = (place: string) => index.places.get(place);
   const gap = (place: string): number => {
@@ -49,17 +49,10 @@ const bridgePlace = (index: BoatIndex, side: readonly Device[], other: readonly 
       }),
     );
   };
+  const dryFirst = (place: string): number => Number(!['dry', 'damp'].includes(at(place)?.exposure ?? ''));
   return [...new Set(side.map(({ place }) => place))].sort(
-    (one, two) => gap(one) - gap(two) || byCodeUnit(one, two),
+    (one, two) => dryFirst(one) - dryFirst(two) || gap(one) - gap(two) || byCodeUnit(one, two),
   )[0];
-};
-
-/** The needs met at units of one side by what units of the other say: what has to cross the bridge. */
-const crossing = (index: BoatIndex, to: readonly Device[]): ReadingId[] => {
-  const units = new Set(to.map(({ id }) => splitDotted(id).kit));
-  const carried = new Set(bridgeSheet?.turns?.flatMap(({ carries }) => carries.map(({ reading }) => reading)));
-  const wanted = index.boat.needs.filter(({ at, reading }) => units.has(at) && carried.has(reading));
-  return [...new Set(wanted.map(({ reading }) => reading))].sort(byCodeUnit);
 };
 
 /** Which side of the other some units lie on, by where most of them are. */
@@ -69,13 +62,11 @@ const sideOf = (index: BoatIndex, own: readonly Device[], other: readonly Device
   return middle(own) >= middle(other) ? 'forward' : 'aft';
 };
 
-interface SplitTask {
-  readonly index: BoatIndex;
-  readonly prices: PriceList;
-  readonly problem: Problem;
-  /** the layout that breaks the limits least */
-  readonly layout: Layout;
-}
+/** How many readings go from one side of a cut to the other. */
+const crossings = (hops: readonly BusHop[], side: readonly Device[]): number => {
+  const here = new Set(side.map(({ id }) => id));
+  return new Set(hops.filter(({ from, to }) => here.has(from) !== here.has(to)).map(({ reading }) => reading)).size;
+};
 
 const splitAt = (
   { index, prices, problem }: SplitTask,
@@ -90,9 +81,11 @@ const splitAt = (
   const phase = lastPhase(index.boat);
   const bus = freeId(index.boat, `${problem.bus}-2`);
   const kit = freeId(index.boat, 'new-bridge');
-  const name = index.buses.get(problem.bus)?.name ?? problem.bus;
+  const own = index.buses.get(problem.bus);
+  const name = own?.name ?? problem.bus;
+  const grade = own?.grade === undefined ? {} : { grade: own.grade };
   const edits: EditCall[] = [
-    { edit: 'add-bus', params: { id: bus, name: `${name}, ${where}`, protocol: 'nmea2000' } },
+    { edit: 'add-bus', params: { id: bus, name: `${name}, ${where}`, protocol: 'nmea2000', ...grade } },
     ...moves.map(({ id: port }): EditCall => ({ edit: 'change-bus', params: { port, bus } })),
     {
       edit: 'add-unit',
@@ -108,39 +101,42 @@ const splitAt = (
     { edit: 'join-bus', params: { port: `${kit}.side-a`, bus: problem.bus } },
     { edit: 'join-bus', params: { port: `${kit}.side-b`, bus } },
   ];
-  const across = crossing(index, moves).map((reading) => readingName({ reading, instance: undefined }));
-  const crosses = across.length === 0 ? 'Nothing needs to cross it.' : `Over it go ${across.join(', ')}.`;
   return [
     {
-      says: `Part the bus in two: ${moves.length} units ${where} (${lenOf(moves)} LEN) on a second bus with a feed of its own, ${stays.length} (${lenOf(stays)} LEN) on the first, and a bridge at ${index.places.get(place)?.name ?? place}. ${crosses}`,
+      kind: 'split',
+      says: `Part the bus in two: ${moves.length} units ${where} (${lenOf(moves)} LEN) on a second bus with a feed of its own, ${stays.length} (${lenOf(stays)} LEN) on the first, and a bridge at ${index.places.get(place)?.name ?? place}.`,
       edits,
       buses: [problem.bus, bus],
       partsCost: unitPrice(prices, bridgeSheet) ?? 0,
+      bridge: kit,
     },
   ];
 };
 
 /**
- * Proposals to part a bus in two with a two-way bridge: cut along its nearest
- * trunk where both sides come out most alike in load, the units of either side moved. Proposals are searched by rule of
+ * Proposals to part a bus in two with a two-way bridge: cut along its nearest trunk where both sides come out most alike in
+ * load, or where the fewest readings have to cross, the units of either side moved. Proposals are searched by rule of
  * thumb, never called cheapest.
  */
 export const splitChanges = (task: SplitTask): BusChange[] => {
-  const units = alongTrunk(task.index, task.problem.devices, task.layout);
+  const units = alongTrunk(task);
   const all = lenOf(task.problem.devices);
-  const cuts = units
-    .map((_, at) => at)
-    .slice(2, -1)
-    .sort((one, other) => {
-      const uneven = (at: number): number => Math.abs(2 * lenOf(units.slice(0, at).flat()) - all);
-      return uneven(one) - uneven(other) || one - other;
-    })
-    .slice(0, mostSplits);
-  return cuts.flatMap((at) => {
+  const cuts = units.map((_, at) => at).slice(1);
+  const uneven = (at: number): number => Math.abs(2 * lenOf(units.slice(0, at).flat()) - all);
+  const even = [...cuts].sort((one, other) => uneven(one) - uneven(other) || one - other);
+  const crossing = (at: number): number => crossings(task.hops, units.slice(0, at).flat());
+  const quiet = even
+    .slice(0, Math.ceil(cuts.length / 2))
+    .map((at) => ({ at, crossed: crossing(at) }))
+    .sort((one, other) => one.crossed - other.crossed || uneven(one.at) - uneven(other.at) || one.at - other.at)
+    .map(({ at }) => at);
+  return [...new Set([...even.slice(0, cutsTried.even), ...quiet.slice(0, cutsTried.quiet)])].flatMap((at) => {
     const [one, other] = [units.slice(0, at).flat(), units.slice(at).flat()];
     return [
       ...splitAt(task, { stays: other, moves: one, where: sideOf(task.index, one, other) }),
       ...splitAt(task, { stays: one, moves: other, where: sideOf(task.index, other, one) }),
-    ];
+    ]
+      .sort((first, second) => first.edits.length - second.edits.length)
+      .map((change) => ({ ...change, insteadOf: `cut ${at}` }));
   });
 };

@@ -75,7 +75,7 @@ export const twoFeeds = ({
   readonly index: BoatIndex;
   readonly problem: Problem;
   readonly budget: Budget;
-}): Candidate | undefined => {
+}): (Candidate & { readonly kind: 'feeds'; readonly cost: number }) | undefined => {
   const easy = withoutLimits(problem, ['volts', 'current']);
   const layout = [...solveLayout(easy, budget)].at(-1);
   if (layout === undefined || layout.status === 'infeasible') return undefined;
@@ -88,6 +88,7 @@ export const twoFeeds = ({
     const leads = (fore.leadMm + aft.leadMm) * feed.leadPerM;
     const cost = Math.round((layout.cost + 1000 * (prices.feed + prices.tee) + leads) / 1000);
     return {
+      kind: 'feeds',
       says: `Feed the trunk at two places, ${nameOf(fore.feed)} and ${nameOf(aft.feed)}, with the positive wire parted between ${nameOf(cut - 1)} and ${nameOf(cut)}: each side then keeps its volts and currents. Both feeds from one panel, each with its own fuse; never join the positives again.`,
       edits: [],
       cost,

@@ -1,5 +1,7 @@
+import type { Boat } from '../../core/boat/boat-schema.ts';
 import { type Finding, type Level, levels } from '../../core/plan-shape.ts';
 import { textLines } from '../../core/units/text-lines.ts';
+import { cureWords, currencyOf } from './cure-words.ts';
 import { type Gathered, gatherFindings } from './gather-findings.ts';
 
 const width = 80;
@@ -12,15 +14,27 @@ const headings: Readonly<Record<Level, string>> = {
   advice: 'ADVICE',
 };
 
-const findingLines = ({ says, limit, cure, id }: Finding): string[] => [
-  ...textLines(says, { width, lead: '- ' }),
-  ...(cure === undefined ? [] : textLines(cure, { width, lead: '  Cure: ' })),
-  ...(limit === undefined ? [] : textLines(limit.source, { width, lead: '  Limit: ' })),
-  `  [${id}]`,
-];
+/** Every cure with its price where one is known, else the first in words. */
+const cureLines = ({ cure, cures = [] }: Finding, currency: string): string[] => {
+  if (cures.every(({ cost }) => cost === undefined))
+    return cure === undefined ? [] : textLines(cure, { width, lead: '  Cure: ' });
+  return cures.flatMap((own, at) =>
+    textLines(cureWords(own, currency), { width, lead: at === 0 ? '  Cure: ' : '  Or:   ' }),
+  );
+};
 
-const noteLines = ({ said, more }: Gathered): string[] => [
-  ...said.flatMap(findingLines),
+const findingLines = (finding: Finding, currency: string): string[] => {
+  const { says, limit, id } = finding;
+  return [
+    ...textLines(says, { width, lead: '- ' }),
+    ...cureLines(finding, currency),
+    ...(limit === undefined ? [] : textLines(limit.source, { width, lead: '  Limit: ' })),
+    `  [${id}]`,
+  ];
+};
+
+const noteLines = ({ said, more }: Gathered, currency: string): string[] => [
+  ...said.flatMap((finding) => findingLines(finding, currency)),
   ...(more.length === 0
     ? []
     : [
@@ -29,12 +43,15 @@ const noteLines = ({ said, more }: Gathered): string[] => [
       ]),
 ];
 
-/** The findings as calm text of 80 columns, gravest first and many of one kind gathered, each with its cure, the source of its limit and its id. */
-export const findingsText = (findings: readonly Finding[]): string => {
+/** The findings as calm text of 80 columns, gravest first and many of one kind gathered, each with its cures, the source of its limit and its id. */
+export const findingsText = (boat: Pick<Boat, 'prices'>, findings: readonly Finding[]): string => {
   if (findings.length === 0) return 'Nothing wrong was found.\n';
+  const currency = currencyOf(boat);
   const parts = levels.flatMap((level) => {
     const own = findings.filter((finding) => finding.level === level);
-    return own.length === 0 ? [] : [headings[level], ...gatherFindings(own).flatMap(noteLines), ''];
+    return own.length === 0
+      ? []
+      : [headings[level], ...gatherFindings(own).flatMap((gathered) => noteLines(gathered, currency)), ''];
   });
   return `${parts.join('\n').trimEnd()}\n`;
 };

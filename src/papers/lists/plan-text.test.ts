@@ -17,7 +17,7 @@ const anExample = (name: string): Boat => {
 const planOf = (boat: Boat): Plan => plan(boat, new Map());
 
 test('findings are read gravest first, each with its cure, its source and its id', () => {
-  const text = findingsText([
+  const text = findingsText({}, [
     aFinding('side', { level: 'advice', says: 'Take the other side.' }),
     aFinding('drop', { cure: 'Shorten it.', limit: { value: 6, unit: 'm', source: 'published: a handbook' } }),
   ]);
@@ -38,7 +38,7 @@ test('findings are read gravest first, each with its cure, its source and its id
 });
 
 test('a boat without findings is told so', () => {
-  expect(findingsText([])).toBe('Nothing wrong was found.\n');
+  expect(findingsText({}, [])).toBe('Nothing wrong was found.\n');
 });
 
 test.each(['gannet', 'wreck'])('the plan of %s fits a terminal of 80 columns', (name) => {
@@ -108,7 +108,9 @@ test('a reading that does not arrive is named with its reason and its cure', () 
   };
   const text = planText({ boat, plan: missing });
   expect(text).toContain('0 of 1 readings arrive where they are needed.');
-  expect(text).toContain('- depth at Helm display: Nothing aboard sends depth.\n  Cure: Fit a depth sensor.');
+  expect(text).toContain(
+    '- depth at Helm display: Nothing aboard sends depth.\n  Cure: Fit a depth sensor (about 250 EUR in parts).',
+  );
   expect(text).toContain('1. Bring 1 reading to where it is needed');
 });
 

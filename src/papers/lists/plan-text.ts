@@ -1,7 +1,7 @@
 import { indexBoat } from '../../core/boat/boat-index.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { readingName } from '../../core/facts/reading-words.ts';
-import type { BusEntry, Plan, ReadingEntry } from '../../core/plan-shape.ts';
+import type { BusEntry, Finding, Plan, ReadingEntry } from '../../core/plan-shape.ts';
 import { textLines } from '../../core/units/text-lines.ts';
 import { backboneFigures } from './backbone-figures.ts';
 import { beforeAndAfter } from './before-and-after.ts';
@@ -157,6 +157,12 @@ const buyLines = (boat: Boat, plan: Plan): string[] => {
   ];
 };
 
+/** The cures of a missing reading stand with the needs. */
+const withOneCure = (finding: Finding): Finding => {
+  const { cures: _, ...own } = finding;
+  return finding.rule === 'readings/needed-but-missing' ? own : finding;
+};
+
 /** The plan in 80 columns of plain text: the boat, what arrives, each bus beside its limits, the lines, the order, what is wrong, what to do next. */
 export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
   [
@@ -169,7 +175,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     mastLines(boat, plan),
     wayLines(boat, plan),
     buyLines(boat, plan),
-    ['FINDINGS', findingsText(plan.findings).trimEnd()],
+    ['FINDINGS', findingsText(boat, plan.findings.map(withOneCure)).trimEnd()],
     ['NEXT', ...nextSteps(boat, plan).flatMap((step, order) => textLines(step, { width, lead: `${order + 1}. ` }))],
   ]
     .filter((part) => part.length > 0)

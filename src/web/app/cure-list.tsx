@@ -13,6 +13,7 @@ const callsOf = ({ edits }: Cure): readonly EditCall[] => edits as unknown as re
 export const CureList = ({ cures, currency }: { cures: readonly Cure[]; currency: string }): ReactNode => {
   const edit = useEdit();
   const words = useWords();
+  const priceOf = (cure: Cure): string => cureCostWords(cure, currency);
   return (
     <ul className="cures" aria-label="Cures">
       {cures.map((cure) => (
@@ -24,7 +25,7 @@ export const CureList = ({ cures, currency }: { cures: readonly Cure[]; currency
               {words(cure.says)}
             </button>
           )}{' '}
-          {cure.edits.length === 0 ? null : <span className="cure-cost">({words(cureCostWords(cure, currency))})</span>}
+          {priceOf(cure) === '' ? null : <span className="cure-cost">({words(priceOf(cure))})</span>}
         </li>
       ))}
     </ul>

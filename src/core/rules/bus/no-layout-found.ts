@@ -1,13 +1,4 @@
-import { type LayoutLimit, layoutLimitWords } from '../../facts/layout-limits.ts';
 import type { Rule } from '../rule.ts';
-
-/** The limits that clash, as a sentence with a space after it; empty where none is known. */
-const clashWords = (clash: readonly LayoutLimit[]): string => {
-  const words = clash.map((limit) => layoutLimitWords[limit]);
-  if (words.length === 0) return '';
-  if (words.length === 1) return `In the way is ${words[0]}. `;
-  return `These cannot all be kept: ${words.slice(0, -1).join(', ')} and ${words.at(-1)}. `;
-};
 
 /** No arrangement of trunk, tees and feed was found that keeps every limit; the plan has no lines for this bus. */
 export const noLayoutFound: Rule = {
@@ -25,16 +16,20 @@ export const noLayoutFound: Rule = {
         layout === undefined
           ? 'Not even a trunk could be laid.'
           : `The nearest one breaks this: ${layout.broken.join(' ')}`;
-      const mend = plan.buses.find(({ id }) => id === bus.id)?.mend;
+      const entry = plan.buses.find(({ id }) => id === bus.id) ?? plan.unlaid?.find(({ id }) => id === bus.id);
+      const mend = entry?.mend;
       const [first] = mend?.cures ?? [];
+      const why = mend === undefined || mend.says === '' ? nearest : mend.says;
       return [
         {
           about: [bus.id],
-          says: `No layout was found for ${bus.name} that keeps every limit. ${clashWords(mend?.clash ?? [])}${nearest}`,
+          says: `No layout was found for ${bus.name} that keeps every limit. ${why}`,
           ...(mend === undefined || first === undefined ? {} : { cures: mend.cures }),
           cure:
             first?.says ??
-            'Check that every unit of the bus can be reached over ways, allow tees at a dry place near the far ones, or split the bus in two.',
+            (mend === undefined
+              ? 'Check that every unit of the bus can be reached over ways, allow tees at a dry place near the far ones, or split the bus in two.'
+              : 'None of the single changes that were tried cures it. Check that ways lead to every unit of the bus, take units off it, or make two changes together.'),
         },
       ];
     });
