@@ -28,12 +28,15 @@ export const planLines = ({
   index,
   buses,
   joins,
+  round = new Map(),
 }: {
   index: BoatIndex;
   buses: readonly PlannedBus[];
   joins: readonly StandingJoin[];
+  /** routes, by line, of those that are led another way than the cheapest */
+  round?: ReadonlyMap<string, readonly string[]>;
 }): Pick<PlanDraft, 'lines' | 'gaps' | 'ways' | 'masts' | 'networks'> & { joins: JoinEntry[] } => {
-  const router = withPinnedRoutes(makeRouter(index), index.boat);
+  const router = routerWith(withPinnedRoutes(makeRouter(index), index.boat), round);
   const grades = buses.map(({ entry }) => entry);
   const ofBuses = buses.map(({ problem, layout }) => ({
     bus: problem.bus,
@@ -42,7 +45,7 @@ export const planLines = ({
   const alone = { ofJoins: joinLines({ index, router, joins }), ofFeeds: feedLines({ index, router }) };
   const linesOfAll = ({ ofJoins, ofFeeds }: typeof alone): LineEntry[] =>
     [...ofBuses, ofJoins, ofFeeds].flatMap((part) => part.lines).sort((a, b) => byCodeUnit(a.id, b.id));
-  const agreed = shareWays({ index, lines: linesOfAll(alone), buses: grades });
+  const agreed = shareWays({ index, lines: linesOfAll(alone), buses: grades, settled: round });
   const shared = routerWith(router, agreed);
   const { ofJoins, ofFeeds } =
     agreed.size === 0

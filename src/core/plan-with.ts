@@ -8,7 +8,7 @@ import type { mendBuses } from './cures/mend-bus.ts';
 import { withHints } from './cures/with-hints.ts';
 import { joinsOf } from './joins/joins-of.ts';
 import { type PlannedBus, planBuses } from './plan-buses.ts';
-import { planLines } from './plan-lines.ts';
+import { passagesTogether, planRound } from './plan-round.ts';
 import type { Finding, Plan, PlanDraft } from './plan-shape.ts';
 import { program } from './program.ts';
 import { arrivals } from './readings/arrivals.ts';
@@ -17,7 +17,7 @@ import { refitOf } from './readings/refit.ts';
 import { roundPlan } from './round-plan.ts';
 import type { RuleInput } from './rules/rule.ts';
 import type { busChoices } from './shopping/bus-choices.ts';
-import type { orderOf } from './shopping/order-of.ts';
+import type { ledRound, orderOf } from './shopping/order-of.ts';
 
 /** What takes time or much script, and what a first picture can do without. */
 export interface LateParts {
@@ -25,6 +25,8 @@ export interface LateParts {
   readonly cures: typeof withHints;
   /** the order: pieces, parts, and what to tape before it */
   readonly order: typeof orderOf;
+  /** which lines are led another way, because their plug does not pass where they would go */
+  readonly ledRound: typeof ledRound;
   /** what else could have been done on each bus */
   readonly choices: typeof busChoices;
   /** what would give a layout to each bus that has none */
@@ -37,6 +39,7 @@ export interface LateParts {
 export const withoutLateParts: LateParts = {
   cures: withHints,
   order: ({ lines }) => ({ lines: [...lines], shopping: [], tape: [], passages: [] }),
+  ledRound: () => [],
   choices: () => new Map(),
   mends: () => new Map(),
   findings: () => [],
@@ -57,7 +60,7 @@ const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedB
  * `phase`: default the last. Lines and layouts are for the last phase, readings for the phase asked.
  */
 export const planWith =
-  ({ cures, order, choices, mends, findings }: LateParts) =>
+  ({ cures, order, ledRound, choices, mends, findings }: LateParts) =>
   (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
     const index = indexBoat(canonicalBoat(boat));
     const problems = layoutProblems(index.boat);
@@ -65,7 +68,8 @@ export const planWith =
     const lastJoins = joinsOf(index, lastPhase(boat));
     const buses = planBuses({ index, problems, layouts, joins: lastJoins });
     const before = beforeOf(refit);
-    const wiring = planLines({ index, buses, joins: lastJoins });
+    const { wiring, passages: round } = planRound({ index, buses, joins: lastJoins }, ledRound);
+    const ordered = order({ index, buses, lines: wiring.lines, ways: wiring.ways });
     const chosen = choices({ index, buses });
     const mended = mends({ refit, phase: lastPhase(boat), buses: withUnlaid(problems, buses) });
     const unlaid = unlaidOf(mended, buses);
@@ -74,7 +78,8 @@ export const planWith =
       program,
       phase,
       ...wiring,
-      ...order({ index, buses, lines: wiring.lines, ways: wiring.ways }),
+      ...ordered,
+      passages: passagesTogether(round, ordered.passages),
       readings: cures({
         refit,
         phase,

@@ -6,12 +6,19 @@ import { rules } from './rules/index.ts';
 import type { RuleInput } from './rules/rule.ts';
 import { runRules } from './rules/run-rules.ts';
 import { busChoices } from './shopping/bus-choices.ts';
-import { orderOf } from './shopping/order-of.ts';
+import { ledRound, orderOf } from './shopping/order-of.ts';
 
 const findings = (input: RuleInput): Finding[] => runRules(rules, input);
 
 /** The plan of a boat, whole: see `planWith`. */
-export const plan = planWith({ cures: withCures, order: orderOf, choices: busChoices, mends: mendBuses, findings });
+export const plan = planWith({
+  cures: withCures,
+  order: orderOf,
+  ledRound,
+  choices: busChoices,
+  mends: mendBuses,
+  findings,
+});
 
 /** The plan of a boat while its layouts are still looked for: checked by every rule, without what takes time. */
 export const checkedPlan = planWith({ ...withoutLateParts, findings });

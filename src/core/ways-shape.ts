@@ -26,15 +26,21 @@ export const wayEntrySchema = z.strictObject({
 });
 export type WayEntry = z.infer<typeof wayEntrySchema>;
 
+const passageDoes = z.enum(['fit-plug', 'wider-hole', 'other-way']);
+
 const money = z.int().meta({ unit: 'hundredths of the currency' });
 
-/** A line whose plug does not pass a way, and what can be done, cheapest first; the order counts on the first. */
+/**
+ * A line whose plug does not pass a way it takes, or would have taken, and what can be done: what the plan takes first, then
+ * the cheapest. `takes` is absent where nothing can be done.
+ */
 export const passageEntrySchema = z.strictObject({
   way: id,
   line: id,
+  takes: z.exactOptional(passageDoes),
   choices: z.array(
     z.strictObject({
-      does: z.enum(['fit-plug', 'wider-hole', 'other-way']),
+      does: passageDoes,
       cost: money,
       wideMm: z.exactOptional(z.number().meta({ unit: 'mm' })),
       ways: z.exactOptional(z.array(id)),

@@ -1,12 +1,10 @@
 import { splitDotted } from '../boat/ids.ts';
 import { smallPartPrices } from '../facts/buying.ts';
 import type { BusEntry } from '../plan-shape.ts';
-import { busPlugOf } from './bus-plug.ts';
+import { busPlugOf, ofTheBus } from './bus-plug.ts';
 import { opposite } from './cable-wants.ts';
 import type { OrderInput } from './line-cutter.ts';
 import type { Want } from './want.ts';
-
-const ofTheBus: ReadonlySet<string> = new Set(['n2k-micro', 'n2k-mini']);
 
 /**
  * What stands between the female end of a drop and a unit whose plug it does not fit: a plug for bare leads, or an adapter

@@ -1,8 +1,8 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
 import type { LineKind } from '../boat/boat-schema.ts';
-import { smallPartPrices } from '../facts/buying.ts';
+import type { Plug } from '../boat/sheet.ts';
 import type { LineEntry, ShoppingEntry } from '../plan-shape.ts';
-import { busPlugOf } from './bus-plug.ts';
+import { busPlugOf, ofTheBus } from './bus-plug.ts';
 import type { CutLine } from './cut-lines.ts';
 import { fieldPlugOf, gradeOf, needsMouldedLead, type OrderInput, plugAt } from './line-cutter.ts';
 import { metreItem, readyItem } from './price-list.ts';
@@ -48,36 +48,41 @@ export const pieceItem = (
 
 const metresWords = (mm: number): string => `${Number((mm / 1000).toFixed(3))} m`;
 
-/** The plugs fitted aboard to both ends of a cable by the metre, each of the gender that meets what it plugs into. */
-const endPlugs = (input: OrderInput, line: LineEntry): Want[] => {
-  const why = 'The cable is made up aboard, with a plug at each end.';
+/** A plug that is fitted aboard, and what it is weighed at where its price is not known. */
+export interface FieldPlug {
+  readonly want: Want;
+  readonly weighs: number;
+}
+
+/** One plug to be fitted aboard for a line, by its connector; absent where none can be bought for that. */
+export const fieldPlug = (
+  input: OrderInput,
+  line: LineEntry,
+  { connector, gender, why }: { connector: string; gender: Plug['gender']; why: string },
+): FieldPlug | undefined => {
+  const field = fieldPlugOf.get(connector);
+  if (field === undefined || connector === 'leads') return undefined;
+  const id = ofTheBus.has(connector) ? `${field.name}-field-plug-${gender}` : `plug-${idPart(connector)}-${gender}`;
+  const each = input.prices.each(id, field.price);
+  const item = `${field.name} plug, ${gender}, to be fitted aboard`;
+  const want: Want = { id, item, kind: 'plug', by: 'piece', count: 1, each, for: [line.id], why };
+  return { want, weighs: each ?? field.price };
+};
+
+/** The plugs fitted aboard to the ends of a cable by the metre, each of the gender that meets what it plugs into. */
+export const endPlugs = (
+  input: OrderInput,
+  line: LineEntry,
+  why = 'The cable is made up aboard, with a plug at each end.',
+): FieldPlug[] => {
   if (line.kind === 'trunk' || line.kind === 'drop') {
-    const family = busPlugOf(gradeOf(input, line) ?? 'light');
-    return (['male', 'female'] as const).map((gender) => {
-      const id = `${family}-field-plug-${gender}`;
-      const each = input.prices.each(id, smallPartPrices.busFieldPlug);
-      return {
-        id,
-        item: `${family} plug, ${gender}, to be fitted aboard`,
-        kind: 'plug',
-        by: 'piece',
-        count: 1,
-        each,
-        for: [line.id],
-        why,
-      };
-    });
+    const connector = `n2k-${busPlugOf(gradeOf(input, line) ?? 'light')}`;
+    return (['male', 'female'] as const).flatMap((gender) => fieldPlug(input, line, { connector, gender, why }) ?? []);
   }
-  return [line.from, line.to].flatMap((end): Want[] => {
+  return [line.from, line.to].flatMap((end) => {
     const plug = plugAt(input.index, end);
-    const field = plug === undefined || plug.fixedLead !== undefined ? undefined : fieldPlugOf.get(plug.connector);
-    if (plug === undefined || field === undefined || plug.connector === 'leads') return [];
-    const gender = opposite[plug.gender];
-    const id = `plug-${idPart(plug.connector)}-${gender}`;
-    const item = `${field.name} plug, ${gender}, to be fitted aboard`;
-    return [
-      { id, item, kind: 'plug', by: 'piece', count: 1, each: input.prices.each(id, field.price), for: [line.id], why },
-    ];
+    if (plug === undefined || plug.fixedLead !== undefined) return [];
+    return fieldPlug(input, line, { connector: plug.connector, gender: opposite[plug.gender], why }) ?? [];
   });
 };
 
@@ -124,7 +129,7 @@ export const cableWants = (input: OrderInput, cutLine: CutLine, doubt: Doubt | u
     const why = 'By the metre, cut to the longest each line could be.';
     return [
       { ...shared, id, item: `${words}, by the metre`, by: 'metre', count: mm / 1000, each, why },
-      ...endPlugs(input, line),
+      ...endPlugs(input, line).map(({ want }) => want),
     ];
   });
 };

@@ -12,8 +12,6 @@ export interface OrderInput {
   readonly index: BoatIndex;
   readonly prices: PriceList;
   readonly buses: ReadonlyMap<string, BusEntry>;
-  /** lines drawn bare, which get their plugs on the spot */
-  readonly bare?: ReadonlySet<string>;
 }
 
 /** The plugs that can be fitted aboard, by the connector they are named by. */
@@ -80,7 +78,7 @@ export const cutLine = (input: OrderInput, line: LineEntry, neededMm: number): P
   const { coversMm, mayExtend } = leadsOf(index, line);
   const restMm = neededMm - coversMm;
   if (restMm <= 0 || (coversMm > 0 && !mayExtend)) return undefined;
-  const ready = input.bare?.has(line.id) === true ? [] : prices.ready(line.kind, grade);
+  const ready = prices.ready(line.kind, grade);
   const made = {
     costPerM: prices.perM(line.kind, grade) ?? 0,
     endsCost: needsMouldedLead(index, line) ? 0 : endsCost(index, line),

@@ -1,5 +1,5 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
-import type { BusEntry, LineEntry, PlanDraft, ShoppingEntry, WayEntry } from '../plan-shape.ts';
+import type { BusEntry, LineEntry, PassageEntry, PlanDraft, ShoppingEntry, WayEntry } from '../plan-shape.ts';
 import { otherRoutes } from '../ways/other-routes.ts';
 import { adapterWants } from './adapter-wants.ts';
 import { busWants } from './bus-wants.ts';
@@ -10,7 +10,7 @@ import type { OrderInput } from './line-cutter.ts';
 import { lineDoubt } from './line-doubt.ts';
 import { makeLineParts } from './line-parts.ts';
 import { mastWants } from './mast-wants.ts';
-import { drawnBare, plugPassages } from './plug-passages.ts';
+import { plugPassages } from './plug-passages.ts';
 import { powerWants } from './power-wants.ts';
 import { priceList } from './price-list.ts';
 import { spareWants } from './spare-wants.ts';
@@ -22,6 +22,13 @@ import { mergeWants, type Want } from './want.ts';
 /** One bus as planned: its problem and layout, and what the plan says of it. */
 interface PlannedBus extends LaidBus {
   readonly entry: BusEntry;
+}
+
+interface Asked {
+  readonly index: BoatIndex;
+  readonly buses: readonly PlannedBus[];
+  readonly lines: readonly LineEntry[];
+  readonly ways: readonly WayEntry[];
 }
 
 const withPieces = (input: OrderInput, { line, cut, toBuy }: CutLine): LineEntry =>
@@ -49,6 +56,18 @@ const withOrders = ({ index }: OrderInput, list: readonly ShoppingEntry[]): Shop
   });
 };
 
+const orderInput = ({ index, buses }: Pick<Asked, 'index' | 'buses'>): OrderInput => ({
+  index,
+  prices: priceList(index.boat),
+  buses: new Map(buses.map(({ entry }) => [entry.id, entry])),
+});
+
+/** The lines that are led another way, because their plug does not pass a way they would have gone, with what else could be done. */
+export const ledRound = ({ lines, ways, ...asked }: Asked): PassageEntry[] =>
+  plugPassages(orderInput(asked), { lines, ways, mayLeadRound: true }).passages.filter(
+    ({ takes }) => takes === 'other-way',
+  );
+
 /**
  * The order of a boat in its last phase: what every line is made of, everything to buy with the reason and what could change
  * it, and what to tape or to prove first. The pieces cover each line at its longest, so nothing that is taped within its
@@ -59,16 +78,10 @@ export const orderOf = ({
   buses,
   lines,
   ways,
-}: {
-  index: BoatIndex;
-  buses: readonly PlannedBus[];
-  lines: readonly LineEntry[];
-  ways: readonly WayEntry[];
-}): Pick<PlanDraft, 'lines' | 'shopping' | 'tape' | 'passages'> => {
+}: Asked): Pick<PlanDraft, 'lines' | 'shopping' | 'tape' | 'passages'> => {
   const entries = buses.map(({ entry }) => entry);
-  const plain = { index, prices: priceList(index.boat), buses: new Map(entries.map((bus) => [bus.id, bus])) };
-  const passages = plugPassages(plain, { lines, ways });
-  const input: OrderInput = { ...plain, bare: drawnBare(passages) };
+  const input = orderInput({ index, buses });
+  const { passages, wants: plugs } = plugPassages(input, { lines, ways, mayLeadRound: false });
   const others = otherRoutes({ index, lines });
   const cuts = cutLines(input, { lines, laid: buses });
   const partsOf = makeLineParts(index);
@@ -82,6 +95,7 @@ export const orderOf = ({
     ...newLines.filter(({ kind }) => kind === 'feed').flatMap((line) => powerWants(input, line)),
     ...fixingWants(input, { lines, newLines }),
     ...mastWants(input, newLines),
+    ...plugs,
   ];
   const list = mergeWants(wants);
   return {

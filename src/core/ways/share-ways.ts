@@ -51,14 +51,20 @@ export const shareWays = ({
   index,
   lines,
   buses,
+  settled = new Map(),
 }: {
   readonly index: BoatIndex;
   readonly lines: readonly LineEntry[];
   readonly buses: readonly BusGrade[];
+  /** lines, by id, that go where they go for another reason */
+  readonly settled?: ReadonlyMap<string, unknown>;
 }): ReadonlyMap<string, readonly string[]> => {
   const added = addedByWay({ index, lines, buses });
   if (!isAnyOver(index, added)) return new Map();
-  const movers = moversOf(lines, buses);
+  const movers = moversOf(
+    lines.filter(({ id }) => !settled.has(id)),
+    buses,
+  );
   const talks = new Talks({ index, movers, added });
   let best = talks.standing(movers);
   let routes = routesOf(movers);

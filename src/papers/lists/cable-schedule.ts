@@ -2,6 +2,7 @@ import { type BoatIndex, indexBoat } from '../../core/boat/boat-index.ts';
 import type { Boat, Cable } from '../../core/boat/boat-schema.ts';
 import { lengthMm } from '../../core/boat/measure.ts';
 import type { LineEntry, Plan } from '../../core/plan-shape.ts';
+import { passageWords } from '../../core/rules/plugs/passage-words.ts';
 import { byCodeUnit } from '../../core/units/by-code-unit.ts';
 import { csvText } from './csv.ts';
 import { endWords } from './end-words.ts';
@@ -19,6 +20,7 @@ const header = [
   'cable',
   'wires',
   'drip loops at',
+  'where its plug does not pass',
   'line id',
 ] as const;
 
@@ -31,7 +33,17 @@ const pinWords = { fixed: 'new, fixed by you', bought: 'bought', fitted: 'fitted
 
 const newWords = ({ pinned }: LineEntry): string => (pinned === undefined ? 'new' : pinWords[pinned]);
 
-const lineRow = (index: BoatIndex, line: LineEntry): string[] => [
+/** What is done where the plug of a line does not pass, and what else could be, each with its price. */
+const plugWords = (index: BoatIndex, line: LineEntry, passages: Plan['passages']): string =>
+  passages
+    .filter((passage) => passage.line === line.id)
+    .map((passage) => {
+      const [a = '', b = ''] = index.ways.get(passage.way)?.ends ?? [];
+      return `${routeWords(index, [a, b])}: ${passageWords(index, passage) || 'nothing can be done'}`;
+    })
+    .join(' + ');
+
+const lineRow = (index: BoatIndex, { passages }: Plan, line: LineEntry): string[] => [
   line.label ?? '',
   line.kind,
   endWords(index, line.from),
@@ -43,6 +55,7 @@ const lineRow = (index: BoatIndex, line: LineEntry): string[] => [
   line.kept === undefined ? newWords(line) : `aboard: ${line.kept.join(' + ')}`,
   wiresWords(index, line),
   (line.dripLoops ?? []).map((place) => index.places.get(place)?.name ?? place).join(' + '),
+  plugWords(index, line, passages),
   line.id,
 ];
 
@@ -75,6 +88,7 @@ const cableRow = (index: BoatIndex, cable: Cable): string[] => {
     '',
     '',
     '',
+    '',
   ];
 };
 
@@ -88,7 +102,7 @@ export const cableSchedule = (boat: Boat, plan: Plan): string => {
   const unused = boat.cables.filter((cable) => !used.has(cable.id)).sort((a, b) => byCodeUnit(a.id, b.id));
   return csvText([
     header,
-    ...plan.lines.map((line) => lineRow(index, line)),
+    ...plan.lines.map((line) => lineRow(index, plan, line)),
     ...unused.map((cable) => cableRow(index, cable)),
   ]);
 };

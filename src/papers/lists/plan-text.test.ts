@@ -120,13 +120,25 @@ test('the cable schedule lists every line and every other cable aboard, ends and
   const rows = cableSchedule(boat, known).trimEnd().split('\r\n');
   const used = new Set(known.lines.flatMap((line) => line.kept ?? []));
   expect(rows).toHaveLength(1 + known.lines.length + boat.cables.filter((cable) => !used.has(cable.id)).length);
-  expect(rows[0]).toBe('label,kind,from,to,route,length m,longest m,length is,cable,wires,drip loops at,line id');
+  expect(rows[0]).toBe(
+    'label,kind,from,to,route,length m,longest m,length is,cable,wires,drip loops at,where its plug does not pass,line id',
+  );
   expect(rows.find((row) => row.includes('gc12'))).toBe(
     ',analog,locker under the pilothouse helm,"bilge well with the transducer hole, forward of the pilothouse",' +
       '"locker under the pilothouse helm > hollow behind the companion step, cabin to pilothouse > ' +
-      'bilge well with the transducer hole, forward of the pilothouse",3.30,4.10,known,leaves: gc12,,,',
+      'bilge well with the transducer hole, forward of the pilothouse",3.30,4.10,known,leaves: gc12,,,,',
   );
   expect(rows.join()).toContain('aboard: gc16');
+});
+
+test('the cable schedule says where a plug does not pass, what is done, and what else it could cost', () => {
+  const boat = anExample('wreck');
+  const row = cableSchedule(boat, planOf(boat))
+    .split('\r\n')
+    .find((entry) => entry.endsWith('drop:gland-bus~gland-key.bus'));
+  expect(row).toContain(
+    'step behind a small gland: cut its plug off at one end and fit one behind the hole (about 51 EUR); or widen the hole to 16 mm (about 75 EUR)',
+  );
 });
 
 test('a unit whose name looks like a formula cannot run in a spreadsheet', () => {

@@ -18,7 +18,7 @@ const way = (over: Partial<WayEntry>): WayEntry => ({
 const { boat } = aBoat();
 
 test('a pipe says how much of it is taken, by what, and whether all goes in', () => {
-  expect(wayRows(boat, { ways: [way({ kept: ['old'] })] })).toEqual([
+  expect(wayRows(boat, { ways: [way({ kept: ['old'] })], passages: [] })).toEqual([
     {
       key: 'locker-helm',
       what: 'electrical locker to helm dash',
@@ -33,8 +33,21 @@ test('a pipe says how much of it is taken, by what, and whether all goes in', ()
 test('a pipe that cannot take all names the bore that would, and comes first', () => {
   const rows = wayRows(boat, {
     ways: [way({}), way({ id: 'locker-mast', fillPct: 71.2, verdict: 'refused', fitsAtMm: 31.4 })],
+    passages: [],
   });
   expect(rows.map(({ key }) => key)).toEqual(['locker-mast', 'locker-helm']);
   expect(rows[0]?.fact).toContain('does not go in, 32 mm would take all');
   expect(rows[0]?.isOver).toBe(true);
+});
+
+test('where only a plug is in the way, it says what the plan counts on', () => {
+  const factWith = (takes?: 'fit-plug' | 'wider-hole' | 'other-way'): string | undefined =>
+    wayRows(boat, {
+      ways: [way({ verdict: 'refused', reasons: ['plug'], fitsAtMm: 32 })],
+      passages: [{ way: 'locker-helm', line: 'ethernet:a~b', choices: [], ...(takes === undefined ? {} : { takes }) }],
+    })[0]?.fact;
+  expect(factWith('fit-plug')).toContain('goes in with a plug fitted behind it');
+  expect(factWith('wider-hole')).toContain('is to be widened, 32 mm would take all');
+  expect(factWith('other-way')).toContain('does not go in');
+  expect(factWith()).toContain('does not go in');
 });

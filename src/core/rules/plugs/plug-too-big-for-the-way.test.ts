@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import { aBoat } from '../../boat/a-boat.test-helper.ts';
+import { plan } from '../../plan.ts';
 import type { LineEntry } from '../../plan-shape.ts';
+import { holeBoat, holeLine } from '../../shopping/hole-boat.test-helper.ts';
 import { findingsOf } from '../rule-case.test-helper.ts';
 import { plugTooBigForTheWay } from './plug-too-big-for-the-way.ts';
 
@@ -61,4 +63,37 @@ test('PW-88 and PW-87: beside one 6.1 mm cable a 16 mm plug does not pass 20 mm;
   expect(beside(20, [6.1])).toEqual([expect.stringContaining('does not pass beside the cable in it')]);
   expect(beside(25, [8, 7])).toEqual([expect.stringContaining('whether it passes beside the cables in it')]);
   expect(beside(32, [8, 7])).toEqual([]);
+});
+
+const told = (ask: Parameters<typeof holeBoat>[0]) =>
+  plan(holeBoat(ask), new Map()).findings.filter(({ rule }) => rule === plugTooBigForTheWay.id);
+
+test('what the plan counts on comes first, and the other two with their prices', () => {
+  const [finding, ...others] = told({ roundM: 90 });
+  expect(others).toEqual([]);
+  expect(finding?.cure).toMatch(
+    /^Cut its plug off at one end and fit one behind the hole \(about 26 EUR\); or widen the hole to 16 mm \(about 75 EUR\); or lead it another way \(about 162 EUR\)\.$/,
+  );
+  expect(finding?.cures?.map(({ edits }) => edits)).toEqual([
+    [],
+    [],
+    [{ edit: 'pin-route', params: { line: holeLine, ways: ['round'], state: 'fixed' } }],
+  ]);
+});
+
+test('a cable that is led round the hole is advice, which says what the hole would cost', () => {
+  const [finding, ...others] = told({ roundM: 2.5 });
+  expect(others).toEqual([]);
+  expect(finding).toMatchObject({ level: 'advice', about: ['hole'] });
+  expect(finding?.says).toContain('is led another way');
+  expect(finding?.cure).toContain('(about 4 EUR); or cut its plug off');
+});
+
+test('cable by the metre is advice: it is drawn before it has a plug', () => {
+  expect(told({ shelf: {} })).toMatchObject([{ level: 'advice' }]);
+  expect(told({ shelf: {} })[0]?.cure).toContain('Draw the cable before it gets its plugs (at no cost)');
+});
+
+test('a cable that lies in its way already has passed', () => {
+  expect(told({ state: 'fitted' })).toEqual([]);
 });
