@@ -6,6 +6,8 @@ import { build, install, root } from './ready.mjs';
 
 install();
 build();
+// Ctrl-C is for the program, which says what it has; this waits for it.
+process.on('SIGINT', () => undefined);
 const done = spawnSync(process.execPath, [join(root, 'dist/cli/main.js'), ...process.argv.slice(2)], {
   stdio: 'inherit',
 });

@@ -72,7 +72,7 @@ const Body = ({
       step={route.step}
       hrefOf={(step) => hashOf({ ...route, step })}
       progress={state.busy ? state.progress : undefined}
-      onStop={client.cancel}
+      onStop={client.stop}
     />
   );
 };

@@ -1,5 +1,6 @@
 import { type ReactNode, type RefObject, useCallback, useMemo, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
+import type { SearchWords } from '../../papers/lists/search-words.ts';
 import { type LightStore, lightStore } from '../drawing/light-store.ts';
 import type { SheetHandle } from '../drawing/sheet-view.tsx';
 import type { PlanAnswer } from '../workers/protocol.ts';
@@ -25,7 +26,7 @@ interface BoatPageProps {
   readonly step: StepId;
   readonly hrefOf: (step: StepId) => string;
   /** what the planner is doing now, and how to stop it */
-  readonly progress: string | undefined;
+  readonly progress: SearchWords | undefined;
   readonly onStop: () => void;
 }
 

@@ -2,6 +2,7 @@ import type { ReactNode, Ref } from 'react';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { currencyOf } from '../../papers/lists/cure-words.ts';
+import type { SearchWords } from '../../papers/lists/search-words.ts';
 import type { LightStore } from '../drawing/light-store.ts';
 import type { CardChoice } from './cards/card-choice.ts';
 import { NoteView } from './note-view.tsx';
@@ -29,18 +30,18 @@ interface MarginViewProps {
   readonly card: ReactNode;
   readonly lights: LightStore;
   readonly onShow: (ids: readonly string[], card?: CardChoice) => void;
-  readonly progress: string | undefined;
+  readonly progress: SearchWords | undefined;
   readonly onStop: () => void;
   readonly ref?: Ref<HTMLElement>;
 }
 
-const Progress = ({ progress, onStop }: { progress: string | undefined; onStop: () => void }): ReactNode => (
+const Progress = ({ progress, onStop }: { progress: SearchWords | undefined; onStop: () => void }): ReactNode => (
   <div className="progress" role="status">
     {progress === undefined ? null : (
       <>
-        {progress}{' '}
+        {progress.says} {progress.found === undefined ? null : <span aria-live="off">{progress.found} </span>}
         <button type="button" onClick={onStop}>
-          keep what there is
+          stop with what is found
         </button>
       </>
     )}

@@ -24,8 +24,8 @@ export interface PlanClient {
   readonly plan: (boatText: string) => void;
   /** changes the boat that is open and plans it anew; does nothing where none is open */
   readonly change: (change: Change) => void;
-  /** stops the running plan and keeps what there is */
-  readonly cancel: () => void;
+  /** ends the search in hand; the plan then settles with what is found */
+  readonly stop: () => void;
   /** forgets the boat */
   readonly close: () => void;
 }
@@ -40,11 +40,11 @@ export const planClient = (port: PlanPort): PlanClient => {
     state = next;
     for (const listener of listeners) listener();
   };
-  const stop = (): void => {
-    if (state.busy) port.postMessage({ kind: 'cancel', revision: state.revision });
+  const send = (kind: 'cancel' | 'stop'): void => {
+    if (state.busy) port.postMessage({ kind, revision: state.revision });
   };
   const ask = (request: (revision: number) => PlanRequest): void => {
-    stop();
+    send('cancel');
     const revision = state.revision + 1;
     move({ kind: 'asked', revision });
     port.postMessage(request(revision));
@@ -62,12 +62,9 @@ export const planClient = (port: PlanPort): PlanClient => {
       const opened = state.answer?.opened;
       if (opened !== undefined) ask((revision) => ({ kind: 'change', revision, opened, change }));
     },
-    cancel: () => {
-      stop();
-      move({ kind: 'cancelled' });
-    },
+    stop: () => send('stop'),
     close: () => {
-      stop();
+      send('cancel');
       move({ kind: 'closed' });
     },
   };

@@ -96,13 +96,14 @@ const editStateOf = ({ history, last }: OpenBoat): EditState => {
 /**
  * The worker's side of the protocol: keeps one boat with its edits and plans it anew after every change. Answers
  * `refused` for a bad file, `edit-refused` for an edit that does not fit, and `fault` for anything else that goes wrong;
- * never throws. A new request calls off the plan in hand.
+ * never throws. A new request calls off the plan in hand; a stop lets it settle with the layouts it has.
  */
 export const planningSession = (tools: SessionTools): ((request: PlanRequest) => Promise<void>) => {
   const { engine } = tools;
   const known = new Map<string, Layout>();
   let open: OpenBoat | undefined;
   let current = 0;
+  let stopped = 0;
 
   const post = (reply: PlanReply): void => {
     if (reply.revision === current) tools.post(reply);
@@ -126,7 +127,8 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
       hooks: {
         ...tools,
         isCancelled: () => revision !== current,
-        onProgress: (says) => post({ kind: 'progress', revision, says }),
+        isStopped: () => revision === stopped,
+        onProgress: (words) => post({ kind: 'progress', revision, ...words }),
         onPlan,
       },
     });
@@ -160,6 +162,10 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
     const { revision } = request;
     if (request.kind === 'cancel') {
       if (revision === current) current = 0;
+      return;
+    }
+    if (request.kind === 'stop') {
+      stopped = revision;
       return;
     }
     current = revision;

@@ -35,8 +35,16 @@ test('an answer to an earlier file is dropped', () => {
   expect(state).toEqual({ revision: 2, busy: true });
 });
 
-test('an answer that comes after a cancel is dropped', () => {
-  expect(after({ kind: 'asked', revision: 1 }, { kind: 'cancelled' }, answer(1)).answer).toBeUndefined();
+test('an answer that comes after the boat was closed is dropped', () => {
+  expect(after({ kind: 'asked', revision: 1 }, { kind: 'closed' }, answer(1)).answer).toBeUndefined();
+});
+
+test('the search says the price it has so far, until the plan is settled', () => {
+  const says = 'Looking for the cheapest way to lay the bus.';
+  const found = '571.63 EUR so far; none can be under 500.00 EUR.';
+  const state = after({ kind: 'asked', revision: 1 }, { kind: 'progress', revision: 1, says, found });
+  expect(state.progress).toEqual({ says, found });
+  expect(nextPlanState(state, answer(1)).progress).toBeUndefined();
 });
 
 test('a refused file leaves the boat that was open in place', () => {
@@ -93,7 +101,7 @@ test('a refusal of an edit that was asked for earlier is not shown', () => {
 test('whatever the order of events, the answer shown never goes back to an older file', () => {
   const event = fc.oneof(
     fc.constant<'ask'>('ask'),
-    fc.constant<PlanEvent>({ kind: 'cancelled' }),
+    fc.constant<PlanEvent>({ kind: 'progress', revision: 1, says: 'Looking.' }),
     fc.tuple(fc.integer({ min: 1, max: 6 }), fc.boolean()).map(([revision, settled]) => answer(revision, settled)),
   );
   fc.assert(
@@ -136,6 +144,19 @@ test('asking again calls off the plan in flight', () => {
     ['cancel', 1],
     ['plan', 2],
   ]);
+});
+
+test('a stop ends the search and waits for the plan with what is found', () => {
+  const { port, sent, reply } = fakePort();
+  const client = planClient(port);
+  client.plan('a');
+  client.stop();
+  expect(sent.at(-1)).toEqual({ kind: 'stop', revision: 1 });
+  expect(client.state().busy).toBe(true);
+  reply(answer(1));
+  expect(client.state().busy).toBe(false);
+  client.stop();
+  expect(sent).toHaveLength(2);
 });
 
 test('a change names the boat it is meant for, and without a boat nothing is asked', () => {

@@ -2,6 +2,7 @@ import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { EditCall } from '../../core/boat/history.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import type { PlanChange } from '../../papers/lists/plan-change.ts';
+import type { SearchWords } from '../../papers/lists/search-words.ts';
 
 /** A change asked for: some edits as one step, or one step back or forth again. */
 export type Change =
@@ -13,11 +14,13 @@ export type Change =
 /**
  * What the page asks of the planning worker. `revision` grows with every request, so an old answer can be told from a
  * new one. `opened` is the revision at which the boat that is to be changed was opened; a change meant for a boat that
- * another has replaced meanwhile does nothing.
+ * another has replaced meanwhile does nothing. `stop` ends the search and settles the plan with what is found; `cancel`
+ * gives the plan up.
  */
 export type PlanRequest =
   | { readonly kind: 'plan'; readonly revision: number; readonly boatText: string }
   | { readonly kind: 'change'; readonly revision: number; readonly opened: number; readonly change: Change }
+  | { readonly kind: 'stop'; readonly revision: number }
   | { readonly kind: 'cancel'; readonly revision: number };
 
 /** A boat file or an edit that was turned away: what is wrong, where, what to do, and further problems of the same input. */
@@ -67,7 +70,7 @@ export interface PlanAnswer {
  * an error in the program, never in the boat file.
  */
 export type PlanReply =
-  | { readonly kind: 'progress'; readonly revision: number; readonly says: string }
+  | ({ readonly kind: 'progress'; readonly revision: number } & SearchWords)
   | ({ readonly kind: 'answer' } & PlanAnswer)
   | ({ readonly kind: 'refused'; readonly revision: number } & Refusal)
   | ({ readonly kind: 'edit-refused'; readonly revision: number } & Refusal)
@@ -77,7 +80,7 @@ export type PlanReply =
 export interface PlanState {
   readonly revision: number;
   readonly busy: boolean;
-  readonly progress?: string;
+  readonly progress?: SearchWords;
   readonly answer?: PlanAnswer;
   readonly refusal?: Refusal;
   /** why the last edit was not made */
@@ -85,11 +88,7 @@ export interface PlanState {
   readonly fault?: string;
 }
 
-export type PlanEvent =
-  | { readonly kind: 'asked'; readonly revision: number }
-  | { readonly kind: 'cancelled' }
-  | { readonly kind: 'closed' }
-  | PlanReply;
+export type PlanEvent = { readonly kind: 'asked'; readonly revision: number } | { readonly kind: 'closed' } | PlanReply;
 
 export const firstPlanState: PlanState = { revision: 0, busy: false };
 
@@ -102,11 +101,13 @@ const settledOn = (state: PlanState): PlanState => ({
 const withEditRefusal = ({ editRefusal }: PlanState): Pick<PlanState, 'editRefusal'> =>
   editRefusal === undefined ? {} : { editRefusal };
 
+const progressOf = ({ says, found }: SearchWords): SearchWords => ({ says, ...(found === undefined ? {} : { found }) });
+
 const afterReply = (state: PlanState, reply: PlanReply): PlanState => {
   if (!state.busy || reply.revision !== state.revision) return state;
   switch (reply.kind) {
     case 'progress':
-      return { ...state, progress: reply.says };
+      return { ...state, progress: progressOf(reply) };
     case 'answer': {
       const { kind: _, ...answer } = reply;
       return { revision: state.revision, busy: !answer.settled, answer, ...withEditRefusal(state) };
@@ -125,15 +126,13 @@ const afterReply = (state: PlanState, reply: PlanReply): PlanState => {
 };
 
 /**
- * The next state of the page's plan. Replies that belong to an earlier request, or come after a cancel, change nothing;
+ * The next state of the page's plan. Replies that belong to an earlier request change nothing;
  * a refusal or a fault leaves the last good answer in place.
  */
 export const nextPlanState = (state: PlanState, event: PlanEvent): PlanState => {
   switch (event.kind) {
     case 'asked':
       return { ...settledOn(state), revision: event.revision, busy: true };
-    case 'cancelled':
-      return { ...settledOn(state), ...withEditRefusal(state) };
     case 'closed':
       return { revision: state.revision, busy: false };
     default:

@@ -2,11 +2,12 @@ import { expect, test } from 'vitest';
 import type { Layout, LayoutMap, Problem } from '../../core/backbone/problem.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import type { SearchWords } from '../../papers/lists/search-words.ts';
 import { type RunTask, runPlan } from './run-plan.ts';
 
 // The run hands boat, problem and plan on without looking inside, so plain named objects stand for them.
-const boat = { name: 'Boat' } as unknown as Boat;
-const problem = { hash: 'h' } as unknown as Problem;
+const boat = { name: 'Boat', buses: [] } as unknown as Boat;
+const problem = { hash: 'h', bus: 'nav' } as unknown as Problem;
 const layout = (cost: number, status: Layout['status']): Layout => ({
   problem: 'h',
   grade: 'mid',
@@ -36,6 +37,8 @@ interface Wish {
   readonly engine?: Partial<RunTask['engine']>;
   readonly msPerLook?: number;
   readonly cancelAtPause?: number;
+  readonly stopAtPause?: number;
+  readonly said?: SearchWords[];
   readonly firstAfterMs?: number;
   readonly known?: Map<string, Layout>;
 }
@@ -60,7 +63,8 @@ const run = async (wish: Wish = {}): Promise<[string, boolean][]> => {
         pauses += 1;
       },
       isCancelled: () => pauses >= (wish.cancelAtPause ?? Number.POSITIVE_INFINITY),
-      onProgress: () => undefined,
+      isStopped: () => pauses >= (wish.stopAtPause ?? Number.POSITIVE_INFINITY),
+      onProgress: (words) => wish.said?.push(words),
       onPlan: (plan, settled) => plans.push([plan.boat, settled]),
     },
   });
@@ -85,6 +89,34 @@ test('a layout cut short by the clock is marked as stopped, and not kept for ano
   const known = new Map<string, Layout>();
   expect((await run({ msPerLook: 600, known })).at(-1)).toEqual(['120 stopped', true]);
   expect(known.size).toBe(0);
+});
+
+test('a search that is stopped settles with the layout it has, which is not kept for another time', async () => {
+  const known = new Map<string, Layout>();
+  expect(await run({ stopAtPause: 1, known })).toEqual([
+    ['', false],
+    ['120 stopped', true],
+  ]);
+  expect((await run({ stopAtPause: 2, msPerLook: 30, known })).at(-1)).toEqual(['100 stopped', true]);
+  expect(known.size).toBe(0);
+});
+
+test('a layout that breaks a limit is not called a stopped one', async () => {
+  const solveLayout = function* () {
+    yield layout(120, 'infeasible');
+  };
+  expect((await run({ stopAtPause: 1, engine: { solveLayout } })).at(-1)).toEqual(['120 infeasible', true]);
+});
+
+test('a long search says the price it has and the price nothing can be under', async () => {
+  const said: SearchWords[] = [];
+  const solveLayout = function* () {
+    for (const bound of [40_000_000, 50_000_000]) yield { ...layout(57_163_000, 'gap'), bound };
+    yield layout(50_000_000, 'proven');
+  };
+  await run({ msPerLook: 130, said, engine: { solveLayout } });
+  expect(said[0]?.found).toBeUndefined();
+  expect(said.map(({ found }) => found)).toContain('571.63 EUR so far; none can be under 500.00 EUR.');
 });
 
 test('a plan called off gives no further plan', async () => {

@@ -1,6 +1,8 @@
 import type { Budget, Layout, LayoutMap, Problem } from '../../core/backbone/problem.ts';
+import { stoppedLayout } from '../../core/backbone/stopped-layout.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import { type SearchWords, searchWords } from '../../papers/lists/search-words.ts';
 
 /** The three steps from a boat file to a plan. */
 export interface PlanEngine {
@@ -16,12 +18,14 @@ export interface PlanEngine {
   readonly titles: () => ReadonlyMap<string, string>;
 }
 
-/** What a run needs from the place it runs in: a clock, a breath between slices, and whether it was called off. */
+/** What a run needs from the place it runs in: a clock, a breath between slices, and whether it was called off or is to end with what it has. */
 export interface RunHooks {
   readonly nowMs: () => number;
   readonly pause: () => Promise<void>;
   readonly isCancelled: () => boolean;
-  readonly onProgress: (says: string) => void;
+  /** whether each search is to end with the first layout it has */
+  readonly isStopped: () => boolean;
+  readonly onProgress: (words: SearchWords) => void;
   readonly onPlan: (plan: Plan, settled: boolean) => void;
 }
 
@@ -42,20 +46,30 @@ export interface RunTask {
 /** Longest stretch without a breath, so that a cancel is heard within a frame or two. */
 const sliceMs = 20;
 
+/** Figures on the page change no faster than they can be read. */
+const readableMs = 250;
+
 interface Solving {
   readonly deadlineMs: number;
   readonly breathe: () => Promise<void>;
+  /** says what is found so far */
+  readonly say: (layout: Layout) => void;
 }
 
-const solveOne = async (task: RunTask, problem: Problem, { deadlineMs, breathe }: Solving) => {
+const solveOne = async (task: RunTask, problem: Problem, { deadlineMs, breathe, say }: Solving) => {
   const { hooks, engine, budget } = task;
   let best: Layout | undefined;
   let breathMs = hooks.nowMs();
+  let saidMs = breathMs;
   for (const layout of engine.solveLayout(problem, budget)) {
     best = layout;
     const nowMs = hooks.nowMs();
-    if (nowMs > deadlineMs) return layout.status === 'proven' ? layout : { ...layout, status: 'stopped' as const };
+    if (nowMs > deadlineMs || hooks.isStopped()) return stoppedLayout(layout);
     if (nowMs - breathMs < sliceMs) continue;
+    if (nowMs - saidMs >= readableMs) {
+      say(layout);
+      saidMs = nowMs;
+    }
     await breathe();
     if (hooks.isCancelled()) return undefined;
     breathMs = hooks.nowMs();
@@ -76,7 +90,7 @@ const firstPlanShown = (task: RunTask, startMs: number, layouts: LayoutMap): (()
 
 /**
  * Plans one boat: gives a first plan with quick layouts if the best ones are long in coming, then the plan with the best
- * layouts found within the budget. Says nothing more once it is called off.
+ * layouts found within the budget, or until it is stopped. Says nothing more once it is called off.
  */
 export const runPlan = async (task: RunTask): Promise<void> => {
   const { boat, engine, hooks, known } = task;
@@ -91,11 +105,12 @@ export const runPlan = async (task: RunTask): Promise<void> => {
   };
   for (const [at, problem] of open.entries()) {
     showFirst();
-    const which = open.length === 1 ? 'the backbone' : `backbone ${at + 1} of ${open.length}`;
-    hooks.onProgress(`Looking for the cheapest way to lay ${which}.`);
+    const say = (layout?: Layout): void =>
+      hooks.onProgress(searchWords({ boat, problem, turn: at + 1, of: open.length, layout }));
+    say();
     await hooks.pause();
     if (hooks.isCancelled()) return;
-    const layout = await solveOne(task, problem, { deadlineMs: startMs + task.patienceMs, breathe });
+    const layout = await solveOne(task, problem, { deadlineMs: startMs + task.patienceMs, breathe, say });
     if (hooks.isCancelled()) return;
     if (layout === undefined) continue;
     layouts.set(problem.hash, layout);

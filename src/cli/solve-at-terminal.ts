@@ -1,0 +1,16 @@
+import type { Boat } from '../core/boat/boat-schema.ts';
+import type { Plan } from '../core/plan-shape.ts';
+import { solveBoat } from './solve-boat.ts';
+import { watchedSearch } from './watched-search.ts';
+
+/** What a shell reports of a program that Ctrl-C ended. */
+const interruptedCode = 130;
+
+/** The plan of one boat for somebody at a terminal, who sees how the search stands and may stop it. */
+export const solveAtTerminal = (boat: Boat): Promise<Plan> =>
+  watchedSearch((watch) => solveBoat(boat, watch), {
+    terminal: process.stderr,
+    interrupts: process,
+    nowMs: () => performance.now(),
+    quit: () => process.exit(interruptedCode),
+  });
