@@ -27,3 +27,17 @@ test('a print from a phone at night is drawn for paper lying on its side, in the
   await page.evaluate(() => dispatchEvent(new Event('afterprint')));
   await expect.poll(width).toBe(onScreenMm);
 });
+
+test('the order is printed with a box to tick by hand in place of its buttons', async () => {
+  const page = await app.newPage({ window: 'laptop', light: 'day' });
+  await openBoat(app, page, 'gannet/buy');
+  const row = page.locator('.row', { has: page.locator('.order-choice') }).first();
+  await row.waitFor();
+  const tickBox = (): Promise<string> =>
+    row.locator('.row-button').evaluate((button) => getComputedStyle(button, '::before').content);
+  expect(await tickBox()).toBe('none');
+  await page.emulateMedia({ media: 'print' });
+  expect(await row.locator('.order-choice').isVisible()).toBe(false);
+  expect(await tickBox()).toBe('""');
+  expect(await row.isVisible()).toBe(true);
+});
