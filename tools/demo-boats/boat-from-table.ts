@@ -1,7 +1,7 @@
 import type { Boat, Cable, Join, Kit, Need, Way } from '../../src/core/boat/boat-schema.ts';
 import { byCodeUnit } from '../../src/core/boat/ids.ts';
 import type { Sheet } from '../../src/core/boat/sheet.ts';
-import type { Circuit, Panel } from '../../src/core/boat/supply.ts';
+import type { Bank, Circuit, Panel, Supply } from '../../src/core/boat/supply.ts';
 import { typicalSheets } from '../../src/core/facts/sheets/index.ts';
 import type { CableRow, CircuitRow, KitRow, PanelRow, Table } from './table.ts';
 
@@ -25,6 +25,11 @@ export interface ByHand {
   readonly extraKit?: readonly KitRow[];
   /** by panel: circuits that the table leaves out */
   readonly extraCircuits?: Readonly<Record<string, readonly Circuit[]>>;
+  /** what the table tells of her supply only in words: of banks and panels by id, and of her chargers */
+  readonly supply: {
+    readonly banks: Readonly<Record<string, Partial<Bank>>>;
+    readonly panels: Readonly<Record<string, Partial<Panel>>>;
+  } & Pick<Supply, 'chargers' | 'negativeAt'>;
   /** mends a need that the rest of the table cannot meet */
   readonly need: (need: Need) => Need;
 }
@@ -105,9 +110,13 @@ const circuitFrom = (panel: string, row: CircuitRow, table: Table): Circuit => {
 
 const panelFrom = ({ mainFuse: _mainFuse, feeder, ...row }: PanelRow, table: Table, own: ByHand): Panel => ({
   ...row,
+  ...own.supply.panels[row.id],
   ...(feeder === undefined ? {} : { feeder: { length: feeder.length, areaMm2: feeder.areaMm2 } }),
   circuits: [
-    ...row.circuits.map((circuit) => circuitFrom(row.id, circuit, table)),
+    ...row.circuits.map((circuit) => ({
+      ...circuitFrom(row.id, circuit, table),
+      ...(circuit.kind.includes('at each') ? { fusedEach: true } : {}),
+    })),
     ...(own.extraCircuits?.[row.id] ?? []),
   ],
 });
@@ -131,9 +140,11 @@ export const boatFromTable = (table: Table, own: ByHand): Boat => {
     buses: own.buses,
     joins: [...own.joins],
     supply: {
-      banks: table.supply.banks,
+      banks: table.supply.banks.map((bank) => ({ ...bank, ...own.supply.banks[bank.id] })),
       panels: table.supply.panels.map((panel) => panelFrom(panel, table, own)),
       dcdc: table.supply.dcdc,
+      ...(own.supply.chargers === undefined ? {} : { chargers: own.supply.chargers }),
+      ...(own.supply.negativeAt === undefined ? {} : { negativeAt: own.supply.negativeAt }),
     },
   };
 };

@@ -124,10 +124,48 @@ const extraKit: readonly KitRow[] = [
 /** A temperature is sent every two seconds, and water changes no faster. */
 const need = (asked: Need): Need => (asked.reading === 'water-temperature' ? { ...asked, everyMs: 2000 } : asked);
 
+const near = (valueM: number) => ({ valueM, how: 'taped', lessM: 0.02, moreM: 0.02 }) as const;
+
+const ofHouse = {
+  coldCrankingA: 2400,
+  shortCircuitA: 9000,
+  main: { kind: 'fuse', family: 'class-t', distance: near(0.15), ratingA: 250 },
+  isolator: true,
+} as const;
+
+/** A class T fuse at each house bank, one on the post of the radio bank; the starting bank has a charger lead of its own. */
+const supply: ByHand['supply'] = {
+  banks: {
+    'house-a': ofHouse,
+    'house-b': ofHouse,
+    start: { coldCrankingA: 1400, isolator: true, partedBy: 'apart' },
+    'radio-bank': {
+      coldCrankingA: 1000,
+      main: { kind: 'fuse', family: 'terminal-post', distance: near(0.05), ratingA: 80 },
+      isolator: true,
+    },
+  },
+  panels: {},
+  chargers: [
+    { id: 'alternator', place: 'er-engine', kind: 'alternator', charges: ['house-a', 'house-b', 'start'], ratedA: 80 },
+    {
+      id: 'mains-charger',
+      place: 'er-mains',
+      kind: 'mains',
+      charges: ['house-a', 'house-b'],
+      ratedA: 100,
+      is: 'charger',
+    },
+    { id: 'radio-charging', place: 'wh-aft', kind: 'dcdc', charges: ['radio-bank'], ratedA: 30, is: 'charger-radio' },
+  ],
+  negativeAt: 'panel-24',
+};
+
 /** Bonxie, the example of scale: two buses, two voltages, mains aboard, analog heads behind converters. */
 export const bonxie = (): Boat =>
   boatFromTable(bonxieTable(), {
     joins: bonxieJoins,
+    supply,
     cables,
     instanced,
     changes: bonxieChanges,

@@ -74,10 +74,37 @@ const need = (asked: Need): Need =>
     ? { ...asked, everyMs: 2000 }
     : asked;
 
+const atBattery = (valueM: number) => ({ valueM, how: 'taped', lessM: 0.02, moreM: 0.02 }) as const;
+
+/** One fuse at each battery; a relay joins the two while the engines charge them. */
+const supply: ByHand['supply'] = {
+  banks: {
+    house: {
+      coldCrankingA: 1300,
+      shortCircuitA: 5200,
+      main: { kind: 'fuse', family: 'class-t', distance: atBattery(0.15), ratingA: 100 },
+      isolator: true,
+    },
+    start: {
+      coldCrankingA: 1500,
+      shortCircuitA: 4000,
+      isolator: true,
+      partedBy: 'relay',
+    },
+  },
+  panels: { main: { freeWays: 2 }, 'helm-fuses': { freeWays: 2 }, 'fly-fuses': { freeWays: 1 } },
+  chargers: [
+    { id: 'alternator-port', place: 'engine-port', kind: 'alternator', charges: ['house', 'start'], ratedA: 60 },
+    { id: 'alternator-stbd', place: 'engine-stbd', kind: 'alternator', charges: ['house', 'start'], ratedA: 60 },
+  ],
+  negativeAt: 'battery-house',
+};
+
 /** Gannet, the first boat a newcomer sees: soundly designed, with the few doubts that honestly remain. */
 export const gannet = (): Boat =>
   boatFromTable(gannetTable(), {
     joins: gannetJoins,
+    supply,
     cables,
     instanced,
     changes,

@@ -36,10 +36,34 @@ const changes: ByHand['changes'] = {
 const need = (asked: Need): Need =>
   asked.at === 'vhf' && asked.reading === 'position' ? { ...asked, everyMs: 2000 } : asked;
 
+/** A fuse on the post of the house battery; one switch parts the two. */
+const supply: ByHand['supply'] = {
+  banks: {
+    house: {
+      coldCrankingA: 700,
+      main: {
+        kind: 'fuse',
+        family: 'terminal-post',
+        distance: { valueM: 0.05, how: 'taped', lessM: 0.02, moreM: 0.02 },
+        ratingA: 50,
+      },
+      isolator: true,
+    },
+    start: { coldCrankingA: 500, isolator: true, partedBy: 'switch' },
+  },
+  panels: { switches: { freeWays: 1 } },
+  chargers: [
+    { id: 'alternator', place: 'engine', kind: 'alternator', charges: ['house', 'start'], ratedA: 50 },
+    { id: 'solar', place: 'lazarette', kind: 'solar', charges: ['house'], ratedA: 5 },
+  ],
+  negativeAt: 'battery-box',
+};
+
 /** Sandpiper, a small budget in two phases: the old log, wind and pilot are kept behind a multiplexer. */
 export const sandpiper = (): Boat =>
   boatFromTable(sandpiperTable(), {
     joins: sandpiperJoins,
+    supply,
     cables,
     instanced: {},
     changes,

@@ -38,6 +38,7 @@ const canonicalJoin = (join: Join): Join => ({
 });
 
 const canonicalSupply = (supply: Supply): Supply => ({
+  ...supply,
   banks: sortedBy(supply.banks, byId),
   panels: sortedBy(
     supply.panels.map((panel) => ({
@@ -50,6 +51,14 @@ const canonicalSupply = (supply: Supply): Supply => ({
     byId,
   ),
   dcdc: sortedBy(supply.dcdc, byId),
+  ...(supply.chargers === undefined
+    ? {}
+    : {
+        chargers: sortedBy(
+          supply.chargers.map((charger) => ({ ...charger, charges: wordsInOrder(charger.charges) })),
+          byId,
+        ),
+      }),
 });
 
 type Pins = NonNullable<Boat['pins']>;

@@ -212,7 +212,42 @@ test.each<[string, Recipe, string]>([
     (boat) => {
       boat.supply.panels[0]?.circuits[1]?.feeds.push('lights');
     },
-    'supply.panels[0].circuits[1].feeds[2]: There is no bus, bank, panel or DC converter "lights".',
+    'supply.panels[0].circuits[1].feeds[2]: There is no bus, bank, panel, DC converter or charger "lights".',
+  ],
+  [
+    'a panel without a main that has one of 30 A',
+    (boat) => {
+      for (const panel of boat.supply.panels) panel.main = { kind: 'none' };
+    },
+    'supply.panels[0].mainA: The panel "main-panel" has no main fuse, and one of 30 A.',
+  ],
+  [
+    'a tap of as many volts as the whole bank',
+    (boat) => {
+      for (const panel of boat.supply.panels) panel.tapV = 12;
+    },
+    'supply.panels[0].tapV: The panel "main-panel" takes 12 V from a tap, and "house" is no bank of more volts.',
+  ],
+  [
+    'a charger of a bank that is not there',
+    (boat) => {
+      boat.supply.chargers = [{ id: 'solar', place: 'locker', kind: 'solar', charges: ['hose'] }];
+    },
+    'supply.chargers[0].charges[0]: There is no bank "hose"; did you mean `house`?',
+  ],
+  [
+    'a charger that is a unit which is not there',
+    (boat) => {
+      boat.supply.chargers = [{ id: 'solar', place: 'locker', kind: 'solar', charges: ['house'], is: 'panels' }];
+    },
+    'supply.chargers[0].is: There is no unit or DC converter "panels".',
+  ],
+  [
+    'a common negative nowhere',
+    (boat) => {
+      boat.supply.negativeAt = 'bow';
+    },
+    'supply.negativeAt: There is no place "bow".',
   ],
 ])('%s is refused', (_, recipe, expected) => {
   expect(told(recipe)[0]).toBe(expected);

@@ -22,6 +22,7 @@ interface Lists {
     readonly banks: WithIds;
     readonly panels: readonly { readonly id: string; readonly circuits: WithIds }[];
     readonly dcdc: WithIds;
+    readonly chargers?: WithIds;
   };
 }
 
@@ -41,6 +42,7 @@ export const everyId = ({ places, ways, cables, sheets, kit, buses, joins, suppl
   ...namedIn(supply.panels, 'a panel', ['supply', 'panels']),
   ...supply.panels.flatMap((panel, at) => namedIn(panel.circuits, 'a circuit', ['supply', 'panels', at, 'circuits'])),
   ...namedIn(supply.dcdc, 'a DC converter', ['supply', 'dcdc']),
+  ...namedIn(supply.chargers ?? [], 'a charger', ['supply', 'chargers']),
 ];
 
 /** The id itself where nothing in the boat has it, else the first of `id-2`, `id-3` … that is free. */

@@ -58,6 +58,10 @@ export const fuseFamilies = {
   },
 } as const satisfies Record<string, FuseFamily>;
 
+/** Every family of fuses and breakers by its id. */
+// reason: the keys of an object are strings to the compiler, and these are the ones written above
+export const fuseFamilyIds = Object.keys(fuseFamilies) as (keyof typeof fuseFamilies)[];
+
 /** Ratings a device's fuse is picked from where the person has chosen no family, A. */
 export const deviceFuses = {
   source: 'memory-fuse-steps',

@@ -181,6 +181,9 @@ const supply: Boat['supply'] = {
       capacityAh: 110,
       lowestV: 11.8,
       for: 'house',
+      coldCrankingA: 600,
+      main: { kind: 'fuse', family: 'anl', distance: taped(0.05), ratingA: 40 },
+      isolator: true,
     },
   ],
   panels: [
@@ -190,6 +193,7 @@ const supply: Boat['supply'] = {
       from: 'house',
       feeder: { length: taped(5), areaMm2: 25 },
       mainA: 40,
+      freeWays: 24,
       circuits: [
         { id: 'c-nav', ratingA: 3, kind: 'breaker', feeds: ['nav'] },
         { id: 'c-display', ratingA: 3, kind: 'fuse', feeds: ['display.dc'] },

@@ -2,13 +2,14 @@ import { portOf } from '../boat-index.ts';
 import type { BoatProblem } from '../boat-problem.ts';
 import { splitDotted } from '../ids.ts';
 import type { FilePath } from '../place-in-file.ts';
-import type { Panel } from '../supply.ts';
+import type { Charger, Panel } from '../supply.ts';
 import { anyOf, type Known, linkTo, linkToPort } from './check-links.ts';
 
 const checkFed = ({ index, dcdc }: Known, fed: string, path: FilePath): BoatProblem[] => {
   if (!fed.includes('.')) {
-    const what = 'bus, bank, panel or DC converter';
-    return linkTo(anyOf(index.buses, index.banks, index.panels, dcdc), { id: fed, what, path });
+    const what = 'bus, bank, panel, DC converter or charger';
+    const chargers = new Set((index.boat.supply.chargers ?? []).map(({ id }) => id));
+    return linkTo(anyOf(index.buses, index.banks, index.panels, dcdc, chargers), { id: fed, what, path });
   }
   const { kit, part } = splitDotted(fed);
   const missing = linkToPort(index, { kit, port: part, path });
@@ -32,6 +33,39 @@ const feedsItself = (panels: ReadonlyMap<string, Panel>, panel: Panel): boolean 
   return false;
 };
 
+/** What a panel says of its own protection against what else it says. */
+const checkSaid = (panel: Panel, path: FilePath): BoatProblem[] => [
+  ...(panel.main?.kind === 'none' && panel.mainA !== undefined
+    ? [
+        {
+          path: [...path, 'mainA'],
+          says: `The panel "${panel.id}" has no main fuse, and one of ${panel.mainA} A.`,
+          whatToDo: 'Take out mainA, or say what kind its main protection is.',
+        },
+      ]
+    : []),
+];
+
+const checkTap = ({ index }: Known, panel: Panel, path: FilePath): BoatProblem[] => {
+  const nominalV = index.banks.get(panel.from)?.nominalV;
+  if (panel.tapV === undefined || (nominalV !== undefined && panel.tapV < nominalV)) return [];
+  return [
+    {
+      path: [...path, 'tapV'],
+      says: `The panel "${panel.id}" takes ${panel.tapV} V from a tap, and "${panel.from}" is no bank of more volts.`,
+      whatToDo: 'Name the bank whose batteries it hangs between, or take out tapV.',
+    },
+  ];
+};
+
+const checkCharger = ({ index, dcdc }: Known, charger: Charger, path: FilePath): BoatProblem[] => [
+  ...linkTo(index.places, { id: charger.place, what: 'place', path: [...path, 'place'] }),
+  ...charger.charges.flatMap((id, at) => linkTo(index.banks, { id, what: 'bank', path: [...path, 'charges', at] })),
+  ...(charger.is === undefined
+    ? []
+    : linkTo(anyOf(index.kit, dcdc), { id: charger.is, what: 'unit or DC converter', path: [...path, 'is'] })),
+];
+
 const checkPanel = (known: Known, panel: Panel, path: FilePath): BoatProblem[] => {
   const { index, dcdc } = known;
   const sources = anyOf(index.banks, index.panels, dcdc);
@@ -48,15 +82,17 @@ const checkPanel = (known: Known, panel: Panel, path: FilePath): BoatProblem[] =
           },
         ]
       : []),
+    ...checkSaid(panel, path),
+    ...checkTap(known, panel, path),
     ...panel.circuits.flatMap((circuit, at) =>
       circuit.feeds.flatMap((fed, fedAt) => checkFed(known, fed, [...path, 'circuits', at, 'feeds', fedAt])),
     ),
   ];
 };
 
-/** References of banks, panels, circuits and DC converters that lead to nothing or to the wrong kind of thing. */
+/** References of banks, panels, circuits, DC converters and chargers that lead to nothing or to the wrong kind of thing. */
 export const checkSupply = (known: Known): BoatProblem[] => {
-  const { banks, panels, dcdc } = known.index.boat.supply;
+  const { banks, panels, dcdc, chargers = [], negativeAt } = known.index.boat.supply;
   const placed = (list: readonly { readonly place: string }[], path: FilePath): BoatProblem[] =>
     list.flatMap((entry, at) =>
       linkTo(known.index.places, { id: entry.place, what: 'place', path: [...path, at, 'place'] }),
@@ -65,5 +101,9 @@ export const checkSupply = (known: Known): BoatProblem[] => {
     ...placed(banks, ['supply', 'banks']),
     ...panels.flatMap((panel, at) => checkPanel(known, panel, ['supply', 'panels', at])),
     ...placed(dcdc, ['supply', 'dcdc']),
+    ...chargers.flatMap((charger, at) => checkCharger(known, charger, ['supply', 'chargers', at])),
+    ...(negativeAt === undefined
+      ? []
+      : linkTo(known.index.places, { id: negativeAt, what: 'place', path: ['supply', 'negativeAt'] })),
   ];
 };

@@ -34,6 +34,10 @@ export const busFedFromStartBank: Fault = {
             capacityAh: 70,
             lowestV: 11.5,
             for: 'start',
+            coldCrankingA: 600,
+            main: { kind: 'fuse', family: 'anl', distance: taped(0.05), ratingA: 40 },
+            isolator: true,
+            partedBy: 'apart',
           },
         ],
         panels: [
