@@ -62,8 +62,8 @@ const coreRoomOf = (parts: readonly string[]): string | undefined => (parts.leng
 
 const coreArrow = ({ from, to, typeOnly }: { from: string[]; to: string[]; typeOnly: boolean }): string | undefined => {
   const [fromRoom, toRoom] = [coreRoomOf(from), coreRoomOf(to)];
-  // plan.ts stands above every room; plan-shape.ts is a contract like the boat file, and so are the types of a sheet
-  if (fromRoom === undefined || to[0] === 'plan-shape.ts' || to[0] === 'program.ts') return undefined;
+  // plan.ts stands above every room; plan-shape.ts and its parts are a contract like the boat file, and so are the types of a sheet
+  if (fromRoom === undefined || to[0]?.endsWith('-shape.ts') === true || to[0] === 'program.ts') return undefined;
   if (fromRoom === 'facts' && toRoom === 'boat' && typeOnly) return undefined;
   if (toRoom === undefined) return `a room may not use ${to.join('/')}`;
   return coreRooms.indexOf(toRoom) <= coreRooms.indexOf(fromRoom) ? undefined : `${fromRoom} stands before ${toRoom}`;

@@ -3,8 +3,10 @@ import { gradeSchema, joinKinds, lineKindSchema, orderSchema } from './boat/boat
 import { readingSchema, referenceSchema } from './boat/sheet.ts';
 import { layoutLimits } from './facts/layout-limits.ts';
 import { shoppingKinds } from './facts/shopping-kinds.ts';
+import { powerEntriesSchema } from './power-shape.ts';
 import { mastEntrySchema, networkEntrySchema, passageEntrySchema, wayEntrySchema } from './ways-shape.ts';
 
+export type { FeedEntry } from './power-shape.ts';
 export type { MastEntry, NetworkEntry, PassageEntry, WayEntry } from './ways-shape.ts';
 
 /**
@@ -369,6 +371,7 @@ export const planDraftSchema = z.strictObject({
   passages: z.array(passageEntrySchema),
   masts: z.array(mastEntrySchema),
   networks: z.array(networkEntrySchema),
+  ...powerEntriesSchema,
 });
 export type PlanDraft = z.infer<typeof planDraftSchema>;
 

@@ -8,6 +8,7 @@ import type { mendBuses } from './cures/mend-bus.ts';
 import { withHints } from './cures/with-hints.ts';
 import { joinsOf } from './joins/joins-of.ts';
 import { type PlannedBus, planBuses } from './plan-buses.ts';
+import type { planPower } from './plan-power.ts';
 import { passagesTogether, planRound } from './plan-round.ts';
 import type { Finding, Plan, PlanDraft } from './plan-shape.ts';
 import { program } from './program.ts';
@@ -23,6 +24,8 @@ import type { ledRound, orderOf } from './shopping/order-of.ts';
 export interface LateParts {
   /** fills in what would close each gap in what arrives */
   readonly cures: typeof withHints;
+  /** direct current: loads, feeds, volts */
+  readonly power: typeof planPower;
   /** the order: pieces, parts, and what to tape before it */
   readonly order: typeof orderOf;
   /** which lines are led another way, because their plug does not pass where they would go */
@@ -38,6 +41,7 @@ export interface LateParts {
 /** The late parts left out: hints in place of cures that were tried, no order, no other layout beside the one taken, nothing found. */
 export const withoutLateParts: LateParts = {
   cures: withHints,
+  power: () => ({ loads: [], loadSums: [], feeds: [], supplies: [] }),
   order: ({ lines }) => ({ lines: [...lines], shopping: [], tape: [], passages: [] }),
   ledRound: () => [],
   choices: () => new Map(),
@@ -60,7 +64,7 @@ const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedB
  * `phase`: default the last. Lines and layouts are for the last phase, readings for the phase asked.
  */
 export const planWith =
-  ({ cures, order, ledRound, choices, mends, findings }: LateParts) =>
+  ({ cures, power, order, ledRound, choices, mends, findings }: LateParts) =>
   (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
     const index = indexBoat(canonicalBoat(boat));
     const problems = layoutProblems(index.boat);
@@ -78,6 +82,7 @@ export const planWith =
       program,
       phase,
       ...wiring,
+      ...power({ index, joinsAt: (at) => joinsOf(index, at), lines: wiring.lines, buses }),
       ...ordered,
       passages: passagesTogether(round, ordered.passages),
       readings: cures({

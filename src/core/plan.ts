@@ -1,5 +1,6 @@
 import { mendBuses } from './cures/mend-bus.ts';
 import { withCures } from './cures/with-cures.ts';
+import { planPower } from './plan-power.ts';
 import type { Finding } from './plan-shape.ts';
 import { planWith, withoutLateParts } from './plan-with.ts';
 import { rules } from './rules/index.ts';
@@ -13,6 +14,7 @@ const findings = (input: RuleInput): Finding[] => runRules(rules, input);
 /** The plan of a boat, whole: see `planWith`. */
 export const plan = planWith({
   cures: withCures,
+  power: planPower,
   order: orderOf,
   ledRound,
   choices: busChoices,
@@ -21,4 +23,4 @@ export const plan = planWith({
 });
 
 /** The plan of a boat while its layouts are still looked for: checked by every rule, without what takes time. */
-export const checkedPlan = planWith({ ...withoutLateParts, findings });
+export const checkedPlan = planWith({ ...withoutLateParts, power: planPower, findings });

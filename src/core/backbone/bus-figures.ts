@@ -24,7 +24,7 @@ export const busFigures = (problem: Problem, layout: Layout): BusFigures => {
   const trunkMm = atMm.at(-1) ?? 0;
   const reached = drops.flatMap(({ port, step, cable }) => (cable === undefined ? [] : [{ port, step, ...cable }]));
   const tees = reached.map(({ step, boughtMm }) => ({ atMm: atMm[step] ?? 0, dropMm: boughtMm }));
-  const bus = fedBus({ problem, layout, atMm, drops });
+  const bus = fedBus(problem, layout);
   const feedStep = walk.find(({ tees }) => tees.includes('feed'));
   return {
     entry: {
@@ -92,24 +92,15 @@ const heldAgainst = (problem: Problem, layout: Layout): Pick<BusEntry, 'held'> =
   };
 };
 
-const fedBus = ({
-  problem,
-  layout,
-  atMm,
-  drops,
-}: {
-  readonly problem: Problem;
-  readonly layout: Layout;
-  readonly atMm: readonly number[];
-  readonly drops: readonly BusDrop[];
-}): FedBus | undefined => {
+/** A bus at its longest with its feed; absent where nothing feeds it. */
+export const fedBus = (problem: Problem, layout: Layout): FedBus | undefined => {
   const step = layout.walk.findIndex(({ tees }) => tees.includes('feed'));
   const reach = problem.feed.reach.find(({ place }) => place === layout.walk[step]?.place);
   const grade = problem.grades.find(({ id }) => id === layout.grade);
   if (reach === undefined || grade === undefined) return undefined;
   return {
-    atMm,
-    drops,
+    atMm: positionsMm(problem, layout.walk, 'maxMm'),
+    drops: busDrops(problem, layout.walk),
     feed: { step, leadMm: reach.maxMm },
     supplyMv: problem.feed.mv,
     microOhmPerM: grade.microOhmPerM,

@@ -30,9 +30,18 @@ export interface BusLeg {
 export const deviceVolts = (bus: FedBus): readonly { port: string; volts: number }[] => {
   const sourceV = bus.supplyMv / 1000;
   if (!(sourceV > 0)) return bus.drops.map(({ port }) => ({ port, volts: 0 }));
-  const answer = solveDc({ source: 'supply', sourceV, edges: edgesOf(bus), loads: loadsOf(bus) });
+  const answer = solveDc({ source: busSupply, sourceV, ...busNet(bus) });
   return bus.drops.map(({ port }) => ({ port, volts: answer.solved ? (answer.voltsAt.get(port) ?? 0) : 0 }));
 };
+
+/** The node a bus is fed from, before its feed lead. */
+export const busSupply = 'supply';
+
+/** A bus as cables and loads, from its supply on; a device is the node named as its port. */
+export const busNet = (bus: FedBus): { readonly edges: readonly DcEdge[]; readonly loads: readonly DcLoad[] } => ({
+  edges: edgesOf(bus),
+  loads: loadsOf(bus),
+});
 
 const stepNode = (step: number): string => `step ${step}`;
 
@@ -51,7 +60,7 @@ const edgesOf = ({ atMm, drops, feed, microOhmPerM, leadMicroOhmPerM }: FedBus):
     };
   });
   return [
-    { id: 'feed lead', from: 'supply', to: stepNode(feed.step), loopOhm: lead },
+    { id: 'feed lead', from: busSupply, to: stepNode(feed.step), loopOhm: lead },
     ...trunk,
     ...drops.map(
       // A device that no drop reaches still loads the trunk at its tee.

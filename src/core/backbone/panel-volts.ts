@@ -24,7 +24,8 @@ export const panelNominalV = (index: BoatIndex, panel: Panel): number => {
   return index.banks.get(source)?.nominalV ?? converter?.outV ?? supplyDefaults.nominalV.value;
 };
 
-const lowestSourceV = (index: BoatIndex, source: string): number => {
+/** Volts of a bank at its lowest, or of a converter. */
+export const lowestSourceV = (index: BoatIndex, source: string): number => {
   const bank = index.banks.get(source);
   if (bank !== undefined) return bank.lowestV ?? bank.nominalV * supplyDefaults.lowestShare.value;
   const converter = index.boat.supply.dcdc.find((entry) => entry.id === source);

@@ -105,6 +105,8 @@ export const cableSchema = z.strictObject({
   length: measureSchema,
   diameterMm: z.number().positive().max(200).meta({ unit: 'mm' }),
   conductors: z.exactOptional(z.int().min(1).max(100)),
+  /** copper of one conductor of a feed or feeder */
+  areaMm2: z.exactOptional(z.number().positive().max(1000).meta({ unit: 'mm²' })),
   condition: z.enum(['good', 'doubtful', 'bad', 'untested']),
   fate: z.enum(['stays', 'goes']),
   terminator: z.exactOptional(z.boolean()),
@@ -196,6 +198,20 @@ export const pinsSchema = z.strictObject({
   /** by line id: the ways it takes, from either end to the other */
   routes: z.exactOptional(
     z.record(z.string().min(1).max(300), z.strictObject({ ways: z.array(idSchema), state: stateSchema })),
+  ),
+  /** by line id: the copper of its conductors */
+  wires: z.exactOptional(
+    z.record(
+      z.string().min(1).max(300),
+      z.strictObject({ areaMm2: z.number().positive().max(1000).meta({ unit: 'mm²' }), state: stateSchema }),
+    ),
+  ),
+  /** by `panel.circuit`: the protection that stands there whatever the plan would pick */
+  fuses: z.exactOptional(
+    z.record(
+      dottedIdSchema,
+      z.strictObject({ ratingA: z.number().positive().max(10_000).meta({ unit: 'A' }), state: stateSchema }),
+    ),
   ),
   /** by line id: the cables it is made of, end to end; `cable` where one is aboard already */
   pieces: z.exactOptional(

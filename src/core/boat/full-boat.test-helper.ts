@@ -116,6 +116,8 @@ export const aFullBoat = (): Boat =>
       ];
       boat.pins = {
         layouts: { nav: { grade: 'mid', walk, state: 'fixed' } },
+        wires: { 'feed:display.supply~main-panel': { areaMm2: 2.5, state: 'fitted' } },
+        fuses: { 'main-panel.helm-circuit': { ratingA: 10, state: 'fixed' } },
         routes: {
           'pair:converter.wires~radio.wires': { ways: ['helm-mast', 'locker-mast'], state: 'fixed' },
           'feed:radio.supply~main-panel': { ways: ['locker-helm', 'locker-stern'], state: 'bought' },

@@ -1,10 +1,11 @@
 import { busLimits } from '../facts/bus-limits.ts';
 import { lineLimits } from '../facts/line-limits.ts';
+import { powerLimits } from '../facts/power-limits.ts';
 import { sources } from '../facts/sources.ts';
 import { trafficLimits } from '../facts/traffic-limits.ts';
 import type { Boat } from './boat-schema.ts';
 
-const limits = { ...busLimits, ...trafficLimits, ...lineLimits };
+const limits = { ...busLimits, ...trafficLimits, ...lineLimits, ...powerLimits };
 type LimitId = keyof typeof limits;
 
 /** Whether a name is that of a limit known here. */

@@ -135,6 +135,8 @@ export const powerSchema = z
     port: idSchema,
     typical: z.number().min(0).max(100_000).meta({ unit: 'A or W, as unit says' }),
     max: z.number().min(0).max(100_000).meta({ unit: 'A or W, as unit says' }),
+    /** for moments only: sending, starting, a motor against its stop */
+    peak: z.exactOptional(z.number().min(0).max(100_000).meta({ unit: 'A or W, as unit says' })),
     unit: z.enum(['A', 'W']),
     behaves: z.enum(['current', 'power']),
     atV: z.exactOptional(z.number().positive().max(1000).meta({ unit: 'V' })),

@@ -25,6 +25,8 @@ const bankSchema = z.strictObject({
   nominalV: voltsSchema,
   capacityAh: z.number().positive().max(100_000).meta({ unit: 'Ah' }),
   lowestV: z.exactOptional(voltsSchema),
+  /** of the whole bank; with it `lowestV` is at rest, without it at the poles while everything draws */
+  internalMilliOhm: z.exactOptional(z.number().positive().max(10_000).meta({ unit: 'mΩ' })),
   for: z.enum(['house', 'start', 'both']),
   /** cold-cranking amperes of the whole bank: parallel strings added, batteries in series not */
   coldCrankingA: z.exactOptional(z.number().positive().max(100_000).meta({ unit: 'A' })),
@@ -78,6 +80,7 @@ const dcdcSchema = z.strictObject({
   efficiencyPct: z.number().positive().max(100).meta({ unit: '%' }),
   isolated: z.boolean(),
 });
+export type Dcdc = z.infer<typeof dcdcSchema>;
 
 const chargerSchema = z.strictObject({
   id: idSchema,

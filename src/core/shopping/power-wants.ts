@@ -1,9 +1,9 @@
 import { busFuseA } from '../backbone/bus-fuse.ts';
 import type { BoatIndex } from '../boat/boat-index.ts';
-import type { Circuit } from '../boat/supply.ts';
 import { smallPartPrices } from '../facts/buying.ts';
 import { deviceFuses, fuseMargin } from '../facts/fuses.ts';
 import type { LineEntry } from '../plan-shape.ts';
+import { circuitsServing, feedEnds, servedBy } from '../power/feed-ends.ts';
 import { busPlugOf } from './bus-plug.ts';
 import type { OrderInput } from './line-cutter.ts';
 import type { Want } from './want.ts';
@@ -11,22 +11,6 @@ import type { Want } from './want.ts';
 /** The smallest fuse made that carries a load with its margin, A. */
 const fuseFor = (loadA: number): number | undefined =>
   deviceFuses.stepsA.find((stepA) => stepA >= loadA * fuseMargin.value);
-
-const feedEnds = (index: BoatIndex, { from, to }: LineEntry): { panel: string; fed: string } =>
-  index.panels.has(from) ? { panel: from, fed: to } : { panel: to, fed: from };
-
-/** What a feed serves as circuits name it: the bus, or the ports of the plug. */
-const servedBy = (index: BoatIndex, fed: string): readonly string[] => {
-  const [kit = '', rest] = fed.split('.');
-  if (rest === undefined) return [fed];
-  const [plug, port] = rest.split('#');
-  return (index.sheetOf.get(kit)?.ports ?? [])
-    .filter((entry) => entry.onPlug === plug && (port === undefined || entry.id === port))
-    .map(({ id }) => `${kit}.${id}`);
-};
-
-const circuitsOf = (index: BoatIndex, panel: string, served: readonly string[]): readonly Circuit[] =>
-  (index.panels.get(panel)?.circuits ?? []).filter(({ feeds }) => feeds.some((target) => served.includes(target)));
 
 /** The fuse the maker asks for, else the one its load asks for, A; absent where the sheet tells neither. */
 const wantedA = (index: BoatIndex, served: readonly string[]): number | undefined => {
@@ -66,7 +50,7 @@ export const powerWants = (input: OrderInput, line: LineEntry): Want[] => {
   const bus = buses.get(fed);
   const served = servedBy(index, fed);
   const ratingA = bus === undefined ? wantedA(index, served) : busFuseA(index, bus.grade);
-  const guarded = circuitsOf(index, panel, served).some((circuit) => circuit.ratingA <= (ratingA ?? 0));
+  const guarded = circuitsServing(index, panel, served).some((circuit) => circuit.ratingA <= (ratingA ?? 0));
   const why =
     bus === undefined
       ? 'No circuit protects the unit as low as its maker or its load asks.'

@@ -120,6 +120,13 @@ const checkPins = (boat: Boat, index: BoatIndex): BoatProblem[] => [
   ...Object.entries(boat.pins?.routes ?? {}).flatMap(([line, { ways }]) =>
     ways.flatMap((id, at) => linkTo(index.ways, { id, what: 'way', path: ['pins', 'routes', line, 'ways', at] })),
   ),
+  ...Object.keys(boat.pins?.fuses ?? {}).flatMap((named) => {
+    const { kit: panel, part: circuit } = splitDotted(named);
+    const circuits = new Map((index.panels.get(panel)?.circuits ?? []).map((entry) => [entry.id, entry]));
+    const path = ['pins', 'fuses', named];
+    const missing = linkTo(index.panels, { id: panel, what: 'panel', path });
+    return missing.length > 0 ? missing : linkTo(circuits, { id: circuit, what: 'circuit', path });
+  }),
 ];
 
 const checkLayoutPins = (boat: Boat, index: BoatIndex): BoatProblem[] =>

@@ -186,6 +186,10 @@ export const powerSources = {
     standing: 'published',
     text: 'Guidance to the Offshore Special Regulations, second-hand: RG-8X to 15 m, thicker coax beyond.',
   },
+  'choice-feed-insulation': {
+    standing: 'project choice',
+    text: 'Insulation a new feed is reckoned with where nobody has said: 90 °C for a metric size, 105 °C for a gauge, as most boat cable sold by each.',
+  },
   'choice-cable-sizes': {
     standing: 'project choice',
     text: 'Outside diameter of a cable by its kind, and of the plug that comes moulded on it, where nobody has measured: the thicker of those met aboard.',

@@ -165,7 +165,7 @@ const mfhfDsc = typicalSheet(['practice-sheet-gaps', 'practice-radio-compass-dis
     { id: 'rf', onPlug: 'antenna', protocol: 'coax', role: 'listen', hears: readings('dsc-calls', 'audio') },
   ],
   turns: [{ fromPort: 'rf', toPort: 'out', carries: readings('dsc-calls') }],
-  power: [ownPower({ typicalA: 2, maxA: 28, minV: 11.7, fuseA: 40 })],
+  power: [ownPower({ typicalA: 2, maxA: 28, minV: 10.8, fuseA: 40 })],
   compassSafe: safeFromCompass(0.8),
 });
 

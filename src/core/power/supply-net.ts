@@ -1,0 +1,168 @@
+import { fedBus } from '../backbone/bus-figures.ts';
+import { busNet, busSupply } from '../backbone/bus-volts.ts';
+import { lowestSourceV } from '../backbone/panel-volts.ts';
+import { panelsUp } from '../backbone/panels-up.ts';
+import type { Layout, Problem } from '../backbone/problem.ts';
+import type { BoatIndex } from '../boat/boat-index.ts';
+import { byCodeUnit } from '../boat/ids.ts';
+import type { Dcdc, Panel } from '../boat/supply.ts';
+import { type DcAnswer, type DcLoad, type DcNet, solveDc } from '../network/dc-solve.ts';
+import type { DcEdge } from '../network/dc-tree.ts';
+import { feederOhm } from './feeder-ohm.ts';
+import type { UnitLoad } from './unit-loads.ts';
+
+/** One feed: the cable from a panel to a bus, a converter or ports of a unit. `loopOhm` out and back; that of a bus is in its own net. */
+export interface FeedCable {
+  readonly line: string;
+  readonly panel: string;
+  readonly fed: readonly string[];
+  readonly loopOhm: number;
+}
+
+/** What the direct current of a boat is solved from. */
+export interface SupplyInput {
+  readonly index: BoatIndex;
+  readonly loads: readonly UnitLoad[];
+  readonly feeds: readonly FeedCable[];
+  readonly buses: readonly { readonly problem: Problem; readonly layout: Layout }[];
+}
+
+/** The net behind one bank or converter, and its answer. */
+export interface SolvedSupply {
+  readonly source: string;
+  readonly net: DcNet;
+  readonly answer: DcAnswer;
+}
+
+type NetParts = Pick<DcNet, 'edges' | 'loads'>;
+
+/** The node of the volts inside a bank, before its own resistance. */
+const insideOf = (bank: string): string => `inside ${bank}`;
+
+/** A bus as it hangs on its panel; a unit on it keeps the name of its port, so that volts are found by it. */
+const busParts = ({ problem, layout }: SupplyInput['buses'][number], panel: string): NetParts => {
+  const bus = fedBus(problem, layout);
+  if (bus === undefined) return { edges: [], loads: [] };
+  const ports = new Set(problem.devices.map(({ id }) => id));
+  const named = (node: string): string => {
+    if (node === busSupply) return problem.bus;
+    return ports.has(node) ? node : `${problem.bus} ${node}`;
+  };
+  const { edges, loads } = busNet(bus);
+  // A device at two places of one bus cannot be: every port is a node of its own, and the feed lead is in the bus's net.
+  return {
+    edges: [
+      { id: `${problem.bus} at ${panel}`, from: panel, to: problem.bus, loopOhm: 0 },
+      ...edges.map((edge) => ({
+        ...edge,
+        id: `${problem.bus} ${edge.id}`,
+        from: named(edge.from),
+        to: named(edge.to),
+      })),
+    ],
+    loads: loads.map((load) => ({ ...load, node: named(load.node) })),
+  };
+};
+
+const loadAt = (node: string, { behaves, most }: Pick<UnitLoad, 'behaves' | 'most'>): DcLoad =>
+  behaves === 'power' ? { node, behaves, watts: most } : { node, behaves, amps: most };
+
+/** Solves sources one by one, a converter before what feeds it. */
+class Supplies {
+  readonly #input: SupplyInput;
+  readonly #solved = new Map<string, SolvedSupply>();
+  readonly #open = new Set<string>();
+
+  constructor(input: SupplyInput) {
+    this.#input = input;
+  }
+
+  /** The net of a source, solved; absent for a converter that in the end feeds itself, which then counts as drawing its rating. */
+  solve(source: string): SolvedSupply | undefined {
+    const known = this.#solved.get(source);
+    if (known !== undefined || this.#open.has(source)) return known;
+    this.#open.add(source);
+    const net = this.#netOf(source);
+    const solved = { source, net, answer: solveDc(net) };
+    this.#open.delete(source);
+    this.#solved.set(source, solved);
+    return solved;
+  }
+
+  #panelsOf(source: string): readonly Panel[] {
+    const { index } = this.#input;
+    return [...index.panels.values()].filter((panel) => panelsUp(index, panel).source === source);
+  }
+
+  #netOf(source: string): DcNet {
+    const { index, feeds } = this.#input;
+    const panels = this.#panelsOf(source);
+    const own = new Set(panels.map(({ id }) => id));
+    const parts = feeds.filter(({ panel }) => own.has(panel)).map((feed) => this.#feedParts(feed));
+    const inside = index.banks.get(source)?.internalMilliOhm;
+    const bankEdge = { id: `inside ${source}`, from: insideOf(source), to: source, loopOhm: (inside ?? 0) / 1000 };
+    return {
+      source: inside === undefined ? source : insideOf(source),
+      sourceV: lowestSourceV(index, source),
+      edges: [
+        ...(inside === undefined ? [] : [bankEdge]),
+        ...panels.map((panel) => this.#feeder(panel)),
+        ...parts.flatMap(({ edges }) => edges),
+      ],
+      loads: parts.flatMap(({ loads }) => loads),
+    };
+  }
+
+  #feeder(panel: Panel): DcEdge {
+    const drawnA = this.#input.loads.reduce(
+      (sumA, { source, mostA }) => (source.by === 'circuit' && source.panel === panel.id ? sumA + mostA : sumA),
+      0,
+    );
+    const loopOhm = feederOhm(this.#input.index, panel, drawnA);
+    return { id: `feeder ${panel.id}`, from: panel.from, to: panel.id, loopOhm };
+  }
+
+  #feedParts({ line, panel, fed, loopOhm }: FeedCable): NetParts {
+    const bus = this.#input.buses.find(({ problem }) => problem.bus === fed[0]);
+    if (bus !== undefined) return busParts(bus, panel);
+    const ends = fed.map((port) => ({ id: `${line} ${port}`, from: line, to: port, loopOhm: 0 }));
+    return {
+      edges: [{ id: line, from: panel, to: line, loopOhm }, ...ends],
+      loads: fed.flatMap((port) => this.#drawnAt(port)),
+    };
+  }
+
+  /** What is drawn at a port: by its unit, by what that unit feeds, or by what hangs on the converter of that name. */
+  #drawnAt(port: string): DcLoad[] {
+    const { index, loads } = this.#input;
+    const converter = index.boat.supply.dcdc.find(({ id }) => id === port);
+    if (converter !== undefined) return [{ node: port, behaves: 'power', watts: this.#takenBy(converter) }];
+    const fed = loads.filter(
+      ({ source, ...own }) => own.port === port || (source.by === 'unit' && source.port === port),
+    );
+    return fed.map((load) => loadAt(port, load));
+  }
+
+  /** P = V_out I_out / efficiency; one that nothing hangs on charges a bank, and may give all it is rated for. */
+  #takenBy({ id, outV, ratedA, efficiencyPct }: Dcdc): number {
+    const answer = this.#panelsOf(id).length === 0 ? undefined : this.solve(id)?.answer;
+    const outA = answer?.solved === true ? answer.sourceA : ratedA;
+    return (outV * outA * 100) / efficiencyPct;
+  }
+}
+
+/**
+ * The whole boat’s direct current: for each bank and converter the tree of feeders, feeds and backbone ladders behind it,
+ * with everything drawing its most at once and the bank at its lowest. A converter holds its own volts and draws what it
+ * gives, divided by its efficiency, as constant power. What lives on a network cable is in the draw of its switch. Pure;
+ * sorted by source.
+ */
+export const supplyNets = (input: SupplyInput): SolvedSupply[] => {
+  const supplies = new Supplies(input);
+  const { banks, dcdc } = input.index.boat.supply;
+  return [...banks, ...dcdc]
+    .map(({ id }) => id)
+    .sort(byCodeUnit)
+    .flatMap((source) => supplies.solve(source) ?? [])
+    .filter(({ net }) => net.edges.length > 0);
+};
