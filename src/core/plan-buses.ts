@@ -21,13 +21,18 @@ interface CheckedLayout {
   readonly broken: readonly string[];
 }
 
-/** The walk a person fixed, bought or fitted: it is what the boat has, so it stands even where it breaks a limit. */
-const pinnedLayout = (index: BoatIndex, problem: Problem): CheckedLayout | undefined => {
+/**
+ * The walk a person fixed, bought or fitted: it is what the boat has, so it stands even where it breaks a limit. Where the
+ * problem was solved all the same, its bound says what another layout could have saved.
+ */
+const pinnedLayout = (index: BoatIndex, problem: Problem, layouts: LayoutMap): CheckedLayout | undefined => {
   const pin = index.boat.pins?.layouts?.[problem.bus];
   if (pin === undefined) return undefined;
   const { grade, walk } = pin;
   const layout: Layout = { problem: problem.hash, grade, walk, cost: 0, bound: 0, status: 'pinned', work: 0 };
-  return checked(problem, { ...layout, cost: checkLayout(problem, layout).cost });
+  const { cost } = checkLayout(problem, layout);
+  const solved = givenLayout(problem, layouts)?.layout.bound ?? 0;
+  return checked(problem, { ...layout, cost, bound: Math.min(cost, solved) });
 };
 
 /** Where the checker has nothing against a layout that came nearest, it holds after all, though nobody looked for a cheaper one. */
@@ -94,6 +99,6 @@ export const planBuses = ({
 }): PlannedBus[] =>
   problems.flatMap((problem) => {
     if (problem.devices.length === 0) return [];
-    const found = pinnedLayout(index, problem) ?? givenLayout(problem, layouts) ?? quickLayout(problem);
+    const found = pinnedLayout(index, problem, layouts) ?? givenLayout(problem, layouts) ?? quickLayout(problem);
     return found === undefined ? [] : [plannedBus({ index, problem, found, joins })];
   });

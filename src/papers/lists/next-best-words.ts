@@ -24,6 +24,13 @@ const differsWords = ({ places }: PlaceNames, bus: BusEntry, walk: BusEntry['wal
   return parts.length === 0 ? 'takes the same places by other ways' : parts.join(' and ');
 };
 
+const settledWords = ({ cost, bound }: Pick<BusEntry['layout'], 'cost' | 'bound'>, currency: string): string => {
+  if (bound === 0) return 'Settled by you; no other layout is looked for.';
+  return cost === bound
+    ? 'Settled by you; no other layout that keeps the limits is cheaper.'
+    : `Settled by you; another layout could have saved ${printCost({ cost: cost - bound, currency })} at most.`;
+};
+
 const sureWords = ({ status, cost, bound }: BusEntry['layout'], currency: string): string => {
   switch (status) {
     case 'proven':
@@ -33,7 +40,7 @@ const sureWords = ({ status, cost, bound }: BusEntry['layout'], currency: string
     case 'stopped':
       return `The search was stopped; another layout could save ${printCost({ cost: cost - bound, currency })} at most.`;
     case 'pinned':
-      return 'Settled by you; no other layout is looked for.';
+      return settledWords({ cost, bound }, currency);
     case 'heuristic':
       return 'A quick layout, not yet compared with others.';
     case 'infeasible':

@@ -14,13 +14,25 @@ const namedLines = 3;
 const rowsOf = (boat: Boat, plan: Plan): TapeRow[] =>
   tapeRows(indexBoat(boat), plan, { currency: currencyOf(boat), units: 'both' });
 
-/** What a layout other than the one held could still save, where the search has not proven that nothing is cheaper. */
+/**
+ * What a layout other than the one held could have saved, as a sum over the buses; a bus whose layout was never held against
+ * others is named, for its sum is not known.
+ */
 const elsewhere = (boat: Boat, { buses }: Pick<Plan, 'buses'>): string => {
   const currency = currencyOf(boat);
-  const gap = buses.reduce((sum, { layout }) => sum + Math.max(0, layout.cost - layout.bound), 0);
-  return gap === 0
-    ? 'No other layout is cheaper by the lengths as entered.'
-    : `Another layout could save at most ${printCost({ cost: gap, currency })} by the lengths as entered.`;
+  const known = buses.filter(({ layout }) => layout.bound > 0);
+  const gap = known.reduce((sum, { layout }) => sum + Math.max(0, layout.cost - layout.bound), 0);
+  const unknown = buses
+    .filter(({ layout }) => layout.bound === 0)
+    .map(({ id }) => boat.buses.find((bus) => bus.id === id)?.name ?? id);
+  const sum =
+    gap === 0
+      ? 'No other layout is cheaper by the lengths as entered.'
+      : `Another layout could have saved ${printCost({ cost: gap, currency })} at most by the lengths as entered.`;
+  return [
+    ...(known.length === 0 ? [] : [sum]),
+    ...(unknown.length === 0 ? [] : [`Not compared with others: the layout of ${someWords(unknown, namedLines)}.`]),
+  ].join(' ');
 };
 
 /** The tape list as text of 80 columns: what to tape and to prove before buying, most money at stake first. */
