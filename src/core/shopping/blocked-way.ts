@@ -1,4 +1,3 @@
-import type { BoatIndex } from '../boat/boat-index.ts';
 import type { LineEntry, TapeEntry } from '../plan-shape.ts';
 import { makeRouter, type Router } from '../ways/routes.ts';
 import { wayLengths } from '../ways/way-lengths.ts';
@@ -26,16 +25,17 @@ const walkRound = (router: Router, walk: Walk, shut: string): Walk | undefined =
 };
 
 /** The longest a line could be once a way is shut, mm, its tees and ends where they are; absent where no way leads there. */
-const longestRound = (router: Router, index: BoatIndex, line: LineEntry, shut: string): number | undefined => {
+const longestRound = (router: Router, input: OrderInput, line: LineEntry, shut: string): number | undefined => {
+  const { index } = input;
   const lengths = wayLengths({ ways: index.boat.ways, places: index.places });
   const onWaysMm = line.ways.reduce((sumMm, id) => sumMm + (lengths.get(id)?.longestMm ?? 0), 0);
   const tailsMm = Math.round(line.longestM * 1000) - onWaysMm;
   const [from, to] = [line.places[0], line.places.at(-1)];
   if (from === undefined || to === undefined) return undefined;
   if (line.kind !== 'trunk') {
-    // Drops are laid by their bus, by length; other lines are led by least cost.
+    // Drops and the feed of a bus are laid by that bus, by length; other lines are led by least cost.
     const ask = { kind: line.kind, from, to };
-    const route = line.kind === 'drop' ? router.between(ask) : router.cheapest(ask);
+    const route = busOf(input, line) !== undefined ? router.between(ask) : router.cheapest(ask);
     return route === undefined ? undefined : route.longestMm + tailsMm;
   }
   const walk = line.places.map((place, n) => ({
@@ -73,7 +73,7 @@ export const blockedWay = (
   const noOtherWay: string[] = [];
   let cost = 0;
   for (const { line } of cuts) {
-    const mm = longestRound(router, index, line, way);
+    const mm = longestRound(router, input, line, way);
     if (mm === undefined) noOtherWay.push(line.id);
     else cost += cutLine(input, line, mm)?.cost ?? 0;
   }
