@@ -3,6 +3,7 @@ import { gradeSchema, joinKinds, lineKindSchema, orderSchema } from './boat/boat
 import { readingSchema, referenceSchema } from './boat/sheet.ts';
 import { layoutLimits } from './facts/layout-limits.ts';
 import { shoppingKinds } from './facts/shopping-kinds.ts';
+import { panelsEntriesSchema } from './panels-shape.ts';
 import { powerEntriesSchema } from './power-shape.ts';
 import { mastEntrySchema, networkEntrySchema, passageEntrySchema, wayEntrySchema } from './ways-shape.ts';
 
@@ -372,6 +373,7 @@ export const planDraftSchema = z.strictObject({
   masts: z.array(mastEntrySchema),
   networks: z.array(networkEntrySchema),
   ...powerEntriesSchema,
+  ...panelsEntriesSchema,
 });
 export type PlanDraft = z.infer<typeof planDraftSchema>;
 

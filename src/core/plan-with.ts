@@ -8,6 +8,7 @@ import type { mendBuses } from './cures/mend-bus.ts';
 import { withHints } from './cures/with-hints.ts';
 import { joinsOf } from './joins/joins-of.ts';
 import { type PlannedBus, planBuses } from './plan-buses.ts';
+import type { planPanels } from './plan-panels.ts';
 import type { planPower } from './plan-power.ts';
 import { passagesTogether, planRound } from './plan-round.ts';
 import type { Finding, Plan, PlanDraft } from './plan-shape.ts';
@@ -26,6 +27,8 @@ export interface LateParts {
   readonly cures: typeof withHints;
   /** direct current: loads, feeds, volts */
   readonly power: typeof planPower;
+  /** the source side: banks, converters, panels */
+  readonly panels: typeof planPanels;
   /** the order: pieces, parts, and what to tape before it */
   readonly order: typeof orderOf;
   /** which lines are led another way, because their plug does not pass where they would go */
@@ -42,6 +45,7 @@ export interface LateParts {
 export const withoutLateParts: LateParts = {
   cures: withHints,
   power: () => ({ loads: [], loadSums: [], feeds: [], supplies: [] }),
+  panels: () => ({ banks: [], converters: [], panels: [], noPanel: [], mains: { chargers: [], ways: [] } }),
   order: ({ lines }) => ({ lines: [...lines], shopping: [], tape: [], passages: [] }),
   ledRound: () => [],
   choices: () => new Map(),
@@ -64,7 +68,7 @@ const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedB
  * `phase`: default the last. Lines and layouts are for the last phase, readings for the phase asked.
  */
 export const planWith =
-  ({ cures, power, order, ledRound, choices, mends, findings }: LateParts) =>
+  ({ cures, power, panels, order, ledRound, choices, mends, findings }: LateParts) =>
   (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
     const index = indexBoat(canonicalBoat(boat));
     const problems = layoutProblems(index.boat);
@@ -83,6 +87,7 @@ export const planWith =
       phase,
       ...wiring,
       ...power({ index, joinsAt: (at) => joinsOf(index, at), lines: wiring.lines, buses }),
+      ...panels({ index, joinsAt: (at) => joinsOf(index, at) }),
       ...ordered,
       passages: passagesTogether(round, ordered.passages),
       readings: cures({

@@ -1,5 +1,6 @@
 import { mendBuses } from './cures/mend-bus.ts';
 import { withCures } from './cures/with-cures.ts';
+import { planPanels } from './plan-panels.ts';
 import { planPower } from './plan-power.ts';
 import type { Finding } from './plan-shape.ts';
 import { planWith, withoutLateParts } from './plan-with.ts';
@@ -15,6 +16,7 @@ const findings = (input: RuleInput): Finding[] => runRules(rules, input);
 export const plan = planWith({
   cures: withCures,
   power: planPower,
+  panels: planPanels,
   order: orderOf,
   ledRound,
   choices: busChoices,
@@ -23,4 +25,4 @@ export const plan = planWith({
 });
 
 /** The plan of a boat while its layouts are still looked for: checked by every rule, without what takes time. */
-export const checkedPlan = planWith({ ...withoutLateParts, power: planPower, findings });
+export const checkedPlan = planWith({ ...withoutLateParts, power: planPower, panels: planPanels, findings });

@@ -17,6 +17,7 @@ const protectionSchema = z.strictObject({
   /** fault current it is printed to break */
   interruptA: z.exactOptional(z.number().positive().max(200_000).meta({ unit: 'A' })),
 });
+export type Protection = z.infer<typeof protectionSchema>;
 
 const bankSchema = z.strictObject({
   id: idSchema,

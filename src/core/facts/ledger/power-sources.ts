@@ -186,6 +186,10 @@ export const powerSources = {
     standing: 'published',
     text: 'Guidance to the Offshore Special Regulations, second-hand: RG-8X to 15 m, thicker coax beyond.',
   },
+  'choice-named-volts': {
+    standing: 'project choice',
+    text: 'A supply of 13.8 V counts as 12 V and one of 28 V as 24 V: the largest name that is not above it, less a tenth.',
+  },
   'choice-feed-insulation': {
     standing: 'project choice',
     text: 'Insulation a new feed is reckoned with where nobody has said: 90 °C for a metric size, 105 °C for a gauge, as most boat cable sold by each.',
