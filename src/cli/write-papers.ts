@@ -7,6 +7,8 @@ import { toSvg } from '../papers/drawing/to-svg.ts';
 import { backboneText } from '../papers/lists/backbone-text.ts';
 import { cableSchedule } from '../papers/lists/cable-schedule.ts';
 import { findingsText } from '../papers/lists/findings-text.ts';
+import { feedsCsv, loadsCsv } from '../papers/lists/power-csv.ts';
+import { powerPaper } from '../papers/lists/power-text.ts';
 import { shoppingCsv, shoppingText } from '../papers/lists/shopping-list.ts';
 import { tapeCsv, tapeText } from '../papers/lists/tape-list.ts';
 import { boatSheet } from '../papers/sheet/boat-sheet.ts';
@@ -33,6 +35,9 @@ export const writePapers = async ({
     ['findings.txt', findingsText(boat, plan.findings)],
     ['backbone.txt', backboneText(boat, plan)],
     ['cables.csv', cableSchedule(boat, plan)],
+    ['power.txt', powerPaper(boat, plan)],
+    ['feeds.csv', feedsCsv(boat, plan)],
+    ['loads.csv', loadsCsv(boat, plan)],
     ['shopping.txt', shoppingText(boat, plan)],
     ['shopping.csv', shoppingCsv(boat, plan)],
     ['tape.txt', tapeText(boat, plan)],

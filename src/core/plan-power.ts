@@ -9,7 +9,7 @@ import { type FeedTask, feedTasks } from './power/feed-tasks.ts';
 import { type SizedFeed, sizeFeed } from './power/size-feed.ts';
 import { type FeedCable, type SolvedSupply, supplyNets } from './power/supply-net.ts';
 import { type UnitLoad, unitLoads } from './power/unit-loads.ts';
-import type { FeedEntry, LoadEntry, LoadSum, SupplyEntry } from './power-shape.ts';
+import type { FeedEntry, LoadEntry, LoadSum, OldLoad, SupplyEntry } from './power-shape.ts';
 
 /** What the direct current of a boat is planned from. */
 export interface PowerInput {
@@ -19,7 +19,7 @@ export interface PowerInput {
   readonly buses: readonly { readonly problem: Problem; readonly layout: Layout; readonly entry: BusEntry }[];
 }
 
-export type PowerParts = Pick<PlanDraft, 'loads' | 'loadSums' | 'feeds' | 'supplies'>;
+export type PowerParts = Pick<PlanDraft, 'loads' | 'loadsBefore' | 'loadSums' | 'feeds' | 'supplies'>;
 
 const cableOf = ({ line, panel, served }: FeedTask, loopOhm: number): FeedCable => ({
   line: line.id,
@@ -33,6 +33,14 @@ const voltsIn = (supplies: readonly SolvedSupply[]): ReadonlyMap<string, number>
 
 /** What a unit draws as the plan tells it, without what only the solver needs. */
 const loadEntry = ({ kit: _kit, most: _most, typicalW: _typicalW, ...entry }: UnitLoad): LoadEntry => entry;
+
+const oldLoad = ({ port, from, typicalA, mostA, peakA }: UnitLoad): OldLoad => ({
+  port,
+  ...(from === undefined ? {} : { from }),
+  typicalA,
+  mostA,
+  ...(peakA === undefined ? {} : { peakA }),
+});
 
 const sumsOf = (phase: number, loads: readonly UnitLoad[]): LoadSum[] => {
   const sums = new Map<string, { typicalA: number; mostA: number }>();
@@ -105,6 +113,7 @@ export const planPower = ({ index, joinsAt, lines, buses }: PowerInput): PowerPa
   );
   return {
     loads: loads.map(loadEntry),
+    loadsBefore: (byPhase[0] ?? []).map(oldLoad),
     loadSums: byPhase.flatMap((atPhase, phase) => sumsOf(phase, atPhase)),
     feeds: sized.map((feed) => withVolts(feed, volts, sourceV.get(feed.task.panel.id))),
     supplies: supplies.map((supply) => supplyEntry(index, supply)),

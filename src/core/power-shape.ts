@@ -37,6 +37,16 @@ export const loadEntrySchema = z.strictObject({
 });
 export type LoadEntry = z.infer<typeof loadEntrySchema>;
 
+/** What one port drew before the refit, by the same reckoning, so that old can be held against new. */
+export const oldLoadSchema = loadEntrySchema.pick({
+  port: true,
+  from: true,
+  typicalA: true,
+  mostA: true,
+  peakA: true,
+});
+export type OldLoad = z.infer<typeof oldLoadSchema>;
+
 /** What a bank or converter gives when everything on it draws, before the refit (phase 0) and in each phase. */
 export const loadSumSchema = z.strictObject({ phase: z.int(), from: id, typicalA: amps, mostA: amps });
 export type LoadSum = z.infer<typeof loadSumSchema>;
@@ -106,6 +116,7 @@ export type SupplyEntry = z.infer<typeof supplyEntrySchema>;
 /** What a plan says of direct current. */
 export const powerEntriesSchema = {
   loads: z.array(loadEntrySchema),
+  loadsBefore: z.array(oldLoadSchema),
   loadSums: z.array(loadSumSchema),
   feeds: z.array(feedEntrySchema),
   supplies: z.array(supplyEntrySchema),

@@ -66,6 +66,7 @@ export const findingsOf = (rule: Rule, { boat = aBoat().boat, bus = {}, plan = {
       buses: [{ ...soundBus, ...bus }],
       lines: [],
       loads: [],
+      loadsBefore: [],
       loadSums: [],
       feeds: [],
       supplies: [],

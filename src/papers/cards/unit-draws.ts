@@ -1,14 +1,13 @@
 import type { Kit } from '../../core/boat/boat-schema.ts';
 import type { Power, Sheet } from '../../core/boat/sheet.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import { circuitKinds } from '../lists/circuit-kinds.ts';
 import type { CardBoat } from './card-boat.ts';
 
 const amountWords = ({ typical, max, unit, atV }: Power): string => {
   const at = unit === 'A' && atV !== undefined ? ` at ${atV} V` : '';
   return typical === max ? `${max} ${unit}${at}` : `${typical} ${unit} typical, ${max} ${unit} at most${at}`;
 };
-
-const circuitKinds = { breaker: 'breaker', 'slow-breaker': 'slow breaker', fuse: 'fuse', 'live-fuse': 'live fuse' };
 
 /** The circuits that feed one DC port, by name where they have one. */
 const feedWords = ({ boat }: CardBoat, port: string): string => {

@@ -57,6 +57,7 @@ export const aPlan = (over: Partial<Plan> = {}): Plan => ({
   buses: [aBus()],
   lines: [],
   loads: [],
+  loadsBefore: [],
   loadSums: [],
   feeds: [],
   supplies: [],

@@ -12,6 +12,7 @@ import { networkRows } from './network-rows.ts';
 import { nextBestWords } from './next-best-words.ts';
 import { nextSteps } from './next-steps.ts';
 import { printMoney } from './order-words.ts';
+import { powerText } from './power-text.ts';
 import { keepUnits, printCount } from './print-figure.ts';
 import { orderSum } from './shopping-list.ts';
 import { tapeRows } from './tape-rows.ts';
@@ -174,6 +175,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     networkLines(boat, plan),
     mastLines(boat, plan),
     wayLines(boat, plan),
+    powerText(boat, plan),
     buyLines(boat, plan),
     ['FINDINGS', findingsText(boat, plan.findings.map(withOneCure)).trimEnd()],
     ['NEXT', ...nextSteps(boat, plan).flatMap((step, order) => textLines(step, { width, lead: `${order + 1}. ` }))],

@@ -66,11 +66,16 @@ test('a line that no way leads for comes before how cheap the layout is', () => 
   expect(factOf('lines', aPlan({ gaps }))).toEqual(['1 line has no way', 'open']);
 });
 
-test('the power step names what lacks a feed before the volts, and is never done while no wire is worked out', () => {
+test('the power step names what lacks a feed before what is to be looked at, and that before the volts', () => {
   const { boat } = aBoat();
   const known = plan(boat, new Map());
   const feeds = known.lines.filter(({ kind }) => kind === 'feed').length;
-  expect(factOf('power', known)[0]).toMatch(new RegExp(`^${feeds} feeds, 1[0-2]\\.\\d\\d V at the worst plug$`));
+  const [fact, state] = factOf('power', known);
+  expect(fact).toMatch(new RegExp(`^${feeds} feeds, 1[0-2]\\.\\d\\d V at the worst$`));
+  expect(state).toBe('done');
+  const thirsty = { ...known, feeds: known.feeds.map((feed) => ({ ...feed, leastV: 12 })) };
+  expect(factOf('power', thirsty)).toEqual([`${feeds} feeds, ${feeds} to look at`, 'open']);
+  expect(factOf('power', { ...known, feeds: [] })).toEqual([`${feeds} feeds`, 'open']);
   const unfed = aBoat().change((draft) => {
     for (const panel of draft.supply.panels) panel.circuits = [];
   }).boat;

@@ -2,9 +2,10 @@ import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { BusEntry, Plan, ReadingEntry } from '../../core/plan-shape.ts';
 import { cardBoat } from '../../papers/cards/card-boat.ts';
 import { cablesToBuy } from '../../papers/lists/cables-to-buy.ts';
-import { feedRows } from '../../papers/lists/feed-rows.ts';
+import { feedIsOpen } from '../../papers/lists/feed-is-open.ts';
 import { layoutWords } from '../../papers/lists/layout-words.ts';
 import { printCount } from '../../papers/lists/print-figure.ts';
+import { unfedRows } from '../../papers/lists/unfed-rows.ts';
 import type { StepId } from './route.ts';
 
 /** One waypoint of the course line: `later` marks a step this version does not compute yet. */
@@ -94,16 +95,20 @@ const linesWaypoint = (plan: Plan): Waypoint => {
   };
 };
 
-/** Wires and fuses are not worked out yet, so this step is never done; what lacks a feed matters before the volts. */
+/** What lacks a feed matters before the feeds that are open, and these before the volts. */
 const powerWaypoint = (boat: Boat, plan: Plan): Waypoint => {
-  const { fed, unfed } = feedRows(cardBoat(boat), plan);
-  const volts = plan.buses.flatMap((bus) => bus.volts.map(({ lowestV }) => lowestV));
-  const least = volts.length === 0 ? [] : [`${Math.min(...volts).toFixed(2)} V at the worst plug`];
+  const unfed = unfedRows(cardBoat(boat), plan).length;
+  const fed = plan.lines.filter(({ kind }) => kind === 'feed').length;
+  const open = plan.feeds.filter(feedIsOpen).length;
+  // volts of two systems cannot be held against each other: the worst is where most is lost
+  const [worst] = [...plan.feeds].sort((one, other) => (other.lostPct ?? 0) - (one.lostPct ?? 0));
+  const least = worst?.atEndV === undefined ? [] : [`${worst.atEndV.toFixed(2)} V at the worst`];
+  const facts = [printCount(fed, 'feed'), ...(open > 0 ? [`${open} to look at`] : least)];
   return {
     step: 'power',
     name: 'Power',
-    fact: unfed.length > 0 ? `${unfed.length} without a feed` : [printCount(fed.length, 'feed'), ...least].join(', '),
-    state: 'open',
+    fact: unfed > 0 ? `${unfed} without a feed` : facts.join(', '),
+    state: unfed === 0 && open === 0 && plan.feeds.length > 0 ? 'done' : 'open',
   };
 };
 
