@@ -16,6 +16,7 @@ const coreRooms = [
   'joins',
   'backbone',
   'power',
+  'energy',
   'traffic',
   'blackouts',
   'fitting',

@@ -4,6 +4,8 @@ import { aDevice, aPlace, aProblem, aWay } from '../src/core/backbone/a-problem.
 import { effectiveLength } from '../src/core/backbone/effective-length.ts';
 import { fullWork } from '../src/core/backbone/full-work.ts';
 import { solveLayout } from '../src/core/backbone/solve-layout.ts';
+import { bankEndurance } from '../src/core/energy/bank-endurance.ts';
+import { unitDay } from '../src/core/energy/unit-day.ts';
 import { sources } from '../src/core/facts/sources.ts';
 import { copperOhmPerM } from '../src/core/network/copper-ohm.ts';
 import { solveDc } from '../src/core/network/dc-solve.ts';
@@ -60,6 +62,7 @@ const methods = {
   areaByRuleMm2,
   awgAreaMm2,
   bankAh,
+  bankEndurance,
   bankShortCircuitA,
   charsPerSecond,
   cheapestLayout,
@@ -95,6 +98,7 @@ const methods = {
   steadyCurrentA,
   sufficientWait,
   tailLoopFieldUt,
+  unitDay,
   wireFieldUt,
 };
 const folder = new URL('../docs/methods/', import.meta.url);

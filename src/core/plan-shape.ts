@@ -1,12 +1,14 @@
 import * as z from 'zod';
 import { gradeSchema, joinKinds, lineKindSchema, orderSchema } from './boat/boat-schema.ts';
 import { readingSchema, referenceSchema } from './boat/sheet.ts';
+import { energyEntriesSchema } from './energy-shape.ts';
 import { layoutLimits } from './facts/layout-limits.ts';
 import { shoppingKinds } from './facts/shopping-kinds.ts';
 import { panelsEntriesSchema } from './panels-shape.ts';
 import { powerEntriesSchema } from './power-shape.ts';
 import { mastEntrySchema, networkEntrySchema, passageEntrySchema, wayEntrySchema } from './ways-shape.ts';
 
+export type { EnergyDay } from './energy-shape.ts';
 export type { FeedEntry } from './power-shape.ts';
 export type { MastEntry, NetworkEntry, PassageEntry, WayEntry } from './ways-shape.ts';
 
@@ -374,6 +376,7 @@ export const planDraftSchema = z.strictObject({
   networks: z.array(networkEntrySchema),
   ...powerEntriesSchema,
   ...panelsEntriesSchema,
+  ...energyEntriesSchema,
 });
 export type PlanDraft = z.infer<typeof planDraftSchema>;
 

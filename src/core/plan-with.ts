@@ -8,6 +8,7 @@ import type { mendBuses } from './cures/mend-bus.ts';
 import { withHints } from './cures/with-hints.ts';
 import { joinsOf } from './joins/joins-of.ts';
 import { type PlannedBus, planBuses } from './plan-buses.ts';
+import type { planEnergy } from './plan-energy.ts';
 import type { planPanels } from './plan-panels.ts';
 import type { planPower } from './plan-power.ts';
 import { passagesTogether, planRound } from './plan-round.ts';
@@ -29,6 +30,8 @@ export interface LateParts {
   readonly power: typeof planPower;
   /** the source side: banks, converters, panels */
   readonly panels: typeof planPanels;
+  /** what a day takes out of the banks */
+  readonly energy: typeof planEnergy;
   /** the order: pieces, parts, and what to tape before it */
   readonly order: typeof orderOf;
   /** which lines are led another way, because their plug does not pass where they would go */
@@ -46,6 +49,7 @@ export const withoutLateParts: LateParts = {
   cures: withHints,
   power: () => ({ loads: [], loadsBefore: [], loadSums: [], feeds: [], supplies: [] }),
   panels: () => ({ banks: [], converters: [], panels: [], noPanel: [], mains: { chargers: [], ways: [] } }),
+  energy: () => ({ energy: [], unknownDraws: [] }),
   order: ({ lines }) => ({ lines: [...lines], shopping: [], tape: [], passages: [] }),
   ledRound: () => [],
   choices: () => new Map(),
@@ -68,7 +72,7 @@ const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedB
  * `phase`: default the last. Lines and layouts are for the last phase, readings for the phase asked.
  */
 export const planWith =
-  ({ cures, power, panels, order, ledRound, choices, mends, findings }: LateParts) =>
+  ({ cures, power, panels, energy, order, ledRound, choices, mends, findings }: LateParts) =>
   (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
     const index = indexBoat(canonicalBoat(boat));
     const problems = layoutProblems(index.boat);
@@ -81,13 +85,15 @@ export const planWith =
     const chosen = choices({ index, buses });
     const mended = mends({ refit, phase: lastPhase(boat), buses: withUnlaid(problems, buses) });
     const unlaid = unlaidOf(mended, buses);
+    const joinsAt = (at: number) => joinsOf(index, at);
     const draft: PlanDraft = roundPlan({
       boat: boat.name,
       program,
       phase,
       ...wiring,
-      ...power({ index, joinsAt: (at) => joinsOf(index, at), lines: wiring.lines, buses }),
-      ...panels({ index, joinsAt: (at) => joinsOf(index, at) }),
+      ...power({ index, joinsAt, lines: wiring.lines, buses }),
+      ...panels({ index, joinsAt }),
+      ...energy({ index, joinsAt }),
       ...ordered,
       passages: passagesTogether(round, ordered.passages),
       readings: cures({

@@ -1,5 +1,6 @@
 import { mendBuses } from './cures/mend-bus.ts';
 import { withCures } from './cures/with-cures.ts';
+import { planEnergy } from './plan-energy.ts';
 import { planPanels } from './plan-panels.ts';
 import { planPower } from './plan-power.ts';
 import type { Finding } from './plan-shape.ts';
@@ -17,6 +18,7 @@ export const plan = planWith({
   cures: withCures,
   power: planPower,
   panels: planPanels,
+  energy: planEnergy,
   order: orderOf,
   ledRound,
   choices: busChoices,
@@ -25,4 +27,10 @@ export const plan = planWith({
 });
 
 /** The plan of a boat while its layouts are still looked for: checked by every rule, without what takes time. */
-export const checkedPlan = planWith({ ...withoutLateParts, power: planPower, panels: planPanels, findings });
+export const checkedPlan = planWith({
+  ...withoutLateParts,
+  power: planPower,
+  panels: planPanels,
+  energy: planEnergy,
+  findings,
+});

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { dottedIdSchema, idSchema } from './ids.ts';
 import { measureSchema } from './measure.ts';
+import { ownDaySchema } from './own-day.ts';
 import { changeSchema, genderSchema, protocolSchema, readingSchema, referenceSchema, sheetSchema } from './sheet.ts';
 import { supplySchema } from './supply.ts';
 
@@ -276,6 +277,7 @@ export const boatSchema = z
     buses: z.array(busSchema),
     joins: z.array(joinSchema),
     supply: supplySchema,
+    days: z.exactOptional(z.array(ownDaySchema)),
     prices: z.exactOptional(pricesSchema),
     limits: z.exactOptional(z.record(z.string().min(1).max(80), limitOverrideSchema)),
     pins: z.exactOptional(pinsSchema),

@@ -2,6 +2,7 @@ import { type Boat, boatSchema, type Cable, type Join, type Kit, type Way } from
 import { canonicalSheet } from './canonical-sheet.ts';
 import { byCodeUnit } from './ids.ts';
 import { inSchemaOrder } from './in-schema-order.ts';
+import type { OwnDay } from './own-day.ts';
 import { type Sheet, sheetSchema } from './sheet.ts';
 import { sortedBy } from './sorted-by.ts';
 import type { Supply } from './supply.ts';
@@ -60,6 +61,12 @@ const canonicalSupply = (supply: Supply): Supply => ({
         ),
       }),
 });
+
+const canonicalDays = (days: readonly OwnDay[]): OwnDay[] =>
+  sortedBy(
+    days.map((day) => ({ ...day, hours: sortedBy(day.hours, ({ unit, kind }) => [unit, kind]) })),
+    byId,
+  );
 
 type Pins = NonNullable<Boat['pins']>;
 
@@ -132,6 +139,7 @@ export const canonicalBoat = (boat: Boat): Boat => {
     buses: sortedBy(boat.buses, byId),
     joins: sortedBy(boat.joins.map(canonicalJoin), byId),
     supply: canonicalSupply(boat.supply),
+    ...(boat.days === undefined ? {} : { days: canonicalDays(boat.days) }),
     ...(boat.pins === undefined ? {} : { pins: canonicalPins(boat.pins, ways) }),
     ...(boat.orders === undefined ? {} : { orders: sortedBy(boat.orders, (entry) => [entry.item]) }),
     ...(boat.accepted === undefined ? {} : { accepted: sortedBy(boat.accepted, (entry) => [entry.finding]) }),

@@ -87,6 +87,35 @@ test.each<[string, Recipe, string]>([
     'kit[0].sheet: There is no sheet "heading-sensors"; did you mean `heading-sensor`?',
   ],
   [
+    'a day with a unit that is not there',
+    (boat) => {
+      boat.days = [{ id: 'weekend', name: 'Weekend', like: 'anchor', hours: [{ unit: 'radoi', hours: 4 }] }];
+    },
+    'days[0].hours[0].unit: There is no unit "radoi"; did you mean `radio`?',
+  ],
+  [
+    'a day with a kind that nothing has',
+    (boat) => {
+      boat.days = [{ id: 'weekend', name: 'Weekend', like: 'anchor', hours: [{ kind: 'radra', hours: 4 }] }];
+    },
+    'days[0].hours[0].kind: There is no kind "radra"; did you mean `radar`?',
+  ],
+  [
+    'hours given twice',
+    (boat) => {
+      const hours = [4, 5].map((each) => ({ unit: 'radio', hours: each }));
+      boat.days = [{ id: 'weekend', name: 'Weekend', like: 'anchor', hours }];
+    },
+    'days[0].hours[1]: The hours of the unit "radio" are given twice.',
+  ],
+  [
+    'a day called like one that every boat has',
+    (boat) => {
+      boat.days = [{ id: 'alongside', name: 'In the berth', like: 'alongside', hours: [] }];
+    },
+    'days[0].id: "alongside" is a day that every boat has.',
+  ],
+  [
     'a need at a unit that is not there',
     (boat) => {
       boat.needs.push({ reading: 'depth', at: 'plotter', must: true });

@@ -2,6 +2,7 @@ import { indexBoat } from './boat-index.ts';
 import type { BoatProblem } from './boat-problem.ts';
 import type { Boat } from './boat-schema.ts';
 import { checkChanges } from './checks/check-changes.ts';
+import { checkDays } from './checks/check-days.ts';
 import { checkIds } from './checks/check-ids.ts';
 import { checkJoins } from './checks/check-joins.ts';
 import { checkLinks, knownIn, linkTo } from './checks/check-links.ts';
@@ -30,5 +31,5 @@ export const checkReferences = (boat: Boat): BoatProblem[] => {
   const sheets = [...boat.sheets.flatMap((sheet, at) => checkSheet(sheet, ['sheets', at])), ...checkUnitSheets(boat)];
   if (sheets.length > 0) return sheets;
   const known = knownIn(indexBoat(boat));
-  return [...checkLinks(known), ...checkJoins(known), ...checkSupply(known)];
+  return [...checkLinks(known), ...checkJoins(known), ...checkSupply(known), ...checkDays(boat)];
 };

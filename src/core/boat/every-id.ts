@@ -24,13 +24,14 @@ interface Lists {
     readonly dcdc: WithIds;
     readonly chargers?: WithIds;
   };
+  readonly days?: WithIds;
 }
 
 const namedIn = (list: WithIds, what: string, path: FilePath): Named[] =>
   list.map((entry, at) => ({ id: entry.id, what, path: [...path, at] }));
 
 /** Everything in a boat whose id must be its own in the whole file, in the order of the file. */
-export const everyId = ({ places, ways, cables, sheets, kit, buses, joins, supply }: Lists): Named[] => [
+export const everyId = ({ places, ways, cables, sheets, kit, buses, joins, supply, days = [] }: Lists): Named[] => [
   ...namedIn(places, 'a place', ['places']),
   ...namedIn(ways, 'a way', ['ways']),
   ...namedIn(cables, 'a cable', ['cables']),
@@ -43,6 +44,7 @@ export const everyId = ({ places, ways, cables, sheets, kit, buses, joins, suppl
   ...supply.panels.flatMap((panel, at) => namedIn(panel.circuits, 'a circuit', ['supply', 'panels', at, 'circuits'])),
   ...namedIn(supply.dcdc, 'a DC converter', ['supply', 'dcdc']),
   ...namedIn(supply.chargers ?? [], 'a charger', ['supply', 'chargers']),
+  ...namedIn(days, 'a day', ['days']),
 ];
 
 /** The id itself where nothing in the boat has it, else the first of `id-2`, `id-3` … that is free. */

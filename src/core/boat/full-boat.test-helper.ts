@@ -99,6 +99,20 @@ export const aFullBoat = (): Boat =>
       for (const id of ['radio-supply', 'aft-supply']) {
         boat.supply.dcdc.push({ id, place: 'locker', outV: 12, ratedA: 10, efficiencyPct: 90, isolated: true });
       }
+      boat.days = [
+        {
+          id: 'weekend',
+          name: 'Weekend in the bay',
+          like: 'anchor',
+          hours: [
+            { kind: 'vhf-radio', hours: 10 },
+            { unit: 'radio', hours: 4 },
+            { unit: 'display', hours: 3 },
+          ],
+          chargedAfter: 2,
+        },
+        { id: 'passage', name: 'Night passage', like: 'under-way-night', hours: [] },
+      ];
       boat.limits = { 'drop-pct': { value: 2, reason: 'Old radio.' }, 'bus-devices': { value: 40, reason: 'Margin.' } };
       boat.labels = { 'feed:nav~main-panel': 'C02', 'drop:nav~gnss.bus': 'C01' };
       boat.orders = [

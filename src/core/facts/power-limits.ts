@@ -1,3 +1,4 @@
+import { bankLimits } from './day-duty.ts';
 import { dropLimits, summedDropWarn } from './drop-limits.ts';
 import type { Figure } from './figure.ts';
 
@@ -7,6 +8,7 @@ const electronics = dropLimits.find(({ circuit }) => circuit === 'electronics') 
 export const powerLimits = {
   'feed-drop': { value: electronics.pct, unit: '% of the nominal voltage', source: electronics.source },
   'feed-drop-summed': summedDropWarn,
+  ...bankLimits,
 } as const satisfies Record<string, Figure>;
 
 /** Insulation a new feed is reckoned with, by the system its size is named in: the commonest boat cable of each. */

@@ -75,6 +75,8 @@ export const findingsOf = (rule: Rule, { boat = aBoat().boat, bus = {}, plan = {
       panels: [],
       noPanel: [],
       mains: { chargers: [], ways: [] },
+      energy: [],
+      unknownDraws: [],
       gaps: [],
       shopping: [],
       tape: [],

@@ -66,6 +66,8 @@ export const aPlan = (over: Partial<Plan> = {}): Plan => ({
   panels: [],
   noPanel: [],
   mains: { chargers: [], ways: [] },
+  energy: [],
+  unknownDraws: [],
   gaps: [],
   shopping: [],
   passages: [],

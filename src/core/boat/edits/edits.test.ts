@@ -245,3 +245,13 @@ test.each<[string, EditId, unknown, string]>([
 ])('%s is refused in a sentence', (_, id, params, says) => {
   expect(refusalOf(id, params)?.says).toBe(says);
 });
+
+test('a unit taken out leaves the days that name its hours', () => {
+  const hours = [
+    { unit: 'radio', hours: 4 },
+    { kind: 'vhf-radio', hours: 10 },
+  ];
+  const boat = aBoat().with({ days: [{ id: 'weekend', name: 'Weekend', like: 'anchor', hours }] }).boat;
+  const without = edits['remove-unit'].apply(boat, { unit: 'radio' });
+  expect(without.days?.[0]?.hours).toEqual([{ kind: 'vhf-radio', hours: 10 }]);
+});

@@ -33,8 +33,13 @@ const leaveCables = (boat: Draft<Boat>, unit: string): void => {
   }
 };
 
+/** Takes what the days say of a unit out of them. */
+const leaveDays = (boat: Draft<Boat>, unit: string): void => {
+  for (const day of boat.days ?? []) day.hours = day.hours.filter((running) => running.unit !== unit);
+};
+
 /**
- * Takes a unit out of the boat, with its needs, its part in joins and its place on circuits. Its sheet, its labels and
+ * Takes a unit out of the boat, with its needs, its part in joins, its hours in the days and its place on circuits. Its sheet, its labels and
  * the tees of a pinned bus stay: what was bought or fitted is still there.
  */
 export const removeUnit = defineEdit({
@@ -47,5 +52,6 @@ export const removeUnit = defineEdit({
     boat.needs = boat.needs.filter((need) => need.at !== unit);
     leaveJoins(boat, unit);
     leaveCables(boat, unit);
+    leaveDays(boat, unit);
   },
 });

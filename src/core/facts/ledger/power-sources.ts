@@ -118,6 +118,10 @@ export const powerSources = {
     standing: 'common practice',
     text: 'Hours a day that things run at anchor, sailing and motoring; every one can be set.',
   },
+  'choice-day-duty': {
+    standing: 'project choice',
+    text: 'What runs when nothing printed says so: a kind without a row of its own with the instruments, a pilot all the run, alarms and meters always, alongside only what is never switched off and what is used below.',
+  },
   'practice-battery': {
     standing: 'common practice',
     text: 'Usable share, charge efficiency and Peukert exponents of lead batteries.',
