@@ -1,6 +1,6 @@
 import { type LayoutLimit, layoutLimits } from '../facts/layout-limits.ts';
-import type { Budget, Layout, Problem } from './problem.ts';
-import { keptLayouts } from './solve-layout.ts';
+import type { Budget, Problem } from './problem.ts';
+import { keptLayout } from './solve-layout.ts';
 
 /** More than any boat has, mm, mA or devices. */
 const plenty = 1_000_000_000;
@@ -70,13 +70,9 @@ export const withLooser = (
 export const withoutLimits = (problem: Problem, limits: readonly LayoutLimit[]): Problem =>
   limits.reduce((left, limit) => withLooser(left, { limit, times: Number.POSITIVE_INFINITY }), problem);
 
-/** The cheapest layout found that keeps every limit; absent where none is found with the work given. */
-export const layoutWithin = (problem: Problem, budget: Budget): Layout | undefined =>
-  [...keptLayouts(problem, budget)].at(-1);
-
 /** Whether some layout keeps every limit of a problem, as far as the work given tells. */
 export const holdsSome = (problem: Problem, budget: Budget): boolean =>
-  keptLayouts(problem, budget).next().done !== true;
+  keptLayout(problem, { ...budget, isFirstEnough: true }).layout !== undefined;
 
 /**
  * A smallest set of limits of which no layout keeps all: leave any one of them out and some layout keeps the rest. Found by

@@ -1,7 +1,8 @@
 import type { LayoutLimit } from '../facts/layout-limits.ts';
 import { busFigures } from './bus-figures.ts';
-import { layoutWithin, withLooser, withoutLimits } from './clashing-limits.ts';
+import { withLooser, withoutLimits } from './clashing-limits.ts';
 import type { Budget, Layout, Problem } from './problem.ts';
+import { keptLayout } from './solve-layout.ts';
 
 /** What a layout reaches of one limit, and what is allowed, in the limit's unit. */
 export interface LimitFigure {
@@ -127,7 +128,7 @@ const leastBeyond = (first: LimitShortfall, measured: Measured, { problem, limit
     const most = least.figure === undefined ? tooFew : timesOf(least.figure);
     const times = (tooFew + most) / 2;
     if (!Number.isFinite(times)) break;
-    const layout = layoutWithin(withLooser(problem, { limit, times }), budget);
+    const layout = keptLayout(withLooser(problem, { limit, times }), budget).layout;
     const found = layout === undefined ? undefined : measured(layout);
     if (found?.figure !== undefined && timesOf(found.figure) < most) least = found;
     else tooFew = times;
@@ -141,7 +142,7 @@ const fewestPlaces = (first: LimitShortfall, measured: Measured, { problem, limi
   for (const place of first.at) {
     const used = new Set(least.at.filter((other) => other !== place));
     const places = problem.places.map((own) => (used.has(own.id) ? { ...own, ...freed(limit) } : own));
-    const layout = used.size === least.at.length ? undefined : layoutWithin({ ...problem, places }, budget);
+    const layout = used.size === least.at.length ? undefined : keptLayout({ ...problem, places }, budget).layout;
     if (layout !== undefined) least = measured(layout);
   }
   return least;
@@ -166,7 +167,7 @@ export const limitShortfall = ({
     grade: layout.grade,
     ...measures[limit](problem, layout),
   });
-  const layout = layoutWithin(withoutLimits(base, [limit]), budget);
+  const { layout } = keptLayout(withoutLimits(base, [limit]), budget);
   if (layout === undefined) return undefined;
   const first = measured(layout);
   if (limit === 'device-count') return first;

@@ -26,8 +26,35 @@ export function* solveLayout(problem: Problem, budget: Budget): Generator<Layout
   if (!isAnswered) yield* leastBroken({ problem, budget });
 }
 
-/** As `solveLayout`, but nothing is yielded where no layout keeping every limit is found, which then takes less work. */
-export const keptLayouts = (problem: Problem, budget: Budget): Generator<Layout> => searchTiers({ problem, budget });
+/** A layout that keeps every limit, absent where none was found, and the work it took to find it or to give up. */
+export interface KeptLayout {
+  readonly layout?: Layout;
+  readonly work: number;
+}
+
+/**
+ * Whether some layout keeps every limit: the cheapest found with the work given, or the first where that is enough. Where it
+ * is proven that there is none, little work is done.
+ */
+export const keptLayout = (problem: Problem, budget: Budget & { readonly isFirstEnough?: boolean }): KeptLayout => {
+  const search = searchTiers({ problem, budget });
+  let layout: Layout | undefined;
+  for (let next = search.next(); ; next = search.next()) {
+    if (next.done === true) {
+      if (layout !== undefined) return { layout, work: next.value.work };
+      return next.value.isNone ? { work: next.value.work } : luckyLayout(problem, next.value.work);
+    }
+    layout = next.value;
+    if (budget.isFirstEnough === true) return { layout, work: layout.work };
+  }
+};
+
+/** A layout that breaks limits least may be found by luck to break none. */
+const luckyLayout = (problem: Problem, spent: number): KeptLayout => {
+  const last = [...leastBroken({ problem, budget: { work: brokenWork } })].at(-1);
+  const work = spent + brokenWork;
+  return last === undefined || last.status === 'infeasible' ? { work } : { layout: { ...last, work }, work };
+};
 
 /**
  * The cheapest layout whose trunk takes other ways than that of a layout, or is of another grade; its bound and status say
@@ -44,9 +71,10 @@ function* searchTiers({
   readonly problem: Problem;
   readonly budget: Budget;
   readonly unlike?: Layout;
-}): Generator<Layout> {
+}): Generator<Layout, { readonly isNone: boolean; readonly work: number }> {
   const purse: Purse = { left: budget.work };
   let isAnswered = false;
+  let isNone = true;
   let floor = Number.POSITIVE_INFINITY;
   for (const isStretched of [false, true]) {
     const tier = isAnswered ? [] : groundsOf(problem, isStretched);
@@ -57,6 +85,7 @@ function* searchTiers({
     for (let next = search.next(); ; next = search.next()) {
       if (next.done === true) {
         floor = next.value;
+        isNone &&= floor === Number.POSITIVE_INFINITY;
         break;
       }
       isAnswered = true;
@@ -64,6 +93,7 @@ function* searchTiers({
     }
     purse.left += kept;
   }
+  return { isNone: isNone && !isAnswered, work: budget.work - purse.left };
 }
 
 /** Searches grounds with like limits; returns a cost that no layout on them is under, infinite where there is none. */

@@ -190,18 +190,24 @@ const helpless: Readonly<Record<BusChange['kind'], readonly LayoutLimit[]>> = {
   split: [],
 };
 
-/** Single changes that may give a bus a layout, the plainest first; those left out that cannot help one of the clashes. */
+/** One of each list in turn, so that where not all can be tried some of each kind are. */
+const inTurn = <Value>(lists: readonly (readonly Value[])[]): Value[] =>
+  Array.from({ length: Math.max(...lists.map((list) => list.length)) }, (_, turn) =>
+    lists.flatMap((list) => list.slice(turn, turn + 1)),
+  ).flat();
+
+/** Single changes that may give a bus a layout, heavier cable first, then one of each other kind in turn; those left out that cannot help one of the clashes. */
 export const busChanges = (task: BusChangeTask): BusChange[] => {
   const units = unitsInTheWay(task);
-  const changes = [
-    ...(task.clashes.length === 0 ? [] : heavierTrunk(task)),
-    ...moreTees(task, units),
-    ...moreEnds(task),
-    ...moveUnits(task, units),
-    ...splitChanges(task),
-    ...moreTrunk(task, units),
-  ];
   const mayHelp = ({ kind }: BusChange): boolean =>
     task.clashes.every((clash) => clash.some(({ limit }) => !helpless[kind].includes(limit)));
-  return changes.filter(mayHelp);
+  const changes = [
+    moreTees(task, units),
+    moreEnds(task),
+    splitChanges(task),
+    moveUnits(task, units),
+    moreTrunk(task, units),
+  ];
+  const heavier = task.clashes.length === 0 ? [] : heavierTrunk(task);
+  return [...heavier, ...inTurn(changes)].filter(mayHelp);
 };

@@ -12,6 +12,8 @@ export type Clash = readonly (Pick<LimitShortfall, 'limit'> & Partial<LimitShort
 interface Told {
   readonly index: BoatIndex;
   readonly problem: Problem;
+  /** whether the limits must be kept, or leave something in hand */
+  readonly held: 'must' | 'warn';
 }
 
 const figure = (value: number, unit: string): string => `${value.toFixed(2)} ${unit}`;
@@ -34,18 +36,18 @@ const loadWords = ({ devices }: Problem): string =>
 type Wording = (told: Told, short: LimitShortfall, is: { readonly would: string; readonly allowed: string }) => string;
 
 const wordings: Readonly<Record<LayoutLimit, Wording>> = {
-  'device-count': ({ problem }) => `${problem.devices.length} units hang on it; ${problem.limits.devices} are allowed`,
+  'device-count': ({ problem }, _, { allowed }) => `${problem.devices.length} units hang on it; ${allowed}`,
   'one-drop': ({ index }, { at }, { would, allowed }) =>
-    `the drop to ${unitAt(index, at)} would be ${would}; ${allowed} is allowed`,
-  'all-drops': (_, __, { would, allowed }) => `all drops together would be ${would}; ${allowed} is allowed`,
+    `the drop to ${unitAt(index, at)} would be ${would}; ${allowed}`,
+  'all-drops': (_, __, { would, allowed }) => `all drops together would be ${would}; ${allowed}`,
   length: (_, { grade }, { would, allowed }) =>
-    `the farthest two points would be ${would} apart along ${cableGrades[grade].name} cable; ${allowed} is allowed`,
+    `the farthest two points would be ${would} apart along ${cableGrades[grade].name} cable; ${allowed}`,
   current: ({ problem }, { grade }, { would, allowed }) =>
-    `${loadWords(problem)} one leg of ${cableGrades[grade].name} cable would carry ${would}; ${allowed} is allowed`,
+    `${loadWords(problem)} one leg of ${cableGrades[grade].name} cable would carry ${would}; ${allowed}`,
   volts: ({ index, problem }, { at, figure: lost }, { would, allowed }) =>
     lost !== undefined && lost.allowed < 0
       ? `the feed gives ${figure(problem.feed.mv / 1000, 'V')} with the bank at its lowest, less than ${unitAt(index, at)} needs`
-      : `${loadWords(problem)} ${would} would be lost on the way to ${unitAt(index, at)}; ${allowed} may be lost`,
+      : `${loadWords(problem)} ${would} would be lost on the way to ${unitAt(index, at)}; ${allowed}`,
   'tee-places': ({ index }, { at }) => `a tee would have to stand at ${placesAt(index, at)}, where none may`,
   'end-places': ({ index }, { at }) =>
     `the trunk would have to end at ${placesAt(index, at)}, where its terminator cannot be reached`,
@@ -56,8 +58,14 @@ const missedWords = (told: Told, clash: Clash): string[] =>
     if (grade === undefined || at === undefined) return [];
     if (missed === undefined && at.length === 0) return [];
     const { would = 0, allowed = 0, unit = '' } = missed ?? {};
+    const most = unit === 'units' ? String(allowed) : figure(allowed, unit);
     const short = { limit, grade, at, ...(missed === undefined ? {} : { figure: missed }) };
-    return [wordings[limit](told, short, { would: figure(would, unit), allowed: figure(allowed, unit) })];
+    return [
+      wordings[limit](told, short, {
+        would: figure(would, unit),
+        allowed: `${most} is ${told.held === 'must' ? 'the most' : 'what one should keep to'}`,
+      }),
+    ];
   });
 
 const clashWords = (told: Told, clash: Clash): string => {

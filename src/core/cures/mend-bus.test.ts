@@ -81,6 +81,28 @@ describe.each([
   });
 });
 
+/** Gannet in light cable by an owner who wants to lose no more than 0.35 V where 1.67 V may be lost. */
+const thrifty: Boat = {
+  ...gannet,
+  buses: gannet.buses.map((bus) => ({ ...bus, grade: 'light' as const })),
+  limits: { 'nmea2000-lost-volts-warn': { value: 0.35, reason: 'as she was once' } },
+};
+
+test('a bus that holds only beyond its warn limits is told what would bring it back, with the doubt', () => {
+  const before = planned(thrifty);
+  const [bus] = before.buses;
+  expect(bus?.layout.status).not.toBe('infeasible');
+  expect(bus?.mend?.says).toMatch(/ 0\.35 V is what one should keep to\.$/);
+  expect(bus?.mend?.cures[0]?.says).toBe('Lay Navigation bus in mid cable.');
+  const doubt = before.findings.find(({ rule }) => rule === 'bus/volts-too-low');
+  expect(doubt?.level).toBe('doubt');
+  expect(doubt?.cures).toEqual(bus?.mend?.cures);
+  for (const cure of doubt?.cures?.filter(({ edits }) => edits.length > 0) ?? []) {
+    const after = planned(cured(thrifty, cure));
+    expect(Math.max(...after.buses.flatMap(({ volts }) => volts.map(({ dropV }) => dropV)))).toBeLessThanOrEqual(0.35);
+  }
+});
+
 test('a bus that has a layout is not mended', () => {
   expect(planned(gannet).buses[0]).not.toHaveProperty('mend');
 });

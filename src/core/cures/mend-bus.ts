@@ -1,15 +1,17 @@
-import { allClashes, layoutWithin } from '../backbone/clashing-limits.ts';
+import { allClashes } from '../backbone/clashing-limits.ts';
 import { layoutProblems } from '../backbone/layout-problems.ts';
 import { limitShortfall } from '../backbone/limit-shortfall.ts';
 import type { Layout, Problem } from '../backbone/problem.ts';
+import { keptLayout } from '../backbone/solve-layout.ts';
 import { strandedDevices } from '../backbone/stranded-devices.ts';
+import { isBeyondWarnLimits, withWarnLimits } from '../backbone/warn-limits.ts';
 import type { BoatIndex } from '../boat/boat-index.ts';
 import { indexBoat } from '../boat/boat-index.ts';
 import type { Boat } from '../boat/boat-schema.ts';
 import { byCodeUnit, splitDotted } from '../boat/ids.ts';
 import { remember } from '../boat/remember.ts';
 import { joinsOf } from '../joins/joins-of.ts';
-import type { BusMend, Cure } from '../plan-shape.ts';
+import type { BusEntry, BusMend, Cure } from '../plan-shape.ts';
 import { type Arrival, arrivals, needKey } from '../readings/arrivals.ts';
 import { type Refit, refitOf } from '../readings/refit.ts';
 import { priceList } from '../shopping/price-list.ts';
@@ -23,6 +25,9 @@ import { twoFeeds } from './two-feeds.ts';
 /** Work for one try: enough to find a layout where there is one, little enough to try many. */
 const tryWork = { work: 6000 } as const;
 
+/** Work for all changes of one bus. */
+const allWork = 120_000;
+
 /** Changes told, and of one kind. */
 const atMost = { told: 5, ofKind: 2 } as const;
 
@@ -30,7 +35,20 @@ const atMost = { told: 5, ofKind: 2 } as const;
 interface MendedBus {
   readonly problem: Problem;
   readonly layout?: Layout;
+  readonly entry?: BusEntry;
 }
+
+/** The limits a bus is mended to keep: those it must, or the warn limits, with something in hand. */
+type Held = 'must' | 'warn';
+
+const heldTo = (held: Held, problem: Problem): Problem => (held === 'must' ? problem : withWarnLimits(problem));
+
+/** What is wrong with a bus as planned; absent where nothing is, or a person settled its layout. */
+const heldOf = ({ problem, layout, entry }: MendedBus): Held | undefined => {
+  if (problem.devices.length === 0 || layout?.status === 'pinned') return undefined;
+  if (layout === undefined || layout.status === 'infeasible') return 'must';
+  return entry !== undefined && isBeyondWarnLimits(problem, entry) ? 'warn' : undefined;
+};
 
 /** What is asked of every change: one boat in its last phase, with what arrives in it. */
 interface MendTask {
@@ -48,25 +66,32 @@ const inHundredths = (cost: number): number => Math.round(cost / 1000);
 
 const boatWith = (boat: Boat, change: BusChange): Boat | undefined => change.byHand?.(boat) ?? editedBoat(boat, change);
 
-/** What the buses that a change touches cost then, in hundredths; absent where it does not fit or one of them has no layout. */
-const costWith = (boat: Boat, change: BusChange): number | undefined => {
+/** What the buses that a change touches cost then, in hundredths, absent where it does not fit or one of them has no layout; and the work to know. */
+interface Cost {
+  readonly cost?: number;
+  readonly work: number;
+}
+
+const costWith = ({ boat, held }: MendAsk, change: BusChange): Cost => {
   const after = boatWith(boat, change);
-  if (after === undefined) return undefined;
+  if (after === undefined) return { work: 0 };
   const touched = new Set(change.buses);
-  let cost = 0;
+  let [cost, work] = [0, 0];
   for (const problem of layoutProblems(after)) {
     if (!touched.has(problem.bus) || problem.devices.length === 0) continue;
-    const layout = layoutWithin(problem, tryWork);
-    if (layout === undefined) return undefined;
-    cost += inHundredths(layout.cost);
+    const kept = keptLayout(heldTo(held, problem), tryWork);
+    work += kept.work;
+    if (kept.layout === undefined) return { work };
+    cost += inHundredths(kept.layout.cost);
   }
-  return cost;
+  return { cost, work };
 };
 
 /** One bus to be mended, with all that its layouts hang on as text: what is needed where is not among it. */
 interface MendAsk {
   readonly boat: Boat;
   readonly problem: Problem;
+  readonly held: Held;
   readonly wired: string;
 }
 
@@ -80,8 +105,10 @@ const clashesOf = (problem: Problem): readonly Clash[] => {
 /** The same bus of the same boat is asked for at every edit elsewhere; what each change would cost is found once. */
 const foundFor = remember({
   most: 16,
-  keyOf: ({ problem, wired }: MendAsk) => `${problem.hash} ${wired}`,
-  find: ({ boat, problem }) => {
+  keyOf: ({ problem, held, wired }: MendAsk) => `${problem.hash} ${held} ${wired}`,
+  find: (ask) => {
+    const { boat } = ask;
+    const problem = heldTo(ask.held, ask.problem);
     const clashes = clashesOf(problem);
     return {
       clashes,
@@ -90,7 +117,7 @@ const foundFor = remember({
       costWith: remember({
         most: 100,
         keyOf: ({ says, edits }: BusChange) => `${says} ${JSON.stringify(edits)}`,
-        find: (change) => costWith(boat, change),
+        find: (change) => costWith(ask, change),
       }),
     };
   },
@@ -132,12 +159,16 @@ const costNow = ({ buses }: MendTask, change: Pick<BusChange, 'buses'>): number 
 const heldChanges = (
   task: MendTask,
   changes: readonly BusChange[],
-  costOf: (change: BusChange) => number | undefined,
+  costOf: (change: BusChange) => Cost,
 ): (Tried & { readonly change: BusChange })[] => {
   const done = new Set<string>();
+  let left = allWork;
   const held = changes.flatMap((change) => {
     const { kind, says, edits, partsCost, insteadOf } = change;
-    const cost = insteadOf !== undefined && done.has(insteadOf) ? undefined : costOf(change);
+    if (left <= 0 || (insteadOf !== undefined && done.has(insteadOf))) return [];
+    const { cost, work } = costOf(change);
+    // What was found before counts as if it had to be found again: equal boats give equal answers.
+    left -= work;
     if (cost === undefined) return [];
     if (insteadOf !== undefined) done.add(insteadOf);
     return [{ kind, says, edits, cost: cost + partsCost - costNow(task, change), change }];
@@ -180,8 +211,8 @@ const toldOf = (
 const clashEntries = (clashes: readonly Clash[]): BusMend['clashes'] =>
   clashes.map((clash) => clash.map(({ limit, at = [], figure }) => ({ limit, at: [...at], ...figure })));
 
-const mendOf = (task: MendTask, bus: MendedBus, ask: MendAsk): BusMend => {
-  const { problem, layout } = bus;
+const mendOf = (task: MendTask, { layout }: MendedBus, ask: MendAsk): BusMend => {
+  const problem = heldTo(ask.held, ask.problem);
   const { index } = task.refit;
   const { clashes, stranded, fed, costWith: costOfChange } = foundFor(ask);
   const readings = arrivals(task.refit, task.phase);
@@ -198,7 +229,7 @@ const mendOf = (task: MendTask, bus: MendedBus, ask: MendAsk): BusMend => {
   const all: (Tried & { readonly change?: BusChange })[] =
     fed === undefined ? held : [...held, { ...fed, cost: fed.cost - costNow(task, { buses: [problem.bus] }) }];
   const cures = toldOf(task, all.sort(byCost), metOf(readings)).map(asCure);
-  const told = { index, problem };
+  const told = { index, problem, held: ask.held };
   const says = clashes.length === 0 ? strandedInWords(told, stranded) : clashesInWords(told, clashes);
   return { says, clashes: clashEntries(clashes), cures };
 };
@@ -210,22 +241,25 @@ const wiredText = ({ boat }: Pick<BoatIndex, 'boat'>): string => {
 };
 
 /**
- * For each bus that no layout was found for: a smallest set of limits that clash, and single changes of the boat that were
- * each made on a copy of it, gave every bus they touch a layout within its limits, and lost no reading; cheapest first, by
- * what the buses then cost more than as they are planned now, new parts with them. By bus id.
+ * For each bus that no layout was found for, and for each that has one only beyond its warn limits: smallest sets
+ * of limits that clash, and single changes of the boat that were each made on a copy of it, gave every bus they touch a
+ * layout within its limits, and lost no reading; cheapest first, by what the buses then cost more than as they are planned
+ * now, new parts with them. By bus id.
  */
 export const mendBuses = (task: MendTask): ReadonlyMap<string, BusMend> => {
-  const broken = task.buses.filter(
-    ({ problem, layout }) => problem.devices.length > 0 && (layout === undefined || layout.status === 'infeasible'),
-  );
+  const broken = task.buses.flatMap((bus) => {
+    const held = heldOf(bus);
+    return held === undefined ? [] : [{ bus, held }];
+  });
   if (broken.length === 0) return new Map();
   const { index } = task.refit;
   const wired = wiredText(index);
-  const mends = broken
-    .sort((one, other) => byCodeUnit(one.problem.bus, other.problem.bus))
-    .map((bus): [string, BusMend] => [
-      bus.problem.bus,
-      mendOf(task, bus, { boat: index.boat, problem: bus.problem, wired }),
-    ]);
-  return new Map(mends);
+  return new Map(
+    broken
+      .sort((one, other) => byCodeUnit(one.bus.problem.bus, other.bus.problem.bus))
+      .map(({ bus, held }): [string, BusMend] => {
+        const { problem } = bus;
+        return [problem.bus, mendOf(task, bus, { boat: index.boat, problem, held, wired })];
+      }),
+  );
 };

@@ -2,6 +2,7 @@ import type { BoatIndex } from '../boat/boat-index.ts';
 import type { LimitOnBoat } from '../boat/limit-of.ts';
 import type { Figure } from '../facts/figure.ts';
 import { type SourceKey, sources } from '../facts/sources.ts';
+import type { BusEntry, Cure } from '../plan-shape.ts';
 
 /** A length as people read it: two decimals and its unit. */
 export const metres = (lengthM: number): string => `${lengthM.toFixed(2)} m`;
@@ -31,3 +32,7 @@ export const unitName = (index: BoatIndex, port: string): string => {
   const kit = port.split('.')[0] ?? port;
   return index.kit.get(kit)?.name ?? kit;
 };
+
+/** Changes that were tried and bring a bus that holds back within its warn limits, for a finding. */
+export const warnCures = ({ layout, mend }: BusEntry): { readonly cures?: Cure[] } =>
+  layout.status === 'infeasible' || mend === undefined || mend.cures.length === 0 ? {} : { cures: mend.cures };

@@ -1,6 +1,6 @@
 import { limitOf } from '../../boat/limit-of.ts';
 import type { Rule } from '../rule.ts';
-import { busName, limitPart, metres } from '../rule-words.ts';
+import { busName, limitPart, metres, warnCures } from '../rule-words.ts';
 
 /** The limit holds for the two farthest plugs along the cable, drops included, not for the trunk alone. */
 export const tooFarEndToEnd: Rule = {
@@ -22,6 +22,7 @@ export const tooFarEndToEnd: Rule = {
           measured: { value: bus.farthestM, unit: 'm' },
           limit: limitPart(limit),
           cure: 'Shorten the trunk or the drops at its ends, use heavier cable, or split the bus in two.',
+          ...warnCures(bus),
         },
       ];
     }),

@@ -2,7 +2,7 @@ import type { BoatIndex } from '../../boat/boat-index.ts';
 import { type LimitOnBoat, limitOf } from '../../boat/limit-of.ts';
 import type { BusEntry, Level } from '../../plan-shape.ts';
 import type { Observation, Rule } from '../rule.ts';
-import { limitPart, unitName } from '../rule-words.ts';
+import { limitPart, unitName, warnCures } from '../rule-words.ts';
 
 type Volts = BusEntry['volts'][number];
 
@@ -26,6 +26,7 @@ const lostVolts = (
   measured: { value: worst.dropV, unit: 'V' },
   limit: limitPart(limit),
   cure: 'Move the feed nearer, use heavier cable, or take the heaviest loads off the bus.',
+  ...warnCures(bus),
 });
 
 /** The limits on lost volts for one bus: a regulated supply may lose more than a battery. */
