@@ -17,6 +17,7 @@ const coreRooms = [
   'backbone',
   'power',
   'energy',
+  'steering',
   'traffic',
   'blackouts',
   'fitting',

@@ -31,6 +31,8 @@ import { pickFuse } from '../src/core/power/pick-fuse.ts';
 import { sizeByDrop } from '../src/core/power/size-by-drop.ts';
 import { steadyCurrentA } from '../src/core/power/steady-current.ts';
 import { tailLoopFieldUt, wireFieldUt } from '../src/core/power/wire-field.ts';
+import { ladenKg } from '../src/core/steering/laden-kg.ts';
+import { outputWanted } from '../src/core/steering/output-wanted.ts';
 import { charsPerSecond, lineLoad } from '../src/core/traffic/line-load.ts';
 import { longestWait } from '../src/core/traffic/longest-wait.ts';
 import { messageLoadPct } from '../src/core/traffic/message-load.ts';
@@ -80,12 +82,14 @@ const methods = {
   fusePlace,
   fuseVerdict,
   interruptNeeded,
+  ladenKg,
   lenOf,
   lineLoad,
   longestWait,
   messageLoadPct,
   ohmPerKmAt,
   ohmPerMOfPer1000Ft,
+  outputWanted,
   pathDrop,
   peukert,
   peukertExponent,

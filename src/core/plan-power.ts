@@ -10,6 +10,7 @@ import { type SizedFeed, sizeFeed } from './power/size-feed.ts';
 import { type FeedCable, type SolvedSupply, supplyNets } from './power/supply-net.ts';
 import { type UnitLoad, unitLoads } from './power/unit-loads.ts';
 import type { FeedEntry, LoadEntry, LoadSum, OldLoad, SupplyEntry } from './power-shape.ts';
+import { planDrives } from './steering/plan-drives.ts';
 
 /** What the direct current of a boat is planned from. */
 export interface PowerInput {
@@ -19,13 +20,24 @@ export interface PowerInput {
   readonly buses: readonly { readonly problem: Problem; readonly layout: Layout; readonly entry: BusEntry }[];
 }
 
-export type PowerParts = Pick<PlanDraft, 'loads' | 'loadsBefore' | 'loadSums' | 'feeds' | 'supplies'>;
+export type PowerParts = Pick<
+  PlanDraft,
+  'loads' | 'loadsBefore' | 'loadSums' | 'feeds' | 'supplies' | 'drives' | 'steering'
+>;
 
 const cableOf = ({ line, panel, served }: FeedTask, loopOhm: number): FeedCable => ({
   line: line.id,
   panel: panel.id,
   fed: served,
   loopOhm,
+});
+
+/** The cable of a feed as it was sized, with the leads to drives whose copper is known; one of unknown copper loses what is allowed. */
+const sizedCable = ({ task, entry, loopOhm }: SizedFeed): FeedCable => ({
+  ...cableOf(task, loopOhm ?? (task.steadyA > 0 ? entry.allowedV / task.steadyA : 0)),
+  leads: (entry.leads ?? []).flatMap(({ line, to, runA, realDropV }) =>
+    realDropV === undefined || runA === 0 ? [] : [{ line, to, loopOhm: realDropV / runA }],
+  ),
 });
 
 const voltsIn = (supplies: readonly SolvedSupply[]): ReadonlyMap<string, number> =>
@@ -99,11 +111,16 @@ export const planPower = ({ index, joinsAt, lines, buses }: PowerInput): PowerPa
   const bare = voltsIn(supplyNets({ index, loads, buses, feeds: tasks.map((task) => cableOf(task, 0)) }));
   const laying = feedLaying(index, lines);
   const sized = tasks.map((task) =>
-    sizeFeed({ index, task, laying: laying(task.line), panelV: bare.get(task.panel.id) ?? 0, buses: entries }),
+    sizeFeed({
+      index,
+      task,
+      laying: laying(task.line),
+      layingOf: laying,
+      panelV: bare.get(task.panel.id) ?? 0,
+      buses: entries,
+    }),
   );
-  const cables = sized.map(({ task, entry, loopOhm }) =>
-    cableOf(task, loopOhm ?? (task.steadyA > 0 ? entry.allowedV / task.steadyA : 0)),
-  );
+  const cables = sized.map(sizedCable);
   const supplies = supplyNets({ index, loads, buses, feeds: cables });
   const volts = voltsIn(supplies);
   const sourceV = new Map(
@@ -111,11 +128,14 @@ export const planPower = ({ index, joinsAt, lines, buses }: PowerInput): PowerPa
       net.edges.map(({ to }): [string, number] => [to, lowestSourceV(index, source)]),
     ),
   );
+  const feeds = sized.map((feed) => withVolts(feed, volts, sourceV.get(feed.task.panel.id)));
+  const last = lastPhase(index.boat);
   return {
     loads: loads.map(loadEntry),
     loadsBefore: (byPhase[0] ?? []).map(oldLoad),
     loadSums: byPhase.flatMap((atPhase, phase) => sumsOf(phase, atPhase)),
-    feeds: sized.map((feed) => withVolts(feed, volts, sourceV.get(feed.task.panel.id))),
+    feeds,
     supplies: supplies.map((supply) => supplyEntry(index, supply)),
+    ...planDrives({ index, phase: last, joins: joinsAt(last), feeds }),
   };
 };

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { gradeSchema, joinKinds, lineKindSchema, orderSchema } from './boat/boat-schema.ts';
 import { readingSchema, referenceSchema } from './boat/sheet.ts';
+import { drivesEntriesSchema } from './drives-shape.ts';
 import { energyEntriesSchema } from './energy-shape.ts';
 import { layoutLimits } from './facts/layout-limits.ts';
 import { shoppingKinds } from './facts/shopping-kinds.ts';
@@ -377,6 +378,7 @@ export const planDraftSchema = z.strictObject({
   ...powerEntriesSchema,
   ...panelsEntriesSchema,
   ...energyEntriesSchema,
+  ...drivesEntriesSchema,
 });
 export type PlanDraft = z.infer<typeof planDraftSchema>;
 

@@ -47,7 +47,7 @@ export interface LateParts {
 /** The late parts left out: hints in place of cures that were tried, no order, no other layout beside the one taken, nothing found. */
 export const withoutLateParts: LateParts = {
   cures: withHints,
-  power: () => ({ loads: [], loadsBefore: [], loadSums: [], feeds: [], supplies: [] }),
+  power: () => ({ loads: [], loadsBefore: [], loadSums: [], feeds: [], supplies: [], drives: [], steering: [] }),
   panels: () => ({ banks: [], converters: [], panels: [], noPanel: [], mains: { chargers: [], ways: [] } }),
   energy: () => ({ energy: [], unknownDraws: [] }),
   order: ({ lines }) => ({ lines: [...lines], shopping: [], tape: [], passages: [] }),

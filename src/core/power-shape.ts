@@ -51,6 +51,25 @@ export type OldLoad = z.infer<typeof oldLoadSchema>;
 export const loadSumSchema = z.strictObject({ phase: z.int(), from: id, typicalA: amps, mostA: amps });
 export type LoadSum = z.infer<typeof loadSumSchema>;
 
+/** The lead from a pilot computer to its drive: what flows, its wire, and what feed and lead lose together. */
+const driveLeadSchema = z.strictObject({
+  line: id,
+  /** port of the drive */
+  to: id,
+  runA: amps,
+  peakA: amps,
+  lengthM: metres,
+  wire: z.exactOptional(z.enum(['picked', 'aboard', 'settled'])),
+  areaMm2: z.exactOptional(z.number().meta({ unit: 'mm²' })),
+  awg: z.exactOptional(z.string()),
+  /** lost in the lead itself as the drive runs, and in feed and lead together, as it runs and at its peak */
+  realDropV: z.exactOptional(volts),
+  togetherV: z.exactOptional(volts),
+  togetherPct: z.exactOptional(percent),
+  peakPct: z.exactOptional(percent),
+});
+export type DriveLeadEntry = z.infer<typeof driveLeadSchema>;
+
 /**
  * One feed: a cable from a panel to a unit, a bus or a converter. `loadA` at the lowest supply; `lengthM` one way at its
  * longest; wire figures are absent where the cable is aboard and nobody has said how thick it is.
@@ -95,6 +114,8 @@ export const feedEntrySchema = z.strictObject({
   atEndV: z.exactOptional(volts),
   lostPct: z.exactOptional(percent),
   leastV: z.exactOptional(volts),
+  /** leads to drives behind it, which lose from the same share */
+  leads: z.exactOptional(z.array(driveLeadSchema)),
   /** why no wire or no fuse does it */
   whyNot: z.exactOptional(z.enum(['drop', 'ampacity', 'insulation', 'no-rating', 'maker', 'conductor'])),
 });

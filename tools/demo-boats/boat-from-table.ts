@@ -12,7 +12,7 @@ type Instanced = Omit<Instance, 'instance'> & Partial<Pick<Instance, 'instance'>
 export interface ByHand {
   readonly joins: readonly Join[];
   /** by cable id; every cable of the table must be here */
-  readonly cables: Readonly<Record<string, Pick<Cable, 'kind' | 'conductors' | 'serves'>>>;
+  readonly cables: Readonly<Record<string, Pick<Cable, 'kind' | 'conductors' | 'serves' | 'areaMm2'>>>;
   /** by kit id: the ports and readings that its one instance of the table stands for, or an instance of their own */
   readonly instanced: Readonly<Record<string, readonly Instanced[]>>;
   readonly changes: Readonly<Record<string, NonNullable<Kit['changes']>>>;
@@ -30,6 +30,9 @@ export interface ByHand {
     readonly banks: Readonly<Record<string, Partial<Bank>>>;
     readonly panels: Readonly<Record<string, Partial<Panel>>>;
   } & Pick<Supply, 'chargers' | 'negativeAt'>;
+  /** what she weighs, and where she is steered from */
+  readonly displacement: NonNullable<Boat['hull']['displacement']>;
+  readonly steering: NonNullable<Boat['steering']>;
   /** mends a need that the rest of the table cannot meet */
   readonly need: (need: Need) => Need;
 }
@@ -130,7 +133,7 @@ export const boatFromTable = (table: Table, own: ByHand): Boat => {
     format: 'fairlead-boat',
     version: 1,
     name: table.name,
-    hull: table.hull,
+    hull: { ...table.hull, displacement: own.displacement },
     places: table.places,
     ways: table.ways.map((row) => wayFrom(row, own)),
     cables: table.cables.map((row) => cableFrom(row, found(own.cables[row.id], `cable ${row.id}`))),

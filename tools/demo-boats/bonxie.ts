@@ -182,5 +182,12 @@ export const bonxie = (): Boat =>
     sheets,
     extraKit,
     extraCircuits: { p24: [{ id: 'd31', ratingA: 200, kind: 'fuse', feeds: ['inverter.dc'] }] },
+    displacement: { valueKg: 140_000, of: 'laden' },
+    steering: [
+      { place: 'wh-dash', by: 'wheel', letsGo: [{ how: 'hard-wired-switch' }, { how: 'pilot-head' }] },
+      { place: 'aft-helm', by: 'wheel', letsGo: [{ how: 'hard-wired-switch' }, { how: 'pilot-head' }] },
+      // the hand valve across the rams
+      { place: 'steering-flat', by: 'emergency-tiller', letsGo: [{ how: 'lever' }] },
+    ],
     need,
   });

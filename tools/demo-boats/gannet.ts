@@ -12,7 +12,7 @@ const cables: ByHand['cables'] = {
   gc1: { kind: 'feeder', conductors: 2 },
   gc2: { kind: 'feeder', conductors: 2, serves: 'm1' },
   gc3: { kind: 'feeder', conductors: 2, serves: 'm2' },
-  gc4: { kind: 'analog', conductors: 2, serves: 'lead-pump' },
+  gc4: { kind: 'analog', conductors: 2, serves: 'lead-pump', areaMm2: 10 },
   gc5: { kind: 'analog', conductors: 4, serves: 'lead-rudder' },
   gc6: { kind: 'analog', conductors: 4, serves: 'lead-fluxgate' },
   gc7: { kind: 'single-wire', serves: 'wire-head' },
@@ -109,5 +109,10 @@ export const gannet = (): Boat =>
     instanced,
     changes,
     buses: [{ id: 'nav', name: 'Navigation bus', protocol: 'nmea2000' }],
+    displacement: { valueKg: 8800, of: 'light' },
+    steering: [
+      { place: 'helm-dash', by: 'wheel', letsGo: [{ how: 'hard-wired-switch' }, { how: 'pilot-head' }] },
+      { place: 'fly-dash', by: 'wheel', letsGo: [{ how: 'hard-wired-switch' }, { how: 'pilot-head' }] },
+    ],
     need,
   });

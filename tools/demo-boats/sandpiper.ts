@@ -68,5 +68,8 @@ export const sandpiper = (): Boat =>
     instanced: {},
     changes,
     buses: [{ id: 'nav', name: 'Navigation bus', protocol: 'nmea2000' }],
+    displacement: { valueKg: 4200, of: 'light' },
+    // the pilot is lifted off its pin
+    steering: [{ place: 'tiller', by: 'tiller', letsGo: [{ how: 'lever', at: 'coaming-stbd' }] }],
     need,
   });

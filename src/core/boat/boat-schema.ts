@@ -3,6 +3,7 @@ import { dottedIdSchema, idSchema } from './ids.ts';
 import { measureSchema } from './measure.ts';
 import { ownDaySchema } from './own-day.ts';
 import { changeSchema, genderSchema, protocolSchema, readingSchema, referenceSchema, sheetSchema } from './sheet.ts';
+import { steeringSchema } from './steering.ts';
 import { supplySchema } from './supply.ts';
 
 export const lineKinds = [
@@ -49,6 +50,13 @@ export const hullSchema = z.strictObject({
   beamM: z.number().min(0.5).max(20).meta({ unit: 'm' }),
   draftM: z.number().min(0.05).max(10).meta({ unit: 'm' }),
   airDraft: measureSchema,
+  /** what she weighs: empty, or with crew, stores and full tanks */
+  displacement: z.exactOptional(
+    z.strictObject({
+      valueKg: z.number().positive().max(10_000_000).meta({ unit: 'kg' }),
+      of: z.enum(['light', 'laden']),
+    }),
+  ),
   outline: z.exactOptional(z.strictObject({ side: outlineSchema, top: outlineSchema })),
   /** how each mast is stepped, by the place at its foot */
   masts: z.exactOptional(z.array(z.strictObject({ foot: idSchema, stepped: z.enum(['deck', 'keel']) }))),
@@ -106,7 +114,7 @@ export const cableSchema = z.strictObject({
   length: measureSchema,
   diameterMm: z.number().positive().max(200).meta({ unit: 'mm' }),
   conductors: z.exactOptional(z.int().min(1).max(100)),
-  /** copper of one conductor of a feed or feeder */
+  /** copper of one conductor of a feed, a feeder or the lead of a steering drive */
   areaMm2: z.exactOptional(z.number().positive().max(1000).meta({ unit: 'mm²' })),
   condition: z.enum(['good', 'doubtful', 'bad', 'untested']),
   fate: z.enum(['stays', 'goes']),
@@ -278,6 +286,7 @@ export const boatSchema = z
     joins: z.array(joinSchema),
     supply: supplySchema,
     days: z.exactOptional(z.array(ownDaySchema)),
+    steering: z.exactOptional(steeringSchema),
     prices: z.exactOptional(pricesSchema),
     limits: z.exactOptional(z.record(z.string().min(1).max(80), limitOverrideSchema)),
     pins: z.exactOptional(pinsSchema),

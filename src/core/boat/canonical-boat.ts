@@ -5,6 +5,7 @@ import { inSchemaOrder } from './in-schema-order.ts';
 import type { OwnDay } from './own-day.ts';
 import { type Sheet, sheetSchema } from './sheet.ts';
 import { sortedBy } from './sorted-by.ts';
+import type { SteeringPlace } from './steering.ts';
 import type { Supply } from './supply.ts';
 import { walkingOrder } from './walking-order.ts';
 
@@ -66,6 +67,15 @@ const canonicalDays = (days: readonly OwnDay[]): OwnDay[] =>
   sortedBy(
     days.map((day) => ({ ...day, hours: sortedBy(day.hours, ({ unit, kind }) => [unit, kind]) })),
     byId,
+  );
+
+const canonicalSteering = (steering: readonly SteeringPlace[]): SteeringPlace[] =>
+  sortedBy(
+    steering.map((entry) => ({
+      ...entry,
+      letsGo: sortedBy(entry.letsGo, ({ how, at, circuit }) => [how, at, circuit]),
+    })),
+    ({ place, by }) => [place, by],
   );
 
 type Pins = NonNullable<Boat['pins']>;
@@ -140,6 +150,7 @@ export const canonicalBoat = (boat: Boat): Boat => {
     joins: sortedBy(boat.joins.map(canonicalJoin), byId),
     supply: canonicalSupply(boat.supply),
     ...(boat.days === undefined ? {} : { days: canonicalDays(boat.days) }),
+    ...(boat.steering === undefined ? {} : { steering: canonicalSteering(boat.steering) }),
     ...(boat.pins === undefined ? {} : { pins: canonicalPins(boat.pins, ways) }),
     ...(boat.orders === undefined ? {} : { orders: sortedBy(boat.orders, (entry) => [entry.item]) }),
     ...(boat.accepted === undefined ? {} : { accepted: sortedBy(boat.accepted, (entry) => [entry.finding]) }),

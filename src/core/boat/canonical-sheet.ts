@@ -1,3 +1,4 @@
+import type { DriveOutput } from './drive.ts';
 import { byCodeUnit } from './ids.ts';
 import type { Hears, Plug, Port, Sends, Sheet, Turn } from './sheet.ts';
 import { sortedBy } from './sorted-by.ts';
@@ -32,9 +33,23 @@ const canonicalTurn = (turn: Turn): Turn => {
 
 const canonicalPair = ([a, b]: readonly [string, string]): [string, string] => (a <= b ? [a, b] : [b, a]);
 
+const ascending = (values: readonly number[]): number[] => [...values].sort((one, other) => one - other);
+
+const canonicalOutput = (output: DriveOutput): DriveOutput => ({
+  ...output,
+  works: [...output.works].sort(byCodeUnit),
+  ...(output.motorV === undefined ? {} : { motorV: ascending(output.motorV) }),
+  ...(output.clutch?.clutchV === undefined
+    ? {}
+    : { clutch: { ...output.clutch, clutchV: ascending(output.clutch.clutchV) } }),
+  ...(output.rudder === undefined
+    ? {}
+    : { rudder: { ...output.rudder, hears: [...output.rudder.hears].sort(byCodeUnit) } }),
+});
+
 /** The same sheet with every list in one order: by id, by message, by reading. */
 export const canonicalSheet = (sheet: Sheet): Sheet => {
-  const { together, turns, inLine, power } = sheet;
+  const { together, turns, inLine, power, driveOutput } = sheet;
   return {
     ...sheet,
     plugs: sortedBy(sheet.plugs.map(canonicalPlug), (plug) => [plug.id]),
@@ -45,5 +60,6 @@ export const canonicalSheet = (sheet: Sheet): Sheet => {
       : { turns: sortedBy(turns.map(canonicalTurn), (turn) => [turn.fromPort, turn.toPort]) }),
     ...(inLine === undefined ? {} : { inLine: canonicalPair(inLine) }),
     ...(power === undefined ? {} : { power: sortedBy(power, (entry) => [entry.port]) }),
+    ...(driveOutput === undefined ? {} : { driveOutput: canonicalOutput(driveOutput) }),
   };
 };

@@ -162,6 +162,35 @@ test.each<[string, Recipe, string]>([
     },
     'pins.routes["feed:radio.supply~main-panel"].ways[1]: There is no way "mast-bow".',
   ],
+  [
+    'a boat steered from a place that is not there',
+    (boat) => {
+      boat.steering = [{ place: 'flybridge', by: 'wheel', letsGo: [] }];
+    },
+    'steering[0].place: There is no place "flybridge".',
+  ],
+  [
+    'a switch at a place that is not there',
+    (boat) => {
+      boat.steering = [{ place: 'helm', by: 'wheel', letsGo: [{ how: 'hard-wired-switch', at: 'hlem' }] }];
+    },
+    'steering[0].letsGo[0].at: There is no place "hlem"; did you mean `helm`?',
+  ],
+  [
+    'a breaker that is not there',
+    (boat) => {
+      boat.steering = [{ place: 'helm', by: 'wheel', letsGo: [{ how: 'breaker', circuit: 'main-panel.pilot' }] }];
+    },
+    'steering[0].letsGo[0].circuit: There is no circuit "pilot" of "main-panel".',
+  ],
+  [
+    'a drive output at a port that is not there',
+    (boat) => {
+      for (const sheet of boat.sheets.slice(0, 1))
+        sheet.driveOutput = { port: 'motor', works: ['reversing-motor'], runA: 5 };
+    },
+    'sheets[0].driveOutput.port: The sheet "converter-0183" has no port "motor".',
+  ],
 ])('%s is refused', (_, recipe, expected) => {
   expect(told(recipe)).toEqual([expected]);
 });

@@ -7,6 +7,7 @@ import { checkIds } from './checks/check-ids.ts';
 import { checkJoins } from './checks/check-joins.ts';
 import { checkLinks, knownIn, linkTo } from './checks/check-links.ts';
 import { checkSheet } from './checks/check-sheet.ts';
+import { checkSteering } from './checks/check-steering.ts';
 import { checkSupply } from './checks/check-supply.ts';
 
 const checkUnitSheets = (boat: Boat): BoatProblem[] => {
@@ -31,5 +32,11 @@ export const checkReferences = (boat: Boat): BoatProblem[] => {
   const sheets = [...boat.sheets.flatMap((sheet, at) => checkSheet(sheet, ['sheets', at])), ...checkUnitSheets(boat)];
   if (sheets.length > 0) return sheets;
   const known = knownIn(indexBoat(boat));
-  return [...checkLinks(known), ...checkJoins(known), ...checkSupply(known), ...checkDays(boat)];
+  return [
+    ...checkLinks(known),
+    ...checkJoins(known),
+    ...checkSupply(known),
+    ...checkDays(boat),
+    ...checkSteering(known),
+  ];
 };

@@ -18,6 +18,20 @@ export const aFullBoat = (): Boat =>
       sheet.ports[0]?.hears?.push({ reading: 'depth', wants: { reference: 'waterline' } });
       sheet.turns?.push({ fromPort: 'n2k', toPort: 'air', carries: [{ reading: 'depth', loses: ['rate', 'offset'] }] });
     })
+    .sheet('fixed-radio', (sheet) => {
+      sheet.drive = { type: 'wheel', motorV: 12, runA: 2, peakA: 5, whenPowerIsLost: 'holds', boatKg: 7000 };
+      sheet.rudderSensor = 'frequency';
+      sheet.driveOutput = {
+        port: 'gps-in',
+        works: ['solenoid-valves', 'reversing-motor'],
+        motorV: [24, 12],
+        runA: 5,
+        peakA: 10,
+        clutch: { fitted: true, clutchV: [24, 12], clutchA: 2 },
+        rudder: { hears: ['potentiometer', 'frequency'], needed: false },
+        whenBusIsLost: 'lets-go',
+      };
+    })
     .unit('compass', {
       instances: [
         { port: 'n2k', reading: 'rate-of-turn', instance: 2 },
@@ -112,6 +126,15 @@ export const aFullBoat = (): Boat =>
           chargedAfter: 2,
         },
         { id: 'passage', name: 'Night passage', like: 'under-way-night', hours: [] },
+      ];
+      boat.hull.displacement = { valueKg: 3600, of: 'light' };
+      boat.steering = [
+        {
+          place: 'stern-rail',
+          by: 'tiller',
+          letsGo: [{ how: 'lever' }, { how: 'breaker', circuit: 'main-panel.helm-circuit' }],
+        },
+        { place: 'helm', by: 'wheel', letsGo: [{ how: 'pilot-head' }, { how: 'hard-wired-switch', at: 'locker' }] },
       ];
       boat.limits = { 'drop-pct': { value: 2, reason: 'Old radio.' }, 'bus-devices': { value: 40, reason: 'Margin.' } };
       boat.labels = { 'feed:nav~main-panel': 'C02', 'drop:nav~gnss.bus': 'C01' };

@@ -2,10 +2,11 @@ import { busLimits } from '../facts/bus-limits.ts';
 import { lineLimits } from '../facts/line-limits.ts';
 import { powerLimits } from '../facts/power-limits.ts';
 import { sources } from '../facts/sources.ts';
+import { steeringLimits } from '../facts/steering-figures.ts';
 import { trafficLimits } from '../facts/traffic-limits.ts';
 import type { Boat } from './boat-schema.ts';
 
-const limits = { ...busLimits, ...trafficLimits, ...lineLimits, ...powerLimits };
+const limits = { ...busLimits, ...trafficLimits, ...lineLimits, ...powerLimits, ...steeringLimits };
 type LimitId = keyof typeof limits;
 
 /** Whether a name is that of a limit known here. */

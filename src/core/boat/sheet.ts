@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { readingIds } from '../facts/reading-ids.ts';
+import { driveOutputSchema, driveSchema, rudderKindSchema } from './drive.ts';
 import { idSchema } from './ids.ts';
 import { measureSchema } from './measure.ts';
 
@@ -147,16 +148,6 @@ export const powerSchema = z
   .meta({ id: 'Power' });
 export type Power = z.infer<typeof powerSchema>;
 
-const driveSchema = z.strictObject({
-  type: z.enum(['reversing-pump', 'constant-pump', 'linear', 'wheel', 'tiller', 'stern-drive']),
-  motorV: z.number().positive().meta({ unit: 'V' }),
-  runA: z.number().positive().meta({ unit: 'A' }),
-  peakA: z.number().positive().meta({ unit: 'A' }),
-  clutchV: z.exactOptional(z.number().positive().meta({ unit: 'V' })),
-  clutchA: z.exactOptional(z.number().positive().meta({ unit: 'A' })),
-  bypass: z.exactOptional(z.boolean()),
-});
-
 const boxSizeSchema = z.strictObject({
   widthMm: z.number().positive().max(10_000).meta({ unit: 'mm' }),
   heightMm: z.number().positive().max(10_000).meta({ unit: 'mm' }),
@@ -179,6 +170,9 @@ export const sheetSchema = z
     terminator: z.exactOptional(z.boolean()),
     power: z.exactOptional(z.array(powerSchema)),
     drive: z.exactOptional(driveSchema),
+    driveOutput: z.exactOptional(driveOutputSchema),
+    /** what a rudder sensor gives; on a drive, that of the sensor built into it */
+    rudderSensor: z.exactOptional(rudderKindSchema),
     body: z.exactOptional(boxSizeSchema),
     cutout: z.exactOptional(boxSizeSchema),
     compassSafe: z.exactOptional(measureSchema),

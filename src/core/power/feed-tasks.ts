@@ -4,6 +4,7 @@ import type { Circuit, Panel } from '../boat/supply.ts';
 import { ampsOfLen } from '../network/len-of.ts';
 import type { BusEntry, LineEntry } from '../plan-shape.ts';
 import { type Circuits, circuitsByTarget } from './circuits-by-target.ts';
+import { type DriveLead, driveLeads } from './drive-leads.ts';
 import { circuitsServing, type FeedEnds, feedEnds, servedBy } from './feed-ends.ts';
 import { lowestSupplyV } from './steady-current.ts';
 import type { UnitLoad } from './unit-loads.ts';
@@ -26,6 +27,8 @@ export interface FeedTask {
   readonly leastV?: number;
   /** whether the circuit feeds this line and nothing else */
   readonly alone: boolean;
+  /** leads to drives behind it, longest first: they lose from the same share */
+  readonly leads: readonly DriveLead[];
 }
 
 type Draw = Pick<FeedTask, 'kind' | 'typicalA' | 'steadyA' | 'peakA' | 'statedA' | 'leastV'>;
@@ -94,7 +97,8 @@ export const feedTasks = ({
       return unitDraw(loads.filter(drawn));
     };
     const alone = circuit.feeds.every((target) => served.includes(target) || !isAboardTarget(loads, buses, target));
-    return [{ line, panel, circuit, served, nominalV, ...draw(), alone }];
+    const leads = driveLeads(index, { lines, loads, served });
+    return [{ line, panel, circuit, served, nominalV, ...draw(), alone, leads }];
   });
 };
 

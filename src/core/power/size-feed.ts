@@ -2,7 +2,7 @@ import type { BoatIndex } from '../boat/boat-index.ts';
 import { limitOf } from '../boat/limit-of.ts';
 import { awgConductors } from '../facts/conductors.ts';
 import { feedInsulation } from '../facts/power-limits.ts';
-import type { BusEntry } from '../plan-shape.ts';
+import type { BusEntry, LineEntry } from '../plan-shape.ts';
 import type { FeedEntry } from '../power-shape.ts';
 import { ampacity } from './ampacity.ts';
 import { ohmPerKmAt, workingC } from './conductor-ohm.ts';
@@ -13,6 +13,7 @@ import type { FeedLaying } from './feed-laying.ts';
 import type { FeedTask } from './feed-tasks.ts';
 import { type ConductorPick, type NoConductor, pickConductor } from './pick-conductor.ts';
 import { type FuseFamilyId, type FusePick, type NoFuse, pickFuse } from './pick-fuse.ts';
+import { type LeadShare, leadShare, sizeLeads } from './size-leads.ts';
 import { type GivenWire, givenWire } from './wire-aboard.ts';
 import { within } from './within.ts';
 
@@ -27,9 +28,16 @@ export interface SizeAsk {
   readonly index: BoatIndex;
   readonly task: FeedTask;
   readonly laying: FeedLaying;
+  /** how its leads to drives lie */
+  readonly layingOf: (line: LineEntry) => FeedLaying;
   /** volts at its panel with the bank at its lowest and everything drawing */
   readonly panelV: number;
   readonly buses: readonly Pick<BusEntry, 'id' | 'fuseA'>[];
+}
+
+/** A feed asked for with the leads behind it. */
+interface WireAsk extends SizeAsk {
+  readonly share: LeadShare;
 }
 
 /** What protects the wire of a feed: the circuit it hangs on, or a fuse of its own where it leaves the panel. */
@@ -45,19 +53,28 @@ const allowed = ({ index, task, panelV }: SizeAsk): Pick<FeedEntry, 'allowedV' |
   return { allowedV: Math.max(0, dropV), allowedBy: by };
 };
 
+/** Hot where the feed or a lead of the same wire is, and bundled as the fuller of them. */
+const layingWith = ({ laying, share }: WireAsk): FeedLaying => {
+  const all = [laying, ...share.wires.flatMap((wire) => (wire.given === undefined ? wire.laying : []))];
+  return {
+    engineSpace: all.some(({ engineSpace }) => engineSpace),
+    carryingConductors: Math.max(...all.map(({ carryingConductors }) => carryingConductors)),
+  };
+};
+
 const wireFor = (
-  { task, laying }: SizeAsk,
+  ask: WireAsk,
   { system, dropV, fuseA }: { readonly system: 'metric' | 'awg'; readonly dropV: number; readonly fuseA: number },
 ): ConductorPick | NoConductor =>
   pickConductor({
     system,
-    currentA: task.steadyA,
-    loopM: loopM(task),
+    currentA: ask.task.steadyA,
+    loopM: loopM(ask.task) + ask.share.moreLoopM,
     dropV,
     fuseA,
     insulationC: feedInsulation[system].value,
     sheathed: true,
-    ...laying,
+    ...layingWith(ask),
   });
 
 /** The rating that stands for a circuit: what a person settled, else what the boat file says of it. */
@@ -116,7 +133,7 @@ const figuresOf = (ask: SizeAsk, { areaMm2, ohmPerKm20, size }: Omit<GivenWire, 
 };
 
 /** The gauge that does the same, by its own rule and its least area; absent where none does. */
-const gaugeFor = (ask: SizeAsk, dropV: number, fuseA: number): string | undefined => {
+const gaugeFor = (ask: WireAsk, dropV: number, fuseA: number): string | undefined => {
   const pick = wireFor(ask, { system: 'awg', dropV, fuseA });
   return pick.fits ? pick.conductor.size : undefined;
 };
@@ -127,7 +144,7 @@ const gaugeOfArea = (areaMm2: number): string | undefined =>
 
 /** The wire for what may be lost; where none does, the one for the share of the rules alone, so that there is one. */
 const pickFor = (
-  ask: SizeAsk,
+  ask: WireAsk,
   dropV: number,
   fuseA: number,
 ): { pick: ConductorPick | NoConductor; missed: boolean } => {
@@ -137,7 +154,7 @@ const pickFor = (
   return { pick: wireFor(ask, { system: 'metric', dropV: byRule, fuseA }), missed: true };
 };
 
-const pickedWire = (ask: SizeAsk, dropV: number, guard: Guard): Partial<FeedEntry> => {
+const pickedWire = (ask: WireAsk, dropV: number, guard: Guard): Partial<FeedEntry> => {
   const fuseA = guard.fuseA ?? 0;
   const { pick, missed } = pickFor(ask, dropV, fuseA);
   if (!pick.fits) return { whyNot: pick.why };
@@ -161,7 +178,7 @@ const standingWire = (ask: SizeAsk, given: GivenWire): Partial<FeedEntry> => {
   return { wire: given.wire, ...figuresOf(ask, given), ...(awg === undefined ? {} : { awg }) };
 };
 
-const wireOf = (ask: SizeAsk, dropV: number, guard: Guard): Partial<FeedEntry> => {
+const wireOf = (ask: WireAsk, dropV: number, guard: Guard): Partial<FeedEntry> => {
   const given = givenWire(ask.index, ask.task.line, ask.task.kind === 'bus');
   if (given === 'unknown') return { wire: 'aboard' };
   return given === undefined ? pickedWire(ask, dropV, guard) : standingWire(ask, given);
@@ -181,30 +198,33 @@ export const sizeFeed = (ask: SizeAsk): SizedFeed => {
   const { task, laying, index } = ask;
   const budget = allowed(ask);
   const guard = guardFor(ask);
-  const wire = wireOf(ask, budget.allowedV, guard);
+  const share = leadShare(index, task.leads, ask.layingOf);
+  const wire = wireOf({ ...ask, share }, Math.max(0, budget.allowedV - share.spentV), guard);
   const loopOhm = loopOhmOf(ask, wire);
   const [to = ''] = task.served;
+  const entry: FeedEntry = {
+    line: task.line.id,
+    to,
+    panel: task.panel.id,
+    circuit: task.circuit.id,
+    nominalV: task.nominalV,
+    typicalA: task.typicalA,
+    loadA: task.steadyA,
+    ...(task.peakA === undefined ? {} : { peakA: task.peakA }),
+    lengthM: task.line.longestM,
+    ...budget,
+    ...wire,
+    engineSpace: laying.engineSpace,
+    carrying: laying.carryingConductors,
+    circuitA: ratingOf(index, task),
+    ...guard,
+    ...(wire.whyNot === undefined ? {} : { whyNot: wire.whyNot }),
+    ...(task.leastV === undefined ? {} : { leastV: task.leastV }),
+  };
+  const leads = sizeLeads({ feed: entry, nominalV: task.nominalV }, share);
   return {
     task,
     ...(loopOhm === undefined ? {} : { loopOhm }),
-    entry: {
-      line: task.line.id,
-      to,
-      panel: task.panel.id,
-      circuit: task.circuit.id,
-      nominalV: task.nominalV,
-      typicalA: task.typicalA,
-      loadA: task.steadyA,
-      ...(task.peakA === undefined ? {} : { peakA: task.peakA }),
-      lengthM: task.line.longestM,
-      ...budget,
-      ...wire,
-      engineSpace: laying.engineSpace,
-      carrying: laying.carryingConductors,
-      circuitA: ratingOf(index, task),
-      ...guard,
-      ...(wire.whyNot === undefined ? {} : { whyNot: wire.whyNot }),
-      ...(task.leastV === undefined ? {} : { leastV: task.leastV }),
-    },
+    entry: leads.length === 0 ? entry : { ...entry, leads },
   };
 };

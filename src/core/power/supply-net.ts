@@ -17,6 +17,8 @@ export interface FeedCable {
   readonly panel: string;
   readonly fed: readonly string[];
   readonly loopOhm: number;
+  /** leads from a port it feeds to a drive behind it */
+  readonly leads?: readonly { readonly line: string; readonly to: string; readonly loopOhm: number }[];
 }
 
 /** What the direct current of a boat is solved from. */
@@ -122,25 +124,27 @@ class Supplies {
     return { id: `feeder ${panel.id}`, from: panel.from, to: panel.id, loopOhm };
   }
 
-  #feedParts({ line, panel, fed, loopOhm }: FeedCable): NetParts {
+  #feedParts({ line, panel, fed, loopOhm, leads = [] }: FeedCable): NetParts {
     const bus = this.#input.buses.find(({ problem }) => problem.bus === fed[0]);
     if (bus !== undefined) return busParts(bus, panel);
     const ends = fed.map((port) => ({ id: `${line} ${port}`, from: line, to: port, loopOhm: 0 }));
+    const drives = leads.map((lead) => ({ id: lead.line, from: line, to: lead.to, loopOhm: lead.loopOhm }));
+    const atDrive = new Set(leads.map(({ to }) => to));
     return {
-      edges: [{ id: line, from: panel, to: line, loopOhm }, ...ends],
-      loads: fed.flatMap((port) => this.#drawnAt(port)),
+      edges: [{ id: line, from: panel, to: line, loopOhm }, ...ends, ...drives],
+      loads: fed.flatMap((port) => this.#drawnAt(port, atDrive)),
     };
   }
 
-  /** What is drawn at a port: by its unit, by what that unit feeds, or by what hangs on the converter of that name. */
-  #drawnAt(port: string): DcLoad[] {
+  /** What is drawn at a port: by its unit, by what that unit feeds, or by what hangs on the converter of that name; a drive draws at the end of its lead. */
+  #drawnAt(port: string, atDrive: ReadonlySet<string>): DcLoad[] {
     const { index, loads } = this.#input;
     const converter = index.boat.supply.dcdc.find(({ id }) => id === port);
     if (converter !== undefined) return [{ node: port, behaves: 'power', watts: this.#takenBy(converter) }];
     const fed = loads.filter(
       ({ source, ...own }) => own.port === port || (source.by === 'unit' && source.port === port),
     );
-    return fed.map((load) => loadAt(port, load));
+    return fed.map((load) => loadAt(atDrive.has(load.port) ? load.port : port, load));
   }
 
   /** P = V_out I_out / efficiency; one that nothing hangs on charges a bank, and may give all it is rated for. */

@@ -77,6 +77,8 @@ export const findingsOf = (rule: Rule, { boat = aBoat().boat, bus = {}, plan = {
       mains: { chargers: [], ways: [] },
       energy: [],
       unknownDraws: [],
+      drives: [],
+      steering: [],
       gaps: [],
       shopping: [],
       tape: [],

@@ -68,6 +68,8 @@ export const aPlan = (over: Partial<Plan> = {}): Plan => ({
   mains: { chargers: [], ways: [] },
   energy: [],
   unknownDraws: [],
+  drives: [],
+  steering: [],
   gaps: [],
   shopping: [],
   passages: [],

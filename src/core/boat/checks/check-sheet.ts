@@ -41,6 +41,9 @@ const mentionsIn = (sheet: Sheet, path: FilePath): Mention[] => [
   ]),
   ...(sheet.inLine ?? []).map((port, at) => ({ port, path: [...path, 'inLine', at] })),
   ...(sheet.power ?? []).map((power, at) => ({ port: power.port, path: [...path, 'power', at, 'port'] })),
+  ...(sheet.driveOutput === undefined
+    ? []
+    : [{ port: sheet.driveOutput.port, path: [...path, 'driveOutput', 'port'] }]),
 ];
 
 const unknownPorts = (sheet: Sheet, path: FilePath): BoatProblem[] => {

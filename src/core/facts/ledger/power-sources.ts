@@ -202,6 +202,30 @@ export const powerSources = {
     standing: 'project choice',
     text: 'Outside diameter of a cable by its kind, and of the plug that comes moulded on it, where nobody has measured: the thicker of those met aboard.',
   },
+  'choice-steering-reach': {
+    standing: 'project choice',
+    text: 'What makes a pilot let go is within reach up to 1 m in a straight line from where one steers: an arm and half a step.',
+  },
+  'choice-drive-drop': {
+    standing: 'project choice',
+    text: 'Feed and lead of a steering drive together: 3 % at the current it runs at, 10 % at its peak. A maker’s cable tables for pilots (name withheld) keep 3 % at a current between the two.',
+  },
+  'choice-let-go': {
+    standing: 'project choice',
+    text: 'Every steering place has a hard-wired or mechanical way within reach to free the helm from the pilot; a key on a screen or on a network is none, for it needs what may have failed. ABYC, ISO 25197 and the manual of the pilot decide.',
+  },
+  'practice-drive-match': {
+    standing: 'common practice',
+    text: 'Manuals of pilot computers ask for a drive of the volts, currents, clutch and rudder sensor that their outputs and inputs are made for.',
+  },
+  'memory-laden-share': {
+    standing: 'from memory',
+    text: 'Makers of steering drives rate them for the laden boat, about a fifth more than she weighs empty; not checked.',
+  },
+  'memory-pilot-outputs': {
+    standing: 'from memory',
+    text: 'Outputs of pilot computers, weights drives are rated for; not checked.',
+  },
   'geometry-plug-passage': {
     standing: 'computed',
     text: 'A plug stops where it is larger than the bore less the thickest cable in place, and passes where it is no larger than the bore less the circle round all of them; for three and more that circle is an estimate.',

@@ -25,54 +25,66 @@ const headWire = (id: string, onPlug: string): Port => ({
   role: 'both',
 });
 
-const pilotComputer0183 = typicalSheet(['maker-loads', 'practice-sent-messages', 'practice-sheet-gaps'], {
-  id: 'pilot-computer-0183',
-  name: 'Old pilot computer, NMEA 0183 in and out, drive output 20 A, typical',
-  kind: 'pilot-computer',
-  plugs: [
-    supplyPlug,
-    pairPlug('data', ['in', 'out']),
-    makerPlug('heads'),
-    signalPlug('fluxgate', 'flux'),
-    signalPlug('rudder', 'rudder-in'),
-    signalPlug('drive', 'motor'),
-  ],
-  ports: [
-    supplyPort,
-    {
-      id: 'in',
-      onPlug: 'data',
-      protocol: 'nmea0183',
-      line: 'differential',
-      baud: 4800,
-      role: 'listen',
-      hears: listens('APB', 'RMB', 'XTE', 'RMC'),
+const pilotComputer0183 = typicalSheet(
+  ['maker-loads', 'memory-pilot-outputs', 'practice-sent-messages', 'practice-sheet-gaps'],
+  {
+    id: 'pilot-computer-0183',
+    name: 'Old pilot computer, NMEA 0183 in and out, drive output 20 A, typical',
+    kind: 'pilot-computer',
+    plugs: [
+      supplyPlug,
+      pairPlug('data', ['in', 'out']),
+      makerPlug('heads'),
+      signalPlug('fluxgate', 'flux'),
+      signalPlug('rudder', 'rudder-in'),
+      signalPlug('drive', 'motor'),
+    ],
+    ports: [
+      supplyPort,
+      {
+        id: 'in',
+        onPlug: 'data',
+        protocol: 'nmea0183',
+        line: 'differential',
+        baud: 4800,
+        role: 'listen',
+        hears: listens('APB', 'RMB', 'XTE', 'RMC'),
+      },
+      {
+        id: 'out',
+        onPlug: 'data',
+        protocol: 'nmea0183',
+        line: 'differential',
+        baud: 4800,
+        role: 'talk',
+        sends: says(['HDG', 'RSA'], 1000),
+      },
+      { ...headWire('head-wire', 'heads'), sends: toHeads, hears: readings('pilot-command') },
+      { id: 'flux', onPlug: 'fluxgate', protocol: 'analog', role: 'listen', hears: readings('heading') },
+      { id: 'rudder-in', onPlug: 'rudder', protocol: 'analog', role: 'listen', hears: readings('rudder') },
+      { id: 'motor', onPlug: 'drive', protocol: 'analog', role: 'talk', sends: readings('pilot-command') },
+    ],
+    turns: [
+      { fromPort: 'flux', toPort: 'out', carries: readings('heading') },
+      // HDG has a field for variation; the computer fills it only with what it hears.
+      { fromPort: 'in', toPort: 'out', carries: readings('variation') },
+      { fromPort: 'flux', toPort: 'head-wire', carries: readings('heading') },
+      { fromPort: 'rudder-in', toPort: 'out', carries: readings('rudder') },
+      { fromPort: 'rudder-in', toPort: 'head-wire', carries: readings('rudder') },
+      { fromPort: 'in', toPort: 'head-wire', carries: readings('cross-track') },
+    ],
+    power: [ownPower({ typicalA: 0.4, maxA: 1, minV: 10.8, fuseA: 25 })],
+    driveOutput: {
+      port: 'motor',
+      works: ['reversing-motor', 'solenoid-valves'],
+      runA: 12,
+      peakA: 20,
+      valveA: 5,
+      clutch: { fitted: true, clutchA: 2 },
+      rudder: { hears: ['potentiometer'], needed: true },
     },
-    {
-      id: 'out',
-      onPlug: 'data',
-      protocol: 'nmea0183',
-      line: 'differential',
-      baud: 4800,
-      role: 'talk',
-      sends: says(['HDG', 'RSA'], 1000),
-    },
-    { ...headWire('head-wire', 'heads'), sends: toHeads, hears: readings('pilot-command') },
-    { id: 'flux', onPlug: 'fluxgate', protocol: 'analog', role: 'listen', hears: readings('heading') },
-    { id: 'rudder-in', onPlug: 'rudder', protocol: 'analog', role: 'listen', hears: readings('rudder') },
-    { id: 'motor', onPlug: 'drive', protocol: 'analog', role: 'talk', sends: readings('pilot-command') },
-  ],
-  turns: [
-    { fromPort: 'flux', toPort: 'out', carries: readings('heading') },
-    // HDG has a field for variation; the computer fills it only with what it hears.
-    { fromPort: 'in', toPort: 'out', carries: readings('variation') },
-    { fromPort: 'flux', toPort: 'head-wire', carries: readings('heading') },
-    { fromPort: 'rudder-in', toPort: 'out', carries: readings('rudder') },
-    { fromPort: 'rudder-in', toPort: 'head-wire', carries: readings('rudder') },
-    { fromPort: 'in', toPort: 'head-wire', carries: readings('cross-track') },
-  ],
-  power: [ownPower({ typicalA: 0.4, maxA: 1, minV: 10.8, fuseA: 25 })],
-});
+  },
+);
 
 const pilotHeadMaker = typicalSheet(['maker-loads', 'practice-sheet-gaps'], {
   id: 'pilot-head-maker',
@@ -99,16 +111,29 @@ const sensor = (id: string, name: string, kind: string, reading: 'heading' | 'ru
   });
 
 const fluxgateAnalog = sensor('fluxgate-analog', 'Fluxgate compass of a pilot, typical', 'heading-sensor', 'heading');
-const rudderAnalog = sensor('rudder-analog', 'Rudder potentiometer, typical', 'rudder-sensor', 'rudder');
+const rudderAnalog: Sheet = {
+  ...sensor('rudder-analog', 'Rudder potentiometer, typical', 'rudder-sensor', 'rudder'),
+  rudderSensor: 'potentiometer',
+};
 
-const hydraulicPump12 = typicalSheet(['practice-sheet-gaps'], {
+const hydraulicPump12 = typicalSheet(['memory-pilot-outputs', 'practice-sheet-gaps'], {
   id: 'hydraulic-pump-12',
   name: 'Reversing hydraulic pump 1.0 l/min, 12 V, typical',
   kind: 'steering-drive',
   plugs: [signalPlug('leads', 'motor')],
   ports: [{ id: 'motor', onPlug: 'leads', protocol: 'analog', role: 'listen', hears: readings('pilot-command') }],
-  power: [{ port: 'motor', typical: 6, max: 18, unit: 'A', behaves: 'current', minV: 10.8, maxV: 16 }],
-  drive: { type: 'reversing-pump', motorV: 12, runA: 6, peakA: 18, bypass: false },
+  power: [{ port: 'motor', typical: 6, max: 6, peak: 18, unit: 'A', behaves: 'current', minV: 10.8, maxV: 16 }],
+  // Its check valves shut it off from the helm pump when it stands still.
+  drive: {
+    type: 'reversing-pump',
+    motorV: 12,
+    runA: 6,
+    peakA: 18,
+    bypass: false,
+    whenPowerIsLost: 'lets-go',
+    needsRudderSensor: true,
+    boatKg: 12_000,
+  },
 });
 
 /** A kept pilot: computer, heads, sensors, pump. */

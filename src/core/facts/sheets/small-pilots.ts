@@ -1,3 +1,4 @@
+import type { Drive } from '../../boat/drive.ts';
 import type { Plug, Sheet } from '../../boat/sheet.ts';
 import { listenPort, listens, ownPower, safeFromCompass, supplyPort, typicalSheet } from './parts.ts';
 
@@ -14,11 +15,9 @@ const socket: Plug = {
   ],
 };
 
-type Drive = NonNullable<Sheet['drive']>;
-
 /** A pilot that is one unit with its compass, its motor and an NMEA 0183 input. */
 const smallPilot = ({ id, name, drive, fuseA }: { id: string; name: string; drive: Drive; fuseA: number }): Sheet =>
-  typicalSheet(['memory-loads', 'practice-sent-messages', 'practice-sheet-gaps'], {
+  typicalSheet(['memory-loads', 'memory-pilot-outputs', 'practice-sent-messages', 'practice-sheet-gaps'], {
     id,
     name,
     kind: 'pilot',
@@ -31,7 +30,8 @@ const smallPilot = ({ id, name, drive, fuseA }: { id: string; name: string; driv
       }),
     ],
     power: [ownPower({ typicalA: drive.runA, maxA: drive.peakA, minV: 10, fuseA })],
-    drive,
+    // Its screw or lever holds the helm until a hand frees it.
+    drive: { ...drive, whenPowerIsLost: 'holds', needsRudderSensor: false },
     // It carries a fluxgate and a motor of its own.
     compassSafe: safeFromCompass(0.76),
   });
@@ -41,13 +41,13 @@ export const smallPilots: readonly Sheet[] = [
   smallPilot({
     id: 'tiller-pilot-0183',
     name: 'Tiller pilot with its own compass and an NMEA 0183 input, typical',
-    drive: { type: 'tiller', motorV: 12, runA: 1, peakA: 3.5 },
+    drive: { type: 'tiller', motorV: 12, runA: 1, peakA: 3.5, boatKg: 5500 },
     fuseA: 7.5,
   }),
   smallPilot({
     id: 'wheel-pilot-0183',
     name: 'Wheel pilot with its own compass and an NMEA 0183 input, typical',
-    drive: { type: 'wheel', motorV: 12, runA: 1.75, peakA: 5 },
+    drive: { type: 'wheel', motorV: 12, runA: 1.75, peakA: 5, boatKg: 7000 },
     fuseA: 10,
   }),
 ];
