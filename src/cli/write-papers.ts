@@ -11,10 +11,17 @@ import { feedsCsv, loadsCsv } from '../papers/lists/power-csv.ts';
 import { powerPaper } from '../papers/lists/power-text.ts';
 import { shoppingCsv, shoppingText } from '../papers/lists/shopping-list.ts';
 import { tapeCsv, tapeText } from '../papers/lists/tape-list.ts';
+import { oneLine } from '../papers/power/one-line.ts';
 import { boatSheet } from '../papers/sheet/boat-sheet.ts';
 
 /** A landscape A3 sheet, the size a yard prints and pins up. */
 const sheetSize = { widthMm: 420, heightMm: 297 };
+
+/** The power drawing, a file a page. */
+const powerSheets = (boat: Boat, plan: Plan): [name: string, text: string][] => {
+  const pages = oneLine({ boat, plan, ...sheetSize });
+  return pages.map((page, at) => [pages.length === 1 ? 'power.svg' : `power-${at + 1}.svg`, toSvg(page, 'paper')]);
+};
 
 /**
  * Writes the papers of one plan to a folder, made when missing, and returns their file names.
@@ -42,6 +49,7 @@ export const writePapers = async ({
     ['shopping.csv', shoppingCsv(boat, plan)],
     ['tape.txt', tapeText(boat, plan)],
     ['tape.csv', tapeCsv(boat, plan)],
+    ...powerSheets(boat, plan),
     ['boat.svg', toSvg(boatSheet({ boat, plan, ...sheetSize }).drawing, 'paper')],
   ]);
   try {
