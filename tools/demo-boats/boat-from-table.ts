@@ -1,5 +1,6 @@
 import type { Boat, Cable, Join, Kit, Need, Way } from '../../src/core/boat/boat-schema.ts';
 import { byCodeUnit } from '../../src/core/boat/ids.ts';
+import type { OwnDay } from '../../src/core/boat/own-day.ts';
 import type { Sheet } from '../../src/core/boat/sheet.ts';
 import type { Bank, Circuit, Panel, Supply } from '../../src/core/boat/supply.ts';
 import { typicalSheets } from '../../src/core/facts/sheets/index.ts';
@@ -33,6 +34,7 @@ export interface ByHand {
   /** what she weighs, and where she is steered from */
   readonly displacement: NonNullable<Boat['hull']['displacement']>;
   readonly steering: NonNullable<Boat['steering']>;
+  readonly days: readonly OwnDay[];
   /** mends a need that the rest of the table cannot meet */
   readonly need: (need: Need) => Need;
 }
@@ -149,5 +151,6 @@ export const boatFromTable = (table: Table, own: ByHand): Boat => {
       ...(own.supply.chargers === undefined ? {} : { chargers: own.supply.chargers }),
       ...(own.supply.negativeAt === undefined ? {} : { negativeAt: own.supply.negativeAt }),
     },
+    days: [...own.days],
   };
 };

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Boat, Need } from '../../src/core/boat/boat-schema.ts';
+import type { OwnDay } from '../../src/core/boat/own-day.ts';
 import { type ByHand, boatFromTable } from './boat-from-table.ts';
 import { bonxieChanges } from './bonxie-changes.ts';
 import { bonxieJoins } from './bonxie-joins.ts';
@@ -161,11 +162,22 @@ const supply: ByHand['supply'] = {
   negativeAt: 'panel-24',
 };
 
+const days: readonly OwnDay[] = [
+  {
+    id: 'island',
+    name: 'At anchor off the islands, satellite on for two watches',
+    like: 'anchor',
+    hours: [{ kind: 'satellite-terminal', hours: 8 }],
+    chargedAfter: 2,
+  },
+];
+
 /** Bonxie, the example of scale: two buses, two voltages, mains aboard, analog heads behind converters. */
 export const bonxie = (): Boat =>
   boatFromTable(bonxieTable(), {
     joins: bonxieJoins,
     supply,
+    days,
     cables,
     instanced,
     changes: bonxieChanges,

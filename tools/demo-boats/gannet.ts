@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Boat, Need } from '../../src/core/boat/boat-schema.ts';
+import type { OwnDay } from '../../src/core/boat/own-day.ts';
 import { type ByHand, boatFromTable } from './boat-from-table.ts';
 import { gannetJoins } from './gannet-joins.ts';
 import { type Table, tableSchema } from './table.ts';
@@ -100,11 +101,25 @@ const supply: ByHand['supply'] = {
   negativeAt: 'battery-house',
 };
 
+const days: readonly OwnDay[] = [
+  {
+    id: 'fishing',
+    name: 'Two days at anchor, fishing',
+    like: 'anchor',
+    hours: [
+      { unit: 'mfd-helm', hours: 6 },
+      { unit: 'sonar', hours: 6 },
+    ],
+    chargedAfter: 2,
+  },
+];
+
 /** Gannet, the first boat a newcomer sees: soundly designed, with the few doubts that honestly remain. */
 export const gannet = (): Boat =>
   boatFromTable(gannetTable(), {
     joins: gannetJoins,
     supply,
+    days,
     cables,
     instanced,
     changes,

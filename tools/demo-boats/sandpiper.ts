@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Boat, Need } from '../../src/core/boat/boat-schema.ts';
+import type { OwnDay } from '../../src/core/boat/own-day.ts';
 import { type ByHand, boatFromTable } from './boat-from-table.ts';
 import { sandpiperJoins } from './sandpiper-joins.ts';
 import { type Table, tableSchema } from './table.ts';
@@ -59,11 +60,25 @@ const supply: ByHand['supply'] = {
   negativeAt: 'battery-box',
 };
 
+const days: readonly OwnDay[] = [
+  {
+    id: 'night-sail',
+    name: 'Night sail, steering by hand half the time',
+    like: 'under-way-night',
+    hours: [
+      { unit: 'handheld', hours: 2 },
+      { unit: 'pilot', hours: 12 },
+      { unit: 'plotter', hours: 10 },
+    ],
+  },
+];
+
 /** Sandpiper, a small budget in two phases: the old log, wind and pilot are kept behind a multiplexer. */
 export const sandpiper = (): Boat =>
   boatFromTable(sandpiperTable(), {
     joins: sandpiperJoins,
     supply,
+    days,
     cables,
     instanced: {},
     changes,

@@ -1,5 +1,6 @@
 import { busRules } from './bus/index.ts';
 import { convertersRules } from './converters/index.ts';
+import { energyRules } from './energy/index.ts';
 import { identitiesRules } from './identities/index.ts';
 import { networkRules } from './network/index.ts';
 import { plugsRules } from './plugs/index.ts';
@@ -15,6 +16,7 @@ import { wiringRules } from './wiring/index.ts';
 export const rules: readonly Rule[] = [
   ...busRules,
   ...convertersRules,
+  ...energyRules,
   ...identitiesRules,
   ...networkRules,
   ...plugsRules,

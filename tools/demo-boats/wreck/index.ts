@@ -3,6 +3,7 @@ import { wreckBase } from './base.ts';
 import type { Fault } from './fault.ts';
 import { busFaults } from './faults/bus/index.ts';
 import { convertersFaults } from './faults/converters/index.ts';
+import { energyFaults } from './faults/energy/index.ts';
 import { identitiesFaults } from './faults/identities/index.ts';
 import { networkFaults } from './faults/network/index.ts';
 import { plugsFaults } from './faults/plugs/index.ts';
@@ -17,6 +18,7 @@ import { wiringFaults } from './faults/wiring/index.ts';
 export const faults: readonly Fault[] = [
   ...busFaults,
   ...convertersFaults,
+  ...energyFaults,
   ...identitiesFaults,
   ...networkFaults,
   ...plugsFaults,

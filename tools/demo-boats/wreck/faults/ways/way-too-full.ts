@@ -11,6 +11,7 @@ const fanSheet: Sheet = {
   sourceNote: 'Invented for this boat.',
   plugs: [{ id: 'leads', connector: 'leads', gender: 'none' }],
   ports: [{ id: 'dc', onPlug: 'leads', protocol: 'dc', role: 'listen' }],
+  power: [{ port: 'dc', typical: 0.2, max: 0.3, unit: 'A', behaves: 'current', minV: 10, maxV: 16, fuseA: 3 }],
 };
 
 const oldCoax = (id: string): Cable => ({
