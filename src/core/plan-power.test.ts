@@ -79,6 +79,23 @@ describe('the direct current of a boat', () => {
     expect(feedTo(planned(settled.boat), 'display.dc')).toMatchObject({ wire: 'settled', areaMm2: 6 });
   });
 
+  it('counts the feed of a bus in its wire: at its far end is what the panel has less the drop of the feed', () => {
+    const feedOf = (boat: Boat): { feed: FeedEntry; lostV: number; compassV: number } => {
+      const plan = planned(boat);
+      const feed = feedTo(plan, 'nav');
+      return { feed, lostV: voltsAt(plan, feed.panel) - (feed.atEndV ?? 0), compassV: voltsAt(plan, 'compass.n2k') };
+    };
+    const plain = feedOf(aBoat().boat);
+    expect(plain.lostV).toBeCloseTo(plain.feed.realDropV ?? 0, 5);
+    const thick = feedOf(
+      aBoat().with({ pins: { wires: { [plain.feed.line]: { areaMm2: 10, state: 'fitted' } } } }).boat,
+    );
+    expect(thick.lostV).toBeCloseTo(thick.feed.realDropV ?? 0, 5);
+    expect(plain.lostV).toBeGreaterThan(2 * thick.lostV);
+    // what the feed no longer loses arrives at the far end of the backbone
+    expect(thick.compassV - plain.compassV).toBeCloseTo(plain.lostV - thick.lostV, 5);
+  });
+
   it('takes a settled fuse for that of the circuit', () => {
     const { boat } = aBoat().with({
       pins: { fuses: { 'main-panel.helm-circuit': { ratingA: 5, state: 'fitted' } } },
@@ -106,7 +123,10 @@ describe('the direct current of a boat', () => {
     expect(step?.sourceA).toBeCloseTo(6, 9);
     const others = supplies.find(({ source }) => source === 'house')?.sourceA ?? 0;
     expect(others).toBeGreaterThan((13.6 * 6) / 0.9 / 11.8);
-    expect(feeds.map(({ to }) => to)).toContain('step');
+    // it is fed with what the house bank leaves at its plug, not with the 13.6 V it gives itself
+    const fed = feeds.find(({ to }) => to === 'step');
+    expect(fed?.atEndV).toBe(voltsAt(planned(boat), 'step'));
+    expect(fed?.atEndV).toBeLessThan(11.8);
   });
 
   it('never asks a thinner wire or a smaller fuse for more power, nor gives more volts', () => {

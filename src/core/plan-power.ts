@@ -40,8 +40,13 @@ const sizedCable = ({ task, entry, loopOhm }: SizedFeed): FeedCable => ({
   ),
 });
 
+/** Volts by node; a converter is a node of two nets, and has the volts at which it is fed. */
 const voltsIn = (supplies: readonly SolvedSupply[]): ReadonlyMap<string, number> =>
-  new Map(supplies.flatMap(({ answer }) => (answer.solved ? [...answer.voltsAt] : [])));
+  new Map(
+    supplies.flatMap(({ source, answer }) =>
+      answer.solved ? [...answer.voltsAt].filter(([node]) => node !== source) : [],
+    ),
+  );
 
 /** What a unit draws as the plan tells it, without what only the solver needs. */
 const loadEntry = ({ kit: _kit, most: _most, typicalW: _typicalW, ...entry }: UnitLoad): LoadEntry => entry;

@@ -11,7 +11,7 @@ import type { DcEdge } from '../network/dc-tree.ts';
 import { feederOhm } from './feeder-ohm.ts';
 import type { UnitLoad } from './unit-loads.ts';
 
-/** One feed: the cable from a panel to a bus, a converter or ports of a unit. `loopOhm` out and back; that of a bus is in its own net. */
+/** One feed: the cable from a panel to a bus, a converter or ports of a unit. `loopOhm` out and back. */
 export interface FeedCable {
   readonly line: string;
   readonly panel: string;
@@ -41,25 +41,30 @@ type NetParts = Pick<DcNet, 'edges' | 'loads'>;
 /** The node of the volts inside a bank, before its own resistance. */
 const insideOf = (bank: string): string => `inside ${bank}`;
 
-/** A bus as it hangs on its panel; a unit on it keeps the name of its port, so that volts are found by it. */
-const busParts = ({ problem, layout }: SupplyInput['buses'][number], panel: string): NetParts => {
+/**
+ * A bus as it hangs on its panel by its feed, whose wire may be another than the layout reckoned with. The bus is the node at
+ * the tee of its feed; a unit on it keeps the name of its port, so that volts are found by it.
+ */
+const busParts = ({ problem, layout }: SupplyInput['buses'][number], { line, panel, loopOhm }: FeedCable): NetParts => {
   const bus = fedBus(problem, layout);
   if (bus === undefined) return { edges: [], loads: [] };
+  const { edges, loads } = busNet(bus);
+  const lead = edges.find(({ from }) => from === busSupply);
   const ports = new Set(problem.devices.map(({ id }) => id));
   const named = (node: string): string => {
-    if (node === busSupply) return problem.bus;
+    if (node === lead?.to) return problem.bus;
     return ports.has(node) ? node : `${problem.bus} ${node}`;
   };
-  const { edges, loads } = busNet(bus);
-  // A device at two places of one bus cannot be: every port is a node of its own, and the feed lead is in the bus's net.
+  const own = edges.filter((edge) => edge !== lead);
+  // A device at two places of one bus cannot be: every port is a node of its own.
   return {
     edges: [
-      { id: `${problem.bus} at ${panel}`, from: panel, to: problem.bus, loopOhm: 0 },
-      ...edges.map((edge) => ({
+      { id: line, from: panel, to: problem.bus, loopOhm },
+      ...own.map(({ id, from, to, ...edge }) => ({
         ...edge,
-        id: `${problem.bus} ${edge.id}`,
-        from: named(edge.from),
-        to: named(edge.to),
+        id: `${problem.bus} ${id}`,
+        from: named(from),
+        to: named(to),
       })),
     ],
     loads: loads.map((load) => ({ ...load, node: named(load.node) })),
@@ -124,9 +129,10 @@ class Supplies {
     return { id: `feeder ${panel.id}`, from: panel.from, to: panel.id, loopOhm };
   }
 
-  #feedParts({ line, panel, fed, loopOhm, leads = [] }: FeedCable): NetParts {
+  #feedParts(feed: FeedCable): NetParts {
+    const { line, panel, fed, loopOhm, leads = [] } = feed;
     const bus = this.#input.buses.find(({ problem }) => problem.bus === fed[0]);
-    if (bus !== undefined) return busParts(bus, panel);
+    if (bus !== undefined) return busParts(bus, feed);
     const ends = fed.map((port) => ({ id: `${line} ${port}`, from: line, to: port, loopOhm: 0 }));
     const drives = leads.map((lead) => ({ id: lead.line, from: line, to: lead.to, loopOhm: lead.loopOhm }));
     const atDrive = new Set(leads.map(({ to }) => to));
