@@ -18,9 +18,17 @@ export function installPackage(name) {
 const isThere = (command) => spawnSync('which', [command], { stdio: 'ignore' }).status === 0;
 
 /** Programs that do part of our work by other means; a test that asks one is skipped where it is not there. */
-const secondOpinions = [{ command: 'cbc', name: 'coinor-cbc' }];
+const secondOpinions = [
+  { command: 'cbc', name: 'coinor-cbc' },
+  { command: 'ngspice', name: 'ngspice' },
+];
 
-/** Installs what second opinions are asked of, as far as this machine lets us. */
+/** Installs what second opinions are asked of, as far as this machine lets us, and says which of them will not be asked. */
 export function installSecondOpinions() {
-  for (const { command, name } of secondOpinions) if (!isThere(command)) installPackage(name);
+  for (const { command, name } of secondOpinions) {
+    if (isThere(command)) continue;
+    installPackage(name);
+    if (isThere(command)) continue;
+    process.stderr.write(`${command} is not here, so tests that ask it are skipped; Debian has it as ${name}.\n`);
+  }
 }
