@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { aDevice, aGrade, aPlace, aProblem } from '../a-problem.test-helper.ts';
-import { feedVolts } from './feed-volts.ts';
+import { feedVolts, hungLoads } from './feed-volts.ts';
 import { layGround } from './ground.ts';
 
 type Point = readonly [xM: number, len: number, dropM: number];
@@ -23,16 +23,21 @@ const fedAt = (
     feed: { mv: 12_000, leadPerM: 0, leadMicroOhmPerM, reach: [] },
   });
   const ground = layGround({ problem, grade: aGrade({ microOhmPerM }), stretched: false });
-  const { worst, violation } = feedVolts({
+  const tees = points.map(([, , dropM], n) => ({
+    step: n,
+    option: { place: 0, mm: dropM * 1000, boughtMm: dropM * 1000, cost: 0 },
+  }));
+  const ask = {
     ground,
     atMm: points.map(([xM]) => xM * 1000),
-    tees: points.map(([, , dropM], n) => ({
-      step: n,
-      option: { place: 0, mm: dropM * 1000, boughtMm: dropM * 1000, cost: 0 },
-    })),
+    loads: hungLoads(ground, { steps: points.length, tees }),
     step,
     lead: { place: 0, cost: 0, maxMm: leadM * 1000 },
-  });
+  };
+  const { worst = Number.NaN, violation = Number.NaN } = feedVolts(ask) ?? {};
+  // Whoever asks for no more than is broken gets the same, and for less nothing.
+  expect(feedVolts({ ...ask, most: violation })).toEqual({ worst, violation });
+  expect(feedVolts({ ...ask, most: violation - 1 })).toBeUndefined();
   return { worstV: worst / 1e12, violation };
 };
 

@@ -3,46 +3,65 @@ import type { Ground, LeadOption, TeeChoice } from './ground.ts';
 /** microohm per metre x millimetre x milliampere, in one millivolt */
 const fineInMv = 1_000_000_000;
 
+/** What hangs on a walk, wherever it is fed: the load at every step, and of each device its step, what its drop loses and what it may lose. */
+export interface HungLoads {
+  readonly loadMa: readonly number[];
+  readonly allMa: number;
+  /** losses in 1e-9 mV */
+  readonly hung: readonly { readonly step: number; readonly dropLost: number; readonly mayLose: number }[];
+}
+
+/** The loads of tees on a walk of so many steps; a device without a tee loads nothing. */
+export const hungLoads = (
+  { devices, grade, problem: { feed } }: Ground,
+  { steps, tees }: { readonly steps: number; readonly tees: readonly (TeeChoice | undefined)[] },
+): HungLoads => {
+  const loadMa = new Array<number>(steps).fill(0);
+  const hung: HungLoads['hung'][number][] = [];
+  let allMa = 0;
+  for (let device = 0; device < tees.length; device += 1) {
+    const [tee, own] = [tees[device], devices[device]];
+    if (tee === undefined || own === undefined) continue;
+    const { step, option } = tee;
+    loadMa[step] = (loadMa[step] ?? 0) + own.ma;
+    allMa += own.ma;
+    const dropLost = 2 * grade.microOhmPerM * option.boughtMm * own.ma;
+    hung.push({ step, dropLost, mayLose: (feed.mv - own.minMv) * fineInMv });
+  }
+  return { loadMa, allMa, hung };
+};
+
 /**
  * Currents and volts for one position of the feed, by a ladder of constant currents: each stretch of trunk carries what
  * hangs beyond it, dV = 2 R L I. A device at the feed's own step counts in both legs. Gives how far the limits are broken,
- * mA and mV added, and the worst loss of volts in 1e-9 mV.
+ * mA and mV added, and the worst loss of volts in 1e-9 mV; nothing where more is broken than `most`.
  */
 export const feedVolts = ({
-  ground,
+  ground: { grade, problem },
   atMm,
-  tees,
+  loads: { loadMa, allMa, hung },
   step,
   lead,
+  most = Number.POSITIVE_INFINITY,
 }: {
-  readonly ground: Ground;
+  readonly ground: Pick<Ground, 'grade' | 'problem'>;
   readonly atMm: readonly number[];
-  readonly tees: readonly (TeeChoice | undefined)[];
+  readonly loads: HungLoads;
   readonly step: number;
   readonly lead: LeadOption;
-}): { violation: number; worst: number } => {
-  const { grade, problem } = ground;
-  const loadMa = new Array<number>(atMm.length).fill(0);
-  let allMa = 0;
-  for (const [device, tee] of tees.entries()) {
-    const ma = ground.devices[device]?.ma ?? 0;
-    if (tee === undefined) continue;
-    loadMa[tee.step] = (loadMa[tee.step] ?? 0) + ma;
-    allMa += ma;
-  }
+  readonly most?: number;
+}): { violation: number; worst: number } | undefined => {
   const { lost, worstLegMa } = trunkLosses({ atMm, loadMa, step, microOhmPerM: grade.microOhmPerM });
   const leadLost = 2 * problem.feed.leadMicroOhmPerM * lead.maxMm * allMa;
   let violation = Math.max(0, worstLegMa - grade.maxMa);
   let worst = leadLost;
-  for (const [device, tee] of tees.entries()) {
-    const own = ground.devices[device];
-    if (tee === undefined || own === undefined) continue;
-    const dropLost = 2 * grade.microOhmPerM * tee.option.boughtMm * own.ma;
-    const whole = leadLost + dropLost + (lost[tee.step] ?? 0);
-    worst = Math.max(worst, whole);
-    violation += Math.max(0, Math.ceil((whole - (problem.feed.mv - own.minMv) * fineInMv) / fineInMv));
+  for (const { step: at, dropLost, mayLose } of hung) {
+    if (violation > most) return undefined;
+    const whole = leadLost + dropLost + (lost[at] ?? 0);
+    if (whole > worst) worst = whole;
+    if (whole > mayLose) violation += Math.ceil((whole - mayLose) / fineInMv);
   }
-  return { violation, worst };
+  return violation > most ? undefined : { violation, worst };
 };
 
 /** What is lost in the trunk between the feed and every step, 1e-9 mV, and the current of the stronger leg. */

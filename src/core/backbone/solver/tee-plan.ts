@@ -1,4 +1,4 @@
-import { feedVolts } from './feed-volts.ts';
+import { feedVolts, hungLoads } from './feed-volts.ts';
 import type { Ground, LeadOption, TeeChoice } from './ground.ts';
 import { missingMm, type Value } from './trunk-value.ts';
 import type { TrunkWalk } from './trunk-walks.ts';
@@ -81,30 +81,21 @@ const lengthViolation = ({
   const trunkMm = atMm.at(-1) ?? 0;
   let overMm = 0;
   let allMm = 0;
-  const points = [
-    [0, 0],
-    [trunkMm, 0],
-  ];
+  // Greatest |x_i - x_j| + d_i + d_j of two points at x with drops d: a best x + d met with a best d - x of another. The ends of
+  // the trunk come first; a point meets only those before it, so never itself.
+  let farthestMm = trunkMm;
+  let [mostRight, mostLeft] = [trunkMm, 0];
   for (const tee of tees) {
     if (tee === undefined) continue;
-    overMm += Math.max(0, tee.option.boughtMm - dropMm);
-    allMm += tee.option.boughtMm;
-    points.push([atMm[tee.step] ?? 0, tee.option.boughtMm]);
+    const { boughtMm } = tee.option;
+    overMm += Math.max(0, boughtMm - dropMm);
+    allMm += boughtMm;
+    const xMm = atMm[tee.step] ?? 0;
+    farthestMm = Math.max(farthestMm, mostRight + boughtMm - xMm, mostLeft + boughtMm + xMm);
+    mostRight = Math.max(mostRight, xMm + boughtMm);
+    mostLeft = Math.max(mostLeft, boughtMm - xMm);
   }
-  return overMm + Math.max(0, allMm - dropsMm) + Math.max(0, farthestMm(points) - ground.limitMm);
-};
-
-/** Greatest |x_i - x_j| + d_i + d_j of two different points (x, d): a best x + d met with a best d - x of another point. */
-const farthestMm = (points: readonly (readonly number[])[]): number => {
-  let farthest = 0;
-  // A point meets only those before it, so never itself.
-  let [mostRight, mostLeft] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (const [x = 0, d = 0] of points) {
-    farthest = Math.max(farthest, mostRight + d - x, mostLeft + d + x);
-    mostRight = Math.max(mostRight, x + d);
-    mostLeft = Math.max(mostLeft, d - x);
-  }
-  return farthest;
+  return overMm + Math.max(0, allMm - dropsMm) + Math.max(0, farthestMm - ground.limitMm);
 };
 
 interface FoundFeed {
@@ -123,13 +114,23 @@ const bestFeed = ({
   readonly measured: MeasuredWalk;
   readonly tees: readonly (TeeChoice | undefined)[];
 }): FoundFeed | undefined => {
+  const { atMm, stepsAt } = measured;
+  const loads = hungLoads(ground, { steps: atMm.length, tees });
   let best: FoundFeed | undefined;
   for (const lead of ground.leads) {
     // Leads come cheapest first: once one holds, only its equals can be better.
     if (best !== undefined && best.violation === 0 && lead.cost > best.lead.cost) break;
-    for (const step of measured.stepsAt.get(lead.place) ?? []) {
-      const found = { step, lead, ...feedVolts({ ground, atMm: measured.atMm, tees, step, lead }) };
-      if (best === undefined || isBetterFeed(found, best)) best = found;
+    for (const step of stepsAt.get(lead.place) ?? []) {
+      const volts = feedVolts({
+        ground,
+        atMm,
+        loads,
+        step,
+        lead,
+        ...(best === undefined ? {} : { most: best.violation }),
+      });
+      const found = volts === undefined ? undefined : { step, lead, ...volts };
+      if (found !== undefined && (best === undefined || isBetterFeed(found, best))) best = found;
     }
   }
   return best;
