@@ -22,6 +22,22 @@ export const cautions: readonly Caution[] = [
     source: 'practice-cautions',
   },
   {
+    id: 'short-energy',
+    hazard: 'energy of a short circuit',
+    showWhen: 'any work at battery, bus bar or main fuse',
+    text: 'A bank drives thousands of amperes into a short circuit: a tool across two studs glows, welds itself fast and throws metal. Nothing ends it before the main fuse. Take that out first, and cover what stays live.',
+    deferTo: '33 CFR 183.455; ABYC E-11',
+    source: 'memory-caution-texts',
+  },
+  {
+    id: 'licence',
+    hazard: 'who may do this work',
+    showWhen: 'any wiring',
+    text: 'Where law, insurer or class wants a licensed electrician, have one do this work or check it before it is live. Local rules come before this plan.',
+    deferTo: 'local law; ABYC, ISO 13297',
+    source: 'practice-cautions',
+  },
+  {
     id: 'lithium',
     hazard: 'lithium bank',
     showWhen: 'battery kind is lithium',

@@ -1,4 +1,5 @@
 import type { FeedEntry, LineEntry, Plan } from '../../core/plan-shape.ts';
+import { printLength } from '../../core/units/print-length.ts';
 import type { CardBoat } from '../cards/card-boat.ts';
 import { lineLength } from '../cards/line-words.ts';
 import { circuitKinds } from './circuit-kinds.ts';
@@ -15,6 +16,7 @@ export interface FedRow extends UnfedRow {
   readonly panel: string;
   readonly circuit: string;
   readonly draws: string;
+  /** at its longest: what wire and drop are reckoned with */
   readonly length: string;
   readonly wire: string;
   /** by the published rule, and in the cable itself */
@@ -116,15 +118,14 @@ const rowOf = (index: CardBoat, plan: Plan, line: LineEntry, all: readonly strin
   const feed = plan.feeds.find((entry) => entry.line === line.id);
   const cells = feed === undefined ? noCells : cellsOf(index, plan, feed);
   const figures = [cells.wire, cells.fuse, cells.atEnd === '' ? '' : `${cells.atEnd} at its end`].filter(Boolean);
-  const length = lineLength(line);
   return {
     ...cells,
     key: line.id,
     what: nameOf(index, fed, all),
-    fact: `from ${endWords(index, panel)}, ${length}${figures.length === 0 ? '' : `: ${figures.join(', ')}`}`,
+    fact: `from ${endWords(index, panel)}, ${lineLength(line)}${figures.length === 0 ? '' : `: ${figures.join(', ')}`}`,
     lights: [line.id, unitOf(fed)],
     panel: endWords(index, panel),
-    length,
+    length: `${printLength({ valueM: line.longestM, as: 'metres' })}${line.guessed ? ', by guess' : ''}`,
   };
 };
 

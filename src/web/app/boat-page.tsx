@@ -10,6 +10,7 @@ import { courseFacts } from './course-facts.ts';
 import { CourseLine } from './course-line.tsx';
 import { MarginView } from './margin-view.tsx';
 import type { Note } from './notes.ts';
+import { powerSheetChoice, usePowerDrawing } from './power/use-power-drawing.ts';
 import type { StepId } from './route.ts';
 import { SheetFrame } from './sheet-frame.tsx';
 import { useBoatView } from './use-boat-view.ts';
@@ -20,6 +21,8 @@ import { useSheetSize } from './use-sheet-size.ts';
 const bringCards = () => import('./cards/card-view.tsx');
 const bringDrag = () => import('./tee-drag.tsx');
 const bringNeeds = () => import('./needs/needs-table.tsx');
+const bringTables = () => import('./power/power-tables.tsx');
+const bringPages = () => import('./power/power-pages.tsx');
 
 interface BoatPageProps {
   readonly answer: PlanAnswer;
@@ -97,18 +100,29 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
   const margin = useRef<HTMLElement>(null);
   const sheet = useRef<SheetHandle>(null);
   const [lights] = useState(lightStore);
-  const view = useBoatView(answer, useSheetSize(frame), step);
+  const size = useSheetSize(frame);
+  const view = useBoatView(answer, size, step);
+  const isOneLine = powerSheetChoice.use() === 'one line';
+  const inPlace = usePowerDrawing(answer, { size, isAsked: step === 'power' && isOneLine });
   const card = useCard(answer, lights);
   const units = useMemo(() => new Set(boat.kit.map(({ id }) => id)), [boat]);
   const { isList, switchList, pick, show } = usePicking({ lights, notes: view.notes, card, units, margin, sheet });
   const cards = usePart(bringCards);
   const needs = usePart(bringNeeds);
   const drag = usePart(bringDrag);
+  const tables = usePart(bringTables);
+  const pages = usePart(bringPages);
   const [isTable, setIsTable] = useState(false);
   const closeTable = (): void => {
     setIsTable(false);
     document.querySelector<HTMLElement>('.table-switch')?.focus();
   };
+  const ofTable = { boat, plan, lights, onClose: closeTable };
+  const tableOf: Partial<Record<StepId, { words: string; table: ReactNode }>> = {
+    needs: { words: 'table of needs', table: needs === undefined ? null : <needs.NeedsTable {...ofTable} /> },
+    power: { words: 'tables', table: tables === undefined ? null : <tables.PowerTables {...ofTable} /> },
+  };
+  const own = tableOf[step];
   return (
     <div className="boat-page">
       <CourseLine waypoints={courseFacts({ boat, plan })} here={step} hrefOf={hrefOf} />
@@ -118,13 +132,14 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
         lights={lights}
         isList={isList}
         onSwitch={switchList}
-        table={
-          isTable && step === 'needs' && needs !== undefined ? (
-            <needs.NeedsTable boat={boat} plan={plan} lights={lights} onClose={closeTable} />
-          ) : null
-        }
+        table={isTable ? (own?.table ?? null) : null}
         drag={drag === undefined ? null : <drag.TeeDrag boat={boat} plan={plan} frame={frame} />}
-        onTable={step === 'needs' ? () => setIsTable(!isTable) : undefined}
+        tableSwitch={own === undefined ? undefined : { words: own.words, onPress: () => setIsTable(!isTable) }}
+        inPlace={inPlace}
+        mayChoose={step === 'power'}
+        pages={
+          step === 'power' && pages !== undefined ? <pages.PowerPages boat={boat} plan={plan} lights={lights} /> : null
+        }
         onPick={pick}
         onShow={show}
         frame={frame}

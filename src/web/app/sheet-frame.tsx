@@ -2,6 +2,7 @@ import { type ReactNode, type RefObject, useState } from 'react';
 import type { LightStore } from '../drawing/light-store.ts';
 import { type SheetHandle, SheetView } from '../drawing/sheet-view.tsx';
 import type { CardChoice } from './cards/card-choice.ts';
+import { type PowerDrawing, powerSheetChoice } from './power/use-power-drawing.ts';
 import type { SheetList } from './sheet-list.tsx';
 import { type BoatView, curveChoice } from './use-boat-view.ts';
 import { usePart } from './use-part.ts';
@@ -17,8 +18,14 @@ interface SheetFrameProps {
   readonly table: ReactNode;
   /** what may be dragged on the drawing */
   readonly drag: ReactNode;
-  /** how the table is opened and closed at this step; absent where there is none */
-  readonly onTable: (() => void) | undefined;
+  /** what the table of this step is called, and how it is opened and closed; absent where there is none */
+  readonly tableSwitch: { readonly words: string; readonly onPress: () => void } | undefined;
+  /** the drawing that stands in place of the boat; absent while she is shown */
+  readonly inPlace: PowerDrawing | undefined;
+  /** whether one may choose between the two here */
+  readonly mayChoose: boolean;
+  /** pages that are made for paper only */
+  readonly pages: ReactNode;
   readonly onPick: (ids: readonly string[]) => void;
   readonly onShow: (ids: readonly string[], card?: CardChoice) => void;
   /** the window whose size the sheet takes */
@@ -40,16 +47,33 @@ const CurveButtons = (): ReactNode => {
   );
 };
 
+/** The boat, or her power on one line. */
+const PowerSheetButtons = (): ReactNode => {
+  const now = powerSheetChoice.use();
+  return (
+    <fieldset className="lights curves">
+      <legend className="unseen">What the sheet shows</legend>
+      {powerSheetChoice.values.map((sheet) => (
+        <button key={sheet} type="button" aria-pressed={sheet === now} onClick={() => powerSheetChoice.choose(sheet)}>
+          {sheet}
+        </button>
+      ))}
+    </fieldset>
+  );
+};
+
 /** The row under the drawing: its size, and the same in words. */
 const SheetTools = ({
   sheet,
   isList,
   onSwitch,
-  onTable,
+  tableSwitch,
   table,
+  inPlace,
+  mayChoose,
   hasWords,
   onWords,
-}: Pick<SheetFrameProps, 'sheet' | 'isList' | 'onSwitch' | 'onTable' | 'table'> & {
+}: Pick<SheetFrameProps, 'sheet' | 'isList' | 'onSwitch' | 'tableSwitch' | 'table' | 'inPlace' | 'mayChoose'> & {
   /** whether the words on the drawing are explained under it now */
   hasWords: boolean;
   onWords: () => void;
@@ -66,12 +90,13 @@ const SheetTools = ({
         <button type="button" aria-label="Larger" onClick={() => sheet.current?.larger()}>
           +
         </button>
-        <CurveButtons />
+        {mayChoose ? <PowerSheetButtons /> : null}
+        {inPlace === undefined ? <CurveButtons /> : null}
       </>
     )}
-    {onTable === undefined ? null : (
-      <button type="button" className="table-switch" aria-expanded={table !== null} onClick={onTable}>
-        table of needs
+    {tableSwitch === undefined ? null : (
+      <button type="button" className="table-switch" aria-expanded={table !== null} onClick={tableSwitch.onPress}>
+        {tableSwitch.words}
       </button>
     )}
     <button type="button" className="words-switch" aria-expanded={hasWords} onClick={onWords}>
@@ -92,27 +117,30 @@ const LateSheetList = (given: Parameters<typeof SheetList>[0]): ReactNode => {
 
 /** The middle of the page: the sheet, or the list that says the same in words. */
 export const SheetFrame = (props: SheetFrameProps): ReactNode => {
-  const { boatName, view, lights, isList, onPick, onShow, frame, sheet, table, drag } = props;
+  const { boatName, view, lights, isList, onPick, onShow, frame, sheet, table, drag, inPlace, pages } = props;
   const [hasWords, setHasWords] = useState(false);
+  const shown = inPlace ?? view.drawn;
+  const of = inPlace === undefined ? `Drawing of ${boatName}` : `Power of ${boatName} on one line`;
   return (
     <main className="sheet-frame" tabIndex={-1}>
-      <div className="sheet-window" ref={frame} hidden={isList}>
-        {view.drawn === undefined ? null : (
+      <div className={inPlace === undefined ? 'sheet-window' : 'sheet-window in-place'} ref={frame} hidden={isList}>
+        {shown === undefined ? null : (
           <SheetView
             ref={sheet}
-            drawing={view.drawn.drawing}
-            overview={view.drawn.overview}
-            label={`Drawing of ${boatName}. Arrow keys move it, plus and minus change its size, 0 shows the whole sheet.`}
+            drawing={shown.drawing}
+            overview={shown.overview}
+            label={`${of}. Arrow keys move it, plus and minus change its size, 0 shows the whole sheet.`}
             lights={lights}
             onPick={onPick}
           />
         )}
-        {drag}
+        {inPlace === undefined ? drag : null}
       </div>
       {isList ? <LateSheetList rows={view.rows} onShow={({ id }) => onShow([id], { kind: 'unit', id })} /> : null}
       {table}
-      {hasWords && view.drawn !== undefined ? <DrawingWords drawing={view.drawn.drawing} /> : null}
+      {hasWords && shown !== undefined ? <DrawingWords drawing={shown.drawing} /> : null}
       <SheetTools {...props} hasWords={hasWords} onWords={() => setHasWords(!hasWords)} />
+      {pages}
     </main>
   );
 };

@@ -2,13 +2,12 @@ import { type ReactNode, useMemo } from 'react';
 import type { Boat, Way } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { printLength } from '../../core/units/print-length.ts';
-import { cardBoat } from '../../papers/cards/card-boat.ts';
-import { feedRows } from '../../papers/lists/feed-rows.ts';
 import { BackboneBlock } from './backbone-block.tsx';
 import { BuyBlock } from './buy-block.tsx';
 import { LinesBlock } from './lines-block.tsx';
 import { LitRows, type Row, type RowHand } from './lit-rows.tsx';
 import { needsGroups } from './needs-rows.ts';
+import { PowerBlock } from './power/power-block.tsx';
 import type { StepId } from './route.ts';
 import { TapeField } from './tape-field.tsx';
 
@@ -101,17 +100,6 @@ const NeedsBlock = ({ boat, plan, hand }: BlockProps): ReactNode => {
   return groups.map(({ unit, name, rows }) => <LitRows key={unit} heading={name} rows={rows} empty="" hand={hand} />);
 };
 
-const PowerBlock = ({ boat, plan, hand }: BlockProps): ReactNode => {
-  const { fed, unfed } = useMemo(() => feedRows(cardBoat(boat), plan), [boat, plan]);
-  return (
-    <>
-      <LitRows heading="Not fed yet" rows={unfed} empty="Everything that takes power has a feed." hand={hand} />
-      <LitRows heading="Feeds" rows={fed} empty="There is no feed yet." hand={hand} />
-      <BackboneBlock boat={boat} plan={plan} />
-    </>
-  );
-};
-
 /** What the margin holds under the notes at each step of the job. */
 export const StepBlock = ({ step, ...block }: BlockProps & { step: StepId }): ReactNode => {
   switch (step) {
@@ -122,7 +110,12 @@ export const StepBlock = ({ step, ...block }: BlockProps & { step: StepId }): Re
     case 'needs':
       return <NeedsBlock {...block} />;
     case 'power':
-      return <PowerBlock {...block} />;
+      return (
+        <>
+          <PowerBlock {...block} />
+          <BackboneBlock boat={block.boat} plan={block.plan} />
+        </>
+      );
     case 'buy':
       return <BuyBlock {...block} />;
     case 'lines':
