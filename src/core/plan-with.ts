@@ -1,43 +1,25 @@
-import { layoutProblems } from './backbone/layout-problems.ts';
 import type { LayoutMap, Problem } from './backbone/problem.ts';
-import { indexBoat } from './boat/boat-index.ts';
+import { type BoatIndex, indexBoat } from './boat/boat-index.ts';
 import type { Boat } from './boat/boat-schema.ts';
 import { canonicalBoat } from './boat/canonical-boat.ts';
 import { lastPhase } from './boat/phase.ts';
 import type { mendBuses } from './cures/mend-bus.ts';
 import { withHints } from './cures/with-hints.ts';
-import { joinsOf } from './joins/joins-of.ts';
-import { type PlannedBus, planBuses } from './plan-buses.ts';
-import type { planEnergy } from './plan-energy.ts';
-import type { planPanels } from './plan-panels.ts';
-import type { planPower } from './plan-power.ts';
-import { passagesTogether, planRound } from './plan-round.ts';
+import type { PlannedBus } from './plan-buses.ts';
+import { type LaidLateParts, planLaid } from './plan-laid.ts';
 import type { Finding, Plan, PlanDraft } from './plan-shape.ts';
 import { program } from './program.ts';
 import { arrivals } from './readings/arrivals.ts';
-import { beforeOf, withSeenBefore } from './readings/before-and-after.ts';
-import { refitOf } from './readings/refit.ts';
+import { withSeenBefore } from './readings/before-and-after.ts';
+import type { Reaches } from './readings/reaches.ts';
+import type { Refit } from './readings/refit.ts';
 import { roundPlan } from './round-plan.ts';
 import type { RuleInput } from './rules/rule.ts';
-import type { busChoices } from './shopping/bus-choices.ts';
-import type { ledRound, orderOf } from './shopping/order-of.ts';
 
 /** What takes time or much script, and what a first picture can do without. */
-export interface LateParts {
+export interface LateParts extends LaidLateParts {
   /** fills in what would close each gap in what arrives */
   readonly cures: typeof withHints;
-  /** direct current: loads, feeds, volts */
-  readonly power: typeof planPower;
-  /** the source side: banks, converters, panels */
-  readonly panels: typeof planPanels;
-  /** what a day takes out of the banks */
-  readonly energy: typeof planEnergy;
-  /** the order: pieces, parts, and what to tape before it */
-  readonly order: typeof orderOf;
-  /** which lines are led another way, because their plug does not pass where they would go */
-  readonly ledRound: typeof ledRound;
-  /** what else could have been done on each bus */
-  readonly choices: typeof busChoices;
   /** what would give a layout to each bus that has none */
   readonly mends: typeof mendBuses;
   /** what every rule finds */
@@ -57,6 +39,18 @@ export const withoutLateParts: LateParts = {
   findings: () => [],
 };
 
+/** A boat through her refit with where readings get to found before, for the same boat with other needs. */
+const refitWith = (index: BoatIndex, found: Refit['reachesIn']): Refit => {
+  const known = new Map<number, Reaches>();
+  const reachesIn: Refit['reachesIn'] = (phase) => {
+    const reaches = found(phase);
+    const own = known.get(phase) ?? { ...reaches, network: { ...reaches.network, index } };
+    known.set(phase, own);
+    return own;
+  };
+  return { index, reachesIn };
+};
+
 /** Every bus as planned, those without a layout too. */
 const withUnlaid = (problems: readonly Problem[], buses: readonly PlannedBus[]) =>
   problems.map((problem) => buses.find((bus) => bus.problem === problem) ?? { problem });
@@ -71,35 +65,23 @@ const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedB
  * `layouts`: answers by problem hash; one that is missing, or that the checker refuses, is replaced by the heuristic's.
  * `phase`: default the last. Lines and layouts are for the last phase, readings for the phase asked.
  */
-export const planWith =
-  ({ cures, power, panels, energy, order, ledRound, choices, mends, findings }: LateParts) =>
-  (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
+export const planWith = ({ cures, mends, findings, ...late }: LateParts) => {
+  const laidOf = planLaid(late);
+  return (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
     const index = indexBoat(canonicalBoat(boat));
-    const problems = layoutProblems(index.boat);
-    const refit = refitOf(index, (at) => joinsOf(index, at));
-    const lastJoins = joinsOf(index, lastPhase(boat));
-    const buses = planBuses({ index, problems, layouts, joins: lastJoins });
-    const before = beforeOf(refit);
-    const { wiring, passages: round } = planRound({ index, buses, joins: lastJoins }, ledRound);
-    const ordered = order({ index, buses, lines: wiring.lines, ways: wiring.ways });
-    const chosen = choices({ index, buses });
+    const { problems, joinsAt, reachesIn, before, buses, chosen, laid } = laidOf(index.boat, layouts);
+    const refit = refitWith(index, reachesIn);
     const mended = mends({ refit, phase: lastPhase(boat), buses: withUnlaid(problems, buses) });
     const unlaid = unlaidOf(mended, buses);
-    const joinsAt = (at: number) => joinsOf(index, at);
     const draft: PlanDraft = roundPlan({
       boat: boat.name,
       program,
       phase,
-      ...wiring,
-      ...power({ index, joinsAt, lines: wiring.lines, buses }),
-      ...panels({ index, joinsAt }),
-      ...energy({ index, joinsAt }),
-      ...ordered,
-      passages: passagesTogether(round, ordered.passages),
+      ...laid,
       readings: cures({
         refit,
         phase,
-        joins: joinsOf(index, phase),
+        joins: joinsAt(phase),
         readings: withSeenBefore(arrivals(refit, phase), before),
       }),
       before,
@@ -111,3 +93,4 @@ export const planWith =
     });
     return { ...draft, findings: findings({ index, plan: draft, reaches: refit.reachesIn(phase) }) };
   };
+};

@@ -1,0 +1,99 @@
+import { layoutProblems } from './backbone/layout-problems.ts';
+import type { LayoutMap } from './backbone/problem.ts';
+import { indexBoat } from './boat/boat-index.ts';
+import type { Boat } from './boat/boat-schema.ts';
+import { lastPhase } from './boat/phase.ts';
+import { remember } from './boat/remember.ts';
+import { joinsOf } from './joins/joins-of.ts';
+import { planBuses } from './plan-buses.ts';
+import type { planEnergy } from './plan-energy.ts';
+import type { planPanels } from './plan-panels.ts';
+import type { planPower } from './plan-power.ts';
+import { passagesTogether, planRound } from './plan-round.ts';
+import type { StandingJoin } from './plan-shape.ts';
+import { beforeOf } from './readings/before-and-after.ts';
+import { refitOf } from './readings/refit.ts';
+import type { busChoices } from './shopping/bus-choices.ts';
+import type { ledRound, orderOf } from './shopping/order-of.ts';
+
+/** The late parts that hang on what is laid, not on what is needed where. */
+export interface LaidLateParts {
+  /** direct current: loads, feeds, volts */
+  readonly power: typeof planPower;
+  /** the source side: banks, converters, panels */
+  readonly panels: typeof planPanels;
+  /** what a day takes out of the banks */
+  readonly energy: typeof planEnergy;
+  /** the order: pieces, parts, and what to tape before it */
+  readonly order: typeof orderOf;
+  /** which lines are led another way, because their plug does not pass where they would go */
+  readonly ledRound: typeof ledRound;
+  /** what else could have been done on each bus */
+  readonly choices: typeof busChoices;
+}
+
+/** How many boats are kept as they were laid, and with how many sets of layouts: a step back finds the one before. */
+const kept = { boats: 3, layouts: 2 } as const;
+
+const joinsByPhase = (index: ReturnType<typeof indexBoat>): ((phase: number) => readonly StandingJoin[]) => {
+  const known = new Map<number, readonly StandingJoin[]>();
+  return (phase) => {
+    const joins = known.get(phase) ?? joinsOf(index, phase);
+    known.set(phase, joins);
+    return joins;
+  };
+};
+
+/** One boat without its needs, and what follows once its layouts are known. */
+const laidBoat = (boat: Boat, { power, panels, energy, order, ledRound, choices }: LaidLateParts) => {
+  const index = indexBoat(boat);
+  const problems = layoutProblems(boat);
+  const joinsAt = joinsByPhase(index);
+  const refit = refitOf(index, joinsAt);
+  const joins = joinsAt(lastPhase(boat));
+  const standing = {
+    problems,
+    joinsAt,
+    reachesIn: refit.reachesIn,
+    before: beforeOf(refit),
+  };
+  const supply = { ...panels({ index, joinsAt }), ...energy({ index, joinsAt }) };
+  return remember({
+    most: kept.layouts,
+    keyOf: (layouts: LayoutMap) => JSON.stringify(problems.map(({ hash }) => layouts.get(hash))),
+    find: (layouts) => {
+      const buses = planBuses({ index, problems, layouts, joins });
+      const { wiring, passages } = planRound({ index, buses, joins }, ledRound);
+      const { lines, ways } = wiring;
+      const ordered = order({ index, buses, lines, ways });
+      return {
+        ...standing,
+        buses,
+        chosen: choices({ index, buses }),
+        laid: {
+          ...wiring,
+          ...power({ index, joinsAt, lines, buses }),
+          ...supply,
+          ...ordered,
+          passages: passagesTogether(passages, ordered.passages),
+        },
+      };
+    },
+  });
+};
+
+/**
+ * All of a plan that hangs on what is aboard and where it lies, but neither on what is needed where nor on what a person has
+ * accepted: those are taken out of the boat first. So an edit of a need, and a step back, find it as it was.
+ */
+export const planLaid = (late: LaidLateParts) => {
+  const boats = remember({
+    most: kept.boats,
+    keyOf: (boat: Boat) => JSON.stringify(boat),
+    find: (boat) => laidBoat(boat, late),
+  });
+  return (boat: Boat, layouts: LayoutMap) => {
+    const { accepted: _, ...own } = boat;
+    return boats({ ...own, needs: [] })(layouts);
+  };
+};
