@@ -1,6 +1,7 @@
 import { readingsOf } from '../facts/message-readings.ts';
 import type { Boat, Bus, Cable, Join, Kit, Place, Way } from './boat-schema.ts';
 import { canonicalSheet } from './canonical-sheet.ts';
+import { rememberFor } from './remember-for.ts';
 import type { Port, Sheet } from './sheet.ts';
 import { applyChanges } from './sheet-changes.ts';
 import type { Bank, Panel } from './supply.ts';
@@ -48,6 +49,16 @@ const instancedPort = (port: Port, own: NonNullable<Kit['instances']>): Port => 
   };
 };
 
+/** The sheet of one unit. A change may bring a whole list in any order, so the changed sheet is put in order again. */
+const ownSheet = rememberFor({
+  most: 16,
+  keyOf: (unit: Pick<Kit, 'changes' | 'instances'>) => JSON.stringify([unit.changes, unit.instances]),
+  find: (sheet: Sheet, { changes, instances }) => {
+    const own = changes === undefined ? sheet : canonicalSheet(applyChanges(sheet, changes));
+    return instances === undefined ? own : withInstances(own, instances);
+  },
+});
+
 /** Finds everything in a boat by id. Pure; keep the result beside the boat it was made from. */
 export const indexBoat = (boat: Boat): BoatIndex => {
   const sheets = byId(boat.sheets);
@@ -55,9 +66,7 @@ export const indexBoat = (boat: Boat): BoatIndex => {
   for (const unit of boat.kit) {
     const sheet = sheets.get(unit.sheet);
     if (sheet === undefined) continue;
-    // a change may bring a whole list in any order, so the changed sheet is put in order again
-    const own = unit.changes === undefined ? sheet : canonicalSheet(applyChanges(sheet, unit.changes));
-    sheetOf.set(unit.id, unit.instances === undefined ? own : withInstances(own, unit.instances));
+    sheetOf.set(unit.id, unit.changes === undefined && unit.instances === undefined ? sheet : ownSheet(sheet, unit));
   }
   return {
     boat,

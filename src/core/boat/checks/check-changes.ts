@@ -1,6 +1,7 @@
 import { type BoatProblem, sentenceOf } from '../boat-problem.ts';
 import type { Kit } from '../boat-schema.ts';
 import { type FilePath, placeInFile } from '../place-in-file.ts';
+import { rememberFor } from '../remember-for.ts';
 import { bareSchema, knownNames, schemaOfEntry } from '../schema-at.ts';
 import { schemaProblems } from '../schema-problems.ts';
 import { type Sheet, sheetSchema } from '../sheet.ts';
@@ -35,25 +36,34 @@ const brokenStep = (sheet: Sheet, change: Change): Pick<BoatProblem, 'says' | 'n
   return steps.at(-1) === 'id' ? { says: 'An id cannot be changed for one unit.' } : undefined;
 };
 
-/** What is wrong with one unit's changes to its sheet: paths that lead nowhere, or a sheet that no longer holds with them. */
-export const checkChanges = (unit: Kit, sheet: Sheet, path: FilePath): BoatProblem[] => {
-  let changed = sheet;
-  for (const [at, change] of (unit.changes ?? []).entries()) {
-    const broken = brokenStep(changed, change);
-    if (broken !== undefined) {
-      const whatToDo = 'Write the names as they stand in the sheet; what the sheet lacks is given whole.';
-      return [{ path: [...path, 'changes', at, 'path'], whatToDo, ...broken }];
+/** What is wrong with changes to a sheet, from the unit on. */
+const wrongWith = rememberFor({
+  most: 16,
+  keyOf: (changes: readonly Change[]) => JSON.stringify(changes),
+  find: (sheet: Sheet, changes): readonly BoatProblem[] => {
+    let changed = sheet;
+    for (const [at, change] of changes.entries()) {
+      const broken = brokenStep(changed, change);
+      if (broken !== undefined) {
+        const whatToDo = 'Write the names as they stand in the sheet; what the sheet lacks is given whole.';
+        return [{ path: ['changes', at, 'path'], whatToDo, ...broken }];
+      }
+      changed = applyChanges(changed, [change]);
     }
-    changed = applyChanges(changed, [change]);
-  }
-  if (changed === sheet) return [];
-  const parsed = sheetSchema.safeParse(changed);
-  const problems = parsed.success
-    ? checkSheet(parsed.data, [])
-    : schemaProblems(sheetSchema, changed, parsed.error.issues);
-  return problems.map((problem) => ({
-    path: [...path, 'changes'],
-    says: `With these changes the sheet no longer holds, at ${placeInFile(problem.path)}: ${sentenceOf(problem)}`,
-    whatToDo: problem.whatToDo,
-  }));
-};
+    const parsed = sheetSchema.safeParse(changed);
+    const problems = parsed.success
+      ? checkSheet(parsed.data, [])
+      : schemaProblems(sheetSchema, changed, parsed.error.issues);
+    return problems.map((problem) => ({
+      path: ['changes'],
+      says: `With these changes the sheet no longer holds, at ${placeInFile(problem.path)}: ${sentenceOf(problem)}`,
+      whatToDo: problem.whatToDo,
+    }));
+  },
+});
+
+/** What is wrong with one unit's changes to its sheet: paths that lead nowhere, or a sheet that no longer holds with them. */
+export const checkChanges = ({ changes = [] }: Kit, sheet: Sheet, path: FilePath): BoatProblem[] =>
+  changes.length === 0
+    ? []
+    : wrongWith(sheet, changes).map((problem) => ({ ...problem, path: [...path, ...problem.path] }));
