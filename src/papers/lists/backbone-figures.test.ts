@@ -41,3 +41,14 @@ test('a bus that is asked for more than it carries is marked, and steering keeps
     over: true,
   });
 });
+
+test('a bus that draws more than its fuse lets through has one in each leg: 60 LEN are 3.00 A, 61 are 3.05 A', () => {
+  const legs = [
+    { towards: 'helm', amps: 1.6, ampMetres: 4 },
+    { towards: 'mast-base', amps: 1.5, ampMetres: 4 },
+  ];
+  expect(figures({ legs, fuseA: 3, len: 60 })['fuse at the feed']?.value).toBe('at most 3 A');
+  expect(figures({ legs, fuseA: 3, len: 61 })['fuse at the feed']?.value).toBe(
+    'at most 3 A in each leg; one for both would not bear 3.05 A',
+  );
+});

@@ -70,12 +70,21 @@ const waitFigure = ({ traffic: { wait } }: BusEntry): readonly BackboneFigure[] 
   return [{ name: 'longest wait', value: [...steering, anyWait(wait)].join(', '), over: wait.anyMs === undefined }];
 };
 
+const loadA = ({ len }: Pick<BusEntry, 'len'>): number => (len * lenCurrent.value) / 1000;
+
+/** The largest fuse the cable bears; where all units together draw more, each leg has to have its own (source: practice-bus-feed). */
+const fuseWords = (fuseA: number, allA: number): string =>
+  allA > fuseA
+    ? `at most ${fuseA} A in each leg; one for both would not bear ${allA.toFixed(2)} A`
+    : `at most ${fuseA} A`;
+
 /** Each side of the feed with its current and its moment; one side only where the trunk is fed at its end. */
-const legFigures = (boat: Boat, { legs = [], fuseA }: BusEntry): readonly BackboneFigure[] => {
+const legFigures = (boat: Boat, { legs = [], fuseA, len }: BusEntry): readonly BackboneFigure[] => {
   const carrying = legs.filter(({ amps }) => amps > 0);
   if (carrying.length === 0) return [];
   const names = new Map(boat.places.map(({ id, name }) => [id, name]));
-  const fused = fuseA === undefined ? [] : [{ name: 'fuse at the feed', value: `at most ${fuseA} A`, over: false }];
+  const fused =
+    fuseA === undefined ? [] : [{ name: 'fuse at the feed', value: fuseWords(fuseA, loadA({ len })), over: false }];
   return [
     ...carrying.map(({ towards, amps, ampMetres }, at) => ({
       name: carrying.length === 1 ? 'leg' : `leg ${at + 1}`,
@@ -100,7 +109,7 @@ export const backboneFigures = ({ boat, bus }: { boat: Boat; bus: BusEntry }): r
       over: bus.devices > devices.value,
     },
     ...legFigures(boat, bus),
-    { name: 'load', value: `${bus.len} LEN, ${((bus.len * lenCurrent.value) / 1000).toFixed(2)} A`, over: false },
+    { name: 'load', value: `${bus.len} LEN, ${loadA(bus).toFixed(2)} A`, over: false },
     ...voltsFigure(boat, bus),
     ...trafficFigure(bus),
     ...waitFigure(bus),
