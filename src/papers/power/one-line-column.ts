@@ -117,7 +117,9 @@ const rowGroup = (row: SetRow, y: number, given: Given): Shape => ({
 
 /** The bars of a column: each from its head, or from the top where it goes on, to the last row that hangs on it. */
 const barShapes = (column: OneLineColumn, ys: readonly number[], bottomMm: number, { across, at }: Given): Shape[] => {
-  const heads = [...column.through, ...column.rows.map(({ node }) => node).filter(isHead)];
+  const heads = [...column.through, ...column.rows.map(({ node }) => node)].filter(
+    (node) => isHead(node) && node.children.length > 0,
+  );
   return heads.flatMap((head): Shape[] => {
     const own = column.rows.findIndex(({ node }) => node === head);
     const depth = own >= 0 ? (column.rows[own]?.depth ?? 0) : column.goesOn.indexOf(head);
