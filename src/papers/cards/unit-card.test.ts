@@ -47,8 +47,24 @@ describe('the card of a unit', () => {
     const draws = cardOf('gnss')?.draws.join(' ');
     expect(draws).toMatch(/^From the bus: [\d.]+ A typical, [\d.]+ A at most, entered as \d+ LEN\./);
     expect(draws).toMatch(
-      /It has 1\d\.\d\d V at its plug with the bank at its lowest; 0\.\d\d V are lost on the way\./,
+      /With everything drawing and the bank at its lowest it has 1\d\.\d\d V at its plug; 0\.\d\d V of what is lost are lost on the bus\./,
     );
+  });
+
+  test('says the wire, the length and the fuse of its feed, and the volts that arrive over it', () => {
+    const feed = plan(tern, new Map()).feeds.find(({ to }) => to === 'display.dc');
+    const draws = cardOf('display')?.draws.join(' ');
+    expect(draws).toContain(
+      `Its feed is ${feed?.areaMm2} mm² (${feed?.awg} AWG), ${feed?.lengthM.toFixed(2)} m, a 3 A fuse of its own`,
+    );
+    expect(draws).toContain(`it has ${feed?.atEndV?.toFixed(2)} V at its plug.`);
+  });
+
+  test('says when too few volts arrive', () => {
+    const { boat } = aBoat().sheet('small-display', (sheet) => {
+      for (const power of sheet.power ?? []) if (power.port === 'dc') power.minV = 11.79;
+    });
+    expect(cardOf('display', boat)?.draws.join(' ')).toContain('V at its plug, which is too few');
   });
 
   test('says when no circuit feeds it', () => {

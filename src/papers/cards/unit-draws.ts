@@ -2,6 +2,8 @@ import type { Kit } from '../../core/boat/boat-schema.ts';
 import type { Power, Sheet } from '../../core/boat/sheet.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { circuitKinds } from '../lists/circuit-kinds.ts';
+import { printAmps, printLost, printVolts, printWire } from '../lists/print-power.ts';
+import { voltsAtLoad } from '../power/volts-at-load.ts';
 import type { CardBoat } from './card-boat.ts';
 
 const amountWords = ({ typical, max, unit, atV }: Power): string => {
@@ -22,14 +24,29 @@ const feedWords = ({ boat }: CardBoat, port: string): string => {
   return found.length === 0 ? 'No circuit feeds it yet.' : `Fed by ${found.join('; and by ')}.`;
 };
 
+/** The volts at a plug: those of the one solve with everything drawing; where there is none, those of its bus alone. */
 const voltsWords = (plan: Plan, port: string): string[] => {
-  const found = plan.buses.flatMap((bus) => bus.volts).find((entry) => entry.port === port);
-  return found === undefined
-    ? []
-    : [
-        `It has ${found.lowestV.toFixed(2)} V at its plug with the bank at its lowest; ${found.dropV.toFixed(2)} V are lost on the way.`,
-      ];
+  const onBus = plan.buses.flatMap((bus) => bus.volts).find((entry) => entry.port === port);
+  const load = plan.loads.find((entry) => entry.port === port);
+  const volts = (load === undefined ? undefined : voltsAtLoad(plan, load)) ?? onBus?.lowestV;
+  if (volts === undefined) return [];
+  const tooFew = load !== undefined && volts < load.minV ? ', which is too few' : '';
+  const lost = onBus === undefined ? '' : `; ${printVolts(onBus.dropV)} of what is lost are lost on the bus`;
+  return [
+    `With everything drawing and the bank at its lowest it has ${printVolts(volts)} at its plug${tooFew}${lost}.`,
+  ];
 };
+
+/** Wire, length and fuse of its feed, as the plan has sized it. */
+const sizeWords = (plan: Plan, port: string): string[] =>
+  plan.feeds
+    .filter(({ to }) => to === port)
+    .map(({ areaMm2, awg, lengthM, fuseA, fuseBy, dropV, dropPct = 0 }) => {
+      const wire = areaMm2 === undefined ? 'of a size nobody has looked up' : printWire({ areaMm2, awg });
+      const fuse = fuseBy === 'in-line' && fuseA !== undefined ? `, a ${printAmps(fuseA)} fuse of its own` : '';
+      const lost = dropV === undefined ? '' : `; it loses ${printLost({ lostV: dropV, lostPct: dropPct })} by the rule`;
+      return `Its feed is ${wire}, ${lengthM.toFixed(2)} m${fuse}${lost}.`;
+    });
 
 const needsWords = ({ minV, maxV }: Power): string => `It wants ${minV} to ${maxV} V.`;
 
@@ -42,7 +59,8 @@ const powerLines = (index: CardBoat, plan: Plan, unit: Kit, sheet: Sheet, power:
   if (port?.protocol === 'dc') {
     return [
       `From a feed of its own: ${amountWords(power)}.`,
-      ...(unit.fate === 'goes' ? [] : [feedWords(index, dotted)]),
+      ...(unit.fate === 'goes' ? [] : [feedWords(index, dotted), ...sizeWords(plan, dotted)]),
+      ...voltsWords(plan, dotted),
       needsWords(power),
       ...fuseWords(power),
     ];

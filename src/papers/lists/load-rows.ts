@@ -3,6 +3,7 @@ import { lastPhase } from '../../core/boat/phase.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import type { LoadEntry, LoadSum, OldLoad } from '../../core/power-shape.ts';
 import type { CardBoat } from '../cards/card-boat.ts';
+import { voltsAtLoad } from '../power/volts-at-load.ts';
 import { endWords } from './end-words.ts';
 import { printAmps, printVolts } from './print-power.ts';
 
@@ -58,13 +59,6 @@ const fedByWords = (index: CardBoat, { source }: LoadEntry): string => {
   }
 };
 
-/** The volts at a port: its own, or those of the port that draws for it. */
-const voltsAt = (plan: Plan, { port, source }: LoadEntry): number | undefined => {
-  const at = plan.supplies.flatMap((supply) => supply.at);
-  const own = source.by === 'unit' ? source.port : port;
-  return at.find(({ node }) => node === own)?.volts;
-};
-
 const drawWords = ({ typicalA, mostA, peakA }: Pick<OldLoad, 'typicalA' | 'mostA' | 'peakA'>): string =>
   [
     typicalA === mostA ? printAmps(mostA) : `${printAmps(typicalA)} typical, ${printAmps(mostA)} at most`,
@@ -74,7 +68,7 @@ const drawWords = ({ typicalA, mostA, peakA }: Pick<OldLoad, 'typicalA' | 'mostA
 const rowOf = (index: CardBoat, plan: Plan, port: string, all: readonly string[]): LoadRow => {
   const before = plan.loadsBefore.find((load) => load.port === port);
   const after = plan.loads.find((load) => load.port === port);
-  const lowestV = after === undefined ? undefined : voltsAt(plan, after);
+  const lowestV = after === undefined ? undefined : voltsAtLoad(plan, after);
   const lowest = lowestV === undefined ? '' : printVolts(lowestV);
   const fedBy = after === undefined ? '' : fedByWords(index, after);
   const now = after === undefined ? [] : [drawWords(after), `from ${fedBy}`, ...(lowest === '' ? [] : [lowest])];

@@ -16,7 +16,7 @@ const clustersOf = (marks: readonly UnitMark[], view: View): Cluster[] => {
   return [...byPlace.entries()].flatMap(([id, here]) => {
     const first = here[0];
     if (first === undefined) return [];
-    const rows = here.map((mark) => ({ number: mark.number, label: mark.label }));
+    const rows = here.map((mark) => ({ number: mark.number, label: mark.told }));
     return [{ id, at: view.at(first.place), rows }];
   });
 };

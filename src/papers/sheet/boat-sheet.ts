@@ -4,6 +4,8 @@ import type { Plan } from '../../core/plan-shape.ts';
 import { pathShape } from '../drawing/marks.ts';
 import { polyline, rectangle } from '../drawing/polyline.ts';
 import type { Drawing, PathShape, Shape } from '../drawing/shapes.ts';
+import { wrapText } from '../drawing/wrap-text.ts';
+import { unitVolts } from '../power/volts-at-load.ts';
 import { axis } from './axis.ts';
 import { boatView } from './boat-view.ts';
 import type { CurveKind } from './curve-kinds.ts';
@@ -146,9 +148,11 @@ const overviewOf = (
 const balloonOf = (mark: UnitMark): SheetBalloon => ({
   number: mark.number,
   about: mark.about,
-  label: mark.label,
+  label: mark.told,
   findings: mark.findings,
 });
+
+const footStyle = { sizeMm: 2.95, face: 'words' } as const;
 
 /** Key of the lines, and the numbers that found no words above. */
 const footShapes = ({
@@ -156,17 +160,30 @@ const footShapes = ({
   marks,
   frame,
   topMm,
+  says,
 }: {
   key: KeyContents;
   marks: readonly UnitMark[];
   frame: SheetFrame;
   topMm: number;
+  /** a line under all of it */
+  says: string | undefined;
 }): { shapes: Shape[]; bottomMm: number } => {
   const { widthMm } = frame;
   const lines = lineKey({ contents: key, widthMm, topMm: topMm + 1.5 });
   const numbers = numberKey({ marks, widthMm, topMm: topMm + 1.5 + lines.heightMm });
   const shapes = marks.length === 0 ? [lines.shape] : [lines.shape, numbers.shape];
-  return { shapes, bottomMm: topMm + 1.5 + lines.heightMm + numbers.heightMm + 1.5 };
+  const bottomMm = topMm + 1.5 + lines.heightMm + numbers.heightMm + 1.5;
+  if (says === undefined) return { shapes, bottomMm };
+  const words: Shape[] = (wrapText(says, footStyle, widthMm - 10) ?? []).map((line, at) => ({
+    kind: 'text',
+    xMm: 5,
+    yMm: bottomMm + 2.2 + at * numberRowMm,
+    text: line,
+    ...footStyle,
+    ink: 'quiet',
+  }));
+  return { shapes: [...shapes, ...words], bottomMm: bottomMm + words.length * numberRowMm };
 };
 
 /**
@@ -178,9 +195,9 @@ export const boatSheet = (request: Request): BoatSheet => {
   const { boat, plan, step = 'lines', curve = 'volts' } = request;
   const units = sheetUnits[request.units ?? 'metres'];
   const index = drawnBoat(boat);
-  const marks = unitMarks({ boat, index, plan });
+  const marks = unitMarks({ boat, index, plan, ...(step === 'power' ? { tells: unitVolts(plan) } : {}) });
   const bundles = wayBundles({ plan, index, withFeeds: step === 'power' });
-  const strips = plan.buses.map((bus) => stripOfBus({ bus, plan, index, marks, units }));
+  const strips = plan.buses.map((bus) => stripOfBus({ bus, plan, index, marks, units, withAll: step === 'power' }));
   const key = keyOf(bundles, { plan, index });
   const keyMm = lineKey({ contents: key, widthMm: request.widthMm, topMm: 0 }).heightMm + 3 + numberRowMm;
   const frame = frameFor({ request, strips, index, keyMm });
@@ -199,12 +216,21 @@ export const boatSheet = (request: Request): BoatSheet => {
       boat: { index, plan, frame, bundles, marks, own: owners.get(view.name) ?? [] },
     }),
   }));
-  const named = new Set([...stack.named, ...drawnViews.flatMap((view) => view.named)]);
+  // the strip says the name of a unit, not what is told of it
+  const whole = new Set(marks.filter((mark) => mark.told === mark.label).map(({ number }) => number));
+  const named = new Set([
+    ...[...stack.named].filter((number) => whole.has(number)),
+    ...drawnViews.flatMap((view) => view.named),
+  ]);
   const foot = footShapes({
     key,
     marks: marks.filter((mark) => !named.has(mark.number)),
     frame,
     topMm: stack.bottomMm,
+    says:
+      step === 'power' && plan.supplies.length > 0
+        ? 'Volts at each unit are with everything drawing and the bank at its lowest.'
+        : undefined,
   });
   const shapes: Shape[] = [
     ...waters.map((water) => water.tint),

@@ -90,7 +90,9 @@ export const curveOf = (placed: PlacedStrip, kind: CurveKind): Curve => {
     case 'volts':
       return {
         points: atPlugs(placed, 'lowestV'),
-        caption: 'volts at the plug, bank at its lowest',
+        caption: placed.strip.withAll
+          ? 'volts at the plug, everything drawing'
+          : 'volts at the plug, bank at its lowest',
         unit: 'V',
         decimals: 2,
         ...(held === undefined ? {} : { limit: { value: held.leastV, words: 'least' } }),

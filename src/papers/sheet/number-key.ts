@@ -25,7 +25,7 @@ export const numberKey = ({
 }): { shape: Shape; heightMm: number } => {
   const numberMm = (mark: UnitMark): number => textWidthMm(String(mark.number), figures) + spaceMm;
   const spots = flowRows(
-    marks.map((mark) => numberMm(mark) + textWidthMm(mark.label, words)),
+    marks.map((mark) => numberMm(mark) + textWidthMm(mark.told, words)),
     { fromMm: edgeMm, toMm: widthMm - edgeMm, gapMm: 4 },
   );
   const shapes = marks.flatMap((mark, order): Shape[] => {
@@ -34,7 +34,7 @@ export const numberKey = ({
     const ink = mark.findings.length > 0 ? 'accent' : 'ink';
     return [
       { kind: 'text', xMm, yMm, text: String(mark.number), ...figures, ink, about: mark.about },
-      { kind: 'text', xMm: xMm + numberMm(mark), yMm, text: mark.label, ...words, ink: 'quiet', about: mark.about },
+      { kind: 'text', xMm: xMm + numberMm(mark), yMm, text: mark.told, ...words, ink: 'quiet', about: mark.about },
     ];
   });
   const rows = (spots.at(-1)?.row ?? -1) + 1;

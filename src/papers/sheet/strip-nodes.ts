@@ -36,6 +36,8 @@ export interface StripOfBus {
   /** `axis`: the stops stand under the boat; `trunk`: in the order of the trunk, by metres along it */
   readonly order: 'axis' | 'trunk';
   readonly units: SheetUnits;
+  /** its volts are those with everything drawing */
+  readonly withAll?: boolean;
 }
 
 type Step = BusEntry['walk'][number];
@@ -125,6 +127,20 @@ const stretchesOf = (
   });
 };
 
+/** The volts of the one solve at a node of the boat’s direct current. */
+const solvedAt = ({ supplies }: Plan, node: string): number | undefined =>
+  supplies.flatMap(({ at }) => at).find((entry) => entry.node === node)?.volts;
+
+const solvedVolts = (plan: Plan, entry: BusEntry['volts'][number]): BusEntry['volts'][number] => {
+  const lowestV = solvedAt(plan, entry.port);
+  return lowestV === undefined ? entry : { ...entry, lowestV };
+};
+
+const solvedBus = (plan: Plan, bus: BusEntry): BusEntry => {
+  const supplyV = solvedAt(plan, bus.id);
+  return supplyV === undefined ? bus : { ...bus, supplyV };
+};
+
 /** The strip of one bus as a list from left to right: where each tee stands, what hangs on it, how long the trunk between. */
 export const stripOfBus = ({
   bus,
@@ -132,18 +148,21 @@ export const stripOfBus = ({
   index,
   marks,
   units,
+  withAll = false,
 }: {
   bus: BusEntry;
   plan: Plan;
   index: DrawnBoat;
   marks: readonly UnitMark[];
   units: SheetUnits;
+  /** the volts of the one solve with everything drawing, in place of those with the panel at its main rating */
+  withAll?: boolean;
 }): StripOfBus => {
   const { walk, order, isTurned = false } = readingOrder(bus, index);
   const known = {
     marks: new Map(marks.map((mark) => [mark.kit.id, mark])),
     drops: dropsByUnit(plan, bus),
-    volts: new Map(bus.volts.map((entry) => [entry.port, entry])),
+    volts: new Map(bus.volts.map((entry) => [entry.port, withAll ? solvedVolts(plan, entry) : entry])),
   };
   let alongM = 0;
   const nodes: StripNode[] = [];
@@ -154,5 +173,12 @@ export const stripOfBus = ({
     nodes.push(...step.tees.map((tee) => nodeOf(tee, at, known)));
     if (stop === walk.length - 1) nodes.push({ kind: 'end', ...at });
   }
-  return { bus, nodes, stretches: stretchesOf(plan, { bus, nodes, isTurned }), order, units };
+  return {
+    bus: withAll ? solvedBus(plan, bus) : bus,
+    nodes,
+    stretches: stretchesOf(plan, { bus, nodes, isTurned }),
+    order,
+    units,
+    withAll,
+  };
 };

@@ -10,6 +10,8 @@ export interface UnitMark {
   readonly kit: Kit;
   readonly place: Place;
   readonly label: string;
+  /** the label with what is told of the unit where it stands, such as its volts; else the label */
+  readonly told: string;
   /** ids that light this mark: the unit and its lines' ends */
   readonly about: readonly string[];
   /** findings that want a person's eye: danger, fault or doubt */
@@ -47,7 +49,18 @@ const sternFirst = (a: { kit: Kit; place: Place }, b: { kit: Kit; place: Place }
   byCodeUnit(a.kit.id, b.kit.id);
 
 /** The units that stay or come, numbered from the stern forward, so that the numbers rise with the axis. */
-export const unitMarks = ({ boat, index, plan }: { boat: Boat; index: DrawnBoat; plan: Plan }): UnitMark[] => {
+export const unitMarks = ({
+  boat,
+  index,
+  plan,
+  tells = new Map(),
+}: {
+  boat: Boat;
+  index: DrawnBoat;
+  plan: Plan;
+  /** more words to the label of a unit, by kit id */
+  tells?: ReadonlyMap<string, string>;
+}): UnitMark[] => {
   const aboard = boat.kit
     .filter((kit) => kit.fate !== 'goes')
     .flatMap((kit) => {
@@ -66,6 +79,7 @@ export const unitMarks = ({ boat, index, plan }: { boat: Boat; index: DrawnBoat;
     kit,
     place,
     label: labels.get(kit.id) ?? kit.id,
+    told: [labels.get(kit.id) ?? kit.id, ...(tells.has(kit.id) ? [tells.get(kit.id)] : [])].join(', '),
     about: [kit.id],
     findings: findings.get(kit.id) ?? [],
     onBus: onBus.has(kit.id),
