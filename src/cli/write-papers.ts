@@ -4,6 +4,9 @@ import type { Boat } from '../core/boat/boat-schema.ts';
 import { UserError } from '../core/boat/user-error.ts';
 import type { Plan } from '../core/plan-shape.ts';
 import { toSvg } from '../papers/drawing/to-svg.ts';
+import { energyChart } from '../papers/energy/energy-chart.ts';
+import { energyCsv } from '../papers/energy/energy-csv.ts';
+import { energyPaper } from '../papers/energy/energy-text.ts';
 import { backboneText } from '../papers/lists/backbone-text.ts';
 import { cableSchedule } from '../papers/lists/cable-schedule.ts';
 import { findingsText } from '../papers/lists/findings-text.ts';
@@ -16,6 +19,9 @@ import { boatSheet } from '../papers/sheet/boat-sheet.ts';
 
 /** A landscape A3 sheet, the size a yard prints and pins up. */
 const sheetSize = { widthMm: 420, heightMm: 297 };
+
+/** The chart of a day's energy, as wide as the text on a page of A4. */
+const energySheet = ({ name }: Boat) => ({ widthMm: 170, heading: `The energy of a day, ${name}` });
 
 /** The power drawing, a file a page. */
 const powerSheets = (boat: Boat, plan: Plan): [name: string, text: string][] => {
@@ -45,6 +51,9 @@ export const writePapers = async ({
     ['power.txt', powerPaper(boat, plan)],
     ['feeds.csv', feedsCsv(boat, plan)],
     ['loads.csv', loadsCsv(boat, plan)],
+    ['energy.txt', energyPaper(boat, plan)],
+    ['energy.csv', energyCsv(boat, plan)],
+    ['energy.svg', toSvg(energyChart({ boat, plan, ...energySheet(boat) }), 'paper')],
     ['shopping.txt', shoppingText(boat, plan)],
     ['shopping.csv', shoppingCsv(boat, plan)],
     ['tape.txt', tapeText(boat, plan)],

@@ -3,6 +3,7 @@ import type { Boat } from '../../core/boat/boat-schema.ts';
 import { readingName } from '../../core/facts/reading-words.ts';
 import type { BusEntry, Finding, Plan, ReadingEntry } from '../../core/plan-shape.ts';
 import { textLines } from '../../core/units/text-lines.ts';
+import { energyText } from '../energy/energy-text.ts';
 import { backboneFigures } from './backbone-figures.ts';
 import { beforeAndAfter } from './before-and-after.ts';
 import { cureWords, currencyOf } from './cure-words.ts';
@@ -176,6 +177,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     mastLines(boat, plan),
     wayLines(boat, plan),
     powerText(boat, plan),
+    energyText(boat, plan),
     buyLines(boat, plan),
     ['FINDINGS', findingsText(boat, plan.findings.map(withOneCure)).trimEnd()],
     ['NEXT', ...nextSteps(boat, plan).flatMap((step, order) => textLines(step, { width, lead: `${order + 1}. ` }))],

@@ -10,6 +10,7 @@ import { needsGroups } from './needs-rows.ts';
 import { PowerBlock } from './power/power-block.tsx';
 import type { StepId } from './route.ts';
 import { TapeField } from './tape-field.tsx';
+import { usePart } from './use-part.ts';
 
 interface BlockProps {
   readonly boat: Boat;
@@ -100,6 +101,14 @@ const NeedsBlock = ({ boat, plan, hand }: BlockProps): ReactNode => {
   return groups.map(({ unit, name, rows }) => <LitRows key={unit} heading={name} rows={rows} empty="" hand={hand} />);
 };
 
+// brought once the page stands: no part of the way to the first picture
+const bringEnergy = () => import('./energy-block.tsx');
+
+const Energy = (block: BlockProps): ReactNode => {
+  const energy = usePart(bringEnergy);
+  return energy === undefined ? null : <energy.EnergyBlock {...block} />;
+};
+
 /** What the margin holds under the notes at each step of the job. */
 export const StepBlock = ({ step, ...block }: BlockProps & { step: StepId }): ReactNode => {
   switch (step) {
@@ -113,6 +122,7 @@ export const StepBlock = ({ step, ...block }: BlockProps & { step: StepId }): Re
       return (
         <>
           <PowerBlock {...block} />
+          <Energy {...block} />
           <BackboneBlock boat={block.boat} plan={block.plan} />
         </>
       );

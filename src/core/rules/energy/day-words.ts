@@ -19,6 +19,10 @@ export const dayWords = (boat: Boat, { when }: Pick<EnergyDay, 'when'>): string 
 /** Charge as people read it: tenths below ten, whole Ah above. */
 export const ampHours = (ah: number): string => `${ah < 10 ? ah.toFixed(1) : ah.toFixed(0)} Ah`;
 
-/** Hours as people read them: hours up to two days, then days. */
-export const lasting = (hours: number): string =>
-  hours < 48 ? `${hours < 10 ? hours.toFixed(1) : hours.toFixed(0)} hours` : `${(hours / 24).toFixed(1)} days`;
+const month = 30 * 24;
+
+/** Hours as people read them: hours up to two days, then days, and no figure beyond a month. */
+export const lasting = (hours: number): string => {
+  if (hours > month) return 'more than a month';
+  return hours < 48 ? `${hours < 10 ? hours.toFixed(1) : hours.toFixed(0)} hours` : `${(hours / 24).toFixed(1)} days`;
+};

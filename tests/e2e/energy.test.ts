@@ -1,0 +1,31 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { type AppUnderTest, appUnderTest, openBoat } from './app-under-test.ts';
+
+let app: AppUnderTest;
+beforeAll(async () => {
+  app = await appUnderTest();
+});
+afterAll(async () => {
+  await app.close();
+});
+
+test('the day’s energy stands at the step Power: the chart first, the figures of each day behind it', async () => {
+  const page = await app.newPage({ window: 'phone', light: 'night' });
+  await openBoat(app, page, 'gannet/power');
+  const block = page.locator('.energy-block');
+  await block.waitFor();
+  expect(await block.locator('svg.energy-chart').getAttribute('aria-label')).toContain('before the refit and after it');
+  const days = block.locator('.energy-day summary');
+  expect(await days.allTextContents()).toContainEqual(
+    expect.stringMatching(/^At anchor: \d+\sAh before, \d+\sAh after$/),
+  );
+  expect(await block.locator('.energy-table:visible').count()).toBe(0);
+  await days.first().click();
+  const rows = block.locator('.energy-table:visible tbody tr');
+  expect(await rows.count()).toBeGreaterThan(3);
+  expect(await rows.first().locator('td').nth(1).textContent()).toMatch(/^\d+\.\d/);
+  // nothing of it is wider than the phone
+  const widths = await block.evaluate((element) => [element.scrollWidth, element.clientWidth]);
+  expect(widths[0]).toBeLessThanOrEqual(widths[1] ?? 0);
+  expect(app.complaints).toEqual([]);
+});
