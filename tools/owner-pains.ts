@@ -85,8 +85,13 @@ export const ownerPains: readonly OwnerPain[] = [
   },
   {
     pain: 'Screens restart with the horn, the starter or the thruster.',
-    rules: ['bus/fed-from-start-bank', 'bus/volts-too-low'],
-    open: 'Only the bus is solved for volts; units with a feed of their own are not.',
+    rules: [
+      'bus/fed-from-start-bank',
+      'bus/volts-too-low',
+      'supply/reboots-while-cranking',
+      'supply/screen-shares-with-motor',
+      'supply/start-bank-feed',
+    ],
   },
   {
     pain: 'It was ordered too late, the mast is up, the plug does not pass, the cable is short.',

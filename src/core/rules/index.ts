@@ -8,6 +8,7 @@ import { provenanceRules } from './provenance/index.ts';
 import { readingsRules } from './readings/index.ts';
 import type { Rule } from './rule.ts';
 import { shoppingRules } from './shopping/index.ts';
+import { supplyRules } from './supply/index.ts';
 import { trafficRules } from './traffic/index.ts';
 import { waysRules } from './ways/index.ts';
 import { wiringRules } from './wiring/index.ts';
@@ -23,6 +24,7 @@ export const rules: readonly Rule[] = [
   ...provenanceRules,
   ...readingsRules,
   ...shoppingRules,
+  ...supplyRules,
   ...trafficRules,
   ...waysRules,
   ...wiringRules,

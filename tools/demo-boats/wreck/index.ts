@@ -10,6 +10,7 @@ import { plugsFaults } from './faults/plugs/index.ts';
 import { provenanceFaults } from './faults/provenance/index.ts';
 import { readingsFaults } from './faults/readings/index.ts';
 import { shoppingFaults } from './faults/shopping/index.ts';
+import { supplyFaults } from './faults/supply/index.ts';
 import { trafficFaults } from './faults/traffic/index.ts';
 import { waysFaults } from './faults/ways/index.ts';
 import { wiringFaults } from './faults/wiring/index.ts';
@@ -25,6 +26,7 @@ export const faults: readonly Fault[] = [
   ...provenanceFaults,
   ...readingsFaults,
   ...shoppingFaults,
+  ...supplyFaults,
   ...trafficFaults,
   ...waysFaults,
   ...wiringFaults,

@@ -37,7 +37,8 @@ describe('the Wreck', () => {
     const boat = wreck();
     const circuits = boat.supply.panels.flatMap((panel) => panel.circuits);
     const parts = [boat.places, boat.ways, boat.cables, boat.sheets, boat.kit, boat.buses, boat.joins];
-    const named = [...parts.flat(), ...boat.supply.banks, ...boat.supply.panels, ...circuits].map(({ id }) => id);
+    const { banks, panels, dcdc, chargers = [] } = boat.supply;
+    const named = [...parts.flat(), ...banks, ...panels, ...circuits, ...dcdc, ...chargers].map(({ id }) => id);
     const ordered = [...(boat.orders ?? []).map(({ item }) => item), ...Object.keys(boat.pins?.pieces ?? {})];
     const ports = new Set([
       ...named,

@@ -190,6 +190,26 @@ export const powerSources = {
     standing: 'published',
     text: 'Guidance to the Offshore Special Regulations, second-hand: RG-8X to 15 m, thicker coax beyond.',
   },
+  'practice-load-test': {
+    standing: 'common practice',
+    text: 'Public workshop manuals agree: a sound 12 V battery under half its cold-cranking amperes may fall to 9.6 V within 15 s at 20 °C, lower in the cold.',
+  },
+  'practice-separate-feeds': {
+    standing: 'common practice',
+    text: 'A fuse or breaker for each unit, or an in-line fuse for each where several share a breaker; screens apart from motors; not from the starting battery; one feed to a bus; after any one fuse a radio, a position and a screen are left.',
+  },
+  'practice-middle-tap': {
+    standing: 'common practice',
+    text: 'Public guides to 24 V supplies agree: 12 V taken from between two batteries in series empties one and overcharges the other; a converter for the whole bank, or an equaliser, is the way.',
+  },
+  'cfr-46-28-860': {
+    standing: 'published',
+    text: 'Code of Federal Regulations, 46 CFR 28.860(f) and (g): navigation lights on their own switched circuits, each radio on its own protected circuit from the main panel.',
+  },
+  'choice-converter-load': {
+    standing: 'project choice',
+    text: 'A converter is held against everything on it drawing its most at once; a peak beyond its rating is a doubt, for some give more for moments.',
+  },
   'choice-named-volts': {
     standing: 'project choice',
     text: 'A supply of 13.8 V counts as 12 V and one of 28 V as 24 V: the largest name that is not above it, less a tenth.',

@@ -1,5 +1,7 @@
+import { panelsUp } from '../../backbone/panels-up.ts';
 import type { BoatIndex } from '../../boat/boat-index.ts';
-import { splitDotted } from '../../boat/ids.ts';
+import { byCodeUnit, splitDotted } from '../../boat/ids.ts';
+import { limitOf } from '../../boat/limit-of.ts';
 import { isAboard } from '../../boat/phase.ts';
 import type { Panel } from '../../boat/supply.ts';
 import type { StandingJoin } from '../../plan-shape.ts';
@@ -63,8 +65,9 @@ const unfedBuses = (
     readonly joins: readonly StandingJoin[];
     readonly named: ReadonlySet<string>;
   },
-): Wanted[] =>
-  index.boat.buses
+): Wanted[] => {
+  const busMostV = limitOf(index.boat, 'nmea2000-device-volts-most').value;
+  return index.boat.buses
     .filter(({ id }) => !named.has(id))
     .flatMap(({ id }) => {
       const units = joins
@@ -79,11 +82,12 @@ const unfedBuses = (
           target: id,
           place: first.place,
           leastV: Math.max(0, ...drawn.map(({ minV }) => minV)),
-          mostV: Math.min(...drawn.map(({ maxV }) => maxV)),
+          mostV: Math.min(busMostV, ...drawn.map(({ maxV }) => maxV)),
           mostA: drawn.reduce((sum, { mostA }) => sum + mostA, 0),
         },
       ];
     });
+};
 
 const distanceM = (index: BoatIndex, one: string | undefined, other: string): number => {
   const [from, to] = [index.places.get(one ?? ''), index.places.get(other)];
@@ -91,18 +95,29 @@ const distanceM = (index: BoatIndex, one: string | undefined, other: string): nu
   return Math.hypot(from.xM - to.xM, from.yM - to.yM, from.zM - to.zM);
 };
 
-/** Whether a panel has volts that a unit stands, and does not turn a starter. */
+/** Whether a panel has a battery in the end that turns no starter, and volts that a unit stands. */
 const suits = (index: BoatIndex, panel: Panel, { leastV, mostV }: Wanted): boolean => {
   const volts = panelV(index, panel);
-  const isStart = banksUp(index, panel.id).banks.some((bank) => bank.for === 'start');
-  return volts >= leastV && volts <= mostV && !isStart;
+  const { banks } = banksUp(index, panel.id);
+  const isAlive = banks.length > 0 && banks.every((bank) => bank.for !== 'start');
+  return isAlive && volts >= leastV && volts <= mostV;
 };
 
-/** The panel nearest to what wants a circuit, as the crow flies, of those whose volts it stands; absent where there is none. */
+/**
+ * The panel nearest to what wants a circuit, as the crow flies, of those whose volts it stands: one on a battery before one
+ * behind a converter, which has little to give. Absent where there is none.
+ */
 export const panelFor = (index: BoatIndex, wanted: Wanted): Panel | undefined => {
   const fit = [...index.panels.values()].filter((panel) => suits(index, panel, wanted));
-  const [nearest] = fit
-    .map((panel) => ({ panel, far: distanceM(index, wanted.place, panel.place) }))
-    .sort((one, other) => one.far - other.far || (one.panel.id < other.panel.id ? -1 : 1));
-  return nearest?.panel;
+  const ranked = fit.map((panel) => ({
+    panel,
+    isConverted: !index.banks.has(panelsUp(index, panel).source),
+    farM: distanceM(index, wanted.place, panel.place),
+  }));
+  ranked.sort(
+    (one, other) =>
+      Number(one.isConverted) - Number(other.isConverted) ||
+      (one.farM === other.farM ? byCodeUnit(one.panel.id, other.panel.id) : one.farM - other.farM),
+  );
+  return ranked[0]?.panel;
 };

@@ -48,6 +48,7 @@ export const busFedFromStartBank: Fault = {
             from: 'starter',
             feeder: { length: taped(1), areaMm2: 25 },
             mainA: 40,
+            freeWays: 4,
             circuits: [{ id: 'c-engine-bus', ratingA: 3, kind: 'breaker', feeds: ['engine-bus'] }],
           },
         ],

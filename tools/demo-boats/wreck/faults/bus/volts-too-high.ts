@@ -34,6 +34,9 @@ export const busVoltsTooHigh: Fault = {
             capacityAh: 70,
             lowestV: 23,
             for: 'house',
+            coldCrankingA: 600,
+            main: { kind: 'fuse', family: 'anl', distance: taped(0.05), ratingA: 40 },
+            isolator: true,
           },
         ],
         panels: [
@@ -44,6 +47,7 @@ export const busVoltsTooHigh: Fault = {
             from: 'windlass-bank',
             feeder: { length: taped(1), areaMm2: 25 },
             mainA: 40,
+            freeWays: 4,
             circuits: [{ id: 'c-high-bus', ratingA: 3, kind: 'breaker', feeds: ['high-bus'] }],
           },
         ],
