@@ -71,11 +71,14 @@ test('the power step names what lacks a feed before what is to be looked at, and
   const known = plan(boat, new Map());
   const feeds = known.lines.filter(({ kind }) => kind === 'feed').length;
   const [fact, state] = factOf('power', known);
-  expect(fact).toMatch(new RegExp(`^${feeds} feeds, 1[0-2]\\.\\d\\d V at the worst$`));
+  expect(fact).toMatch(new RegExp(`^${feeds} feeds, 1[0-2]\\.\\d\\d V at the worst plug$`));
   expect(state).toBe('done');
   const thirsty = { ...known, feeds: known.feeds.map((feed) => ({ ...feed, leastV: 12 })) };
   expect(factOf('power', thirsty)).toEqual([`${feeds} feeds, ${feeds} to look at`, 'open']);
-  expect(factOf('power', { ...known, feeds: [] })).toEqual([`${feeds} feeds`, 'open']);
+  expect(factOf('power', { ...known, feeds: [], loads: [] })).toEqual([`${feeds} feeds`, 'open']);
+  const loads = known.loads.map((load) => (load.source.by === 'bus' ? { ...load, minV: 12 } : load));
+  const short = loads.filter(({ source }) => source.by === 'bus').length;
+  expect(factOf('power', { ...known, loads })).toEqual([`${feeds} feeds, ${short} to look at`, 'open']);
   const unfed = aBoat().change((draft) => {
     for (const panel of draft.supply.panels) panel.circuits = [];
   }).boat;

@@ -6,6 +6,7 @@ import { feedIsOpen } from '../../papers/lists/feed-is-open.ts';
 import { layoutWords } from '../../papers/lists/layout-words.ts';
 import { printCount } from '../../papers/lists/print-figure.ts';
 import { unfedRows } from '../../papers/lists/unfed-rows.ts';
+import { voltsAtLoad } from '../../papers/power/volts-at-load.ts';
 import type { StepId } from './route.ts';
 
 /** One waypoint of the course line: `later` marks a step this version does not compute yet. */
@@ -95,15 +96,18 @@ const linesWaypoint = (plan: Plan): Waypoint => {
   };
 };
 
-/** What lacks a feed matters before the feeds that are open, and these before the volts. */
+/** What lacks a feed matters before what is to be looked at, feeds and units short of volts, and these before the volts. */
 const powerWaypoint = (boat: Boat, plan: Plan): Waypoint => {
   const unfed = unfedRows(cardBoat(boat), plan).length;
   const fed = plan.lines.filter(({ kind }) => kind === 'feed').length;
-  const open = plan.feeds.filter(feedIsOpen).length;
-  // volts of two systems cannot be held against each other: the worst is where most is lost
-  const [worst] = [...plan.feeds].sort((one, other) => (other.lostPct ?? 0) - (one.lostPct ?? 0));
-  const least = worst?.atEndV === undefined ? [] : [`${worst.atEndV.toFixed(2)} V at the worst`];
-  const facts = [printCount(fed, 'feed'), ...(open > 0 ? [`${open} to look at`] : least)];
+  const plugs = plan.loads.flatMap((load) => {
+    const volts = voltsAtLoad(plan, load);
+    return volts === undefined ? [] : [{ volts, isShort: volts < load.minV && load.source.by !== 'circuit' }];
+  });
+  const open = plan.feeds.filter(feedIsOpen).length + plugs.filter(({ isShort }) => isShort).length;
+  const worst =
+    plugs.length === 0 ? [] : [`${Math.min(...plugs.map(({ volts }) => volts)).toFixed(2)} V at the worst plug`];
+  const facts = [printCount(fed, 'feed'), ...(open > 0 ? [`${open} to look at`] : worst)];
   return {
     step: 'power',
     name: 'Power',
