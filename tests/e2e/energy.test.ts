@@ -29,3 +29,27 @@ test('the day’s energy stands at the step Power: the chart first, the figures 
   expect(widths[0]).toBeLessThanOrEqual(widths[1] ?? 0);
   expect(app.complaints).toEqual([]);
 });
+
+test('a day is made one’s own, its hours are changed, and both are taken back', async () => {
+  const page = await app.newPage({ window: 'laptop', light: 'day' });
+  await openBoat(app, page, 'gannet/power');
+  const days = page.locator('.energy-day');
+  await days.first().waitFor();
+  const before = await days.count();
+  await days.first().locator('summary').click();
+  await days.first().getByRole('button', { name: 'make it a day of your own' }).click();
+  const own = days.filter({ hasText: 'At anchor, as we do it' });
+  await own.waitFor();
+  expect(await days.count()).toBe(before + 1);
+  await own.locator('summary').click();
+  const said = (await own.locator('summary').textContent()) ?? '';
+  const hours = own.getByLabel('Hours a day of AIS class B', { exact: false });
+  await hours.fill('2');
+  await hours.press('Enter');
+  await own.locator('summary', { hasNotText: said }).waitFor();
+  await page.getByRole('button', { name: /^undo: / }).click();
+  await own.locator('summary', { hasText: said }).waitFor();
+  await page.getByRole('button', { name: /^undo: / }).click();
+  await own.waitFor({ state: 'detached' });
+  expect(app.complaints).toEqual([]);
+});

@@ -71,9 +71,17 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
     ways: fc.constantFrom(...full.ways.map((entry) => [entry.id]), ['no-way']),
     state: fc.constantFrom('fixed', 'bought'),
   }),
+  'remove-day': fc.record({ day: fc.constantFrom('weekend', 'passage', 'no-day') }),
   'remove-need': fc.record({ reading, at: unit, instance: optional(fc.nat(2)) }),
   'remove-unit': fc.record({ unit: fc.constantFrom('nobody', 'radio', 'gnss') }),
   'reopen-finding': fc.record({ finding }),
+  'set-day': fc.record({
+    id: fc.constantFrom('weekend', 'anchor', 'nav'),
+    name: fc.constant('A day'),
+    like: fc.constantFrom('anchor', 'alongside'),
+    hours: fc.constantFrom([], [{ unit: 'radio', hours: 3 }], [{ unit: 'nobody', hours: 3 }]),
+    chargedAfter: optional(fc.integer({ min: 1, max: 3 })),
+  }),
   'set-fate': fc.record({
     unit,
     fate: fc.constantFrom('stays', 'goes', 'comes'),

@@ -107,6 +107,9 @@ export const radarStandbyShare = {
   source: 'maker-loads',
 } as const satisfies Figure;
 
+/** What a satellite internet terminal draws while it is on; its maker's sheet wins. */
+export const satelliteTerminalW = { least: 40, most: 110, source: 'practice-loads' } as const;
+
 /** Hours under way of a day run; the rest of that day lies at anchor. */
 export const dayRunHours = { value: 10, unit: 'h', source: 'practice-duty' } as const satisfies Figure;
 

@@ -9,6 +9,9 @@ const standard: Readonly<Record<StandardDay, string>> = {
   alongside: 'Alongside',
 };
 
+/** Whether a day is one that every boat has. */
+export const isStandardDay = (when: string): when is StandardDay => Object.hasOwn(standard, when);
+
 /** A day as a heading: the standard one, or the person's own by its name. */
 export const dayName = (boat: Boat, { when }: Pick<EnergyDay, 'when'>): string =>
   boat.days?.find(({ id }) => id === when)?.name ?? (standard as Readonly<Record<string, string>>)[when] ?? when;

@@ -1,4 +1,5 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
+import { satelliteTerminalW } from '../../core/facts/day-duty.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { ampHours } from '../../core/rules/energy/day-words.ts';
 import { wattHours } from './day-name.ts';
@@ -8,11 +9,12 @@ const namesOf = (boat: Boat, kit: readonly string[]): string =>
 
 /** What a satellite terminal aboard takes of a day at anchor, and what it is. */
 const internetWords = (boat: Boat, plan: Pick<Plan, 'energy'>): string[] => {
+  const { least, most } = satelliteTerminalW;
   const day = plan.energy.find(({ when }) => when === 'anchor');
   return (day?.byKit ?? []).flatMap(({ kit, internet, after }) =>
     internet === true && after !== undefined && day !== undefined
       ? [
-          `Satellite internet (${namesOf(boat, [kit])}): left on it takes ${wattHours(after.wh)} a day, ${ampHours(after.ah)}, ${((100 * after.wh) / day.whPerDayAfter).toFixed(0)} % of a day at anchor. It draws as long as it is on, used or not; it is not fed over a standard network socket, and wants a supply, a fuse and a switch of its own.`,
+          `Satellite internet (${namesOf(boat, [kit])}): left on it takes ${wattHours(after.wh)} a day, ${ampHours(after.ah)}, ${((100 * after.wh) / day.whPerDayAfter).toFixed(0)} % of a day at anchor. Such terminals draw ${least} to ${most} W for as long as they are on, used or not, up to ${wattHours(24 * most)} a day; its maker’s sheet wins. It is not fed over a standard network socket, and wants a supply, a fuse and a switch of its own.`,
         ]
       : [],
   );

@@ -1,5 +1,6 @@
 import { type ReactNode, useMemo } from 'react';
 import type { Boat } from '../../core/boat/boat-schema.ts';
+import type { OwnDay } from '../../core/boat/own-day.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { energyChart } from '../../papers/energy/energy-chart.ts';
 import { type EnergyDayRows, type EnergyUnitRow, energyDays, largestRows } from '../../papers/energy/energy-days.ts';
@@ -7,8 +8,15 @@ import { energySays } from '../../papers/energy/energy-says.ts';
 import { DrawingView } from '../drawing/drawing-view.tsx';
 import './energy-block.css';
 import type { RowHand } from './lit-rows.tsx';
+import { DayControls, HoursField } from './own-day-controls.tsx';
 import { useWords } from './words/units.ts';
 import { WordsHere } from './words/words-here.tsx';
+
+interface BlockProps {
+  readonly boat: Boat;
+  readonly plan: Plan;
+  readonly hand: RowHand;
+}
 
 /** As wide as the margin is, at the size the drawing is made for. */
 const chartWidthMm = 80;
@@ -23,15 +31,26 @@ const Cell = ({ ah, wh }: { ah: string; wh: string }): ReactNode => (
   </td>
 );
 
-const UnitRow = ({ row, hand }: { row: EnergyUnitRow; hand: RowHand }): ReactNode => (
+interface RowProps {
+  readonly row: EnergyUnitRow;
+  readonly hand: RowHand;
+  /** the person's own day it stands in, whose hours can be changed */
+  readonly own: OwnDay | undefined;
+}
+
+const HoursOf = ({ row, own }: Omit<RowProps, 'hand'>): ReactNode => {
+  if (own !== undefined && row.kit !== '' && row.afterWh !== '') return <HoursField day={own} row={row} />;
+  return row.hours === '' ? null : `${row.hours} h`;
+};
+
+const UnitRow = ({ row, hand, own }: RowProps): ReactNode => (
   <tr onPointerEnter={() => hand.lights.rest([row.kit])} onPointerLeave={() => hand.lights.rest([])}>
     <th scope="row">
       {row.name}
-      <span className="row-fact">
-        {' '}
-        {row.hours === '' ? '' : `${row.hours} h`}
-        {row.remark === undefined ? '' : `, ${row.remark}`}
-      </span>
+      <div className="row-fact">
+        <HoursOf row={row} own={own} />
+        {row.remark === undefined ? null : ` ${row.remark}`}
+      </div>
     </th>
     <Cell ah={row.beforeAh} wh={row.beforeWh} />
     <Cell ah={row.afterAh} wh={row.afterWh} />
@@ -39,7 +58,7 @@ const UnitRow = ({ row, hand }: { row: EnergyUnitRow; hand: RowHand }): ReactNod
   </tr>
 );
 
-const DayTable = ({ day, hand }: { day: EnergyDayRows; hand: RowHand }): ReactNode => (
+const DayTable = ({ day, hand, own }: { day: EnergyDayRows } & Omit<RowProps, 'row'>): ReactNode => (
   <table className="energy-table">
     <caption className="unseen">What each unit takes: {day.name}</caption>
     <thead>
@@ -51,15 +70,20 @@ const DayTable = ({ day, hand }: { day: EnergyDayRows; hand: RowHand }): ReactNo
       </tr>
     </thead>
     <tbody>
-      {largestRows(day.units, mostRows).map((row) => (
-        <UnitRow key={`${row.kit} ${row.beforeAh} ${row.afterAh}`} row={row} hand={hand} />
+      {(own === undefined ? largestRows(day.units, mostRows) : day.units).map((row) => (
+        <UnitRow key={`${row.kit} ${row.beforeAh} ${row.afterAh}`} row={row} hand={hand} own={own} />
       ))}
     </tbody>
   </table>
 );
 
-const Day = ({ day, hand }: { day: EnergyDayRows; hand: RowHand }): ReactNode => {
+interface DayProps extends BlockProps {
+  readonly day: EnergyDayRows;
+}
+
+const Day = ({ day, boat, plan, hand }: DayProps): ReactNode => {
   const words = useWords();
+  const own = boat.days?.find(({ id }) => id === day.when);
   return (
     <details className="energy-day">
       <summary>
@@ -68,13 +92,14 @@ const Day = ({ day, hand }: { day: EnergyDayRows; hand: RowHand }): ReactNode =>
       {day.says.map((says) => (
         <p key={says}>{words(says)}</p>
       ))}
-      {day.units.length === 0 ? <p>Nothing runs.</p> : <DayTable day={day} hand={hand} />}
+      {day.units.length === 0 ? <p>Nothing runs.</p> : <DayTable day={day} hand={hand} own={own} />}
+      <DayControls boat={boat} plan={plan} when={day.when} />
     </details>
   );
 };
 
 /** What a day takes before the refit and after it: the chart first, the figures of each day behind it. */
-export const EnergyBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand: RowHand }): ReactNode => {
+export const EnergyBlock = ({ boat, plan, hand }: BlockProps): ReactNode => {
   const words = useWords();
   const chart = useMemo(() => energyChart({ boat, plan, widthMm: chartWidthMm }), [boat, plan]);
   const days = useMemo(() => energyDays(boat, plan), [boat, plan]);
@@ -95,7 +120,7 @@ export const EnergyBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand
         <p key={sentence}>{words(sentence)}</p>
       ))}
       {days.map((day) => (
-        <Day key={day.when} day={day} hand={hand} />
+        <Day key={day.when} day={day} boat={boat} plan={plan} hand={hand} />
       ))}
       <WordsHere texts={[...says, ...days.flatMap((day) => day.says)]} names={[]} />
     </section>

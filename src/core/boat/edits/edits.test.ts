@@ -255,3 +255,16 @@ test('a unit taken out leaves the days that name its hours', () => {
   const without = edits['remove-unit'].apply(boat, { unit: 'radio' });
   expect(without.days?.[0]?.hours).toEqual([{ kind: 'vhf-radio', hours: 10 }]);
 });
+
+test('a day of one’s own is set, set anew and taken out again; one called like a standard day is refused', () => {
+  const day = { id: 'weekend', name: 'Weekend', like: 'anchor', hours: [{ unit: 'radio', hours: 4 }] } as const;
+  const once = edits['set-day'].apply(tern, day);
+  expect(once.days).toEqual([day]);
+  const twice = edits['set-day'].apply(once, { ...day, chargedAfter: 2 });
+  expect(twice.days).toEqual([{ ...day, chargedAfter: 2 }]);
+  expect(edits['remove-day'].title({ day: 'weekend' }, twice)).toBe('No longer reckon with the day “Weekend”.');
+  expect(edits['remove-day'].apply(twice, { day: 'weekend' })).toEqual(tern);
+  expect(refusalOf('set-day', { ...day, id: 'anchor' })?.says).toBe('"anchor" is a day that every boat has.');
+  expect(refusalOf('set-day', { ...day, hours: [{ unit: 'nobody', hours: 4 }] })?.says).toContain('nobody');
+  expect(refusalOf('remove-day', { day: 'weekend' })?.says).toContain('weekend');
+});

@@ -13,9 +13,11 @@ import { joinPorts } from './join-ports.ts';
 import { moveUnit } from './move-unit.ts';
 import { pinLayout } from './pin-layout.ts';
 import { pinRoute } from './pin-route.ts';
+import { removeDay } from './remove-day.ts';
 import { removeNeed } from './remove-need.ts';
 import { removeUnit } from './remove-unit.ts';
 import { reopenFinding } from './reopen-finding.ts';
+import { setDay } from './set-day.ts';
 import { setFate } from './set-fate.ts';
 import { setGrade } from './set-grade.ts';
 import { setInstance } from './set-instance.ts';
@@ -40,9 +42,11 @@ export const edits = {
   'move-unit': moveUnit,
   'pin-layout': pinLayout,
   'pin-route': pinRoute,
+  'remove-day': removeDay,
   'remove-need': removeNeed,
   'remove-unit': removeUnit,
   'reopen-finding': reopenFinding,
+  'set-day': setDay,
   'set-fate': setFate,
   'set-grade': setGrade,
   'set-instance': setInstance,
