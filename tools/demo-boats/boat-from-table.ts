@@ -152,5 +152,6 @@ export const boatFromTable = (table: Table, own: ByHand): Boat => {
       ...(own.supply.negativeAt === undefined ? {} : { negativeAt: own.supply.negativeAt }),
     },
     days: [...own.days],
+    steering: [...own.steering],
   };
 };

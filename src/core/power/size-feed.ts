@@ -13,7 +13,7 @@ import type { FeedLaying } from './feed-laying.ts';
 import type { FeedTask } from './feed-tasks.ts';
 import { type ConductorPick, type NoConductor, pickConductor } from './pick-conductor.ts';
 import { type FuseFamilyId, type FusePick, type NoFuse, pickFuse } from './pick-fuse.ts';
-import { type LeadShare, leadShare, sizeLeads } from './size-leads.ts';
+import { currentForBoth, type LeadShare, leadShare, sizeLeads } from './size-leads.ts';
 import { type GivenWire, givenWire } from './wire-aboard.ts';
 import { within } from './within.ts';
 
@@ -62,13 +62,30 @@ const layingWith = ({ laying, share }: WireAsk): FeedLaying => {
   };
 };
 
+/** Volts that feed and lead of a drive may lose together at its peak. */
+const peakLimitV = ({ index, task }: SizeAsk): number =>
+  (task.nominalV * limitOf(index.boat, 'drive-peak-drop').value) / 100;
+
+/** The current a wire is picked with: that of its load, or as much as keeps the share of a drive’s peak too. */
+const pickedForA = (ask: WireAsk, dropV: number): number => {
+  const { steadyA, leads } = ask.task;
+  const riseA = Math.max(0, ...leads.map(({ runA, peakA }) => peakA - runA));
+  if (riseA === 0) return steadyA;
+  return currentForBoth({
+    runA: steadyA,
+    peakA: steadyA + riseA,
+    dropV,
+    peakV: peakLimitV(ask) - ask.share.spentPeakV,
+  });
+};
+
 const wireFor = (
   ask: WireAsk,
   { system, dropV, fuseA }: { readonly system: 'metric' | 'awg'; readonly dropV: number; readonly fuseA: number },
 ): ConductorPick | NoConductor =>
   pickConductor({
     system,
-    currentA: ask.task.steadyA,
+    currentA: pickedForA(ask, dropV),
     loopM: loopM(ask.task) + ask.share.moreLoopM,
     dropV,
     fuseA,
@@ -221,7 +238,7 @@ export const sizeFeed = (ask: SizeAsk): SizedFeed => {
     ...(wire.whyNot === undefined ? {} : { whyNot: wire.whyNot }),
     ...(task.leastV === undefined ? {} : { leastV: task.leastV }),
   };
-  const leads = sizeLeads({ feed: entry, nominalV: task.nominalV }, share);
+  const leads = sizeLeads({ feed: entry, nominalV: task.nominalV, peakV: peakLimitV(ask) }, share);
   return {
     task,
     ...(loopOhm === undefined ? {} : { loopOhm }),

@@ -4,24 +4,27 @@ import { aPilotBoat } from '../boat/pilot-boat.test-helper.ts';
 import { plan } from '../plan.ts';
 import type { FeedEntry } from '../plan-shape.ts';
 import { conductorsOf } from './conductors-of.ts';
+import { currentForBoth } from './size-leads.ts';
 
 /** The feed of a pilot whose computer and drive draw so much, over so many metres of feed and of lead, longest. */
 const feedOf = ({
   feedM,
   leadM,
   runA,
+  peakA = runA,
   own = 0,
   cable,
 }: {
   feedM: number;
   leadM: number;
   runA: number;
+  peakA?: number;
   own?: number;
   cable?: { areaMm2?: number };
 }): FeedEntry => {
   const exact = (valueM: number) => ({ valueM, how: 'taped' as const, lessM: 0, moreM: 0 });
   const tail = exact(0.5);
-  const { boat } = aPilotBoat({ drive: { runA, peakA: runA } })
+  const { boat } = aPilotBoat({ drive: { runA, peakA } })
     .sheet('pilot-computer-0183', (sheet) => {
       for (const power of sheet.power ?? []) {
         Object.assign(power, { typical: own, max: own, behaves: 'current' });
@@ -118,6 +121,25 @@ describe('power cable and drive cable of a pilot', () => {
   });
 });
 
+test('a wire that the plan picks keeps the share of the peak as well', () => {
+  const amps = fc.double({ min: 0.5, max: 6, noNaN: true });
+  const lengthM = fc.double({ min: 1.5, max: 6, noNaN: true });
+  fc.assert(
+    fc.property(amps, fc.double({ min: 1, max: 5, noNaN: true }), lengthM, lengthM, (runA, times, feedM, leadM) => {
+      const feed = feedOf({ feedM, leadM, runA, peakA: runA * times });
+      expect(feed.whyNot).toBeUndefined();
+      expect(feed.leads?.[0]?.peakPct).toBeLessThanOrEqual(10);
+      expect(feed.leads?.[0]?.togetherPct).toBeLessThanOrEqual(3);
+    }),
+    { numRuns: 8 },
+  );
+}, 30_000);
+
+test('choice-drive-drop: 3 A running and 34 A at the peak ask for the wire of 10.2 A, 6 A and 18 A for that of 6 A', () => {
+  expect(currentForBoth({ runA: 3, peakA: 34, dropV: 0.36, peakV: 1.2 })).toBeCloseTo(10.2, 9);
+  expect(currentForBoth({ runA: 6, peakA: 18, dropV: 0.36, peakV: 1.2 })).toBe(6);
+});
+
 test('a longer lead or a hungrier drive never asks for a thinner feed', () => {
   const ask = fc.record({
     feedM: fc.double({ min: 1.5, max: 8, noNaN: true }),
@@ -136,6 +158,6 @@ test('a longer lead or a hungrier drive never asks for a thinner feed', () => {
         expect(thick(feedOf({ ...own, runA: own.runA + moreA }))).toBeGreaterThanOrEqual(area);
       },
     ),
-    { numRuns: 15 },
+    { numRuns: 8 },
   );
-});
+}, 30_000);

@@ -30,6 +30,7 @@ export interface LeadShare {
   readonly wires: readonly LeadWire[];
   readonly moreLoopM: number;
   readonly spentV: number;
+  readonly spentPeakV: number;
 }
 
 const loopM = ({ line }: DriveLead): number => 2 * line.longestM;
@@ -58,16 +59,42 @@ export const leadShare = (
     laying: layingOf(lead.line),
   }));
   const open = wires.flatMap(({ lead, given }) => (given === undefined ? loopM(lead) : []));
-  const spent = wires.flatMap((wire) =>
-    isGiven(wire.given) ? lostV(wire, wire.given.ohmPerKm20, wire.lead.runA) : [],
-  );
-  return { wires, moreLoopM: Math.max(0, ...open), spentV: Math.max(0, ...spent) };
+  const spent = (amps: (lead: DriveLead) => number): number[] =>
+    wires.flatMap((wire) => (isGiven(wire.given) ? lostV(wire, wire.given.ohmPerKm20, amps(wire.lead)) : []));
+  return {
+    wires,
+    moreLoopM: Math.max(0, ...open),
+    spentV: Math.max(0, ...spent(({ runA }) => runA)),
+    spentPeakV: Math.max(0, ...spent(({ peakA }) => peakA)),
+  };
 };
+
+/**
+ * The current that a wire is picked with so that it keeps both shares: `dropV` as the drive runs, `peakV` at its peak.
+ * R I_peak <= E_peak is R (I_peak E / E_peak) <= E, so I = max(I_run, I_peak E / E_peak).
+ *
+ * @example currentForBoth({ runA: 3, peakA: 34, dropV: 0.36, peakV: 1.2 }) // 10.2
+ */
+export const currentForBoth = ({
+  runA,
+  peakA,
+  dropV,
+  peakV,
+}: {
+  readonly runA: number;
+  readonly peakA: number;
+  readonly dropV: number;
+  readonly peakV: number;
+}): number => (peakV > 0 ? Math.max(runA, (peakA * dropV) / peakV) : runA);
 
 interface LeadAsk {
   readonly feed: Pick<FeedEntry, 'allowedV' | 'wire' | 'areaMm2' | 'realDropV' | 'fuseA' | 'lengthM' | 'loadA'>;
   readonly nominalV: number;
+  /** that feed and lead may lose together at the peak of the drive */
+  readonly peakV: number;
 }
+
+const feedOhmOf = ({ realDropV = 0, loadA }: LeadAsk['feed']): number => (loadA > 0 ? realDropV / loadA : 0);
 
 /** Volts a lead may lose where the feed before it stands: what that leaves, or its share by length where nobody knows the feed. */
 const leftV = ({ feed }: LeadAsk, { lead }: LeadWire): number => {
@@ -80,11 +107,14 @@ const leftV = ({ feed }: LeadAsk, { lead }: LeadWire): number => {
 const pickedCopper = (ask: LeadAsk, wire: LeadWire): Conductor | undefined => {
   const { feed } = ask;
   if (feed.wire === 'picked') return conductorsOf('metric').find(({ areaMm2 }) => areaMm2 === feed.areaMm2);
+  const { runA, peakA } = wire.lead;
+  const dropV = leftV(ask, wire);
+  const peakV = ask.peakV - feedOhmOf(feed) * (feed.loadA - runA + peakA);
   const pick = pickConductor({
     system: 'metric',
-    currentA: wire.lead.runA,
+    currentA: currentForBoth({ runA, peakA, dropV, peakV }),
     loopM: loopM(wire.lead),
-    dropV: leftV(ask, wire),
+    dropV,
     ...(feed.fuseA === undefined ? {} : { fuseA: feed.fuseA }),
     insulationC: feedInsulation.metric.value,
     sheathed: true,
@@ -111,8 +141,7 @@ const togetherOf = (
   const { runA, peakA } = wire.lead;
   const realDropV = lostV(wire, ohmPerKm20, runA);
   if (feed.realDropV === undefined) return { realDropV };
-  const feedOhm = feed.loadA > 0 ? feed.realDropV / feed.loadA : 0;
-  const peakV = feed.realDropV + feedOhm * (peakA - runA) + lostV(wire, ohmPerKm20, peakA);
+  const peakV = feed.realDropV + feedOhmOf(feed) * (peakA - runA) + lostV(wire, ohmPerKm20, peakA);
   const togetherV = feed.realDropV + realDropV;
   return { realDropV, togetherV, togetherPct: (100 * togetherV) / nominalV, peakPct: (100 * peakV) / nominalV };
 };

@@ -8,6 +8,7 @@ import { provenanceRules } from './provenance/index.ts';
 import { readingsRules } from './readings/index.ts';
 import type { Rule } from './rule.ts';
 import { shoppingRules } from './shopping/index.ts';
+import { steeringRules } from './steering/index.ts';
 import { supplyRules } from './supply/index.ts';
 import { trafficRules } from './traffic/index.ts';
 import { waysRules } from './ways/index.ts';
@@ -25,6 +26,7 @@ export const rules: readonly Rule[] = [
   ...readingsRules,
   ...shoppingRules,
   ...supplyRules,
+  ...steeringRules,
   ...trafficRules,
   ...waysRules,
   ...wiringRules,

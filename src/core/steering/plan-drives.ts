@@ -41,6 +41,8 @@ const checksOf = ({ index, joins, feeds }: DrivesInput, pair: DrivePair, levers:
   const { drive } = pair.sheet;
   const weight = weightChecks(drive, ladenKg(index.boat.hull));
   const { computer } = pair;
+  if (computer === undefined && pair.drive !== pair.driveKit)
+    return [...outputChecks({ drive, output: undefined, supplyV: undefined }), ...weight];
   if (computer === undefined)
     return [...weight, ...lossChecks({ drive, output: undefined }, { isOnBus: false, levers })];
   const output = outputOf(pair);

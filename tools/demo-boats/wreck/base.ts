@@ -238,6 +238,7 @@ export const wreckBase: Boat = {
     beamM: 3.2,
     draftM: 0.9,
     airDraft: taped(3.6),
+    displacement: { valueKg: 4000, of: 'light' },
   },
   places,
   ways,
@@ -252,5 +253,6 @@ export const wreckBase: Boat = {
   buses: [{ id: 'nav', name: 'Navigation bus', protocol: 'nmea2000', grade: 'light' }],
   joins,
   supply,
+  steering: [{ place: 'helm', by: 'wheel', letsGo: [{ how: 'hard-wired-switch' }] }],
   pins,
 };

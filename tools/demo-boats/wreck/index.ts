@@ -10,6 +10,7 @@ import { plugsFaults } from './faults/plugs/index.ts';
 import { provenanceFaults } from './faults/provenance/index.ts';
 import { readingsFaults } from './faults/readings/index.ts';
 import { shoppingFaults } from './faults/shopping/index.ts';
+import { steeringFaults } from './faults/steering/index.ts';
 import { supplyFaults } from './faults/supply/index.ts';
 import { trafficFaults } from './faults/traffic/index.ts';
 import { waysFaults } from './faults/ways/index.ts';
@@ -27,6 +28,7 @@ export const faults: readonly Fault[] = [
   ...readingsFaults,
   ...shoppingFaults,
   ...supplyFaults,
+  ...steeringFaults,
   ...trafficFaults,
   ...waysFaults,
   ...wiringFaults,
