@@ -55,3 +55,10 @@ export const middleTaps = { value: 0, unit: 'taps', source: 'practice-middle-tap
 
 /** How many circuits may feed one unit, panel or converter. */
 export const feedsOfOne = { value: 1, unit: 'feeds', source: 'practice-separate-feeds' } as const satisfies Figure;
+
+/** At how many points the negatives of a boat meet. */
+export const commonNegatives = {
+  value: 1,
+  unit: 'common points',
+  source: 'practice-cautions',
+} as const satisfies Figure;

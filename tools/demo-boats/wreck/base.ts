@@ -203,6 +203,7 @@ const supply: Boat['supply'] = {
     },
   ],
   dcdc: [],
+  negativeAt: 'battery-box',
 };
 
 const pins: NonNullable<Boat['pins']> = {

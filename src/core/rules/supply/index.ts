@@ -9,6 +9,7 @@ import { lowVoltUnitOnHighVoltPanel } from './low-volt-unit-on-high-volt-panel.t
 import { mainOverFeeder } from './main-over-feeder.ts';
 import { midTap } from './mid-tap.ts';
 import { mixedVolts } from './mixed-volts.ts';
+import { noCommonNegative } from './no-common-negative.ts';
 import { noFuseAtSource } from './no-fuse-at-source.ts';
 import { oneConverterForAllRadio } from './one-converter-for-all-radio.ts';
 import { oneFuseTakesAll } from './one-fuse-takes-all.ts';
@@ -30,6 +31,7 @@ export const supplyRules: readonly Rule[] = [
   mainOverFeeder,
   midTap,
   mixedVolts,
+  noCommonNegative,
   noFuseAtSource,
   oneConverterForAllRadio,
   oneFuseTakesAll,

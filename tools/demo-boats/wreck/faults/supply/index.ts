@@ -9,6 +9,7 @@ import { supplyLowVoltUnitOnHighVoltPanel } from './low-volt-unit-on-high-volt-p
 import { supplyMainOverFeeder } from './main-over-feeder.ts';
 import { supplyMidTap } from './mid-tap.ts';
 import { supplyMixedVolts } from './mixed-volts.ts';
+import { supplyNoCommonNegative } from './no-common-negative.ts';
 import { supplyNoFuseAtSource } from './no-fuse-at-source.ts';
 import { supplyOneConverterForAllRadio } from './one-converter-for-all-radio.ts';
 import { supplyOneFuseTakesAll } from './one-fuse-takes-all.ts';
@@ -30,6 +31,7 @@ export const supplyFaults: readonly Fault[] = [
   supplyMainOverFeeder,
   supplyMidTap,
   supplyMixedVolts,
+  supplyNoCommonNegative,
   supplyNoFuseAtSource,
   supplyOneConverterForAllRadio,
   supplyOneFuseTakesAll,
