@@ -29,6 +29,7 @@ import { peukert, peukertExponent } from '../src/core/power/peukert.ts';
 import { pickConductor } from '../src/core/power/pick-conductor.ts';
 import { pickFuse } from '../src/core/power/pick-fuse.ts';
 import { sizeByDrop } from '../src/core/power/size-by-drop.ts';
+import { faultCurrentA } from '../src/core/power/source-side/fault-current.ts';
 import { steadyCurrentA } from '../src/core/power/steady-current.ts';
 import { tailLoopFieldUt, wireFieldUt } from '../src/core/power/wire-field.ts';
 import { ladenKg } from '../src/core/steering/laden-kg.ts';
@@ -79,6 +80,7 @@ const methods = {
   dropByOhmV,
   dropByRuleV,
   effectiveLength,
+  faultCurrentA,
   fusePlace,
   fuseVerdict,
   interruptNeeded,

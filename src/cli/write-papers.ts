@@ -10,6 +10,8 @@ import { energyPaper } from '../papers/energy/energy-text.ts';
 import { backboneText } from '../papers/lists/backbone-text.ts';
 import { cableSchedule } from '../papers/lists/cable-schedule.ts';
 import { findingsText } from '../papers/lists/findings-text.ts';
+import { panelPaper } from '../papers/lists/panel-text.ts';
+import { panelsCsv } from '../papers/lists/panels-csv.ts';
 import { feedsCsv, loadsCsv } from '../papers/lists/power-csv.ts';
 import { powerPaper } from '../papers/lists/power-text.ts';
 import { shoppingCsv, shoppingText } from '../papers/lists/shopping-list.ts';
@@ -49,6 +51,8 @@ export const writePapers = async ({
     ['backbone.txt', backboneText(boat, plan)],
     ['cables.csv', cableSchedule(boat, plan)],
     ['power.txt', powerPaper(boat, plan)],
+    ['panels.txt', panelPaper(boat, plan)],
+    ['panels.csv', panelsCsv(boat, plan)],
     ['feeds.csv', feedsCsv(boat, plan)],
     ['loads.csv', loadsCsv(boat, plan)],
     ['energy.txt', energyPaper(boat, plan)],

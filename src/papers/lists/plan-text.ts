@@ -13,6 +13,7 @@ import { networkRows } from './network-rows.ts';
 import { nextBestWords } from './next-best-words.ts';
 import { nextSteps } from './next-steps.ts';
 import { printMoney } from './order-words.ts';
+import { panelText } from './panel-text.ts';
 import { powerText } from './power-text.ts';
 import { keepUnits, printCount } from './print-figure.ts';
 import { orderSum } from './shopping-list.ts';
@@ -177,6 +178,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     mastLines(boat, plan),
     wayLines(boat, plan),
     powerText(boat, plan),
+    panelText(boat, plan),
     energyText(boat, plan),
     buyLines(boat, plan),
     ['FINDINGS', findingsText(boat, plan.findings.map(withOneCure)).trimEnd()],
