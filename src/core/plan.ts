@@ -4,7 +4,7 @@ import { planEnergy } from './plan-energy.ts';
 import { planPanels } from './plan-panels.ts';
 import { planPower } from './plan-power.ts';
 import type { Finding } from './plan-shape.ts';
-import { planWith, withoutLateParts } from './plan-with.ts';
+import { type LateParts, planWith, withoutLateParts } from './plan-with.ts';
 import { rules } from './rules/index.ts';
 import type { RuleInput } from './rules/rule.ts';
 import { runRules } from './rules/run-rules.ts';
@@ -13,8 +13,8 @@ import { ledRound, orderOf } from './shopping/order-of.ts';
 
 const findings = (input: RuleInput): Finding[] => runRules(rules, input);
 
-/** The plan of a boat, whole: see `planWith`. */
-export const plan = planWith({
+/** Every late part, as a whole plan has them. */
+export const lateParts: LateParts = {
   cures: withCures,
   power: planPower,
   panels: planPanels,
@@ -24,7 +24,10 @@ export const plan = planWith({
   choices: busChoices,
   mends: mendBuses,
   findings,
-});
+};
+
+/** The plan of a boat, whole: see `planWith`. */
+export const plan = planWith(lateParts);
 
 /** The plan of a boat while its layouts are still looked for: checked by every rule, without what takes time. */
 export const checkedPlan = planWith({
