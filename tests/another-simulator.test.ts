@@ -8,6 +8,7 @@ import { askNgspice, type Followed, hasNgspice, steps } from './circuits/ask-ngs
 import { boatCircuit } from './circuits/boat-circuit.ts';
 import { type Circuit, type CircuitVolts, solveCircuit, timesAsHeavy } from './circuits/circuit.ts';
 import { mostTimes } from './circuits/most-times.ts';
+import { publishedNetworks } from './circuits/published-networks.ts';
 import { randomCircuit } from './circuits/random-circuit.ts';
 
 /** Agreement asked for at every node, V. */
@@ -91,6 +92,15 @@ describe.skipIf(!hasNgspice)('a circuit simulator from elsewhere', () => {
     for (const [n, circuit] of circuits.entries()) {
       expect(theirs[n]?.at(-1), `circuit ${n} cannot work`).toBeUndefined();
       expect(apartOnTheWayV(circuit, theirs[n]), `circuit ${n}`).toBeLessThan(toleranceV);
+    }
+  });
+
+  test.each(publishedNetworks)('prints the figure of $name', ({ circuit, lostV, toleranceV: withinV, works }) => {
+    const answer = askNgspice([circuit])[0]?.at(-1)?.[0];
+    expect(answer !== undefined).toBe(works);
+    const sourceV = circuit[0]?.net.sourceV ?? Number.NaN;
+    for (const [node, lost] of Object.entries(lostV)) {
+      expect(Math.abs(sourceV - (answer?.get(node) ?? Number.NaN) - lost), node).toBeLessThanOrEqual(withinV);
     }
   });
 

@@ -1,4 +1,4 @@
-import { type DcLoad, type DcNet, solveDc } from '../../src/core/network/dc-solve.ts';
+import { type DcAnswer, type DcLoad, type DcNet, solveDc } from '../../src/core/network/dc-solve.ts';
 
 /** A converter: it draws at a node of its own stage what the stage behind it takes, divided by its efficiency (a share). */
 export interface Converter {
@@ -32,23 +32,34 @@ export const timesAsHeavy = (circuit: Circuit, times: number): Circuit =>
     converters,
   }));
 
-/** Our solver on a circuit: each stage by itself, those that converters feed first. Nothing where one of them cannot work. */
-export const solveCircuit = (circuit: Circuit): CircuitVolts | undefined => {
-  const answers = new Map<string, ReturnType<typeof solveDc>>();
-  const answerOf = (source: string): ReturnType<typeof solveDc> => {
-    const known = answers.get(source);
+/** A stage with its converters as the watts they take, and our solver’s answer to it. */
+export interface SolvedStage {
+  readonly net: DcNet;
+  readonly answer: DcAnswer;
+}
+
+/** Our solver on a circuit: each stage by itself, those that converters feed first; one that cannot work takes nothing from its converter. */
+export const solveStages = (circuit: Circuit): readonly SolvedStage[] => {
+  const solved = new Map<string, SolvedStage>();
+  const solve = (source: string): SolvedStage => {
+    const known = solved.get(source);
     if (known !== undefined) return known;
     const stage = circuit.find(({ net }) => net.source === source);
     if (stage === undefined) throw new Error(`No stage has the source ${source}.`);
     const taken = stage.converters.map(({ node, feeds, efficiency }): DcLoad => {
-      const fed = answerOf(feeds);
-      const outV = circuit.find(({ net }) => net.source === feeds)?.net.sourceV ?? Number.NaN;
-      return { node, behaves: 'power', watts: fed.solved ? (outV * fed.sourceA) / efficiency : 0 };
+      const { net: behind, answer } = solve(feeds);
+      return { node, behaves: 'power', watts: answer.solved ? (behind.sourceV * answer.sourceA) / efficiency : 0 };
     });
-    const answer = solveDc({ ...stage.net, loads: [...stage.net.loads, ...taken] });
-    answers.set(source, answer);
-    return answer;
+    const net = { ...stage.net, loads: [...stage.net.loads, ...taken] };
+    const own = { net, answer: solveDc(net) };
+    solved.set(source, own);
+    return own;
   };
-  const volts = circuit.map(({ net }) => answerOf(net.source));
-  return volts.every((answer) => answer.solved) ? volts.map(({ voltsAt }) => voltsAt) : undefined;
+  return circuit.map(({ net }) => solve(net.source));
+};
+
+/** The volts our solver gives a circuit; nothing where one of its stages cannot work. */
+export const solveCircuit = (circuit: Circuit): CircuitVolts | undefined => {
+  const volts = solveStages(circuit).flatMap(({ answer }) => (answer.solved ? [answer.voltsAt] : []));
+  return volts.length === circuit.length ? volts : undefined;
 };
