@@ -7,7 +7,7 @@ import type { BusEntry, LineEntry, PlanDraft, StandingJoin } from './plan-shape.
 import { feedLaying } from './power/feed-laying.ts';
 import { type FeedTask, feedTasks } from './power/feed-tasks.ts';
 import { type SizedFeed, sizeFeed } from './power/size-feed.ts';
-import { type FeedCable, type SolvedSupply, supplyNets } from './power/supply-net.ts';
+import { busBehind, type FeedCable, type SolvedSupply, supplyNets } from './power/supply-net.ts';
 import { type UnitLoad, unitLoads } from './power/unit-loads.ts';
 import type { FeedEntry, LoadEntry, LoadSum, OldLoad, SupplyEntry } from './power-shape.ts';
 import { planDrives } from './steering/plan-drives.ts';
@@ -113,7 +113,8 @@ export const planPower = ({ index, joinsAt, lines, buses }: PowerInput): PowerPa
   const loads = byPhase.at(-1) ?? [];
   const entries = buses.map(({ entry }) => entry);
   const tasks = feedTasks({ index, lines, loads, buses: entries });
-  const bare = voltsIn(supplyNets({ index, loads, buses, feeds: tasks.map((task) => cableOf(task, 0)) }));
+  const behind = buses.map(busBehind);
+  const bare = voltsIn(supplyNets({ index, loads, buses: behind, feeds: tasks.map((task) => cableOf(task, 0)) }));
   const laying = feedLaying(index, lines);
   const sized = tasks.map((task) =>
     sizeFeed({
@@ -126,7 +127,7 @@ export const planPower = ({ index, joinsAt, lines, buses }: PowerInput): PowerPa
     }),
   );
   const cables = sized.map(sizedCable);
-  const supplies = supplyNets({ index, loads, buses, feeds: cables });
+  const supplies = supplyNets({ index, loads, buses: behind, feeds: cables });
   const volts = voltsIn(supplies);
   const sourceV = new Map(
     supplies.flatMap(({ source, net }) =>

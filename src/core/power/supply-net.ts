@@ -26,7 +26,7 @@ export interface SupplyInput {
   readonly index: BoatIndex;
   readonly loads: readonly UnitLoad[];
   readonly feeds: readonly FeedCable[];
-  readonly buses: readonly { readonly problem: Problem; readonly layout: Layout }[];
+  readonly buses: readonly BusBehind[];
 }
 
 /** The net behind one bank or converter, and its answer. */
@@ -41,14 +41,18 @@ type NetParts = Pick<DcNet, 'edges' | 'loads'>;
 /** The node of the volts inside a bank, before its own resistance. */
 const insideOf = (bank: string): string => `inside ${bank}`;
 
-/**
- * A bus as it hangs on its panel by its feed, whose wire may be another than the layout reckoned with. The bus is the node at
- * the tee of its feed; a unit on it keeps the name of its port, so that volts are found by it.
- */
-const busParts = ({ problem, layout }: SupplyInput['buses'][number], { line, panel, loopOhm }: FeedCable): NetParts => {
-  const bus = fedBus(problem, layout);
-  if (bus === undefined) return { edges: [], loads: [] };
-  const { edges, loads } = busNet(bus);
+/** A bus from the tee of its feed on, that tee being the node named as the bus. */
+export interface BusBehind extends NetParts {
+  readonly bus: string;
+  readonly isFed: boolean;
+}
+
+/** A bus as the supply sees it; a unit on it keeps the name of its port, so that volts are found by it. Empty where no layout feeds it. */
+export const busBehind = ({ problem, layout }: { readonly problem: Problem; readonly layout: Layout }): BusBehind => {
+  const fed = fedBus(problem, layout);
+  if (fed === undefined) return { bus: problem.bus, isFed: false, edges: [], loads: [] };
+  const { edges, loads } = busNet(fed);
+  // the wire of the feed may be another than the layout reckoned with
   const lead = edges.find(({ from }) => from === busSupply);
   const ports = new Set(problem.devices.map(({ id }) => id));
   const named = (node: string): string => {
@@ -58,15 +62,14 @@ const busParts = ({ problem, layout }: SupplyInput['buses'][number], { line, pan
   const own = edges.filter((edge) => edge !== lead);
   // A device at two places of one bus cannot be: every port is a node of its own.
   return {
-    edges: [
-      { id: line, from: panel, to: problem.bus, loopOhm },
-      ...own.map(({ id, from, to, ...edge }) => ({
-        ...edge,
-        id: `${problem.bus} ${id}`,
-        from: named(from),
-        to: named(to),
-      })),
-    ],
+    bus: problem.bus,
+    isFed: true,
+    edges: own.map(({ id, from, to, loopOhm }) => ({
+      id: `${problem.bus} ${id}`,
+      from: named(from),
+      to: named(to),
+      loopOhm,
+    })),
     loads: loads.map((load) => ({ ...load, node: named(load.node) })),
   };
 };
@@ -131,8 +134,11 @@ class Supplies {
 
   #feedParts(feed: FeedCable): NetParts {
     const { line, panel, fed, loopOhm, leads = [] } = feed;
-    const bus = this.#input.buses.find(({ problem }) => problem.bus === fed[0]);
-    if (bus !== undefined) return busParts(bus, feed);
+    const behind = this.#input.buses.find(({ bus }) => bus === fed[0]);
+    if (behind !== undefined) {
+      const { bus, isFed, edges, loads } = behind;
+      return isFed ? { edges: [{ id: line, from: panel, to: bus, loopOhm }, ...edges], loads } : behind;
+    }
     const ends = fed.map((port) => ({ id: `${line} ${port}`, from: line, to: port, loopOhm: 0 }));
     const drives = leads.map((lead) => ({ id: lead.line, from: line, to: lead.to, loopOhm: lead.loopOhm }));
     const atDrive = new Set(leads.map(({ to }) => to));
