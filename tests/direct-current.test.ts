@@ -27,7 +27,7 @@ const expectNoneHigher = (low: CircuitVolts, high: CircuitVolts): void => {
   }
 };
 
-describe('the direct current of any boat', () => {
+describe('the direct current of any boat', { timeout: 60_000 }, () => {
   it('loses no more anywhere, nor in the cable itself, where one cable is thicker', () => {
     fc.assert(
       fc.property(working, fc.nat(), fc.nat(), fc.integer({ min: 1, max: 99 }), (circuit, which, edge, percent) => {

@@ -129,7 +129,7 @@ describe('the direct current of a boat', () => {
     expect(fed?.atEndV).toBeLessThan(11.8);
   });
 
-  it('never asks a thinner wire or a smaller fuse for more power, nor gives more volts', () => {
+  it('never asks a thinner wire or a smaller fuse for more power, nor gives more volts', { timeout: 60_000 }, () => {
     const withPower = (watts: number): FeedEntry =>
       feedTo(
         planned(
