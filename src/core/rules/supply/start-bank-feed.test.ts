@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { startBankFeed } from './start-bank-feed.ts';
-import { startBank, supplyFindings, withSupply } from './supply-case.test-helper.ts';
+import { converter, startBank, subPanel, supplyFindings, withSupply } from './supply-case.test-helper.ts';
 
 test('one battery for all is advice', () => {
   expect(supplyFindings(startBankFeed, withSupply())).toMatchObject([{ level: 'advice', about: ['house'] }]);
@@ -24,6 +24,19 @@ test('units on the starting bank are a fault, and on one that does both beside o
     { level: 'fault', about: ['display', 'house', 'radio'] },
   ]);
   expect(supplyFindings(startBankFeed, on('both'))).toMatchObject([{ level: 'doubt', about: ['house'] }]);
+});
+
+test('a converter between makes no house bank of it', () => {
+  const converted = withSupply((bank, panel, boat) => {
+    bank.for = 'start';
+    boat.supply.banks.push({ ...startBank(), for: 'house' });
+    boat.supply.dcdc.push(converter('conv'));
+    panel.from = 'conv';
+    boat.supply.panels.push(subPanel('engine-panel', 'house', ['conv']));
+  });
+  expect(supplyFindings(startBankFeed, converted)).toMatchObject([
+    { level: 'fault', about: ['display', 'house', 'radio'] },
+  ]);
 });
 
 test('a bus alone has a rule of its own', () => {

@@ -3,10 +3,10 @@ import type { PlanDraft } from '../../plan-shape.ts';
 import type { Observation, Rule } from '../rule.ts';
 import { aFew, fedName, someNames, unitOf } from './supply-words.ts';
 
-/** The units on a bank by circuits of its panels; buses have a rule of their own. */
+/** The units on a bank by circuits of panels, through a converter too; buses have a rule of their own. */
 const unitsOn = ({ panels }: PlanDraft, bank: string): string[] =>
   panels
-    .filter(({ source }) => source === bank)
+    .filter(({ banks }) => banks.includes(bank))
     .flatMap(({ circuits }) => circuits.flatMap(({ feeds }) => feeds.filter((target) => target.includes('.'))));
 
 const onStart = (index: BoatIndex, bank: string, units: readonly string[]): Observation => ({
