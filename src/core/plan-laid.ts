@@ -11,6 +11,7 @@ import type { planPanels } from './plan-panels.ts';
 import type { planPower } from './plan-power.ts';
 import { passagesTogether, planRound } from './plan-round.ts';
 import type { StandingJoin } from './plan-shape.ts';
+import type { planStray } from './plan-stray.ts';
 import { beforeOf } from './readings/before-and-after.ts';
 import { refitOf } from './readings/refit.ts';
 import type { busChoices } from './shopping/bus-choices.ts';
@@ -18,6 +19,8 @@ import type { ledRound, orderOf } from './shopping/order-of.ts';
 
 /** The late parts that hang on what is laid, not on what is needed where. */
 export interface LaidLateParts {
+  /** stray currents and fields: what turns each compass */
+  readonly stray: typeof planStray;
   /** direct current: loads, feeds, volts */
   readonly power: typeof planPower;
   /** the source side: banks, converters, panels */
@@ -45,7 +48,7 @@ const joinsByPhase = (index: ReturnType<typeof indexBoat>): ((phase: number) => 
 };
 
 /** One boat without its needs, and what follows once its layouts are known. */
-const laidBoat = (boat: Boat, { power, panels, energy, order, ledRound, choices }: LaidLateParts) => {
+const laidBoat = (boat: Boat, { stray, power, panels, energy, order, ledRound, choices }: LaidLateParts) => {
   const index = indexBoat(boat);
   const problems = layoutProblems(boat);
   const joinsAt = joinsByPhase(index);
@@ -66,13 +69,15 @@ const laidBoat = (boat: Boat, { power, panels, energy, order, ledRound, choices 
       const { wiring, passages } = planRound({ index, buses, joins }, ledRound);
       const { lines, ways } = wiring;
       const ordered = order({ index, buses, lines, ways });
+      const powered = power({ index, joinsAt, lines, buses });
       return {
         ...standing,
         buses,
         chosen: choices({ index, buses }),
         laid: {
           ...wiring,
-          ...power({ index, joinsAt, lines, buses }),
+          ...powered,
+          ...stray({ index, lines, feeds: powered.feeds }),
           ...supply,
           ...ordered,
           passages: passagesTogether(passages, ordered.passages),

@@ -7,6 +7,7 @@ import { layoutLimits } from './facts/layout-limits.ts';
 import { shoppingKinds } from './facts/shopping-kinds.ts';
 import { panelsEntriesSchema } from './panels-shape.ts';
 import { powerEntriesSchema } from './power-shape.ts';
+import { strayEntriesSchema } from './stray-shape.ts';
 import { mastEntrySchema, networkEntrySchema, passageEntrySchema, wayEntrySchema } from './ways-shape.ts';
 
 export type { EnergyDay } from './energy-shape.ts';
@@ -371,6 +372,7 @@ export const planDraftSchema = z.strictObject({
   gaps: z.array(gapEntrySchema),
   shopping: z.array(shoppingEntrySchema),
   tape: z.array(tapeEntrySchema),
+  ...strayEntriesSchema,
   ways: z.array(wayEntrySchema),
   passages: z.array(passageEntrySchema),
   masts: z.array(mastEntrySchema),

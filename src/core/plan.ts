@@ -4,6 +4,7 @@ import { planEnergy } from './plan-energy.ts';
 import { planPanels } from './plan-panels.ts';
 import { planPower } from './plan-power.ts';
 import type { Finding } from './plan-shape.ts';
+import { planStray } from './plan-stray.ts';
 import { type LateParts, planWith, withoutLateParts } from './plan-with.ts';
 import { rules } from './rules/index.ts';
 import type { RuleInput } from './rules/rule.ts';
@@ -15,6 +16,7 @@ const findings = (input: RuleInput): Finding[] => runRules(rules, input);
 
 /** Every late part, as a whole plan has them. */
 export const lateParts: LateParts = {
+  stray: planStray,
   cures: withCures,
   power: planPower,
   panels: planPanels,
@@ -32,6 +34,7 @@ export const plan = planWith(lateParts);
 /** The plan of a boat while its layouts are still looked for: checked by every rule, without what takes time. */
 export const checkedPlan = planWith({
   ...withoutLateParts,
+  stray: planStray,
   power: planPower,
   panels: planPanels,
   energy: planEnergy,

@@ -107,7 +107,8 @@ export const aFullBoat = (): Boat =>
       if (mainPanel !== undefined) {
         mainPanel.main = { kind: 'breaker', family: 'panel-breaker', distance: guessed(3), interruptA: 3000 };
         mainPanel.freeWays = 2;
-        for (const circuit of mainPanel.circuits) Object.assign(circuit, { interruptA: 1500, fusedEach: true });
+        for (const circuit of mainPanel.circuits)
+          Object.assign(circuit, { interruptA: 1500, fusedEach: true, laid: 'pair' });
       }
       boat.supply.panels.push({ id: 'aft-panel', place: 'helm', from: 'house', tapV: 6, circuits: [] });
       for (const id of ['radio-supply', 'aft-supply']) {

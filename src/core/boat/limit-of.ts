@@ -1,4 +1,5 @@
 import { busLimits } from '../facts/bus-limits.ts';
+import { compassOwnLimits } from '../facts/compass-figures.ts';
 import { lineLimits } from '../facts/line-limits.ts';
 import { powerLimits } from '../facts/power-limits.ts';
 import { sources } from '../facts/sources.ts';
@@ -6,7 +7,14 @@ import { steeringLimits } from '../facts/steering-figures.ts';
 import { trafficLimits } from '../facts/traffic-limits.ts';
 import type { Boat } from './boat-schema.ts';
 
-const limits = { ...busLimits, ...trafficLimits, ...lineLimits, ...powerLimits, ...steeringLimits };
+const limits = {
+  ...compassOwnLimits,
+  ...busLimits,
+  ...trafficLimits,
+  ...lineLimits,
+  ...powerLimits,
+  ...steeringLimits,
+};
 type LimitId = keyof typeof limits;
 
 /** Whether a name is that of a limit known here. */

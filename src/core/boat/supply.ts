@@ -50,6 +50,8 @@ const circuitSchema = z.strictObject({
   interruptA: z.exactOptional(z.number().positive().max(200_000).meta({ unit: 'A' })),
   /** each unit on it has a fuse of its own in its lead */
   fusedEach: z.exactOptional(z.boolean()),
+  /** plus and minus side by side all the way, or the minus another way */
+  laid: z.exactOptional(z.enum(['pair', 'single'])),
 });
 export type Circuit = z.infer<typeof circuitSchema>;
 

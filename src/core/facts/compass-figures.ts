@@ -37,6 +37,19 @@ export const compassLimits = {
   field: { value: 15, unit: 'µT', source: 'choice-siting' },
 } as const satisfies Record<string, Figure>;
 
+/** What an owner may set otherwise: the horizontal field where the boat sails, a key of `limits` in a boat file. */
+export const compassOwnLimits = { 'compass-field': compassLimits.field } as const satisfies Record<string, Figure>;
+
+/** How wires lie near a compass where nobody measured it. */
+export const compassLaying = {
+  /** a two-core cable up to this copper is thin */
+  thinUpTo: { value: 2.5, unit: 'mm²', source: 'choice-wires-at-compass' },
+  thinSpacing: { value: 0.004, unit: 'm', source: 'choice-wires-at-compass' },
+  thickSpacing: { value: 0.02, unit: 'm', source: 'choice-wires-at-compass' },
+  /** no wire comes nearer to the card */
+  nearest: { value: 0.1, unit: 'm', source: 'choice-wires-at-compass' },
+} as const satisfies Record<string, Figure>;
+
 /** Field of a long straight wire, times its distance, for one ampere: μ0 / 2π. */
 export const wireFieldConstant = { value: 0.2, unit: 'µT m/A', source: 'physics-wire-field' } as const satisfies Figure;
 

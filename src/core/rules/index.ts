@@ -1,4 +1,5 @@
 import { busRules } from './bus/index.ts';
+import { compassRules } from './compass/index.ts';
 import { convertersRules } from './converters/index.ts';
 import { energyRules } from './energy/index.ts';
 import { identitiesRules } from './identities/index.ts';
@@ -17,6 +18,7 @@ import { wiringRules } from './wiring/index.ts';
 /** Every rule, area by area. A rule joins the list of its area, and brings its page, its test and its fault in the wreck. */
 export const rules: readonly Rule[] = [
   ...busRules,
+  ...compassRules,
   ...convertersRules,
   ...energyRules,
   ...identitiesRules,

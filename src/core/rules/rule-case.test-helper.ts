@@ -82,6 +82,7 @@ export const findingsOf = (rule: Rule, { boat = aBoat().boat, bus = {}, plan = {
       gaps: [],
       shopping: [],
       tape: [],
+      compass: [],
       ways: [],
       passages: [],
       masts: [],

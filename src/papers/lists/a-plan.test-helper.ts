@@ -76,6 +76,7 @@ export const aPlan = (over: Partial<Plan> = {}): Plan => ({
   masts: [],
   networks: [],
   tape: [],
+  compass: [],
   ways: [],
   findings: [],
   ...over,

@@ -6,6 +6,7 @@ import { textLines } from '../../core/units/text-lines.ts';
 import { energyText } from '../energy/energy-text.ts';
 import { backboneFigures } from './backbone-figures.ts';
 import { beforeAndAfter } from './before-and-after.ts';
+import { compassRows } from './compass-rows.ts';
 import { cureWords, currencyOf } from './cure-words.ts';
 import { findingsText } from './findings-text.ts';
 import { mastRows } from './mast-rows.ts';
@@ -136,6 +137,16 @@ const mastLines = (boat: Boat, plan: Plan): string[] => {
       ];
 };
 
+const compassLines = (boat: Boat, plan: Plan): string[] => {
+  const rows = compassRows(indexBoat(boat), plan);
+  return rows.length === 0
+    ? []
+    : [
+        'COMPASSES',
+        ...rows.flatMap(({ what, fact }) => textLines(keepUnits(`${what}: ${fact}.`), { width, lead: '- ' })),
+      ];
+};
+
 /** The pipes that are to be looked at before cable is bought, fullest first. */
 const wayLines = (boat: Boat, plan: Plan): string[] => {
   const rows = wayRows(boat, plan).slice(0, fullestTold);
@@ -180,6 +191,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     powerText(boat, plan),
     panelText(boat, plan),
     energyText(boat, plan),
+    compassLines(boat, plan),
     buyLines(boat, plan),
     ['FINDINGS', findingsText(boat, plan.findings.map(withOneCure)).trimEnd()],
     ['NEXT', ...nextSteps(boat, plan).flatMap((step, order) => textLines(step, { width, lead: `${order + 1}. ` }))],

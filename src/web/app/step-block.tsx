@@ -9,6 +9,7 @@ import { LitRows, type Row, type RowHand } from './lit-rows.tsx';
 import { needsGroups } from './needs-rows.ts';
 import { PowerBlock } from './power/power-block.tsx';
 import type { StepId } from './route.ts';
+import { StrayBlock } from './stray-block.tsx';
 import { TapeField } from './tape-field.tsx';
 import { usePart } from './use-part.ts';
 
@@ -123,6 +124,7 @@ export const StepBlock = ({ step, ...block }: BlockProps & { step: StepId }): Re
         <>
           <PowerBlock {...block} />
           <Energy {...block} />
+          <StrayBlock {...block} />
           <BackboneBlock boat={block.boat} plan={block.plan} />
         </>
       );

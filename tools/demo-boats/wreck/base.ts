@@ -90,6 +90,7 @@ const radioByManual: Sheet = {
   name: 'Fixed VHF with DSC, as its manual has it',
   source: 'manual',
   sourceNote: 'Installation manual, page 12: connections and supply.',
+  compassSafe: { valueM: 0.6, how: 'papers' },
 };
 
 const fuelSensor: Sheet = {

@@ -2,6 +2,7 @@ import type { Boat } from '../../../src/core/boat/boat-schema.ts';
 import { wreckBase } from './base.ts';
 import type { Fault } from './fault.ts';
 import { busFaults } from './faults/bus/index.ts';
+import { compassFaults } from './faults/compass/index.ts';
 import { convertersFaults } from './faults/converters/index.ts';
 import { energyFaults } from './faults/energy/index.ts';
 import { identitiesFaults } from './faults/identities/index.ts';
@@ -19,6 +20,7 @@ import { wiringFaults } from './faults/wiring/index.ts';
 /** Every fault planted in the Wreck, one a rule, area by area. */
 export const faults: readonly Fault[] = [
   ...busFaults,
+  ...compassFaults,
   ...convertersFaults,
   ...energyFaults,
   ...identitiesFaults,

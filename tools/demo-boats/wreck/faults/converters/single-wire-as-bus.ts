@@ -14,6 +14,7 @@ export const convertersSingleWireAsBus: Fault = {
         kind: 'instrument',
         source: 'manual',
         sourceNote: 'Read aboard in its manual, chapter on connections.',
+        compassSafe: { valueM: 0.3, how: 'papers' },
         plugs: [{ id: 'wire', connector: 'maker-a-3', gender: 'female' }],
         ports: [
           {

@@ -7,6 +7,7 @@ const part = (id: string, dialect: string, role: 'talk' | 'listen'): Sheet => ({
   kind: 'pilot-part',
   source: 'manual',
   sourceNote: 'Read aboard in its manual, chapter on connections.',
+  compassSafe: { valueM: 0.3, how: 'papers' },
   plugs: [{ id: 'net', connector: 'own-plug', gender: 'male' }],
   ports: [{ id: 'net', onPlug: 'net', protocol: 'single-wire', dialect, role }],
 });

@@ -1,0 +1,26 @@
+import type { BoatIndex } from '../boat/boat-index.ts';
+import type { Kit } from '../boat/boat-schema.ts';
+import type { CompassUnit } from '../compass-shape.ts';
+import { compassLimits } from '../facts/compass-figures.ts';
+import { distanceToRoute } from './distance-to-route.ts';
+
+/**
+ * Units near a compass: those within their own safe distance, and those within the metre that is kept clear of a unit
+ * whose sheet says nothing. Other compasses have magnets of their own and count like any unit.
+ */
+export const unitsAtCompass = (index: BoatIndex, compass: Kit, aboard: readonly Kit[]): CompassUnit[] => {
+  const at = index.places.get(compass.place);
+  if (at === undefined) return [];
+  return aboard.flatMap((unit): CompassUnit[] => {
+    const place = index.places.get(unit.place);
+    if (unit.id === compass.id || place === undefined) return [];
+    const distanceM = distanceToRoute(at, [place]);
+    const stated = index.sheetOf.get(unit.id)?.compassSafe?.valueM;
+    const takenM = compassLimits.unknownItemWarnBelow.value;
+    const safeM = stated ?? takenM;
+    if (distanceM >= Math.max(safeM, takenM)) return [];
+    return [
+      { unit: unit.id, distanceM, safeM, safeBy: stated === undefined ? 'taken' : 'sheet', tooNear: distanceM < safeM },
+    ];
+  });
+};

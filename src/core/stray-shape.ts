@@ -1,0 +1,7 @@
+import * as z from 'zod';
+import { compassEntrySchema } from './compass-shape.ts';
+
+/** What a plan says of currents and fields that go where they should not. */
+export const strayEntriesSchema = {
+  compass: z.array(compassEntrySchema),
+};
