@@ -130,6 +130,8 @@ export const kitSchema = z.strictObject({
   phase: z.exactOptional(z.int().min(1).max(9)),
   place: idSchema,
   tail: z.exactOptional(measureSchema),
+  /** bare on the metal of hull, mast or engine, or parted from it by a pad, wood or plastic */
+  mount: z.exactOptional(z.enum(['metal', 'isolated'])),
   identity: z.exactOptional(z.string().regex(/^[0-9a-f]{16}$/, 'A NAME is 16 hexadecimal digits in small letters.')),
   instances: z.exactOptional(
     z.array(z.strictObject({ port: idSchema, reading: readingSchema, instance: z.int().min(0).max(252) })),
@@ -157,6 +159,8 @@ export const busSchema = z.strictObject({
   name: nameSchema,
   protocol: z.literal('nmea2000'),
   grade: z.exactOptional(gradeSchema),
+  /** the places where its shield is earthed */
+  shieldAt: z.exactOptional(z.array(idSchema)),
 });
 
 export const joinKinds = protocolSchema.exclude(['dc']);
@@ -166,6 +170,8 @@ export const joinSchema = z.strictObject({
   bus: z.exactOptional(idSchema),
   members: z.array(z.strictObject({ kit: idSchema, port: idSchema, as: z.enum(['talk', 'listen', 'both']) })),
   hold: z.enum(['fixed', 'never']),
+  /** the units of it at which the shield of its cable is earthed */
+  shieldAt: z.exactOptional(z.array(idSchema)),
   confirmed: z.exactOptional(z.strictObject({ by: nameSchema, source: nameSchema, version: nameSchema })),
 });
 export type Join = z.infer<typeof joinSchema>;

@@ -1,4 +1,4 @@
-import { type Boat, boatSchema, type Cable, type Join, type Kit, type Way } from './boat-schema.ts';
+import { type Boat, type Bus, boatSchema, type Cable, type Join, type Kit, type Way } from './boat-schema.ts';
 import { canonicalSheet } from './canonical-sheet.ts';
 import { byCodeUnit } from './ids.ts';
 import { inSchemaOrder } from './in-schema-order.ts';
@@ -37,6 +37,7 @@ const canonicalUnit = (unit: Kit): Kit =>
 const canonicalJoin = (join: Join): Join => ({
   ...join,
   members: sortedBy(join.members, (member) => [member.kit, member.port]),
+  ...(join.shieldAt === undefined ? {} : { shieldAt: wordsInOrder(join.shieldAt) }),
 });
 
 const canonicalSupply = (supply: Supply): Supply => ({
@@ -77,6 +78,9 @@ const canonicalSteering = (steering: readonly SteeringPlace[]): SteeringPlace[] 
     })),
     ({ place, by }) => [place, by],
   );
+
+const canonicalBus = (bus: Bus): Bus =>
+  bus.shieldAt === undefined ? bus : { ...bus, shieldAt: wordsInOrder(bus.shieldAt) };
 
 type Pins = NonNullable<Boat['pins']>;
 
@@ -146,7 +150,7 @@ export const canonicalBoat = (boat: Boat): Boat => {
     sheets: [],
     kit: sortedBy(boat.kit.map(canonicalUnit), byId),
     needs: sortedBy(boat.needs, (need) => [need.reading, need.instance, need.at]),
-    buses: sortedBy(boat.buses, byId),
+    buses: sortedBy(boat.buses.map(canonicalBus), byId),
     joins: sortedBy(boat.joins.map(canonicalJoin), byId),
     supply: canonicalSupply(boat.supply),
     ...(boat.days === undefined ? {} : { days: canonicalDays(boat.days) }),

@@ -307,6 +307,20 @@ test.each<[string, Recipe, string]>([
     },
     'supply.negativeAt: There is no place "bow".',
   ],
+  [
+    'a shield of a bus earthed nowhere aboard',
+    (boat) => {
+      for (const bus of boat.buses) bus.shieldAt = ['bow'];
+    },
+    'buses[0].shieldAt[0]: There is no place "bow".',
+  ],
+  [
+    'a shield of a cable earthed at a unit that it does not reach',
+    (boat) => {
+      for (const join of boat.joins) if (join.kind === 'nmea0183') join.shieldAt = ['display'];
+    },
+    'joins[1].shieldAt[0]: There is no unit "display" of "radio-position".',
+  ],
 ])('%s is refused', (_, recipe, expected) => {
   expect(told(recipe)[0]).toBe(expected);
 });

@@ -32,6 +32,10 @@ export const aFullBoat = (): Boat =>
         whenBusIsLost: 'lets-go',
       };
     })
+    .sheet('fixed-radio', (sheet) => {
+      sheet.earthing = { shieldTo: 'nothing', body: 'metal', bodyTo: 'negative', braidTo: 'body' };
+    })
+    .unit('radio', { mount: 'isolated' })
     .unit('compass', {
       instances: [
         { port: 'n2k', reading: 'rate-of-turn', instance: 2 },
@@ -77,7 +81,8 @@ export const aFullBoat = (): Boat =>
         { reading: 'depth', at: 'display', must: false },
         { reading: 'depth', at: 'display', must: true },
       );
-      boat.buses.push({ id: 'aft-bus', name: 'Second bus', protocol: 'nmea2000' });
+      boat.buses.push({ id: 'aft-bus', name: 'Second bus', protocol: 'nmea2000', shieldAt: ['locker', 'helm'] });
+      for (const join of boat.joins) if (join.id === 'radio-position') join.shieldAt = ['radio', 'converter'];
       boat.supply.banks.push({
         id: 'engine-bank',
         place: 'battery-box',

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { readingIds } from '../facts/reading-ids.ts';
 import { driveOutputSchema, driveSchema, rudderKindSchema } from './drive.ts';
+import { earthingSchema } from './earthing.ts';
 import { idSchema } from './ids.ts';
 import { measureSchema } from './measure.ts';
 
@@ -176,6 +177,7 @@ export const sheetSchema = z
     body: z.exactOptional(boxSizeSchema),
     cutout: z.exactOptional(boxSizeSchema),
     compassSafe: z.exactOptional(measureSchema),
+    earthing: z.exactOptional(earthingSchema),
     ipCode: z.exactOptional(
       z.string().regex(/^IP[0-6X][0-9X](\/IP[0-6X][0-9X])*$/, 'An IP code is written IPX6 or IP67.'),
     ),

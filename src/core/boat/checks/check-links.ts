@@ -115,6 +115,21 @@ const checkInstances = (boat: Boat, index: BoatIndex): BoatProblem[] =>
     });
   });
 
+/** A bus is earthed at places, a cable at the units it joins. */
+const checkShields = (boat: Boat, index: BoatIndex): BoatProblem[] => [
+  ...boat.buses.flatMap(({ shieldAt = [] }, at) =>
+    shieldAt.flatMap((id, shield) =>
+      linkTo(index.places, { id, what: 'place', path: ['buses', at, 'shieldAt', shield] }),
+    ),
+  ),
+  ...boat.joins.flatMap(({ id: join, members, shieldAt = [] }, at) => {
+    const units = new Set(members.map(({ kit }) => kit));
+    return shieldAt.flatMap((id, shield) =>
+      linkTo(units, { id, what: 'unit', owner: join, path: ['joins', at, 'shieldAt', shield] }),
+    );
+  }),
+];
+
 const checkPins = (boat: Boat, index: BoatIndex): BoatProblem[] => [
   ...checkLayoutPins(boat, index),
   ...Object.entries(boat.pins?.routes ?? {}).flatMap(([line, { ways }]) =>
@@ -156,6 +171,7 @@ export const checkLinks = (known: Known): BoatProblem[] => {
     ...boat.kit.flatMap((unit, at) =>
       linkTo(index.places, { id: unit.place, what: 'place', path: ['kit', at, 'place'] }),
     ),
+    ...checkShields(boat, index),
     ...checkInstances(boat, index),
     ...boat.needs.flatMap((need, at) => linkTo(index.kit, { id: need.at, what: 'unit', path: ['needs', at, 'at'] })),
     ...checkPins(boat, index),
