@@ -18,6 +18,7 @@ const coreRooms = [
   'power',
   'energy',
   'steering',
+  'isolation',
   'traffic',
   'blackouts',
   'fitting',

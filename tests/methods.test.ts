@@ -7,6 +7,7 @@ import { solveLayout } from '../src/core/backbone/solve-layout.ts';
 import { bankEndurance } from '../src/core/energy/bank-endurance.ts';
 import { unitDay } from '../src/core/energy/unit-day.ts';
 import { sources } from '../src/core/facts/sources.ts';
+import { strayBonds } from '../src/core/isolation/stray-bonds.ts';
 import { copperOhmPerM } from '../src/core/network/copper-ohm.ts';
 import { solveDc } from '../src/core/network/dc-solve.ts';
 import { lenOf } from '../src/core/network/len-of.ts';
@@ -102,6 +103,7 @@ const methods = {
   sizeByDrop,
   solveDc,
   steadyCurrentA,
+  strayBonds,
   sufficientWait,
   tailLoopFieldUt,
   unitDay,

@@ -19,7 +19,7 @@ import type { ledRound, orderOf } from './shopping/order-of.ts';
 
 /** The late parts that hang on what is laid, not on what is needed where. */
 export interface LaidLateParts {
-  /** stray currents and fields: what turns each compass */
+  /** stray currents and fields: what meets the hull, what turns each compass */
   readonly stray: typeof planStray;
   /** direct current: loads, feeds, volts */
   readonly power: typeof planPower;
@@ -77,7 +77,7 @@ const laidBoat = (boat: Boat, { stray, power, panels, energy, order, ledRound, c
         laid: {
           ...wiring,
           ...powered,
-          ...stray({ index, lines, feeds: powered.feeds }),
+          ...stray({ index, ...powered, lines, joins, buses: buses.map(({ entry }) => entry) }),
           ...supply,
           ...ordered,
           passages: passagesTogether(passages, ordered.passages),

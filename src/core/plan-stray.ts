@@ -1,16 +1,11 @@
-import type { BoatIndex } from './boat/boat-index.ts';
-import { planCompass } from './plan-compass.ts';
-import type { LineEntry, PlanDraft } from './plan-shape.ts';
-import type { FeedEntry } from './power-shape.ts';
+import { type CompassInput, planCompass } from './plan-compass.ts';
+import { type IsolationInput, planIsolation } from './plan-isolation.ts';
+import type { PlanDraft } from './plan-shape.ts';
 
-/** What stray fields are planned from. */
-export interface StrayInput {
-  readonly index: BoatIndex;
-  readonly lines: readonly LineEntry[];
-  readonly feeds: readonly FeedEntry[];
-}
+type StrayParts = Pick<PlanDraft, 'compass' | 'isolation'>;
 
-export type StrayParts = Pick<PlanDraft, 'compass'>;
-
-/** Where currents and their fields go that should not: what turns each compass. */
-export const planStray = (input: StrayInput): StrayParts => ({ compass: planCompass(input) });
+/** Where currents and their fields go that should not: what turns each compass, what meets the hull. */
+export const planStray = (input: CompassInput & IsolationInput): StrayParts => ({
+  compass: planCompass(input),
+  isolation: planIsolation(input),
+});

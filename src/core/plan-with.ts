@@ -28,7 +28,10 @@ export interface LateParts extends LaidLateParts {
 
 /** The late parts left out: hints in place of cures that were tried, no order, no other layout beside the one taken, nothing found. */
 export const withoutLateParts: LateParts = {
-  stray: () => ({ compass: [] }),
+  stray: () => ({
+    compass: [],
+    isolation: { hull: 'other', negatives: [], ways: [], shields: [], unknown: [] },
+  }),
   cures: withHints,
   power: () => ({ loads: [], loadsBefore: [], loadSums: [], feeds: [], supplies: [], drives: [], steering: [] }),
   panels: () => ({ banks: [], converters: [], panels: [], noPanel: [], mains: { chargers: [], ways: [] } }),

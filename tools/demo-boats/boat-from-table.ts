@@ -18,6 +18,8 @@ export interface ByHand {
   readonly instanced: Readonly<Record<string, readonly Instanced[]>>;
   readonly changes: Readonly<Record<string, NonNullable<Kit['changes']>>>;
   readonly buses: Boat['buses'];
+  /** by kit id: how a unit stands, where somebody looked */
+  readonly mounts?: Readonly<Record<string, NonNullable<Kit['mount']>>>;
   /** by way: what may run in it and how often, where the table says so in words */
   readonly ways?: Readonly<Record<string, Pick<Way, 'allows' | 'trunkTimes'>>>;
   /** by sheet kind of the table: the typical sheet it means, where its id is another */
@@ -83,6 +85,7 @@ const instancesOf = (row: KitRow, own: ByHand): Instance[] => {
 
 const kitFrom = (row: KitRow, own: ByHand): Kit => {
   const changes = own.changes[row.id];
+  const mount = own.mounts?.[row.id];
   const instances = instancesOf(row, own);
   return {
     id: row.id,
@@ -92,6 +95,7 @@ const kitFrom = (row: KitRow, own: ByHand): Kit => {
     ...(row.phase === undefined ? {} : { phase: row.phase }),
     place: row.place,
     ...(row.tail === undefined ? {} : { tail: row.tail }),
+    ...(mount === undefined ? {} : { mount }),
     ...(instances.length === 0 ? {} : { instances }),
     ...(changes === undefined ? {} : { changes }),
   };

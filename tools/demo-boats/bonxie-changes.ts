@@ -98,6 +98,38 @@ const tanks = (first: 'fuel-level' | 'water-level', number: number, input: strin
 /** A water sender is the typical one, set to water. */
 const water: Change[] = [set('ports.signal.sends.fuel-level.reading', 'water-level')];
 
+/** Her engines were ordered for a steel hull. */
+const isolatedPoles = [set('earthing', { body: 'metal', poles: 'isolated' })];
+
+/** Two wires to each sender; its body touches the tank and nothing else. */
+const twoWires = [set('earthing', { body: 'metal', bodyTo: 'nothing', signalTo: 'nothing' })];
+
+/** Everything else that would touch her steel stands on a pad or a sleeve: measured when she was wired anew. */
+export const bonxieMounts: NonNullable<ByHand['mounts']> = {
+  'ais-ant': 'isolated',
+  'ais-gnss': 'isolated',
+  'depth-el': 'isolated',
+  'gear-senders': 'metal',
+  'gnss-1': 'isolated',
+  hailer: 'isolated',
+  'log-el': 'isolated',
+  'radar-2': 'isolated',
+  'radar-x': 'isolated',
+  'sat-term': 'isolated',
+  'sender-fuel-day': 'metal',
+  'sender-fuel-port': 'metal',
+  'sender-fuel-stbd': 'metal',
+  'sender-water-aft': 'metal',
+  'sender-water-fore': 'metal',
+  'sonar-transducer': 'isolated',
+  tuner: 'isolated',
+  'vhf-1-ant': 'isolated',
+  'vhf-2-ant': 'isolated',
+  weather: 'isolated',
+  'wind-main': 'isolated',
+  'wind-miz': 'isolated',
+};
+
 /** How Bonxie's units differ from their typical sheets. */
 export const bonxieChanges: ByHand['changes'] = {
   // the camera over the winch is fed by an injector in this socket
@@ -136,8 +168,14 @@ export const bonxieChanges: ByHand['changes'] = {
   'inverter-gw': offOnBus(127503, 127506, 127507, 127508),
   'tank-lab': [tanks('fuel-level', 2, 'in-1')],
   'tank-fwd': [tanks('water-level', 1, 'in-3')],
-  'sender-water-aft': water,
-  'sender-water-fore': water,
+  'sender-water-aft': [...water, ...twoWires],
+  'sender-water-fore': [...water, ...twoWires],
+  'sender-fuel-day': twoWires,
+  'sender-fuel-port': twoWires,
+  'sender-fuel-stbd': twoWires,
+  'gear-senders': twoWires,
+  'main-engine': isolatedPoles,
+  genset: isolatedPoles,
   // It hangs on the mains.
   'pc-lab': off('power.dc', 'ports.dc', 'plugs.supply'),
 };

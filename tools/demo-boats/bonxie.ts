@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Boat, Need } from '../../src/core/boat/boat-schema.ts';
 import type { OwnDay } from '../../src/core/boat/own-day.ts';
 import { type ByHand, boatFromTable } from './boat-from-table.ts';
-import { bonxieChanges } from './bonxie-changes.ts';
+import { bonxieChanges, bonxieMounts } from './bonxie-changes.ts';
 import { bonxieJoins } from './bonxie-joins.ts';
 import { type KitRow, type Table, tableSchema } from './table.ts';
 
@@ -181,9 +181,10 @@ export const bonxie = (): Boat =>
     cables,
     instanced,
     changes: bonxieChanges,
+    mounts: bonxieMounts,
     buses: [
-      { id: 'nav', name: 'Navigation bus', protocol: 'nmea2000', grade: 'mid' },
-      { id: 'ship', name: 'Ship systems bus', protocol: 'nmea2000', grade: 'mid' },
+      { id: 'nav', name: 'Navigation bus', protocol: 'nmea2000', grade: 'mid', shieldAt: ['panel-24'] },
+      { id: 'ship', name: 'Ship systems bus', protocol: 'nmea2000', grade: 'mid', shieldAt: ['panel-24'] },
     ],
     ways: {
       // The conduit of the HF coax: no data in it.

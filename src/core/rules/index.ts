@@ -3,6 +3,7 @@ import { compassRules } from './compass/index.ts';
 import { convertersRules } from './converters/index.ts';
 import { energyRules } from './energy/index.ts';
 import { identitiesRules } from './identities/index.ts';
+import { isolationRules } from './isolation/index.ts';
 import { networkRules } from './network/index.ts';
 import { plugsRules } from './plugs/index.ts';
 import { provenanceRules } from './provenance/index.ts';
@@ -22,6 +23,7 @@ export const rules: readonly Rule[] = [
   ...convertersRules,
   ...energyRules,
   ...identitiesRules,
+  ...isolationRules,
   ...networkRules,
   ...plugsRules,
   ...provenanceRules,

@@ -83,6 +83,7 @@ export const findingsOf = (rule: Rule, { boat = aBoat().boat, bus = {}, plan = {
       shopping: [],
       tape: [],
       compass: [],
+      isolation: { hull: 'other', negatives: [], ways: [], shields: [], unknown: [] },
       ways: [],
       passages: [],
       masts: [],

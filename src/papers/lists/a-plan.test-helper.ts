@@ -77,6 +77,7 @@ export const aPlan = (over: Partial<Plan> = {}): Plan => ({
   networks: [],
   tape: [],
   compass: [],
+  isolation: { hull: 'other', negatives: [], ways: [], shields: [], unknown: [] },
   ways: [],
   findings: [],
   ...over,

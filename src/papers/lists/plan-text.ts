@@ -9,6 +9,7 @@ import { beforeAndAfter } from './before-and-after.ts';
 import { compassRows } from './compass-rows.ts';
 import { cureWords, currencyOf } from './cure-words.ts';
 import { findingsText } from './findings-text.ts';
+import { isolationRows } from './isolation-rows.ts';
 import { mastRows } from './mast-rows.ts';
 import { networkRows } from './network-rows.ts';
 import { nextBestWords } from './next-best-words.ts';
@@ -137,6 +138,16 @@ const mastLines = (boat: Boat, plan: Plan): string[] => {
       ];
 };
 
+const isolationLines = (boat: Boat, plan: Plan): string[] => {
+  const rows = isolationRows(indexBoat(boat), plan, currencyOf(boat));
+  return rows.length === 0
+    ? []
+    : [
+        'METAL AND SHIELDS',
+        ...rows.flatMap(({ what, fact }) => textLines(keepUnits(`${what}: ${fact}.`), { width, lead: '- ' })),
+      ];
+};
+
 const compassLines = (boat: Boat, plan: Plan): string[] => {
   const rows = compassRows(indexBoat(boat), plan);
   return rows.length === 0
@@ -191,6 +202,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     powerText(boat, plan),
     panelText(boat, plan),
     energyText(boat, plan),
+    isolationLines(boat, plan),
     compassLines(boat, plan),
     buyLines(boat, plan),
     ['FINDINGS', findingsText(boat, plan.findings.map(withOneCure)).trimEnd()],

@@ -75,6 +75,8 @@ export const read = (sheet: Sheet): Sheet => ({
   ...sheet,
   source: 'manual',
   sourceNote: 'Read aboard in its manual, chapter on connections.',
+  // whatever of it can be touched is of plastic
+  earthing: { body: 'plastic' },
   ports: sheet.ports.map((port) => (port.line === undefined ? port : { ...port, line: 'differential' })),
 });
 

@@ -7,10 +7,15 @@ interface FedUnit {
   readonly maxA: number;
   readonly circuit?: Partial<Circuit>;
   readonly sheet?: Partial<Sheet>;
+  /** fed by this panel; absent is the switch panel */
+  readonly panel?: string;
 }
 
 /** The boat with one more unit that only draws current, by a manual of its own, on a circuit of its own. */
-export const withFedUnit = (boat: Boat, { kit, maxA, circuit = {}, sheet = {} }: FedUnit): Boat => {
+export const withFedUnit = (
+  boat: Boat,
+  { kit, maxA, circuit = {}, sheet = {}, panel: fedBy = 'switches' }: FedUnit,
+): Boat => {
   const own: Sheet = {
     id: `${kit.id}-sheet`,
     name: `${kit.name}, by its manual`,
@@ -36,7 +41,7 @@ export const withFedUnit = (boat: Boat, { kit, maxA, circuit = {}, sheet = {} }:
     supply: {
       ...boat.supply,
       panels: boat.supply.panels.map((panel) =>
-        panel.id === 'switches' ? { ...panel, circuits: [...panel.circuits, added] } : panel,
+        panel.id === fedBy ? { ...panel, circuits: [...panel.circuits, added] } : panel,
       ),
     },
   };

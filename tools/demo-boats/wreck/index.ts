@@ -6,6 +6,7 @@ import { compassFaults } from './faults/compass/index.ts';
 import { convertersFaults } from './faults/converters/index.ts';
 import { energyFaults } from './faults/energy/index.ts';
 import { identitiesFaults } from './faults/identities/index.ts';
+import { isolationFaults } from './faults/isolation/index.ts';
 import { networkFaults } from './faults/network/index.ts';
 import { plugsFaults } from './faults/plugs/index.ts';
 import { provenanceFaults } from './faults/provenance/index.ts';
@@ -24,6 +25,7 @@ export const faults: readonly Fault[] = [
   ...convertersFaults,
   ...energyFaults,
   ...identitiesFaults,
+  ...isolationFaults,
   ...networkFaults,
   ...plugsFaults,
   ...provenanceFaults,

@@ -18,6 +18,10 @@ export const buyingSources = {
     standing: 'project choice',
     text: 'What is ordered is held against what the plan needs as the boat file stands; a doubt, since only the owner knows what a part was bought for.',
   },
+  'choice-isolation-parts': {
+    standing: 'project choice',
+    text: 'Round prices in euro of what parts metal from metal: pads and sleeves, isolators, couplers, isolated poles; only to put cures in order.',
+  },
   'choice-spares': {
     standing: 'project choice',
     text: 'What is ordered beyond the plan so that one part that fails does not stop the work, and how much sleeve a label takes.',

@@ -90,6 +90,10 @@ export const fittingSources = {
     standing: 'project choice',
     text: 'Thresholds of siting and fitting where prints differ; each is a setting, and its conflict is written beside it.',
   },
+  'practice-metal-housing': {
+    standing: 'common practice',
+    text: 'No metal through-hull housing in a metal hull without insulation, no plastic one in wood: several public installation handbooks agree.',
+  },
   'choice-wires-at-compass': {
     standing: 'project choice',
     text: 'Wires of a pair near a compass are taken 4 mm apart in a cable of up to 2.5 mm² and 20 mm apart above that or where the copper is not known; no wire comes nearer to the card than 0.1 m.',

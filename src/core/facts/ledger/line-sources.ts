@@ -110,6 +110,10 @@ export const lineSources = {
     standing: 'published',
     text: 'TI, TCAN1144-Q1 SLLSF80B, TCAN1465-Q1 SLLSFP9, TCAN1044-Q1 SLLSF17B: levels of a CAN transceiver.',
   },
+  'practice-shield': {
+    standing: 'common practice',
+    text: 'The shield of a bus is earthed at one point, at its feed, and carried through insulated everywhere else; that of an NMEA 0183 pair at the talker only.',
+  },
   'esd-can': {
     standing: 'published',
     text: 'CAN troubleshooting guide of esd (in manual C.2066.21): 50 to 70 ohm, idle 2.0 to 4.0 V, shield above 1 Mohm.',

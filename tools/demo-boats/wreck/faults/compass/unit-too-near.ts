@@ -10,6 +10,6 @@ export const compassUnitTooNear: Fault = {
     withFedUnit(boat, {
       kit: { id: 'dash-speaker', name: 'loudspeaker in the dash', place: 'helm', tail: taped(0.5) },
       maxA: 1,
-      sheet: { kind: 'loudspeaker', compassSafe: { valueM: 2.55, how: 'papers' } },
+      sheet: { kind: 'loudspeaker', earthing: { body: 'plastic' }, compassSafe: { valueM: 2.55, how: 'papers' } },
     }),
 };

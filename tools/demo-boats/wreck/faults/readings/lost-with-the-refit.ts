@@ -15,7 +15,10 @@ const withMessages = (sheet: Sheet, messages: Pick<Sheet['ports'][number], 'send
   ports: sheet.ports.map((port) => ({ ...port, ...messages })),
 });
 
-const sender = withMessages(sheetOf('log-sender', 'Log sender', 'speed-sensor'), { sends: [{ pgn: 128275 }] });
+const sender: Sheet = {
+  ...withMessages(sheetOf('log-sender', 'Log sender', 'speed-sensor'), { sends: [{ pgn: 128275 }] }),
+  earthing: { body: 'plastic' },
+};
 const gauge = withMessages(sheetOf('log-gauge', 'Old log gauge', 'instrument'), {
   sends: [],
   hears: [{ pgn: 128275 }],

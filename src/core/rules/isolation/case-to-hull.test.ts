@@ -1,0 +1,22 @@
+import { expect, test } from 'vitest';
+import { aSteelBoat, withMetal } from '../../steel-boat.test-helper.ts';
+import { caseToHull } from './case-to-hull.ts';
+import { isolationFindings } from './isolation-case.test-helper.ts';
+
+const standing = (mount: 'metal' | 'isolated', kind: string) =>
+  withMetal(aSteelBoat(), { id: 'unit', kind, mount, earthing: { bodyTo: 'negative' } });
+
+test('one on a pad passes', () => {
+  expect(isolationFindings(caseToHull, standing('isolated', 'amplifier'))).toEqual([]);
+});
+
+test('one that stands bare is a fault that tells the joints and what parts them', () => {
+  const [finding] = isolationFindings(caseToHull, standing('metal', 'amplifier'));
+  expect(finding).toMatchObject({ level: 'fault', about: ['unit'] });
+  expect(finding?.says).toContain('Unit: its case is its minus. Unit stands bare on the hull.');
+  expect(finding?.cure).toMatch(/^At unit: stand it on an insulating pad/);
+});
+
+test('of a unit of another kind another rule speaks', () => {
+  expect(isolationFindings(caseToHull, standing('metal', 'radar'))).toEqual([]);
+});
