@@ -67,11 +67,15 @@ test('why a feed has its size is opened in the margin and in the table, in the u
     /It may lose 0\.36\s?V.*So it is .*\smm².*by the published rule.*in the cable itself/,
   );
   await page.locator('.table-switch').click();
-  const table = page.getByRole('region', { name: 'Feeds and loads' });
+  const table = page.getByRole('region', { name: 'Feeds, fuses and loads' });
   await table.getByRole('button', { name: '24-inch solid-state dome radar' }).click();
   expect(await table.locator('.why-row:not([hidden])').textContent()).toContain('That asks for 4');
   await page.getByRole('group', { name: 'Units of length' }).getByText('feet').click();
   expect(await table.locator('.why-row:not([hidden])').textContent()).toMatch(/over 30\s?ft 3\s?in and back/);
+  const panel = table.getByRole('table', { name: /^Fuses and breakers, panel main/ });
+  expect(await panel.getByRole('row', { name: /^m4 / }).textContent()).toMatch(
+    /5\s?Abreaker24-inch solid-state dome radar/,
+  );
   expect(await barriers(page)).toEqual([]);
   await table.getByRole('button', { name: 'close' }).click();
   expect(await table.count()).toBe(0);
@@ -92,7 +96,7 @@ test('cautions stand right under the work they belong to: at the banks, and at t
   expect(await before('Feeds', atFeeds)).toBe(true);
 });
 
-test('a print of the power step has the drawing in pages and both tables in full, for paper', async () => {
+test('a print of the power step has the drawing in pages and every table in full, for paper', async () => {
   const page = await openPower('phone', 'night');
   await page.emulateMedia({ media: 'print' });
   await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
@@ -102,7 +106,7 @@ test('a print of the power step has the drawing in pages and both tables in full
   expect(await pages.first().isVisible()).toBe(true);
   expect(await page.locator('.power-pages .why-row').first().isVisible()).toBe(true);
   expect(await page.locator('.power-pages .caution').first().isVisible()).toBe(true);
-  expect(await page.locator('.margin .all-loads').isVisible()).toBe(false);
+  expect(await page.locator('.margin .folded').first().isVisible()).toBe(false);
   await page.emulateMedia({ media: 'screen' });
   await page.evaluate(() => dispatchEvent(new Event('afterprint')));
   await expect.poll(() => pages.count()).toBe(0);

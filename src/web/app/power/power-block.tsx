@@ -5,6 +5,7 @@ import { cardBoat } from '../../../papers/cards/card-boat.ts';
 import { bankRows } from '../../../papers/lists/bank-rows.ts';
 import { feedRows } from '../../../papers/lists/feed-rows.ts';
 import { loadRows } from '../../../papers/lists/load-rows.ts';
+import { panelRows } from '../../../papers/lists/panel-rows.ts';
 import { bankCautions, wiringCautions } from '../../../papers/power/caution-words.ts';
 import { whatIsMissing } from '../../../papers/power/what-is-missing.ts';
 import { LitRows, type RowHand } from '../lit-rows.tsx';
@@ -29,12 +30,14 @@ const Why = ({ name, why }: { name: string; why: readonly string[] }): ReactNode
   );
 };
 
-/** The power of the boat under the notes: what is missing, banks, feeds with why they are so, and what everything draws. */
+/** The power of the boat under the notes: what is missing, banks, panels, feeds with why they are so, and what everything draws. */
 export const PowerBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand: RowHand }): ReactNode => {
   const index = useMemo(() => cardBoat(boat), [boat]);
   const { fed, unfed } = useMemo(() => feedRows(index, plan), [index, plan]);
   const banks = useMemo(() => bankRows(index, plan), [index, plan]);
   const loads = useMemo(() => loadRows(index, plan), [index, plan]);
+  const panels = useMemo(() => panelRows(index, plan), [index, plan]);
+  const words = useWords();
   const missing = whatIsMissing(boat);
   return (
     <>
@@ -45,6 +48,27 @@ export const PowerBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand:
           <CautionList cautions={bankCautions(plan)} where="for work at a bank" />
         </>
       )}
+      {panels.map(({ key, what, facts, circuits }) => (
+        <details key={key} className="block folded on-screen">
+          <summary>
+            Fuses and breakers, {what} ({circuits.length})
+          </summary>
+          {facts.map((fact) => (
+            <p key={fact} className="quiet">
+              {words(fact)}
+            </p>
+          ))}
+          <LitRows
+            heading={`Circuits of ${what}`}
+            rows={circuits.map(({ circuit, name, ...row }) => ({
+              ...row,
+              what: name === undefined ? circuit : `${circuit}, ${name}`,
+            }))}
+            empty="No circuit is entered on it yet."
+            hand={hand}
+          />
+        </details>
+      ))}
       <LitRows heading="Not fed yet" rows={unfed} empty="Everything that takes power has a feed." hand={hand} />
       <div className="on-screen">
         <LitRows
@@ -60,7 +84,7 @@ export const PowerBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand:
         {fed.length === 0 ? null : <CautionList cautions={wiringCautions()} where="for leading and joining wires" />}
       </div>
       {loads.length === 0 ? null : (
-        <details className="block all-loads on-screen">
+        <details className="block folded on-screen">
           <summary>What everything draws ({loads.length})</summary>
           <LitRows
             heading="Before and after"

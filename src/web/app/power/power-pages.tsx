@@ -6,7 +6,7 @@ import { oneLine } from '../../../papers/power/one-line.ts';
 import { DrawingView } from '../../drawing/drawing-view.tsx';
 import type { LightStore } from '../../drawing/light-store.ts';
 import { unitsChoice } from '../words/units.ts';
-import { BothTables } from './power-tables.tsx';
+import { AllTables } from './power-tables.tsx';
 import './power-pages.css';
 
 /** What an A4 sheet lying on its side leaves for a page of the drawing. */
@@ -48,7 +48,7 @@ export const PowerPages = ({ boat, plan, lights }: { boat: Boat; plan: Plan; lig
           <DrawingView drawing={page} lights={lights} onPick={nothing} />
         </svg>
       ))}
-      <BothTables boat={boat} plan={plan} lights={lights} />
+      <AllTables boat={boat} plan={plan} lights={lights} />
     </div>
   );
 };

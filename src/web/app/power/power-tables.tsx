@@ -9,6 +9,7 @@ import { wiringCautions } from '../../../papers/power/caution-words.ts';
 import type { LightStore } from '../../drawing/light-store.ts';
 import { useWords } from '../words/units.ts';
 import { CautionList } from './caution-list.tsx';
+import { PanelsTables } from './panels-table.tsx';
 import './power-tables.css';
 
 interface Given {
@@ -154,27 +155,28 @@ const LoadsTable = ({ boat, plan, lights }: Given): ReactNode => {
   );
 };
 
-/** Both tables, as they stand on the sheet and on paper, with the cautions for those who wire by them. */
-export const BothTables = (given: Given): ReactNode => (
+/** Every table, as they stand on the sheet and on paper, with the cautions for those who wire by them. */
+export const AllTables = (given: Given): ReactNode => (
   <>
     <CautionList cautions={wiringCautions()} where="for leading and joining wires" />
     <FeedsTable {...given} />
+    <PanelsTables {...given} />
     <LoadsTable {...given} />
   </>
 );
 
-/** The feeds and the loads as tables over the lower part of the sheet. */
+/** Feeds, fuses and loads as tables over the lower part of the sheet. */
 export const PowerTables = ({ onClose, ...given }: Given & { onClose: () => void }): ReactNode => (
-  <section className="power-tables" aria-label="Feeds and loads">
+  <section className="power-tables" aria-label="Feeds, fuses and loads">
     <div className="power-tables-head">
-      <h2>Feeds and loads</h2>
+      <h2>Feeds, fuses and loads</h2>
       <button type="button" onClick={onClose}>
         close
       </button>
     </div>
     {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it */}
-    <section className="power-tables-scroll" tabIndex={0} aria-label="Tables of feeds and loads">
-      <BothTables {...given} />
+    <section className="power-tables-scroll" tabIndex={0} aria-label="Tables of feeds, fuses and loads">
+      <AllTables {...given} />
     </section>
   </section>
 );
