@@ -9,6 +9,7 @@ import { energyCsv } from '../papers/energy/energy-csv.ts';
 import { energyPaper } from '../papers/energy/energy-text.ts';
 import { backboneText } from '../papers/lists/backbone-text.ts';
 import { cableSchedule } from '../papers/lists/cable-schedule.ts';
+import { drivePaper, drivesCsv } from '../papers/lists/drive-text.ts';
 import { findingsText } from '../papers/lists/findings-text.ts';
 import { panelPaper } from '../papers/lists/panel-text.ts';
 import { panelsCsv } from '../papers/lists/panels-csv.ts';
@@ -55,6 +56,8 @@ export const writePapers = async ({
     ['panels.csv', panelsCsv(boat, plan)],
     ['feeds.csv', feedsCsv(boat, plan)],
     ['loads.csv', loadsCsv(boat, plan)],
+    ['steering.txt', drivePaper(boat, plan)],
+    ['steering.csv', drivesCsv(boat, plan)],
     ['energy.txt', energyPaper(boat, plan)],
     ['energy.csv', energyCsv(boat, plan)],
     ['energy.svg', toSvg(energyChart({ boat, plan, ...energySheet(boat) }), 'paper')],

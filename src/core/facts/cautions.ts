@@ -117,6 +117,14 @@ export const cautions: readonly Caution[] = [
     source: 'practice-cautions',
   },
   {
+    id: 'pilot-drive',
+    hazard: 'helm held by a pilot',
+    showWhen: 'a pilot drive aboard',
+    text: 'Prove at the berth that every way to disengage frees the helm, before the pilot is first trusted, and again at sea in open water. Switch its breaker off and tag it before hands go near ram, chain or quadrant. A pilot keeps no lookout.',
+    deferTo: 'manuals of pilot and steering gear; ISO 10592, ISO 25197; ABYC P-21',
+    source: 'memory-caution-texts',
+  },
+  {
     id: 'navsafe',
     hazard: 'navigation during the job',
     showWhen: 'job lasts longer than the berth',

@@ -8,6 +8,7 @@ import { backboneFigures } from './backbone-figures.ts';
 import { beforeAndAfter } from './before-and-after.ts';
 import { compassRows } from './compass-rows.ts';
 import { cureWords, currencyOf } from './cure-words.ts';
+import { driveText } from './drive-text.ts';
 import { findingsText } from './findings-text.ts';
 import { isolationRows } from './isolation-rows.ts';
 import { mastRows } from './mast-rows.ts';
@@ -201,6 +202,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     wayLines(boat, plan),
     powerText(boat, plan),
     panelText(boat, plan),
+    driveText(boat, plan),
     energyText(boat, plan),
     isolationLines(boat, plan),
     compassLines(boat, plan),

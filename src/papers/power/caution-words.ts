@@ -38,5 +38,9 @@ export const bankCautions = ({ banks }: Pick<Plan, 'banks'>): CautionWords[] => 
       );
 };
 
+/** What is said where a pilot can turn the rudder. */
+export const steeringCautions = ({ drives }: Pick<Plan, 'drives'>): CautionWords[] =>
+  drives.length === 0 ? [] : wordsOf(['pilot-drive']);
+
 /** What is said where wires are led and joined. The boat file does not say what her engine burns, so petrol is always told of. */
 export const wiringCautions = (): CautionWords[] => wordsOf(['petrol', 'licence', 'limits']);

@@ -110,6 +110,13 @@ const Energy = (block: BlockProps): ReactNode => {
   return energy === undefined ? null : <energy.EnergyBlock {...block} />;
 };
 
+const bringDrives = () => import('./power/drives-block.tsx');
+
+const Drives = (block: BlockProps): ReactNode => {
+  const drives = usePart(bringDrives);
+  return drives === undefined ? null : <drives.DrivesBlock {...block} />;
+};
+
 /** What the margin holds under the notes at each step of the job. */
 export const StepBlock = ({ step, ...block }: BlockProps & { step: StepId }): ReactNode => {
   switch (step) {
@@ -123,6 +130,7 @@ export const StepBlock = ({ step, ...block }: BlockProps & { step: StepId }): Re
       return (
         <>
           <PowerBlock {...block} />
+          <Drives {...block} />
           <Energy {...block} />
           <StrayBlock {...block} />
           <BackboneBlock boat={block.boat} plan={block.plan} />

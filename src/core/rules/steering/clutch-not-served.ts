@@ -1,6 +1,7 @@
 import type { DriveCheck } from '../../drives-shape.ts';
+import { outputCure } from '../../steering/output-words.ts';
 import type { Rule } from '../rule.ts';
-import { asFigures, eachCheck, outputCure } from './drive-words.ts';
+import { asFigures, eachCheck } from './drive-words.ts';
 
 const what = ({ check, asked, given }: DriveCheck, drive: string, computer: string): string => {
   if (check === 'clutch-volts')

@@ -1,5 +1,6 @@
+import { outputCure } from '../../steering/output-words.ts';
 import type { Rule } from '../rule.ts';
-import { asFigures, eachCheck, outputCure } from './drive-words.ts';
+import { asFigures, eachCheck } from './drive-words.ts';
 
 export const driveDrawsTooMuch: Rule = {
   id: 'steering/drive-draws-too-much',

@@ -1,5 +1,6 @@
+import { outputCure, outputKind } from '../../steering/output-words.ts';
 import type { Rule } from '../rule.ts';
-import { eachCheck, outputCure, outputKind } from './drive-words.ts';
+import { eachCheck } from './drive-words.ts';
 
 export const outputOfAnotherKind: Rule = {
   id: 'steering/output-of-another-kind',
