@@ -130,7 +130,7 @@ test('feed and lead together may lose their share as the drive runs, and more at
     'fails',
   ]);
   expect(leadChecks({}, limits).map(({ verdict }) => verdict)).toEqual(['unknown', 'unknown']);
-  expect(leadChecks(undefined, limits)).toEqual([]);
+  expect(leadChecks(undefined, limits)).toEqual(leadChecks({}, limits));
 });
 
 test('a stronger output never turns a fit into a miss', () => {

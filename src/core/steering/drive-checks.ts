@@ -136,14 +136,11 @@ const without = (check: DriveCheckId, says: Drive['whenPowerIsLost']): DriveChec
   ...(says === undefined ? {} : { givenKinds: [says] }),
 });
 
-/** What feed and lead lose together against what they may, as the drive runs and at its peak. */
+/** What feed and lead lose together against what they may, as the drive runs and at its peak; unknown where the plan has no such lead. */
 export const leadChecks = (
   lead: { readonly togetherPct?: number; readonly peakPct?: number } | undefined,
   limits: { readonly runPct: number; readonly peakPct: number },
-): DriveCheck[] => {
-  if (lead === undefined) return [];
-  return [
-    figures('leads-run', '%', { asked: lead.togetherPct, given: limits.runPct }, atLeast),
-    figures('leads-peak', '%', { asked: lead.peakPct, given: limits.peakPct }, atLeast),
-  ];
-};
+): DriveCheck[] => [
+  figures('leads-run', '%', { asked: lead?.togetherPct, given: limits.runPct }, atLeast),
+  figures('leads-peak', '%', { asked: lead?.peakPct, given: limits.peakPct }, atLeast),
+];

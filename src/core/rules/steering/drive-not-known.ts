@@ -15,8 +15,8 @@ const missing = {
   'boat-weight': 'weight of the boat, or what the drive is rated for',
   'power-lost': 'whether the drive lets go without power',
   'bus-lost': 'whether the computer lets go without its bus',
-  'leads-run': 'copper of the lead to the drive, or of the feed',
-  'leads-peak': 'copper of the lead to the drive, or of the feed',
+  'leads-run': 'what feed and lead of the drive lose: their copper, a current or a route is missing',
+  'leads-peak': 'what feed and lead of the drive lose: their copper, a current or a route is missing',
 } as const satisfies Record<DriveCheckId, string>;
 
 const unknownOf = ({ checks }: DriveEntry): string[] => [
