@@ -8,6 +8,8 @@ export default defineConfig({
           name: 'unit',
           include: ['src/**/*.test.{ts,tsx}', 'tests/*.test.ts', 'tools/**/*.test.ts'],
           environment: 'node',
+          // a plan of the Wreck takes seconds on a busy machine of two cores
+          testTimeout: 30_000,
         },
       },
       {

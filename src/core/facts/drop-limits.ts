@@ -8,9 +8,16 @@ interface DropLimit {
   readonly source: SourceKey;
 }
 
+/** The drop a feeder may have alone. */
+export const feederDrop = {
+  value: 3,
+  unit: '% of the nominal voltage',
+  source: 'abyc-e11',
+} as const satisfies Figure;
+
 /** Drop a circuit may have from its source to its consumer, % of the nominal voltage, feeder and branch each alone. */
 export const dropLimits: readonly DropLimit[] = [
-  { circuit: 'feeder', pct: 3, source: 'abyc-e11' },
+  { circuit: 'feeder', pct: feederDrop.value, source: feederDrop.source },
   { circuit: 'electronics', pct: 3, source: 'abyc-e11' },
   { circuit: 'navigation-lights', pct: 3, source: 'abyc-e11' },
   { circuit: 'bilge-blower', pct: 3, source: 'abyc-e11' },

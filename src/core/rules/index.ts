@@ -6,6 +6,7 @@ import { identitiesRules } from './identities/index.ts';
 import { isolationRules } from './isolation/index.ts';
 import { networkRules } from './network/index.ts';
 import { plugsRules } from './plugs/index.ts';
+import { powerRules } from './power/index.ts';
 import { provenanceRules } from './provenance/index.ts';
 import { readingsRules } from './readings/index.ts';
 import type { Rule } from './rule.ts';
@@ -26,6 +27,7 @@ export const rules: readonly Rule[] = [
   ...isolationRules,
   ...networkRules,
   ...plugsRules,
+  ...powerRules,
   ...provenanceRules,
   ...readingsRules,
   ...shoppingRules,

@@ -181,7 +181,7 @@ const supply: Boat['supply'] = {
       place: 'battery-box',
       chemistry: 'agm',
       nominalV: 12,
-      capacityAh: 110,
+      capacityAh: 160,
       lowestV: 11.8,
       for: 'house',
       coldCrankingA: 600,
@@ -194,7 +194,7 @@ const supply: Boat['supply'] = {
       id: 'switches',
       place: 'panel-locker',
       from: 'house',
-      feeder: { length: taped(5), areaMm2: 25 },
+      feeder: { length: taped(5), areaMm2: 95 },
       mainA: 40,
       freeWays: 24,
       circuits: [

@@ -9,6 +9,7 @@ import { identitiesFaults } from './faults/identities/index.ts';
 import { isolationFaults } from './faults/isolation/index.ts';
 import { networkFaults } from './faults/network/index.ts';
 import { plugsFaults } from './faults/plugs/index.ts';
+import { powerFaults } from './faults/power/index.ts';
 import { provenanceFaults } from './faults/provenance/index.ts';
 import { readingsFaults } from './faults/readings/index.ts';
 import { shoppingFaults } from './faults/shopping/index.ts';
@@ -28,6 +29,7 @@ export const faults: readonly Fault[] = [
   ...isolationFaults,
   ...networkFaults,
   ...plugsFaults,
+  ...powerFaults,
   ...provenanceFaults,
   ...readingsFaults,
   ...shoppingFaults,

@@ -88,7 +88,7 @@ const sheetsOf = ({ name, drive = {}, output = {}, silent = false, rudder = 'pot
           peak: run.peakA,
           unit: 'A',
           behaves: 'current',
-          minV: run.motorV * 0.8,
+          minV: soundDrive.motorV * 0.8,
           maxV: run.motorV * 1.35,
         },
       ],
@@ -152,7 +152,7 @@ export const withPilot = (boat: Boat, pilot: OwnPilot): Boat => {
               ...panel,
               circuits: [
                 ...panel.circuits,
-                { id: `c-${name}`, ratingA: 15, kind: 'breaker', feeds: [`${computer}.dc`] },
+                { id: `c-${name}`, ratingA: 15, kind: 'slow-breaker', feeds: [`${computer}.dc`] },
               ],
             }
           : panel,

@@ -43,6 +43,8 @@ describe('the Wreck', () => {
     const ports = new Set([
       ...named,
       ...ordered,
+      ...circuits.flatMap(({ feeds }) => feeds),
+      ...boat.kit.map(({ id }) => `${id}.dc`),
       ...boat.joins.flatMap(({ members }) => members.map((m) => `${m.kit}.${m.port}`)),
     ]);
     for (const fault of faults)

@@ -33,7 +33,7 @@ const supplied = (boat: Boat): Boat => ({
               ...panel,
               circuits: [
                 ...panel.circuits,
-                { id: 'c-desk-supply', ratingA: 5, kind: 'fuse' as const, feeds: ['desk-supply'] },
+                { id: 'c-desk-supply', ratingA: 7.5, kind: 'fuse' as const, feeds: ['desk-supply'] },
               ],
             }
           : panel,

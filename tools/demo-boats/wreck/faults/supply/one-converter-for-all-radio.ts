@@ -23,7 +23,7 @@ export const supplyOneConverterForAllRadio: Fault = {
       ...panel,
       circuits: panel.circuits.map((entry) =>
         entry.id === 'c-radio'
-          ? { ...entry, ratingA: 15, feeds: entry.feeds.map((fed) => (fed === 'radio.dc' ? 'radio-converter' : fed)) }
+          ? { ...entry, ratingA: 25, feeds: entry.feeds.map((fed) => (fed === 'radio.dc' ? 'radio-converter' : fed)) }
           : entry,
       ),
     }));
