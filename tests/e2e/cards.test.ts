@@ -133,7 +133,7 @@ test('the power step draws the feeds and lists them, the buy step lists the orde
   await openBoat(app, page, 'gannet/power');
   expect(await page.locator('.waypoint.here').textContent()).toMatch(/^Power11 feeds, 10\.\d\d V at the worst plug/);
   expect(await page.locator('.sheet-svg text', { hasText: 'DC feed' }).count()).toBe(1);
-  await page.locator('.margin .row-button', { hasText: '24-inch' }).last().focus();
+  await page.locator('.margin .row-button', { hasText: /24-inch.* at its end/ }).focus();
   expect(await litLines(page)).toContain('feed:main~radar.supply');
   await page.getByRole('link', { name: /^Buy/ }).click();
   await page.getByRole('heading', { name: 'The order' }).waitFor();
