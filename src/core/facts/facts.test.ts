@@ -88,12 +88,15 @@ describe('the typical sheets', () => {
 });
 
 describe('the parts of the ledger', () => {
-  const texts = [...tables, ...readdirSync(new URL('sheets/', here)).map((name) => `sheets/${name}`)]
+  const rules = readdirSync(new URL('../rules/', here), { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.ts') && !name.includes('.test'))
+    .map((name) => `../rules/${name}`);
+  const texts = [...tables, ...readdirSync(new URL('sheets/', here)).map((name) => `sheets/${name}`), ...rules]
     .map((file) => readFileSync(new URL(file, here), 'utf8'))
     .join('\n');
 
   it.each(Object.entries({ lineSources, powerSources, fittingSources }))(
-    '%s hold no source that no figure names',
+    '%s hold no source that no figure and no rule names',
     (_name, part) => {
       expect(Object.keys(part).filter((key) => !texts.includes(`'${key}'`))).toEqual([]);
     },
