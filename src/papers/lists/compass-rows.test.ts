@@ -34,3 +34,13 @@ test('a boat without a compass has no row', () => {
   const boat = aCompassBoat().unit('card', { fate: 'goes' }).boat;
   expect(compassRows(indexBoat(boat), plan(boat, new Map()))).toEqual([]);
 });
+
+test('units as far off as their sheets ask are told of together, with the nearest of them', () => {
+  const boat = aCompassBoat({ aboveM: 0.3 }).change((draft) => {
+    for (const sheet of draft.sheets) sheet.compassSafe = { valueM: 0.05, how: 'papers' };
+  }).boat;
+  const rows = compassRows(indexBoat(boat), plan(boat, new Map()));
+  const last = rows.at(-1);
+  expect(last?.what).toMatch(/^\d units? near it$/);
+  expect(last?.fact).toMatch(/the nearest is .+, at \d\.\d\d m, its sheet asks for 0\.05 m$/);
+});

@@ -44,6 +44,34 @@ const headFact = ({ allowedDeg, horizontalUt, feeds, sumDeg }: CompassEntry): st
   return `${allowed}; ${printCount(feeds.length, 'feed')} within 5 m turn it ${degrees(sumDeg)} should all add up`;
 };
 
+/** Units that are too near or whose plate nobody has read, each; those that stand as far off as they ask, together. */
+const unitRows = (names: Names, { compass, units }: CompassEntry): CompassRow[] => {
+  const isToSee = ({ tooNear, safeBy }: CompassUnit): boolean => tooNear || safeBy !== 'sheet';
+  const far = units.filter((unit) => !isToSee(unit));
+  const nearest = far.reduce<CompassUnit | undefined>(
+    (most, unit) => (most === undefined || unit.distanceM < most.distanceM ? unit : most),
+    undefined,
+  );
+  return [
+    ...units.filter(isToSee).map((unit) => ({
+      key: `${compass} ${unit.unit}`,
+      what: unitName(names, unit.unit),
+      fact: unitFact(unit),
+      lights: [unit.unit, compass],
+    })),
+    ...(nearest === undefined
+      ? []
+      : [
+          {
+            key: `${compass} far`,
+            what: `${printCount(far.length, 'unit')} near it`,
+            fact: `as far off as ${far.length === 1 ? 'its sheet asks' : 'their sheets ask'}; the nearest is ${unitName(names, nearest.unit)}, ${unitFact(nearest)}`,
+            lights: [...far.map(({ unit }) => unit), compass],
+          },
+        ]),
+  ];
+};
+
 /** Every steering compass with what may turn it, then the feeds that do so noticeably, strongest first, and the units near it. */
 export const compassRows = (names: Names, { compass }: Pick<Plan, 'compass'>): CompassRow[] =>
   compass.flatMap((entry): CompassRow[] => {
@@ -59,11 +87,6 @@ export const compassRows = (names: Names, { compass }: Pick<Plan, 'compass'>): C
         fact: feedFact(feed, entry),
         lights: [feed.line, entry.compass],
       })),
-      ...entry.units.map((unit) => ({
-        key: `${entry.compass} ${unit.unit}`,
-        what: unitName(names, unit.unit),
-        fact: unitFact(unit),
-        lights: [unit.unit, entry.compass],
-      })),
+      ...unitRows(names, entry),
     ];
   });
