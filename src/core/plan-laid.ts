@@ -68,8 +68,8 @@ const laidBoat = (boat: Boat, { stray, power, panels, energy, order, ledRound, c
       const buses = planBuses({ index, problems, layouts, joins });
       const { wiring, passages } = planRound({ index, buses, joins }, ledRound);
       const { lines, ways } = wiring;
-      const ordered = order({ index, buses, lines, ways });
       const powered = power({ index, joinsAt, lines, buses });
+      const ordered = order({ index, buses, lines, ways, feeds: powered.feeds });
       return {
         ...standing,
         buses,

@@ -4,6 +4,7 @@ import type { Plug } from '../boat/sheet.ts';
 import type { LineEntry, ShoppingEntry } from '../plan-shape.ts';
 import { busPlugOf, ofTheBus } from './bus-plug.ts';
 import type { CutLine } from './cut-lines.ts';
+import { feedCable } from './feed-cable.ts';
 import { fieldPlugOf, gradeOf, needsMouldedLead, type OrderInput, plugAt } from './line-cutter.ts';
 import { metreItem, readyItem } from './price-list.ts';
 import type { Doubt, Want } from './want.ts';
@@ -43,7 +44,8 @@ export const pieceItem = (
 ): string => {
   const grade = gradeOf(input, line);
   if (!made) return readyItem({ kind: line.kind, grade, mm });
-  return needsMouldedLead(input.index, line) ? leadItem(line) : metreItem({ kind: line.kind, grade });
+  if (needsMouldedLead(input.index, line)) return leadItem(line);
+  return feedCable(input, line)?.id ?? metreItem({ kind: line.kind, grade });
 };
 
 const metresWords = (mm: number): string => `${Number((mm / 1000).toFixed(3))} m`;
@@ -125,10 +127,11 @@ export const cableWants = (input: OrderInput, cutLine: CutLine, doubt: Doubt | u
       const why = 'Ready-made, and covers the longest its line could be.';
       return [{ ...shared, id, item: `${words}, ready-made, ${metresWords(mm)}`, by: 'piece', count: 1, each, why }];
     }
-    const each = input.prices.known(line.kind, id, input.prices.perM(line.kind, grade));
+    const sized = feedCable(input, line);
+    const each = input.prices.known(line.kind, id, sized?.perM ?? input.prices.perM(line.kind, grade));
     const why = 'By the metre, cut to the longest each line could be.';
     return [
-      { ...shared, id, item: `${words}, by the metre`, by: 'metre', count: mm / 1000, each, why },
+      { ...shared, id, item: `${sized?.words ?? words}, by the metre`, by: 'metre', count: mm / 1000, each, why },
       ...endPlugs(input, line).map(({ want }) => want),
     ];
   });

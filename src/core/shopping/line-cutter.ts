@@ -3,15 +3,21 @@ import type { GradeId } from '../boat/boat-schema.ts';
 import { lengthMm } from '../boat/measure.ts';
 import type { Plug } from '../boat/sheet.ts';
 import { fieldPlugs, smallPartPrices } from '../facts/buying.ts';
-import type { BusEntry, LineEntry } from '../plan-shape.ts';
+import type { BusEntry, FeedEntry, LineEntry } from '../plan-shape.ts';
+import { feedCable } from './feed-cable.ts';
 import { madeUpCost, type Pieces, piecesFor } from './pieces-for.ts';
 import type { PriceList } from './price-list.ts';
+
+/** A wire as it was sized, and what protects it. */
+export type SizedWire = Pick<FeedEntry, 'wire' | 'areaMm2' | 'fuseA' | 'fuseBy'>;
 
 /** What every step of the order reads: the boat, its prices, and the buses of the plan. */
 export interface OrderInput {
   readonly index: BoatIndex;
   readonly prices: PriceList;
   readonly buses: ReadonlyMap<string, BusEntry>;
+  /** the wire of each feed and of each lead to a steering drive, by its line; absent where nothing was sized */
+  readonly feeds?: ReadonlyMap<string, SizedWire>;
 }
 
 /** The plugs that can be fitted aboard, by the connector they are named by. */
@@ -80,7 +86,7 @@ export const cutLine = (input: OrderInput, line: LineEntry, neededMm: number): P
   if (restMm <= 0 || (coversMm > 0 && !mayExtend)) return undefined;
   const ready = prices.ready(line.kind, grade);
   const made = {
-    costPerM: prices.perM(line.kind, grade) ?? 0,
+    costPerM: feedCable(input, line)?.perM ?? prices.perM(line.kind, grade) ?? 0,
     endsCost: needsMouldedLead(index, line) ? 0 : endsCost(index, line),
   };
   if (line.kind !== 'drop') return piecesFor({ neededMm: restMm, ready, made });

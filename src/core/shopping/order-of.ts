@@ -1,5 +1,13 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
-import type { BusEntry, LineEntry, PassageEntry, PlanDraft, ShoppingEntry, WayEntry } from '../plan-shape.ts';
+import type {
+  BusEntry,
+  FeedEntry,
+  LineEntry,
+  PassageEntry,
+  PlanDraft,
+  ShoppingEntry,
+  WayEntry,
+} from '../plan-shape.ts';
 import { otherRoutes } from '../ways/other-routes.ts';
 import { adapterWants } from './adapter-wants.ts';
 import { busWants } from './bus-wants.ts';
@@ -29,6 +37,8 @@ interface Asked {
   readonly buses: readonly PlannedBus[];
   readonly lines: readonly LineEntry[];
   readonly ways: readonly WayEntry[];
+  /** feeds with their wires, where they were sized */
+  readonly feeds?: readonly FeedEntry[];
 }
 
 const withPieces = (input: OrderInput, { line, cut, toBuy }: CutLine): LineEntry =>
@@ -56,10 +66,11 @@ const withOrders = ({ index }: OrderInput, list: readonly ShoppingEntry[]): Shop
   });
 };
 
-const orderInput = ({ index, buses }: Pick<Asked, 'index' | 'buses'>): OrderInput => ({
+const orderInput = ({ index, buses, feeds = [] }: Pick<Asked, 'index' | 'buses' | 'feeds'>): OrderInput => ({
   index,
   prices: priceList(index.boat),
   buses: new Map(buses.map(({ entry }) => [entry.id, entry])),
+  feeds: new Map(feeds.flatMap((feed) => [feed, ...(feed.leads ?? [])]).map((sized) => [sized.line, sized])),
 });
 
 /** The lines that are led another way, because their plug does not pass a way they would have gone, with what else could be done. */
@@ -78,9 +89,10 @@ export const orderOf = ({
   buses,
   lines,
   ways,
+  feeds = [],
 }: Asked): Pick<PlanDraft, 'lines' | 'shopping' | 'tape' | 'passages'> => {
   const entries = buses.map(({ entry }) => entry);
-  const input = orderInput({ index, buses });
+  const input = orderInput({ index, buses, feeds });
   const { passages, wants: plugs } = plugPassages(input, { lines, ways, mayLeadRound: false });
   const others = otherRoutes({ index, lines });
   const cuts = cutLines(input, { lines, laid: buses });

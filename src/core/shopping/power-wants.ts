@@ -43,14 +43,23 @@ const fuseWants = (
   ];
 };
 
+/** Whether the circuit protects a feed: as it was sized, else by what its sheet asks for. */
+const isGuarded = ({ feeds }: OrderInput, { id }: LineEntry, bySheet: () => boolean): boolean => {
+  const fuseBy = feeds?.get(id)?.fuseBy;
+  return fuseBy === undefined ? bySheet() : fuseBy === 'circuit';
+};
+
 /** What a new feed takes besides its cable: a fuse where the circuit is heavier than the maker allows, and for a bus its power lead. */
 export const powerWants = (input: OrderInput, line: LineEntry): Want[] => {
   const { index, buses } = input;
   const { panel, fed } = feedEnds(index, line);
   const bus = buses.get(fed);
   const served = servedBy(index, fed);
-  const ratingA = bus === undefined ? wantedA(index, served) : busFuseA(index, bus.grade);
-  const guarded = circuitsServing(index, panel, served).some((circuit) => circuit.ratingA <= (ratingA ?? 0));
+  const ratingA =
+    input.feeds?.get(line.id)?.fuseA ?? (bus === undefined ? wantedA(index, served) : busFuseA(index, bus.grade));
+  const guarded = isGuarded(input, line, () =>
+    circuitsServing(index, panel, served).some((circuit) => circuit.ratingA <= (ratingA ?? 0)),
+  );
   const why =
     bus === undefined
       ? 'No circuit protects the unit as low as its maker or its load asks.'

@@ -1,0 +1,33 @@
+import { awgConductors } from '../facts/conductors.ts';
+import type { LineEntry } from '../plan-shape.ts';
+import type { OrderInput } from './line-cutter.ts';
+import { metreItem } from './price-list.ts';
+
+/** Two-core cable of one size: the item it is in the shopping list, what it is called, and what it costs by the metre. */
+export interface FeedCable {
+  readonly id: string;
+  readonly words: string;
+  /** hundredths a metre, to weigh; the owner’s price of the item, else that of a thin lead grown with its copper */
+  readonly perM: number;
+}
+
+/** The copper a boat’s usual price of a feed lead stands for, mm². */
+const usualMm2 = 1.5;
+
+/** The cable a new feed, or the lead of a steering drive, is cut from where its wire was sized; absent where it was not, and for the lead of a bus. */
+export const feedCable = (
+  input: Pick<OrderInput, 'prices' | 'feeds'>,
+  line: Pick<LineEntry, 'id'>,
+): FeedCable | undefined => {
+  const feed = input.feeds?.get(line.id);
+  if (feed?.areaMm2 === undefined || feed.wire === 'bus-cable') return undefined;
+  const size = Number(feed.areaMm2.toFixed(2));
+  const id = `${metreItem({ kind: 'feed' })}-2x${String(size).replace('.', '-')}`;
+  const gauge = awgConductors.find(({ areaMm2 }) => areaMm2 >= size)?.size;
+  const usual = Math.round((input.prices.perM('feed') ?? 0) * Math.max(1, size / usualMm2));
+  return {
+    id,
+    words: `two-core power cable, 2 × ${size} mm²${gauge === undefined ? '' : ` or ${gauge} AWG`}`,
+    perM: input.prices.own(id, usual),
+  };
+};
