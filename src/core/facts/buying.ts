@@ -19,6 +19,7 @@ export const smallPartPrices = {
   dryBox: 2500,
   coaxJoiner: 600,
   terminalWay: 150,
+  crimpTerminal: 60,
   label: 20,
   sleevePerM: 300,
 } as const;

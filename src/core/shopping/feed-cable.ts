@@ -7,6 +7,10 @@ import { metreItem } from './price-list.ts';
 export interface FeedCable {
   readonly id: string;
   readonly words: string;
+  /** of one core, mm², as a number and as it stands in ids; the thinnest gauge that is not less */
+  readonly size: number;
+  readonly sizeId: string;
+  readonly gauge: string | undefined;
   /** hundredths a metre, to weigh; the owner’s price of the item, else that of a thin lead grown with its copper */
   readonly perM: number;
 }
@@ -22,11 +26,15 @@ export const feedCable = (
   const feed = input.feeds?.get(line.id);
   if (feed?.areaMm2 === undefined || feed.wire === 'bus-cable') return undefined;
   const size = Number(feed.areaMm2.toFixed(2));
-  const id = `${metreItem({ kind: 'feed' })}-2x${String(size).replace('.', '-')}`;
+  const sizeId = String(size).replace('.', '-');
+  const id = `${metreItem({ kind: 'feed' })}-2x${sizeId}`;
   const gauge = awgConductors.find(({ areaMm2 }) => areaMm2 >= size)?.size;
   const usual = Math.round((input.prices.perM('feed') ?? 0) * Math.max(1, size / usualMm2));
   return {
     id,
+    size,
+    sizeId,
+    gauge,
     words: `two-core power cable, 2 × ${size} mm²${gauge === undefined ? '' : ` or ${gauge} AWG`}`,
     perM: input.prices.own(id, usual),
   };

@@ -23,6 +23,7 @@ import { powerWants } from './power-wants.ts';
 import { priceList } from './price-list.ts';
 import { spareWants } from './spare-wants.ts';
 import { tapeList } from './tape-list.ts';
+import { terminalWants } from './terminal-wants.ts';
 import type { LaidBus } from './trunk-as-bought.ts';
 import { unitWants } from './unit-wants.ts';
 import { mergeWants, type Want } from './want.ts';
@@ -104,7 +105,9 @@ export const orderOf = ({
     ...unitWants(input),
     ...open.flatMap(({ cut, parts }) => cableWants(input, cut, lineDoubt(input, cut.line, parts))),
     ...entries.flatMap((bus) => [...busWants(input, bus), ...adapterWants(input, bus, newDrops)]),
-    ...newLines.filter(({ kind }) => kind === 'feed').flatMap((line) => powerWants(input, line)),
+    ...newLines
+      .filter(({ kind }) => kind === 'feed')
+      .flatMap((line) => [...powerWants(input, line), ...terminalWants(input, line)]),
     ...fixingWants(input, { lines, newLines }),
     ...mastWants(input, newLines),
     ...plugs,
