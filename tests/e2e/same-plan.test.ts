@@ -19,6 +19,7 @@ test.each(readdirSync(`${root}examples`))(
       execFileSync(process.execPath, [`${root}dist/cli/main.js`, 'plan', file, '--json'], {
         encoding: 'utf8',
         stdio: 'pipe',
+        maxBuffer: 64 * 1024 * 1024,
       }),
     );
     const worker = readdirSync(`${root}dist/web/assets`).find((asset) => asset.startsWith('plan-worker'));
