@@ -4,6 +4,7 @@ import { aBoat, type BoatBuilder } from './boat/a-boat.test-helper.ts';
 import type { Kit } from './boat/boat-schema.ts';
 import type { Earthing } from './boat/earthing.ts';
 import { aSteelBoat, isolationOf, withMetal } from './steel-boat.test-helper.ts';
+import { twoSupplies } from './two-supplies.test-helper.ts';
 
 const waysOf = (builder: BoatBuilder): string[] => isolationOf(builder.boat).ways.map(({ id }) => id);
 const bare = { mount: 'metal', earthing: { bodyTo: 'negative' } } as const;
@@ -182,31 +183,6 @@ describe('shields', () => {
 });
 
 describe('two supplies', () => {
-  const twoSupplies = (isolated: boolean | undefined) =>
-    aBoat()
-      .sheet('small-display', (sheet) => {
-        for (const port of sheet.ports)
-          if (port.protocol === 'nmea2000' && isolated !== undefined) port.isolated = isolated;
-      })
-      .change((boat) => {
-        boat.supply.dcdc.push({
-          id: 'bus-supply',
-          place: 'locker',
-          outV: 12,
-          ratedA: 5,
-          efficiencyPct: 90,
-          isolated: true,
-        });
-        for (const { circuits } of boat.supply.panels)
-          for (const circuit of circuits) if (circuit.id === 'bus-circuit') circuit.feeds = ['bus-supply'];
-        boat.supply.panels.push({
-          id: 'bus-panel',
-          place: 'locker',
-          from: 'bus-supply',
-          circuits: [{ id: 'bus-own', ratingA: 3, kind: 'fuse', feeds: ['nav'] }],
-        });
-      });
-
   it('behind an isolated converter are two negatives; behind one that is not they are one', () => {
     expect(isolationOf(twoSupplies(undefined).boat).negatives.map(({ id }) => id)).toEqual([
       'negative:bus-supply',

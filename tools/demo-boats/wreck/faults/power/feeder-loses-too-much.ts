@@ -1,6 +1,7 @@
 import { taped } from '../../base.ts';
 import type { Fault } from '../../fault.ts';
 import { withFedUnit } from '../../fed-unit.ts';
+import { soundPanel, withMore } from '../../supply-parts.ts';
 
 /** A panel in the saloon behind a feeder that was meant for two lamps. */
 export const powerFeederLosesTooMuch: Fault = {
@@ -8,24 +9,16 @@ export const powerFeederLosesTooMuch: Fault = {
   about: ['saloon-panel'],
   plant: (boat) =>
     withFedUnit(
-      {
-        ...boat,
-        supply: {
-          ...boat.supply,
-          panels: [
-            ...boat.supply.panels,
-            {
-              id: 'saloon-panel',
-              place: 'fore-cabin',
-              from: 'house',
-              feeder: { length: taped(8), areaMm2: 4 },
-              main: { kind: 'fuse', family: 'anl', distance: taped(0.1), sheathed: true },
-              mainA: 20,
-              circuits: [],
-            },
-          ],
-        },
-      },
+      withMore(boat, {
+        panels: [
+          soundPanel('saloon-panel', 'house', {
+            place: 'fore-cabin',
+            feeder: { length: taped(8), areaMm2: 4 },
+            main: { kind: 'fuse', family: 'anl', distance: taped(0.1), sheathed: true },
+            mainA: 20,
+          }),
+        ],
+      }),
       { kit: { id: 'tv', name: 'television', place: 'bilge-well' }, maxA: 8, panel: 'saloon-panel' },
     ),
 };
