@@ -51,6 +51,26 @@ describe('the direct current of a boat', () => {
     expect(voltsAt(before, 'compass.n2k') - voltsAt(after, 'compass.n2k')).toBeGreaterThan(0.5);
   });
 
+  it('is told of for a converter that in the end feeds itself, with the finding that no battery stands behind it', () => {
+    const { boat } = aBoat().change((draft) => {
+      draft.supply.dcdc.push({
+        id: 'round',
+        place: 'locker',
+        outV: 12,
+        ratedA: 5,
+        efficiencyPct: 90,
+        isolated: false,
+      });
+      for (const panel of draft.supply.panels) {
+        panel.from = 'round';
+        panel.circuits.push({ id: 'to-round', ratingA: 10, kind: 'fuse', feeds: ['round'] });
+      }
+    });
+    const { supplies, findings } = planned(boat);
+    expect(supplies.map(({ source }) => source)).toContain('round');
+    expect(findings.find(({ rule }) => rule === 'supply/fed-by-nothing')?.says).toContain('feeds itself in a ring');
+  });
+
   it('says that it cannot work, and where it fails first, instead of printing volts that cannot be', () => {
     const { boat } = aBoat()
       .sheet('small-display', (sheet) => {

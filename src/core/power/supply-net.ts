@@ -108,7 +108,7 @@ class Supplies {
     const { index, feeds } = this.#input;
     const panels = this.#panelsOf(source);
     const own = new Set(panels.map(({ id }) => id));
-    const parts = feeds.filter(({ panel }) => own.has(panel)).map((feed) => this.#feedParts(feed));
+    const parts = feeds.filter(({ panel }) => own.has(panel)).map((feed) => this.#feedParts(feed, source));
     const inside = index.banks.get(source)?.internalMilliOhm;
     const bankEdge = { id: `inside ${source}`, from: insideOf(source), to: source, loopOhm: (inside ?? 0) / 1000 };
     return {
@@ -132,19 +132,21 @@ class Supplies {
     return { id: `feeder ${panel.id}`, from: panel.from, to: panel.id, loopOhm };
   }
 
-  #feedParts(feed: FeedCable): NetParts {
+  #feedParts(feed: FeedCable, source: string): NetParts {
     const { line, panel, fed, loopOhm, leads = [] } = feed;
     const behind = this.#input.buses.find(({ bus }) => bus === fed[0]);
     if (behind !== undefined) {
       const { bus, isFed, edges, loads } = behind;
       return isFed ? { edges: [{ id: line, from: panel, to: bus, loopOhm }, ...edges], loads } : behind;
     }
-    const ends = fed.map((port) => ({ id: `${line} ${port}`, from: line, to: port, loopOhm: 0 }));
+    // a converter that feeds itself has its output at its own name, so its input needs another, or the tree were a ring
+    const nodeOf = (port: string): string => (port === source ? `input of ${port}` : port);
+    const ends = fed.map((port) => ({ id: `${line} ${port}`, from: line, to: nodeOf(port), loopOhm: 0 }));
     const drives = leads.map((lead) => ({ id: lead.line, from: line, to: lead.to, loopOhm: lead.loopOhm }));
     const atDrive = new Set(leads.map(({ to }) => to));
     return {
       edges: [{ id: line, from: panel, to: line, loopOhm }, ...ends, ...drives],
-      loads: fed.flatMap((port) => this.#drawnAt(port, atDrive)),
+      loads: fed.flatMap((port) => this.#drawnAt(port, atDrive).map((load) => ({ ...load, node: nodeOf(load.node) }))),
     };
   }
 
