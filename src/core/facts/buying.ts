@@ -24,6 +24,13 @@ export const smallPartPrices = {
   sleevePerM: 300,
 } as const;
 
+/** The copper of one core that the usual price of a metre of feed lead stands for; thicker cable costs as much more as it has copper. */
+export const usualFeedLead = {
+  value: 1.5,
+  unit: 'mm²',
+  source: 'choice-small-parts',
+} as const satisfies Figure;
+
 /** Plugs that are fitted aboard to cable by the metre, by connector, and the price of each; bare leads need none. */
 export const fieldPlugs = {
   source: 'choice-small-parts',

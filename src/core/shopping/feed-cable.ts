@@ -1,3 +1,4 @@
+import { usualFeedLead } from '../facts/buying.ts';
 import { awgConductors } from '../facts/conductors.ts';
 import type { LineEntry } from '../plan-shape.ts';
 import type { OrderInput } from './line-cutter.ts';
@@ -15,9 +16,6 @@ export interface FeedCable {
   readonly perM: number;
 }
 
-/** The copper a boat’s usual price of a feed lead stands for, mm². */
-const usualMm2 = 1.5;
-
 /** The cable a new feed, or the lead of a steering drive, is cut from where its wire was sized; absent where it was not, and for the lead of a bus. */
 export const feedCable = (
   input: Pick<OrderInput, 'prices' | 'feeds'>,
@@ -29,7 +27,7 @@ export const feedCable = (
   const sizeId = String(size).replace('.', '-');
   const id = `${metreItem({ kind: 'feed' })}-2x${sizeId}`;
   const gauge = awgConductors.find(({ areaMm2 }) => areaMm2 >= size)?.size;
-  const usual = Math.round((input.prices.perM('feed') ?? 0) * Math.max(1, size / usualMm2));
+  const usual = Math.round((input.prices.perM('feed') ?? 0) * Math.max(1, size / usualFeedLead.value));
   return {
     id,
     size,
