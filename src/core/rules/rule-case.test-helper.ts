@@ -1,6 +1,7 @@
 import { aBoat } from '../boat/a-boat.test-helper.ts';
 import { indexBoat } from '../boat/boat-index.ts';
 import type { Boat } from '../boat/boat-schema.ts';
+import { emptyPlan } from '../empty-plan.test-helper.ts';
 import { joinsOf } from '../joins/joins-of.ts';
 import type { BusEntry, Finding, PlanDraft } from '../plan-shape.ts';
 import { refitOf } from '../readings/refit.ts';
@@ -57,37 +58,10 @@ export const findingsOf = (rule: Rule, { boat = aBoat().boat, bus = {}, plan = {
     index,
     reaches: refitOf(index, (at) => joinsOf(index, at)).reachesIn(phase),
     plan: {
+      ...emptyPlan,
       boat: boat.name,
-      program: '0.0.0',
       phase,
-      joins: [],
-      readings: [],
-      before: [],
       buses: [{ ...soundBus, ...bus }],
-      lines: [],
-      loads: [],
-      loadsBefore: [],
-      loadSums: [],
-      feeds: [],
-      supplies: [],
-      banks: [],
-      converters: [],
-      panels: [],
-      noPanel: [],
-      mains: { chargers: [], ways: [] },
-      energy: [],
-      unknownDraws: [],
-      drives: [],
-      steering: [],
-      gaps: [],
-      shopping: [],
-      tape: [],
-      compass: [],
-      isolation: { hull: 'other', negatives: [], ways: [], shields: [], unknown: [] },
-      ways: [],
-      passages: [],
-      masts: [],
-      networks: [],
       ...plan,
     },
   });

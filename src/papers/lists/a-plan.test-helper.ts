@@ -1,3 +1,4 @@
+import { emptyPlan } from '../../core/empty-plan.test-helper.ts';
 import type { BusEntry, Finding, Plan, ReadingEntry } from '../../core/plan-shape.ts';
 
 /** A backbone as a plan has it, well within every limit. */
@@ -48,37 +49,8 @@ export const aReading = (over: Partial<ReadingEntry> = {}): ReadingEntry => ({
 
 /** A plan with one backbone and nothing found. */
 export const aPlan = (over: Partial<Plan> = {}): Plan => ({
-  boat: 'Boat',
-  program: '0',
-  phase: 1,
-  joins: [],
-  readings: [],
-  before: [],
+  ...emptyPlan,
   buses: [aBus()],
-  lines: [],
-  loads: [],
-  loadsBefore: [],
-  loadSums: [],
-  feeds: [],
-  supplies: [],
-  banks: [],
-  converters: [],
-  panels: [],
-  noPanel: [],
-  mains: { chargers: [], ways: [] },
-  energy: [],
-  unknownDraws: [],
-  drives: [],
-  steering: [],
-  gaps: [],
-  shopping: [],
-  passages: [],
-  masts: [],
-  networks: [],
-  tape: [],
-  compass: [],
-  isolation: { hull: 'other', negatives: [], ways: [], shields: [], unknown: [] },
-  ways: [],
   findings: [],
   ...over,
 });
