@@ -12,6 +12,7 @@ const coreRooms = [
   'boat',
   'network',
   'readings',
+  'prices',
   'ways',
   'joins',
   'backbone',

@@ -4,7 +4,7 @@ import type { Boat, GradeId, Place, Way } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import { cableGrades } from '../facts/cable-grades.ts';
 import type { LayoutLimit } from '../facts/layout-limits.ts';
-import type { PriceList } from '../shopping/price-list.ts';
+import type { PriceList } from '../prices/price-list.ts';
 import { allowsLine, trunkTimes } from '../ways/allowed-lines.ts';
 import { makeRouter } from '../ways/routes.ts';
 import type { Candidate } from './candidate.ts';

@@ -1,9 +1,9 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
 import type { StandingJoin } from '../plan-shape.ts';
+import { type PriceList, priceList } from '../prices/price-list.ts';
 import type { PortNetwork } from '../readings/port-network.ts';
 import type { Reaches } from '../readings/reaches.ts';
 import type { Refit } from '../readings/refit.ts';
-import { type PriceList, priceList } from '../shopping/price-list.ts';
 import { makeRouter, type Router } from '../ways/routes.ts';
 
 /** What cures are looked for in: one boat as it is wired in one phase. */

@@ -4,7 +4,7 @@ import type { EditCall } from '../boat/history.ts';
 import type { Port, Sheet } from '../boat/sheet.ts';
 import { unitPrices } from '../facts/part-prices.ts';
 import { typicalSheets } from '../facts/sheets/index.ts';
-import { unitPrice } from '../shopping/price-list.ts';
+import { unitPrice } from '../prices/price-list.ts';
 import { asSentence, type Candidate, sumOf } from './candidate.ts';
 import type { CureContext } from './cure-context.ts';
 import type { Socket, Wire } from './wire.ts';

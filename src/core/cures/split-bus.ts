@@ -5,7 +5,7 @@ import type { EditCall } from '../boat/history.ts';
 import { byCodeUnit, splitDotted } from '../boat/ids.ts';
 import { lastPhase } from '../boat/phase.ts';
 import { typicalSheets } from '../facts/sheets/index.ts';
-import { unitPrice } from '../shopping/price-list.ts';
+import { unitPrice } from '../prices/price-list.ts';
 import type { BusChange, BusChangeTask, BusHop } from './bus-changes.ts';
 
 /** How many cuts are tried: the most even ones, then those that the fewest readings have to cross. */

@@ -7,10 +7,10 @@ import { teeChoices } from '../backbone/tee-choices.ts';
 import type { BoatIndex } from '../boat/boat-index.ts';
 import { remember } from '../boat/remember.ts';
 import type { BusEntry } from '../plan-shape.ts';
+import { priceList } from '../prices/price-list.ts';
 import { makeRouter } from '../ways/routes.ts';
 import { cutLines } from './cut-lines.ts';
 import type { OrderInput } from './line-cutter.ts';
-import { priceList } from './price-list.ts';
 import type { LaidBus } from './trunk-as-bought.ts';
 
 /** What a bus costs in its parts, and what else could have been done: the layout that comes next, other places for each tee. */

@@ -2,11 +2,11 @@ import type { BoatIndex } from '../boat/boat-index.ts';
 import type { LineKind } from '../boat/boat-schema.ts';
 import type { Plug } from '../boat/sheet.ts';
 import type { LineEntry, ShoppingEntry } from '../plan-shape.ts';
+import { metreItem, readyItem } from '../prices/price-list.ts';
 import { busPlugOf, ofTheBus } from './bus-plug.ts';
 import type { CutLine } from './cut-lines.ts';
 import { feedCable } from './feed-cable.ts';
 import { fieldPlugOf, gradeOf, needsMouldedLead, type OrderInput, plugAt } from './line-cutter.ts';
-import { metreItem, readyItem } from './price-list.ts';
 import type { Doubt, Want } from './want.ts';
 
 const kindWords: Readonly<Record<LineKind, string>> = {

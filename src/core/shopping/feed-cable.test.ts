@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { aBoat } from '../boat/a-boat.test-helper.ts';
 import { typicalPrices } from '../facts/prices.ts';
+import { priceList } from '../prices/price-list.ts';
 import { feedCable } from './feed-cable.ts';
 import type { SizedWire } from './line-cutter.ts';
-import { priceList } from './price-list.ts';
 
 const line = { id: 'feed:display.supply~main-panel' };
 const cableOf = (wire: SizedWire | undefined, items?: Record<string, number>) =>

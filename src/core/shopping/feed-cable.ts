@@ -1,8 +1,8 @@
 import { usualFeedLead } from '../facts/buying.ts';
 import { awgConductors } from '../facts/conductors.ts';
 import type { LineEntry } from '../plan-shape.ts';
+import { metreItem } from '../prices/price-list.ts';
 import type { OrderInput } from './line-cutter.ts';
-import { metreItem } from './price-list.ts';
 
 /** Two-core cable of one size: the item it is in the shopping list, what it is called, and what it costs by the metre. */
 export interface FeedCable {

@@ -4,9 +4,9 @@ import { lengthMm } from '../boat/measure.ts';
 import type { Plug } from '../boat/sheet.ts';
 import { fieldPlugs, smallPartPrices } from '../facts/buying.ts';
 import type { BusEntry, FeedEntry, LineEntry } from '../plan-shape.ts';
+import type { PriceList } from '../prices/price-list.ts';
 import { feedCable } from './feed-cable.ts';
 import { madeUpCost, type Pieces, piecesFor } from './pieces-for.ts';
-import type { PriceList } from './price-list.ts';
 
 /** A wire as it was sized, and what protects it. */
 export type SizedWire = Pick<FeedEntry, 'wire' | 'areaMm2' | 'fuseA' | 'fuseBy'>;

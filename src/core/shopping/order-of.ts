@@ -8,6 +8,7 @@ import type {
   ShoppingEntry,
   WayEntry,
 } from '../plan-shape.ts';
+import { priceList } from '../prices/price-list.ts';
 import { otherRoutes } from '../ways/other-routes.ts';
 import { adapterWants } from './adapter-wants.ts';
 import { busWants } from './bus-wants.ts';
@@ -20,7 +21,6 @@ import { makeLineParts } from './line-parts.ts';
 import { mastWants } from './mast-wants.ts';
 import { plugPassages } from './plug-passages.ts';
 import { powerWants } from './power-wants.ts';
-import { priceList } from './price-list.ts';
 import { spareWants } from './spare-wants.ts';
 import { tapeList } from './tape-list.ts';
 import { terminalWants } from './terminal-wants.ts';

@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { piecesFor, type ReadyLength } from './pieces-for.ts';
+import type { ReadyLength } from '../prices/price-list.ts';
+import { piecesFor } from './pieces-for.ts';
 
 const shelf: readonly ReadyLength[] = [
   { mm: 500, cost: 1410 },

@@ -1,8 +1,4 @@
-/** A length that is sold ready-made, with a plug at either end. Cost in hundredths of the currency. */
-export interface ReadyLength {
-  readonly mm: number;
-  readonly cost: number;
-}
+import type { ReadyLength } from '../prices/price-list.ts';
 
 /** Cable made up aboard: a price by the metre, and of the plugs for both its ends, in hundredths of the currency. */
 export interface MadeUp {

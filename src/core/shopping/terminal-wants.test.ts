@@ -3,7 +3,7 @@ import { aBoat } from '../boat/a-boat.test-helper.ts';
 import { indexBoat } from '../boat/boat-index.ts';
 import type { Plug } from '../boat/sheet.ts';
 import type { LineEntry } from '../plan-shape.ts';
-import { priceList } from './price-list.ts';
+import { priceList } from '../prices/price-list.ts';
 import { terminalWants } from './terminal-wants.ts';
 
 const line: LineEntry = {

@@ -1,5 +1,5 @@
+import { unitItem, unitPrice } from '../prices/price-list.ts';
 import type { OrderInput } from './line-cutter.ts';
-import { unitItem, unitPrice } from './price-list.ts';
 import type { Want } from './want.ts';
 
 /** The units that come, those of one sheet together, with the usual price of their kind. */

@@ -1,7 +1,7 @@
 import type { Boat, Cable } from '../../boat/boat-schema.ts';
 import { lengthMm } from '../../boat/measure.ts';
 import { typicalPrices } from '../../facts/prices.ts';
-import { metreItem, priceList } from '../../shopping/price-list.ts';
+import { metreItem, priceList } from '../../prices/price-list.ts';
 import type { Rule } from '../rule.ts';
 import { metres, unitName } from '../rule-words.ts';
 

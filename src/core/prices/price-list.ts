@@ -4,7 +4,12 @@ import type { Sheet } from '../boat/sheet.ts';
 import { smallPartPrices } from '../facts/buying.ts';
 import { linePrices, unitPrices } from '../facts/part-prices.ts';
 import { typicalPrices } from '../facts/prices.ts';
-import type { ReadyLength } from './pieces-for.ts';
+
+/** A length that is sold ready-made, with a plug at either end. Cost in hundredths of the currency. */
+export interface ReadyLength {
+  readonly mm: number;
+  readonly cost: number;
+}
 
 /** What things cost on one boat, in hundredths of the currency: the owner's own prices, else the usual ones. */
 export interface PriceList {
