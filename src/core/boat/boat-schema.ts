@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { chosenSourceSchema } from './chosen-source.ts';
 import { dottedIdSchema, idSchema } from './ids.ts';
 import { measureSchema } from './measure.ts';
 import { ownDaySchema } from './own-day.ts';
@@ -288,6 +289,7 @@ export const boatSchema = z
     sheets: z.array(sheetSchema),
     kit: z.array(kitSchema),
     needs: z.array(needSchema),
+    sources: z.exactOptional(z.array(chosenSourceSchema)),
     buses: z.array(busSchema),
     joins: z.array(joinSchema),
     supply: supplySchema,

@@ -150,6 +150,9 @@ export const canonicalBoat = (boat: Boat): Boat => {
     sheets: [],
     kit: sortedBy(boat.kit.map(canonicalUnit), byId),
     needs: sortedBy(boat.needs, (need) => [need.reading, need.instance, need.at]),
+    ...(boat.sources === undefined
+      ? {}
+      : { sources: sortedBy(boat.sources, ({ reading, instance, at }) => [reading, instance, at]) }),
     buses: sortedBy(boat.buses.map(canonicalBus), byId),
     joins: sortedBy(boat.joins.map(canonicalJoin), byId),
     supply: canonicalSupply(boat.supply),

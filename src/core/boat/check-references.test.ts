@@ -116,6 +116,27 @@ test.each<[string, Recipe, string]>([
     'days[0].id: "alongside" is a day that every boat has.',
   ],
   [
+    'a source chosen from a port that is not there',
+    (boat) => {
+      boat.sources = [{ reading: 'position', primary: 'gnss.n2x' }];
+    },
+    'sources[0].primary: There is no port "n2x" of "gnss"; did you mean `n2k`?',
+  ],
+  [
+    'a source chosen at a unit that is not there',
+    (boat) => {
+      boat.sources = [{ reading: 'position', at: 'radoi', primary: 'gnss.n2k' }];
+    },
+    'sources[0].at: There is no unit "radoi"; did you mean `radio`?',
+  ],
+  [
+    'two sources chosen for one reading',
+    (boat) => {
+      boat.sources = ['gnss.n2k', 'compass.n2k'].map((primary) => ({ reading: 'position', primary }));
+    },
+    'sources[1]: The source of position is chosen twice for the same place.',
+  ],
+  [
     'a need at a unit that is not there',
     (boat) => {
       boat.needs.push({ reading: 'depth', at: 'plotter', must: true });

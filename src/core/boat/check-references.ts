@@ -7,6 +7,7 @@ import { checkIds } from './checks/check-ids.ts';
 import { checkJoins } from './checks/check-joins.ts';
 import { checkLinks, knownIn, linkTo } from './checks/check-links.ts';
 import { checkSheet } from './checks/check-sheet.ts';
+import { checkSources } from './checks/check-sources.ts';
 import { checkSteering } from './checks/check-steering.ts';
 import { checkSupply } from './checks/check-supply.ts';
 
@@ -35,6 +36,7 @@ export const checkReferences = (boat: Boat): BoatProblem[] => {
   return [
     ...checkLinks(known),
     ...checkJoins(known),
+    ...checkSources(known),
     ...checkSupply(known),
     ...checkDays(boat),
     ...checkSteering(known),

@@ -81,6 +81,11 @@ export const aFullBoat = (): Boat =>
         { reading: 'depth', at: 'display', must: false },
         { reading: 'depth', at: 'display', must: true },
       );
+      boat.sources = [
+        { reading: 'position', at: 'radio', primary: 'gnss.n2k' },
+        { reading: 'heading', instance: 1, primary: 'compass.n2k' },
+        { reading: 'heading', primary: 'compass.n2k' },
+      ];
       boat.buses.push({ id: 'aft-bus', name: 'Second bus', protocol: 'nmea2000', shieldAt: ['locker', 'helm'] });
       for (const join of boat.joins) if (join.id === 'radio-position') join.shieldAt = ['radio', 'converter'];
       boat.supply.banks.push({

@@ -37,6 +37,7 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
     value: fc.constantFrom(1, 2, 'three'),
     how: fc.constantFrom('manual', 'seen'),
   }),
+  'choose-source': fc.record({ reading, at: optional(unit), instance: optional(fc.nat(2)), primary: port }),
   'confirm-join': fc.record({
     join: fc.constantFrom(...full.joins.map((entry) => entry.id), 'no-join'),
     by: fc.constant('the yard'),
@@ -45,6 +46,7 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
   }),
   'join-bus': fc.record({ port, bus: fc.constantFrom(...full.buses.map((entry) => entry.id), 'no-bus') }),
   'join-ports': fc.record({ from: port, to: port }),
+  'let-source-go': fc.record({ reading, at: optional(unit), instance: optional(fc.nat(2)) }),
   'move-unit': fc.record({ unit, place: fc.constantFrom(...full.places.map((entry) => entry.id)) }),
   'add-bus': fc.record({
     id: fc.constantFrom('second', 'nav'),

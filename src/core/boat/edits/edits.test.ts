@@ -268,3 +268,15 @@ test('a day of one’s own is set, set anew and taken out again; one called like
   expect(refusalOf('set-day', { ...day, hours: [{ unit: 'nobody', hours: 4 }] })?.says).toContain('nobody');
   expect(refusalOf('remove-day', { day: 'weekend' })?.says).toContain('weekend');
 });
+
+test('a source is chosen, chosen anew and let go again, and goes with the unit it came from', () => {
+  const whole = { reading: 'heading', primary: 'compass.n2k' } as const;
+  const chosen = edits['choose-source'].apply(tern, whole);
+  expect(chosen.sources).toEqual([whole]);
+  const own = { ...whole, at: 'display', primary: 'gnss.n2k' } as const;
+  const both = edits['choose-source'].apply(edits['choose-source'].apply(chosen, whole), own);
+  expect(both.sources).toEqual([whole, own]);
+  expect(edits['remove-unit'].apply(both, { unit: 'gnss' }).sources).toEqual([whole]);
+  expect(edits['let-source-go'].apply(chosen, { reading: 'heading' })).toEqual(tern);
+  expect(refusalOf('let-source-go', { reading: 'depth' })?.says).toBe('No source of depth is chosen there.');
+});

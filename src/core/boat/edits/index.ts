@@ -7,9 +7,11 @@ import { allowTees } from './allow-tees.ts';
 import { changeBus } from './change-bus.ts';
 import { changeNeed } from './change-need.ts';
 import { changeSheet } from './change-sheet.ts';
+import { chooseSource } from './choose-source.ts';
 import { confirmJoin } from './confirm-join.ts';
 import { joinBus } from './join-bus.ts';
 import { joinPorts } from './join-ports.ts';
+import { letSourceGo } from './let-source-go.ts';
 import { moveUnit } from './move-unit.ts';
 import { pinLayout } from './pin-layout.ts';
 import { pinRoute } from './pin-route.ts';
@@ -36,9 +38,11 @@ export const edits = {
   'change-bus': changeBus,
   'change-need': changeNeed,
   'change-sheet': changeSheet,
+  'choose-source': chooseSource,
   'confirm-join': confirmJoin,
   'join-bus': joinBus,
   'join-ports': joinPorts,
+  'let-source-go': letSourceGo,
   'move-unit': moveUnit,
   'pin-layout': pinLayout,
   'pin-route': pinRoute,

@@ -38,8 +38,15 @@ const leaveDays = (boat: Draft<Boat>, unit: string): void => {
   for (const day of boat.days ?? []) day.hours = day.hours.filter((running) => running.unit !== unit);
 };
 
+/** Takes back what was chosen to come from a unit, or chosen at it. */
+const leaveSources = (boat: Draft<Boat>, unit: string): void => {
+  if (boat.sources === undefined) return;
+  boat.sources = boat.sources.filter(({ at, primary }) => at !== unit && !belongsTo(primary, unit));
+  if (boat.sources.length === 0) delete boat.sources;
+};
+
 /**
- * Takes a unit out of the boat, with its needs, its part in joins, its hours in the days and its place on circuits. Its sheet, its labels and
+ * Takes a unit out of the boat, with its needs, its part in sources, its part in joins, its hours in the days and its place on circuits. Its sheet, its labels and
  * the tees of a pinned bus stay: what was bought or fitted is still there.
  */
 export const removeUnit = defineEdit({
@@ -53,5 +60,6 @@ export const removeUnit = defineEdit({
     leaveJoins(boat, unit);
     leaveCables(boat, unit);
     leaveDays(boat, unit);
+    leaveSources(boat, unit);
   },
 });
