@@ -22,6 +22,7 @@ const coreRooms = [
   'isolation',
   'traffic',
   'blackouts',
+  'sources',
   'fitting',
   'shopping',
   'work',

@@ -33,6 +33,7 @@ import { sizeByDrop } from '../src/core/power/size-by-drop.ts';
 import { faultCurrentA } from '../src/core/power/source-side/fault-current.ts';
 import { steadyCurrentA } from '../src/core/power/steady-current.ts';
 import { tailLoopFieldUt, wireFieldUt } from '../src/core/power/wire-field.ts';
+import { placeSum } from '../src/core/sources/place-sum.ts';
 import { ladenKg } from '../src/core/steering/laden-kg.ts';
 import { outputWanted } from '../src/core/steering/output-wanted.ts';
 import { charsPerSecond, lineLoad } from '../src/core/traffic/line-load.ts';
@@ -98,6 +99,7 @@ const methods = {
   peukertExponent,
   pickConductor,
   pickFuse,
+  placeSum,
   rechargeAh,
   ruleOfThumb,
   sizeByDrop,

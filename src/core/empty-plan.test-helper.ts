@@ -33,4 +33,8 @@ export const emptyPlan: PlanDraft = {
   compass: [],
   isolation: { hull: 'other', negatives: [], ways: [], shields: [], unknown: [] },
   ways: [],
+  sources: [],
+  numbers: [],
+  settings: [],
+  pairs: [],
 };

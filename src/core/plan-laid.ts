@@ -88,8 +88,8 @@ const laidBoat = (boat: Boat, { stray, power, panels, energy, order, ledRound, c
 };
 
 /**
- * All of a plan that hangs on what is aboard and where it lies, but neither on what is needed where nor on what a person has
- * accepted: those are taken out of the boat first. So an edit of a need, and a step back, find it as it was.
+ * All of a plan that hangs on what is aboard and where it lies, but not on what is needed where, which source counts, or what a
+ * person has accepted: those are taken out of the boat first. So an edit of a need, and a step back, find it as it was.
  */
 export const planLaid = (late: LaidLateParts) => {
   const boats = remember({
@@ -98,7 +98,7 @@ export const planLaid = (late: LaidLateParts) => {
     find: (boat) => laidBoat(boat, late),
   });
   return (boat: Boat, layouts: LayoutMap) => {
-    const { accepted: _, ...own } = boat;
+    const { accepted: _, sources: __, ...own } = boat;
     return boats({ ...own, needs: [] })(layouts);
   };
 };

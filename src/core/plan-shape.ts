@@ -7,6 +7,7 @@ import { layoutLimits } from './facts/layout-limits.ts';
 import { shoppingKinds } from './facts/shopping-kinds.ts';
 import { panelsEntriesSchema } from './panels-shape.ts';
 import { powerEntriesSchema } from './power-shape.ts';
+import { sourcesEntriesSchema } from './sources-shape.ts';
 import { strayEntriesSchema } from './stray-shape.ts';
 import { mastEntrySchema, networkEntrySchema, passageEntrySchema, wayEntrySchema } from './ways-shape.ts';
 
@@ -381,6 +382,7 @@ export const planDraftSchema = z.strictObject({
   ...panelsEntriesSchema,
   ...energyEntriesSchema,
   ...drivesEntriesSchema,
+  ...sourcesEntriesSchema,
 });
 export type PlanDraft = z.infer<typeof planDraftSchema>;
 

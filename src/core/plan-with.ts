@@ -15,6 +15,7 @@ import type { Reaches } from './readings/reaches.ts';
 import type { Refit } from './readings/refit.ts';
 import { roundPlan } from './round-plan.ts';
 import type { RuleInput } from './rules/rule.ts';
+import type { planSources } from './sources/plan-sources.ts';
 
 /** What takes time or much script, and what a first picture can do without. */
 export interface LateParts extends LaidLateParts {
@@ -22,6 +23,8 @@ export interface LateParts extends LaidLateParts {
   readonly cures: typeof withHints;
   /** what would give a layout to each bus that has none */
   readonly mends: typeof mendBuses;
+  /** which source counts where, and what to set in each unit for it */
+  readonly sources: typeof planSources;
   /** what every rule finds */
   readonly findings: (input: RuleInput) => Finding[];
 }
@@ -40,6 +43,7 @@ export const withoutLateParts: LateParts = {
   ledRound: () => [],
   choices: () => new Map(),
   mends: () => new Map(),
+  sources: () => ({ sources: [], numbers: [], settings: [], pairs: [] }),
   findings: () => [],
 };
 
@@ -69,7 +73,7 @@ const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedB
  * `layouts`: answers by problem hash; one that is missing, or that the checker refuses, is replaced by the heuristic's.
  * `phase`: default the last. Lines and layouts are for the last phase, readings for the phase asked.
  */
-export const planWith = ({ cures, mends, findings, ...late }: LateParts) => {
+export const planWith = ({ cures, mends, sources, findings, ...late }: LateParts) => {
   const laidOf = planLaid(late);
   return (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
     const index = indexBoat(canonicalBoat(boat));
@@ -89,6 +93,12 @@ export const planWith = ({ cures, mends, findings, ...late }: LateParts) => {
         readings: withSeenBefore(arrivals(refit, phase), before),
       }),
       before,
+      ...sources({
+        reaches: refit.reachesIn(phase),
+        joins: joinsAt(phase),
+        lines: laid.lines,
+        shields: laid.isolation.shields,
+      }),
       buses: buses.map(({ entry }) => {
         const mend = mended.get(entry.id);
         return { ...entry, ...chosen.get(entry.id), ...(mend === undefined ? {} : { mend }) };

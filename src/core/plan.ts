@@ -11,6 +11,7 @@ import type { RuleInput } from './rules/rule.ts';
 import { runRules } from './rules/run-rules.ts';
 import { busChoices } from './shopping/bus-choices.ts';
 import { ledRound, orderOf } from './shopping/order-of.ts';
+import { planSources } from './sources/plan-sources.ts';
 
 const findings = (input: RuleInput): Finding[] => runRules(rules, input);
 
@@ -25,6 +26,7 @@ export const lateParts: LateParts = {
   ledRound,
   choices: busChoices,
   mends: mendBuses,
+  sources: planSources,
   findings,
 };
 
@@ -38,5 +40,6 @@ export const checkedPlan = planWith({
   power: planPower,
   panels: planPanels,
   energy: planEnergy,
+  sources: planSources,
   findings,
 });

@@ -1,6 +1,7 @@
 import { buyingSources } from './ledger/buying-sources.ts';
 import { fittingSources } from './ledger/fitting-sources.ts';
 import { lineSources } from './ledger/line-sources.ts';
+import { messageSources } from './ledger/message-sources.ts';
 import { powerSources } from './ledger/power-sources.ts';
 import type { Source } from './ledger/source.ts';
 
@@ -12,6 +13,7 @@ export type { Source, Standing } from './ledger/source.ts';
  */
 export const sources = {
   ...lineSources,
+  ...messageSources,
   ...powerSources,
   ...fittingSources,
   ...buyingSources,

@@ -2,6 +2,7 @@ import type { BoatIndex } from '../boat/boat-index.ts';
 import type { Need } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import type { ReadingEntry } from '../plan-shape.ts';
+import { chosenPrimary } from './chosen-primary.ts';
 import { formOf } from './form-of.ts';
 import type { Reaches } from './reaches.ts';
 import type { Refit } from './refit.ts';
@@ -35,7 +36,8 @@ const entryOf = (refit: Refit, reaches: Reaches, need: Need): Arrival => {
   const { reading, instance, at, must } = need;
   const named = { reading, ...(instance === undefined ? {} : { instance }), at, must };
   const ways = waysInto(reaches, need);
-  const [by] = ways;
+  const chosen = chosenPrimary(refit.index.boat, need)?.primary;
+  const by = ways.find(({ ports }) => ports[0] === chosen) ?? ways[0];
   if (by === undefined)
     return { ...named, arrives: false, by: [], backups: [], whyNot: whyNotOf(refit, reaches, need) };
   return {
@@ -51,7 +53,8 @@ const entryOf = (refit: Refit, reaches: Reaches, need: Need): Arrival => {
 const orderOf = (need: Need): string =>
   [need.must, need.everyMs ?? 0, need.reference ?? '', need.withOffset ?? ''].join(' ');
 
-const inOrder = (a: Need, b: Need): number =>
+/** By reading, instance, screen, then by what is asked of it. */
+export const compareNeeds = (a: Need, b: Need): number =>
   byCodeUnit(a.reading, b.reading) ||
   (a.instance ?? -1) - (b.instance ?? -1) ||
   byCodeUnit(a.at, b.at) ||
@@ -79,6 +82,6 @@ export const arrivals = (refit: Refit, phase: number): Arrival[] => {
   const reaches = refit.reachesIn(phase);
   return refit.index.boat.needs
     .filter((need) => reaches.network.nodesOf.has(need.at))
-    .sort(inOrder)
+    .sort(compareNeeds)
     .map((need) => entryOf(refit, reaches, need));
 };

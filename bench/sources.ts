@@ -1,0 +1,40 @@
+import { readFileSync } from 'node:fs';
+import { indexBoat } from '../src/core/boat/boat-index.ts';
+import { lastPhase } from '../src/core/boat/phase.ts';
+import { readBoat } from '../src/core/boat/read-boat.ts';
+import { joinsOf } from '../src/core/joins/joins-of.ts';
+import { plan } from '../src/core/plan.ts';
+import { arrivals } from '../src/core/readings/arrivals.ts';
+import { refitOf } from '../src/core/readings/refit.ts';
+import { planSources } from '../src/core/sources/plan-sources.ts';
+
+/** The source plan and the table of settings of the largest demo boat, beside following its readings and beside a limit. */
+const limitMs = 15;
+const runs = 60;
+const warmUps = 40;
+
+const medianMs = (work: () => void): number => {
+  for (let run = 0; run < warmUps; run += 1) work();
+  const times = Array.from({ length: runs }, () => {
+    const started = performance.now();
+    work();
+    return performance.now() - started;
+  });
+  return times.sort((a, b) => a - b)[Math.floor(runs / 2)] ?? 0;
+};
+
+const boat = readBoat(readFileSync(new URL('../examples/bonxie/bonxie.boat.json', import.meta.url), 'utf8'));
+const index = indexBoat(boat);
+const phase = lastPhase(boat);
+const joins = joinsOf(index, phase);
+const { lines, isolation } = plan(boat, new Map());
+const refit = refitOf(index, (at) => joinsOf(index, at));
+const reaches = refit.reachesIn(phase);
+
+const peer = medianMs(() => void arrivals(refit, phase));
+const own = medianMs(() => void planSources({ reaches, joins, lines, shields: isolation.shields }));
+console.log(`${boat.kit.length} units, ${boat.needs.length} needs`);
+console.log(`what arrives where                       ${peer.toFixed(1).padStart(6)} ms`);
+console.log(
+  `sources, numbers, settings, pairs        ${own.toFixed(1).padStart(6)} ms   ${(own / limitMs).toFixed(2)} of ${limitMs} ms`,
+);
