@@ -21,6 +21,7 @@ export const aFullBoat = (): Boat =>
     .sheet('fixed-radio', (sheet) => {
       sheet.drive = { type: 'wheel', motorV: 12, runA: 2, peakA: 5, whenPowerIsLost: 'holds', boatKg: 7000 };
       sheet.rudderSensor = 'frequency';
+      sheet.ownBattery = true;
       sheet.driveOutput = {
         port: 'gps-in',
         works: ['solenoid-valves', 'reversing-motor'],

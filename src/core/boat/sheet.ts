@@ -170,6 +170,8 @@ export const sheetSchema = z
     inLine: z.exactOptional(z.tuple([idSchema, idSchema])),
     terminator: z.exactOptional(z.boolean()),
     power: z.exactOptional(z.array(powerSchema)),
+    /** runs on a battery inside it when its feed is gone */
+    ownBattery: z.exactOptional(z.boolean()),
     drive: z.exactOptional(driveSchema),
     driveOutput: z.exactOptional(driveOutputSchema),
     /** what a rudder sensor gives; on a drive, that of the sensor built into it */

@@ -100,6 +100,7 @@ const vhfHandheld = typicalSheet(['practice-sheet-gaps'], {
   plugs: [supplyPlug],
   ports: [supplyPort],
   power: [ownPower({ typicalA: 0.5, maxA: 1, minV: 10.8, fuseA: 3 })],
+  ownBattery: true,
   ipCode: 'IPX7',
 });
 
