@@ -4,6 +4,7 @@ import { aDevice, aPlace, aProblem, aWay } from '../src/core/backbone/a-problem.
 import { effectiveLength } from '../src/core/backbone/effective-length.ts';
 import { fullWork } from '../src/core/backbone/full-work.ts';
 import { solveLayout } from '../src/core/backbone/solve-layout.ts';
+import { busState } from '../src/core/blackouts/bus-trunk.ts';
 import { bankEndurance } from '../src/core/energy/bank-endurance.ts';
 import { unitDay } from '../src/core/energy/unit-day.ts';
 import { sources } from '../src/core/facts/sources.ts';
@@ -106,6 +107,7 @@ const methods = {
   solveDc,
   steadyCurrentA,
   strayBonds,
+  busState,
   sufficientWait,
   tailLoopFieldUt,
   unitDay,

@@ -37,4 +37,6 @@ export const emptyPlan: PlanDraft = {
   numbers: [],
   settings: [],
   pairs: [],
+  blackouts: [],
+  vitals: [],
 };

@@ -1,6 +1,8 @@
 import * as z from 'zod';
+import { blackoutEntriesSchema } from './blackouts-shape.ts';
 import { gradeSchema, joinKinds, lineKindSchema, orderSchema } from './boat/boat-schema.ts';
 import { readingSchema, referenceSchema } from './boat/sheet.ts';
+import { cureSchema } from './cure-shape.ts';
 import { drivesEntriesSchema } from './drives-shape.ts';
 import { energyEntriesSchema } from './energy-shape.ts';
 import { layoutLimits } from './facts/layout-limits.ts';
@@ -11,6 +13,7 @@ import { sourcesEntriesSchema } from './sources-shape.ts';
 import { strayEntriesSchema } from './stray-shape.ts';
 import { mastEntrySchema, networkEntrySchema, passageEntrySchema, wayEntrySchema } from './ways-shape.ts';
 
+export type { Cure } from './cure-shape.ts';
 export type { EnergyDay } from './energy-shape.ts';
 export type { FeedEntry } from './power-shape.ts';
 export type { MastEntry, NetworkEntry, PassageEntry, WayEntry } from './ways-shape.ts';
@@ -28,18 +31,6 @@ const milliseconds = z.number().meta({ unit: 'ms' });
 export const levels = ['danger', 'fault', 'doubt', 'advice'] as const;
 export const levelSchema = z.enum(levels);
 export type Level = z.infer<typeof levelSchema>;
-
-/**
- * Something that closes a gap. `edits` are the changes of the boat file that do it, in their order and as one step; with
- * them in it the reading was seen to arrive and no other lost. None where a person has to look something up first.
- */
-export const cureSchema = z.strictObject({
-  says: z.string(),
-  edits: z.array(z.strictObject({ edit: z.string(), params: z.record(z.string(), z.unknown()) })),
-  /** parts to buy, where a price of each is known */
-  cost: z.exactOptional(z.int().meta({ unit: 'hundredths of the currency' })),
-});
-export type Cure = z.infer<typeof cureSchema>;
 
 export const findingSchema = z.strictObject({
   id,
@@ -383,6 +374,7 @@ export const planDraftSchema = z.strictObject({
   ...energyEntriesSchema,
   ...drivesEntriesSchema,
   ...sourcesEntriesSchema,
+  ...blackoutEntriesSchema,
 });
 export type PlanDraft = z.infer<typeof planDraftSchema>;
 

@@ -1,4 +1,5 @@
 import type { LayoutMap, Problem } from './backbone/problem.ts';
+import type { blackoutTable } from './blackouts/blackout-table.ts';
 import { type BoatIndex, indexBoat } from './boat/boat-index.ts';
 import type { Boat } from './boat/boat-schema.ts';
 import { canonicalBoat } from './boat/canonical-boat.ts';
@@ -25,6 +26,8 @@ export interface LateParts extends LaidLateParts {
   readonly mends: typeof mendBuses;
   /** which source counts where, and what to set in each unit for it */
   readonly sources: typeof planSources;
+  /** what each single failure takes away */
+  readonly blackouts: typeof blackoutTable;
   /** what every rule finds */
   readonly findings: (input: RuleInput) => Finding[];
 }
@@ -44,6 +47,7 @@ export const withoutLateParts: LateParts = {
   choices: () => new Map(),
   mends: () => new Map(),
   sources: () => ({ sources: [], numbers: [], settings: [], pairs: [] }),
+  blackouts: () => ({ blackouts: [], vitals: [] }),
   findings: () => [],
 };
 
@@ -73,7 +77,7 @@ const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedB
  * `layouts`: answers by problem hash; one that is missing, or that the checker refuses, is replaced by the heuristic's.
  * `phase`: default the last. Lines and layouts are for the last phase, readings for the phase asked.
  */
-export const planWith = ({ cures, mends, sources, findings, ...late }: LateParts) => {
+export const planWith = ({ cures, mends, sources, blackouts, findings, ...late }: LateParts) => {
   const laidOf = planLaid(late);
   return (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
     const index = indexBoat(canonicalBoat(boat));
@@ -81,7 +85,9 @@ export const planWith = ({ cures, mends, sources, findings, ...late }: LateParts
     const refit = refitWith(index, reachesIn);
     const mended = mends({ refit, phase: lastPhase(boat), buses: withUnlaid(problems, buses) });
     const unlaid = unlaidOf(mended, buses);
-    const draft: PlanDraft = roundPlan({
+    const entries = buses.map(({ entry }) => entry);
+    const table = blackouts({ index, ...laid, buses: entries, joinsAt }, refit.reachesIn(phase), phase);
+    const draft: Omit<PlanDraft, keyof typeof table> = roundPlan({
       boat: boat.name,
       program,
       phase,
@@ -105,6 +111,7 @@ export const planWith = ({ cures, mends, sources, findings, ...late }: LateParts
       }),
       ...(unlaid.length === 0 ? {} : { unlaid }),
     });
-    return { ...draft, findings: findings({ index, plan: draft, reaches: refit.reachesIn(phase) }) };
+    const whole: PlanDraft = { ...draft, ...table };
+    return { ...whole, findings: findings({ index, plan: whole, reaches: refit.reachesIn(phase) }) };
   };
 };

@@ -1,3 +1,4 @@
+import { blackoutTable } from './blackouts/blackout-table.ts';
 import { mendBuses } from './cures/mend-bus.ts';
 import { withCures } from './cures/with-cures.ts';
 import { planEnergy } from './plan-energy.ts';
@@ -27,6 +28,7 @@ export const lateParts: LateParts = {
   choices: busChoices,
   mends: mendBuses,
   sources: planSources,
+  blackouts: blackoutTable,
   findings,
 };
 
@@ -41,5 +43,6 @@ export const checkedPlan = planWith({
   panels: planPanels,
   energy: planEnergy,
   sources: planSources,
+  blackouts: blackoutTable,
   findings,
 });

@@ -98,6 +98,10 @@ export const fittingSources = {
     standing: 'project choice',
     text: 'Wires of a pair near a compass are taken 4 mm apart in a cable of up to 2.5 mm² and 20 mm apart above that or where the copper is not known; no wire comes nearer to the card than 0.1 m.',
   },
+  'practice-fallback-kit': {
+    standing: 'common practice',
+    text: 'A fallback kit that hangs on nothing aboard: charged handheld VHF, paper chart, hand compass, lead line, torch.',
+  },
   'practice-swr': {
     standing: 'common practice',
     text: 'Standing-wave ratio: below 1.5 good, below 2 usable, above 3 a fault.',

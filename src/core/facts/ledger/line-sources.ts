@@ -122,6 +122,10 @@ export const lineSources = {
     standing: 'published',
     text: 'WAGO, 750 CANopen manual, p 80: what the resistance between the data wires tells.',
   },
+  'practice-one-terminator': {
+    standing: 'common practice',
+    text: 'A bus with one terminator often still works where it is short; errors grow with its length. WAGO, 750 CANopen manual, p 80 reads 120 ohm then.',
+  },
   'maker-meter-levels': {
     standing: 'published',
     text: 'Alarm levels of one diagnostic instrument; maker’s name withheld.',

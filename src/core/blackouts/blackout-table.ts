@@ -1,0 +1,153 @@
+import type { BlackoutEntry, BlackoutParts, Failure, Loss } from '../blackouts-shape.ts';
+import type { BoatIndex } from '../boat/boat-index.ts';
+import type { Need } from '../boat/boat-schema.ts';
+import { byCodeUnit } from '../boat/ids.ts';
+import { isAboard } from '../boat/phase.ts';
+import { rememberFor } from '../boat/remember-for.ts';
+import type { BusEntry, JoinEntry, LineEntry, StandingJoin } from '../plan-shape.ts';
+import type { Reaches } from '../readings/reaches.ts';
+import { busTrunk } from './bus-trunk.ts';
+import { darkNodesIn } from './dark-nodes.ts';
+import { type Effect, effectOf, type FailureModel, failureModel, type Hit, stillLines } from './effect.ts';
+import { everyFailure } from './every-failure.ts';
+import { holdsIn } from './losses.ts';
+import { type HoldingWay, type NeedWays, needWays } from './need-ways.ts';
+import { supplyGraph, type WiredBoat } from './supply-graph.ts';
+import { vitalsOf } from './vitals.ts';
+
+/** What a boat is laid with. */
+export interface LaidBoat {
+  readonly index: BoatIndex;
+  readonly lines: readonly LineEntry[];
+  /** joins of the last phase, with their lines */
+  readonly joins: readonly JoinEntry[];
+  readonly buses: readonly Pick<BusEntry, 'id' | 'walk' | 'ends'>[];
+  readonly joinsAt: (phase: number) => readonly StandingJoin[];
+}
+
+/** Failures that do just the same, and what they do. */
+export interface FailureGroup {
+  readonly failures: readonly Failure[];
+  readonly effect: Effect;
+  readonly dark: readonly string[];
+  readonly still: readonly string[];
+}
+
+/** The boat as she is wired in a phase, with her lines of the last. */
+const wiredIn = ({ index, lines, joins, joinsAt }: LaidBoat, phase: number): WiredBoat => {
+  const linesOf = new Map(joins.map((join) => [join.id, join.lines]));
+  const aboard = index.boat.kit.filter((unit) => isAboard(unit, phase)).map(({ id }) => id);
+  return {
+    index,
+    aboard: new Set([...aboard].sort(byCodeUnit)),
+    joins: joinsAt(phase).map((join) => ({ ...join, lines: linesOf.get(join.id) ?? [] })),
+    lines,
+  };
+};
+
+/** A boat in one phase made ready for failures. */
+export const modelIn = (laid: LaidBoat, phase: number): FailureModel => {
+  const wired = wiredIn(laid, phase);
+  const graph = supplyGraph(wired);
+  return failureModel({
+    wired,
+    graph,
+    darkNodes: darkNodesIn(graph),
+    trunks: new Map(laid.buses.map((bus) => [bus.id, busTrunk(bus, laid.lines)])),
+  });
+};
+
+const signOf = ({ dark, still, effect }: Omit<FailureGroup, 'failures'>): string => {
+  const buses = [...effect.buses].map(([bus, { partOf, doubtful }]) => [bus, doubtful, [...partOf]]);
+  return JSON.stringify([dark, still, buses]);
+};
+
+const byFailure = (a: Failure, b: Failure): number => byCodeUnit(a.fails, b.fails) || byCodeUnit(a.how, b.how);
+
+/** Every failure with what it does, those that do the same together. */
+const groupsOf = (model: FailureModel, hits: readonly Hit[]): FailureGroup[] => {
+  const groups = new Map<string, FailureGroup>();
+  for (const hit of hits) {
+    const effect = effectOf(model, hit);
+    const dark = [...effect.dark].sort(byCodeUnit);
+    const still = stillLines(model, effect).sort(byCodeUnit);
+    const sign = signOf({ dark, still, effect });
+    const same = groups.get(sign);
+    groups.set(sign, { failures: [...(same?.failures ?? []), ...hit.failures], effect, dark, still });
+  }
+  return [...groups.values()]
+    .map((group) => ({ ...group, failures: [...group.failures].sort(byFailure) }))
+    .sort(({ failures: [a] }, { failures: [b] }) => (a === undefined || b === undefined ? 0 : byFailure(a, b)));
+};
+
+/** What each failure does to the boat as she is laid: none of it hangs on what is needed where, so it is kept with the lines. */
+export const failuresIn = rememberFor({
+  most: 4,
+  keyOf: ({ phase }: { readonly phase: number; readonly laid: LaidBoat }) => String(phase),
+  find: (_lines: readonly LineEntry[], { laid, phase }) => {
+    const model = modelIn(laid, phase);
+    return { model, groups: groupsOf(model, everyFailure(model)) };
+  },
+});
+
+/** The needs that are met while nothing fails, each with its ways. */
+interface HeldNeed {
+  readonly need: Need;
+  readonly ways: readonly HoldingWay[];
+}
+
+/** Whether a failure can touch a way at all. */
+const touches = ({ dark, cut, buses }: Effect, { units, hops }: HoldingWay): boolean =>
+  units.some((kit) => dark.has(kit)) ||
+  hops.some((links) =>
+    links.some((link) => (link.by === 'bus' ? buses.has(link.bus) : link.by === 'line' && cut.has(link.line))),
+  );
+
+const isConditional = ({ made, variationAt }: HoldingWay): boolean => made !== undefined || variationAt !== undefined;
+
+/** What an effect takes off which screen. */
+export const lossesOf = (effect: Effect, held: readonly HeldNeed[], ways: NeedWays): Loss[] => {
+  if (effect.dark.size === 0 && effect.cut.size === 0 && effect.buses.size === 0) return [];
+  const hasDoubt = [...effect.buses.values()].some(({ doubtful }) => doubtful);
+  const holds = holdsIn(ways, effect, false);
+  const mayHold = hasDoubt ? holdsIn(ways, effect, true) : holds;
+  return held.flatMap(({ need: { reading, instance, at }, ways: own }): Loss[] => {
+    if (own.some((way) => !isConditional(way) && !touches(effect, way)) || own.some(holds)) return [];
+    const named = { reading, ...(instance === undefined ? {} : { instance }), at };
+    return [hasDoubt && own.some(mayHold) ? { ...named, perhaps: true } : named];
+  });
+};
+
+const needOrder = ({ reading, instance, at }: Need): string => `${reading} ${instance ?? -1} ${at}`;
+
+/** The needs that are met in the phase of `reaches`, each once, sorted. */
+export const heldNeeds = (needs: readonly Need[], reaches: Reaches, ways: NeedWays): HeldNeed[] =>
+  [...new Map(needs.map((need) => [needOrder(need), need])).values()]
+    .filter(({ at }) => reaches.network.nodesOf.has(at))
+    .map((need) => ({ need, ways: ways.of(need) }))
+    .filter(({ ways: own }) => own.length > 0)
+    .sort((a, b) => byCodeUnit(needOrder(a.need), needOrder(b.need)));
+
+/**
+ * Every single failure of a boat in one phase and what it takes off which screen, failures that do the same together; and
+ * those that take the last of a vital reading. Pure.
+ */
+export const blackoutTable = (laid: LaidBoat, reaches: Reaches, phase: number): BlackoutParts => {
+  const { model, groups } = failuresIn(laid.lines, { laid, phase });
+  const ways = needWays(model.wired, reaches);
+  const held = heldNeeds(laid.index.boat.needs, reaches, ways);
+  const lines = groups.flatMap(({ failures: [first, ...also], effect, dark, still }) => {
+    if (first === undefined) return [];
+    const doubtful = [...effect.buses].flatMap(([bus, state]) => (state.doubtful ? [bus] : []));
+    const entry: BlackoutEntry = {
+      ...first,
+      ...(also.length === 0 ? {} : { also }),
+      loses: lossesOf(effect, held, ways),
+      dark: [...dark],
+      still: [...still],
+      ...(doubtful.length === 0 ? {} : { doubtful }),
+    };
+    return [{ entry, effect }];
+  });
+  return { blackouts: lines.map(({ entry }) => entry), vitals: vitalsOf({ wired: model.wired, ways, held, lines }) };
+};
