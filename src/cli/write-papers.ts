@@ -8,6 +8,8 @@ import { energyChart } from '../papers/energy/energy-chart.ts';
 import { energyCsv } from '../papers/energy/energy-csv.ts';
 import { energyPaper } from '../papers/energy/energy-text.ts';
 import { backboneText } from '../papers/lists/backbone-text.ts';
+import { blackoutPaper } from '../papers/lists/blackout-text.ts';
+import { blackoutsCsv } from '../papers/lists/blackouts-csv.ts';
 import { cableSchedule } from '../papers/lists/cable-schedule.ts';
 import { drivePaper, drivesCsv } from '../papers/lists/drive-text.ts';
 import { findingsText } from '../papers/lists/findings-text.ts';
@@ -61,6 +63,8 @@ export const writePapers = async ({
     ['energy.txt', energyPaper(boat, plan)],
     ['energy.csv', energyCsv(boat, plan)],
     ['energy.svg', toSvg(energyChart({ boat, plan, ...energySheet(boat) }), 'paper')],
+    ['blackouts.txt', blackoutPaper(boat, plan)],
+    ['blackouts.csv', blackoutsCsv(boat, plan)],
     ['shopping.txt', shoppingText(boat, plan)],
     ['shopping.csv', shoppingCsv(boat, plan)],
     ['tape.txt', tapeText(boat, plan)],

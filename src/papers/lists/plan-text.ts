@@ -6,6 +6,7 @@ import { textLines } from '../../core/units/text-lines.ts';
 import { energyText } from '../energy/energy-text.ts';
 import { backboneFigures } from './backbone-figures.ts';
 import { beforeAndAfter } from './before-and-after.ts';
+import { blackoutText } from './blackout-text.ts';
 import { compassRows } from './compass-rows.ts';
 import { cureWords, currencyOf } from './cure-words.ts';
 import { driveText } from './drive-text.ts';
@@ -206,6 +207,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     energyText(boat, plan),
     isolationLines(boat, plan),
     compassLines(boat, plan),
+    blackoutText(boat, plan),
     buyLines(boat, plan),
     ['FINDINGS', findingsText(boat, plan.findings.map(withOneCure)).trimEnd()],
     ['NEXT', ...nextSteps(boat, plan).flatMap((step, order) => textLines(step, { width, lead: `${order + 1}. ` }))],
