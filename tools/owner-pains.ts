@@ -24,7 +24,7 @@ export const ownerPains: readonly OwnerPain[] = [
   {
     pain: 'Which sentences have to be switched on?',
     rules: ['readings/needed-but-missing', 'wiring/line-too-full'],
-    open: 'The finding names the link at which a reading breaks. A list of what to switch on, unit by unit, waits for the settings sheet.',
+    open: 'The plan lists what to switch on and off in each unit; whether a unit lets single sentences be switched, no sheet says yet.',
   },
   {
     pain: 'The pilot sees data but sounds its alarm, or will not follow the route.',
@@ -38,25 +38,43 @@ export const ownerPains: readonly OwnerPain[] = [
   },
   {
     pain: 'Two units send one value: it jumps, or the wrong one is shown.',
-    rules: ['converters/messages-go-round', 'identities/several-sources', 'readings/several-for-one-need'],
+    rules: [
+      'converters/heading-from-log',
+      'converters/messages-go-round',
+      'identities/several-sources',
+      'readings/backup-reads-differently',
+      'readings/chosen-source-silent',
+      'readings/several-for-one-need',
+    ],
   },
   {
     pain: 'Tanks, batteries or engines have the same number.',
-    rules: ['identities/same-instance-twice', 'identities/tank-number-too-high', 'readings/one-of-two-lost'],
+    rules: [
+      'identities/device-number-for-data-number',
+      'identities/same-instance-twice',
+      'identities/tank-number-too-high',
+      'readings/one-of-two-lost',
+    ],
   },
   {
     pain: 'Heading or wind is off by the variation.',
-    rules: ['identities/several-sources', 'readings/needed-but-missing', 'readings/reference-unknown'],
+    rules: [
+      'identities/several-sources',
+      'readings/needed-but-missing',
+      'readings/reference-unknown',
+      'readings/variation-missing',
+      'readings/wind-direction-without-heading',
+    ],
     open: 'Wind by compass direction has no reference in the boat file yet.',
   },
   {
     pain: 'There is no true wind.',
-    rules: ['readings/needed-but-missing', 'readings/true-wind-from-ground'],
+    rules: ['readings/needed-but-missing', 'readings/true-wind-from-ground', 'readings/true-wind-of-two-kinds'],
   },
   {
     pain: 'The new screen cannot set the offset or the calibration of a sensor.',
-    rules: [],
-    open: 'Sheets do not say yet who sets what with which tool; it comes with the settings sheet.',
+    rules: ['readings/offset-twice'],
+    open: 'The plan says in which unit the offset of a depth is entered. Sheets do not say yet with which tool.',
   },
   {
     pain: 'Ships are shown without a name, or not drawn.',

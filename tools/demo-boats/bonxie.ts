@@ -172,9 +172,17 @@ const days: readonly OwnDay[] = [
   },
 ];
 
+/** Which of two counts: the antenna before the satellite compass for position, the satellite compass for turning. */
+const sources: NonNullable<Boat['sources']> = [
+  { reading: 'position', primary: 'gnss-1.n2k' },
+  { reading: 'course-speed-ground', primary: 'gnss-1.n2k' },
+  { reading: 'depth', primary: 'fls.n2k' },
+  { reading: 'rate-of-turn', primary: 'sat-compass.n2k' },
+];
+
 /** Bonxie, the example of scale: two buses, two voltages, mains aboard, analog heads behind converters. */
-export const bonxie = (): Boat =>
-  boatFromTable(bonxieTable(), {
+export const bonxie = (): Boat => ({
+  ...boatFromTable(bonxieTable(), {
     joins: bonxieJoins,
     supply,
     days,
@@ -203,4 +211,6 @@ export const bonxie = (): Boat =>
       { place: 'steering-flat', by: 'emergency-tiller', letsGo: [{ how: 'lever' }] },
     ],
     need,
-  });
+  }),
+  sources,
+});

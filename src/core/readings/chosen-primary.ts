@@ -11,3 +11,10 @@ export const chosenPrimary = (
   const choice = meant.find(({ at }) => at === need.at) ?? meant.find(({ at }) => at === undefined);
   return choice === undefined ? undefined : { primary: choice.primary, here: choice.at !== undefined };
 };
+
+/** Whether the person has said which source of a reading counts, for the boat or at every unit that wants it. */
+export const isSettled = (boat: Pick<Boat, 'sources' | 'needs'>, reading: Need['reading']): boolean => {
+  const needs = boat.needs.filter((need) => need.reading === reading);
+  const isForBoat = boat.sources?.some((choice) => choice.reading === reading && choice.at === undefined) === true;
+  return isForBoat || (needs.length > 0 && needs.every((need) => chosenPrimary(boat, need) !== undefined));
+};

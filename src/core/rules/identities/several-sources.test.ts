@@ -55,3 +55,10 @@ test('the old receiver that leaves in the second phase doubles the new one until
   expect(found(boat, 1)).not.toEqual([]);
   expect(found(boat, 2)).toEqual([]);
 });
+
+test('a reading whose source the owner has named is not told', () => {
+  const boat: Boat = { ...withSecondReceiver(), sources: [{ reading: 'position', primary: 'gnss.n2k' }] };
+  const ids = found(boat).map(({ id }) => id);
+  expect(ids.some((id) => id.endsWith(':position'))).toBe(false);
+  expect(ids.length).toBeGreaterThan(0);
+});

@@ -1,5 +1,6 @@
 import { soleReadings } from '../../facts/numbered-readings.ts';
 import { readingWords } from '../../facts/reading-words.ts';
+import { isSettled } from '../../readings/chosen-primary.ts';
 import { doubledSources } from '../../readings/doubled.ts';
 import type { Rule } from '../rule.ts';
 import { busName, unitName } from '../rule-words.ts';
@@ -15,12 +16,12 @@ export const severalSources: Rule = {
   sources: ['messages-conflicts'],
   check: ({ index, reaches }) =>
     doubledSources(reaches)
-      .filter(({ reading }) => soleReadings.has(reading))
+      .filter(({ reading }) => soleReadings.has(reading) && !isSettled(index.boat, reading))
       .map(({ bus, reading, instance, ports }) => ({
         about: [bus, ...ports.map((port) => port.split('.')[0] ?? port)],
         apart: [reading, ...(instance === undefined ? [] : [instance])],
         says: `${readingWords[reading]} is sent by ${ports.length} units on ${busName(index, bus)}: ${list(ports.map((port) => unitName(index, port)))}. Screens may show either, and jump between them.`,
         measured: { value: ports.length, unit: 'units' },
-        cure: 'Choose one, and give the others another number or switch this reading off in them.',
+        cure: 'Say in the source plan which one counts; give the others another number or switch this reading off in them.',
       })),
 };

@@ -53,3 +53,18 @@ test('a screen knows its own antenna from the one outside', () => {
 test('what several units have by nature, an alert or a route, passes', () => {
   expect(found({ a: sender(129285, 0), b: sender(129285, 1) }, [need('route', 'helm')])).toEqual([]);
 });
+
+test('a need whose source the owner has named passes', () => {
+  const units = { keel: sender(128267, 0), bow: sender(128267, 1), helm: screen, fly: screen };
+  const boat = wired({
+    units,
+    joins: { nav: Object.keys(units).map((id) => `${id}.n2k`) },
+    needs: [need('depth', 'helm'), need('depth', 'fly')],
+  });
+  const settled = (at?: string) => ({
+    ...boat,
+    sources: [{ reading: 'depth' as const, primary: 'keel.n2k', ...(at === undefined ? {} : { at }) }],
+  });
+  expect(findingsOf(severalForOneNeed, { boat: settled('helm') })).toMatchObject([{ about: ['bow', 'fly', 'keel'] }]);
+  expect(findingsOf(severalForOneNeed, { boat: settled() })).toEqual([]);
+});

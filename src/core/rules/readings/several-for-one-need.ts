@@ -2,6 +2,7 @@ import { byCodeUnit } from '../../boat/ids.ts';
 import { numberedReadings, soleReadings } from '../../facts/numbered-readings.ts';
 import type { ReadingId } from '../../facts/reading-ids.ts';
 import { readingWords } from '../../facts/reading-words.ts';
+import { chosenPrimary } from '../../readings/chosen-primary.ts';
 import { type DoubledSource, doubledSources } from '../../readings/doubled.ts';
 import { type MetNeed, metNeeds } from '../../readings/met-needs.ts';
 import type { Rule } from '../rule.ts';
@@ -43,6 +44,7 @@ export const severalForOneNeed: Rule = {
     const isAsked = (reading: ReadingId): boolean => numberedReadings.has(reading) || soleReadings.has(reading);
     const open = metNeeds(reaches, ({ reading, instance }) => instance === undefined && isAsked(reading))
       .map((met) => ({ ...met.need, ways: fromOthers(met) }))
+      .filter((need) => chosenPrimary(index.boat, need) === undefined)
       .filter(({ reading, ways }) => isOpen(ways, reading, doubled));
     const sorted = (ids: readonly string[]): string[] => [...new Set(ids)].sort(byCodeUnit);
     return [...new Set(open.map(({ reading }) => reading))].map((reading) => {
@@ -55,7 +57,7 @@ export const severalForOneNeed: Rule = {
         apart: [reading],
         says: `${readingWords[reading]} for ${screensOf(screens.map(name))} may come from ${sources.map(name).join(', or from ')}, and no number says which. A screen takes either, and may change over on its own.`,
         measured: { value: sources.length, unit: 'sources' },
-        cure: 'Choose the one that counts on each screen, and enter its number with the need.',
+        cure: 'Say in the source plan which one counts, and choose it on each screen.',
       };
     });
   },

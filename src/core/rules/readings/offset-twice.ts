@@ -1,0 +1,39 @@
+import { metNeeds } from '../../readings/met-needs.ts';
+import type { WayIn } from '../../readings/ways-in.ts';
+import type { Rule } from '../rule.ts';
+import { unitName } from '../rule-words.ts';
+
+/** Sentences in which the offset is in the depth already, and messages that have a field for one beside the depth. */
+const within: ReadonlySet<unknown> = new Set(['DBK', 'DBS']);
+const beside: ReadonlySet<unknown> = new Set(['DPT', 128_267]);
+
+/** Where a depth that holds its offset goes on in a message that has room for another: the unit that turns it. */
+const turnedAt = ({ signals, kit }: WayIn): { readonly kit: string; readonly sentence: string } | undefined => {
+  const first = signals.findIndex(({ message }) => within.has(message));
+  const next = signals.findIndex(({ message }, at) => first >= 0 && at > first && beside.has(message));
+  const unit = kit[next];
+  return next < 0 || unit === undefined ? undefined : { kit: unit, sentence: String(signals[first]?.message) };
+};
+
+/** Depth below keel or surface goes on as depth below the transducer with an offset of its own: a second one is added. */
+export const offsetTwice: Rule = {
+  id: 'readings/offset-twice',
+  level: 'doubt',
+  title: 'The offset of a depth may be added twice.',
+  sources: ['message-fields', 'practice-converter'],
+  check: ({ index, reaches }) =>
+    metNeeds(reaches, ({ reading }) => reading === 'depth').flatMap(({ need, ways }) => {
+      const [way] = ways.filter((one) => turnedAt(one) !== undefined);
+      const turned = way === undefined ? undefined : turnedAt(way);
+      if (way === undefined || turned === undefined) return [];
+      const [source = need.at] = way.ports;
+      const from = turned.sentence === 'DBK' ? 'keel' : 'surface';
+      return [
+        {
+          about: [need.at, source, turned.kit],
+          says: `${unitName(index, source)} sends ${turned.sentence}, depth from the ${from} with the offset in it. ${unitName(index, turned.kit)} passes it on in a message with an offset of its own: set there, or on ${unitName(index, need.at)}, it is added again, and the depth is wrong by it.`,
+          cure: `Let ${unitName(index, source)} send DPT, or leave the offset at nothing in every unit behind it and prove it with a lead line.`,
+        },
+      ];
+    }),
+};
