@@ -1,6 +1,7 @@
 import { blackoutTable } from './blackouts/blackout-table.ts';
 import { mendBuses } from './cures/mend-bus.ts';
 import { withCures } from './cures/with-cures.ts';
+import { withReserves } from './cures/with-reserves.ts';
 import { planEnergy } from './plan-energy.ts';
 import { planPanels } from './plan-panels.ts';
 import { planPower } from './plan-power.ts';
@@ -28,7 +29,7 @@ export const lateParts: LateParts = {
   choices: busChoices,
   mends: mendBuses,
   sources: planSources,
-  blackouts: blackoutTable,
+  blackouts: withReserves,
   findings,
 };
 

@@ -13,7 +13,7 @@ import { everyFailure } from './every-failure.ts';
 import { holdsIn } from './losses.ts';
 import { type HoldingWay, type NeedWays, needWays } from './need-ways.ts';
 import { supplyGraph, type WiredBoat } from './supply-graph.ts';
-import { vitalsOf } from './vitals.ts';
+import { type TableLine, vitalsOf } from './vitals.ts';
 
 /** What a boat is laid with. */
 export interface LaidBoat {
@@ -90,8 +90,8 @@ export const failuresIn = rememberFor({
   },
 });
 
-/** The needs that are met while nothing fails, each with its ways. */
-interface HeldNeed {
+/** A need that is met while nothing fails, with its ways. */
+export interface HeldNeed {
   readonly need: Need;
   readonly ways: readonly HoldingWay[];
 }
@@ -128,6 +128,25 @@ export const heldNeeds = (needs: readonly Need[], reaches: Reaches, ways: NeedWa
     .filter(({ ways: own }) => own.length > 0)
     .sort((a, b) => byCodeUnit(needOrder(a.need), needOrder(b.need)));
 
+/** What a failure does, as a line of the table. */
+export const tableLine = (
+  { failures: [first, ...also], effect, dark, still }: FailureGroup,
+  held: readonly HeldNeed[],
+  ways: NeedWays,
+): TableLine[] => {
+  if (first === undefined) return [];
+  const doubtful = [...effect.buses].flatMap(([bus, state]) => (state.doubtful ? [bus] : []));
+  const entry: BlackoutEntry = {
+    ...first,
+    ...(also.length === 0 ? {} : { also }),
+    loses: lossesOf(effect, held, ways),
+    dark: [...dark],
+    still: [...still],
+    ...(doubtful.length === 0 ? {} : { doubtful }),
+  };
+  return [{ entry, effect }];
+};
+
 /**
  * Every single failure of a boat in one phase and what it takes off which screen, failures that do the same together; and
  * those that take the last of a vital reading. Pure.
@@ -136,18 +155,6 @@ export const blackoutTable = (laid: LaidBoat, reaches: Reaches, phase: number): 
   const { model, groups } = failuresIn(laid.lines, { laid, phase });
   const ways = needWays(model.wired, reaches);
   const held = heldNeeds(laid.index.boat.needs, reaches, ways);
-  const lines = groups.flatMap(({ failures: [first, ...also], effect, dark, still }) => {
-    if (first === undefined) return [];
-    const doubtful = [...effect.buses].flatMap(([bus, state]) => (state.doubtful ? [bus] : []));
-    const entry: BlackoutEntry = {
-      ...first,
-      ...(also.length === 0 ? {} : { also }),
-      loses: lossesOf(effect, held, ways),
-      dark: [...dark],
-      still: [...still],
-      ...(doubtful.length === 0 ? {} : { doubtful }),
-    };
-    return [{ entry, effect }];
-  });
+  const lines = groups.flatMap((group) => tableLine(group, held, ways));
   return { blackouts: lines.map(({ entry }) => entry), vitals: vitalsOf({ wired: model.wired, ways, held, lines }) };
 };

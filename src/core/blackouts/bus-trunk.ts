@@ -53,6 +53,15 @@ export const busTrunk = (entry: Pick<BusEntry, 'id' | 'walk' | 'ends'>, lines: r
   };
 };
 
+/** A trunk with one tee more, right behind another: stretches keep their names. */
+export const withTee = (trunk: BusTrunk, tee: string, behind: number): BusTrunk => {
+  const at = behind + 1;
+  const tees = [...trunk.tees.slice(0, at), tee, ...trunk.tees.slice(at)];
+  const placeOf = new Map(tees.map((own, place) => [own, place]));
+  const gapOf = new Map([...trunk.gapOf].map(([line, gap]) => [line, gap >= at ? gap + 1 : gap]));
+  return { ...trunk, tees, placeOf, feed: placeOf.get('feed'), gapOf };
+};
+
 /** What happens to a bus in one failure: gaps that open, tees that break out of the trunk, drops that come off, a short. */
 export interface BusHit {
   readonly gaps: readonly number[];

@@ -44,6 +44,10 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
     source: fc.constant('its manual'),
     version: fc.constant('2'),
   }),
+  'feed-port': fc.record({
+    port: fc.constantFrom('radio.dc', 'display.dc', 'radio.gps-in', 'nobody.dc'),
+    circuit: fc.constantFrom('main-panel.bus-circuit', 'main-panel.helm-circuit', 'main-panel.none', 'no-panel.c1'),
+  }),
   'join-bus': fc.record({ port, bus: fc.constantFrom(...full.buses.map((entry) => entry.id), 'no-bus') }),
   'join-ports': fc.record({ from: port, to: port }),
   'let-source-go': fc.record({ reading, at: optional(unit), instance: optional(fc.nat(2)) }),

@@ -10,7 +10,7 @@ import { type Refit, refitOf } from '../readings/refit.ts';
 import type { Candidate } from './candidate.ts';
 
 /** The boat with the edits in it, not checked yet; undefined where one of them does not fit. */
-const edited = (boat: Boat, { edits: calls }: Pick<Candidate, 'edits'>): Boat | undefined => {
+export const edited = (boat: Boat, { edits: calls }: Pick<Candidate, 'edits'>): Boat | undefined => {
   try {
     return inPlace(boat, (draft) => {
       for (const { edit, params } of calls) edits[edit].ready(params).change(draft);

@@ -280,3 +280,9 @@ test('a source is chosen, chosen anew and let go again, and goes with the unit i
   expect(edits['let-source-go'].apply(chosen, { reading: 'heading' })).toEqual(tern);
   expect(refusalOf('let-source-go', { reading: 'depth' })?.says).toBe('No source of depth is chosen there.');
 });
+
+test('a port is fed from another circuit, and from that one only', () => {
+  const moved = edits['feed-port'].apply(tern, { port: 'radio.dc', circuit: 'main-panel.bus-circuit' });
+  expect(moved.supply.panels[0]?.circuits.map(({ feeds }) => feeds)).toEqual([['nav', 'radio.dc'], ['display.dc']]);
+  expect(refusalOf('feed-port', { port: 'radio.dc', circuit: 'main-panel.none' })?.says).toContain('none');
+});

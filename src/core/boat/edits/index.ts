@@ -9,6 +9,7 @@ import { changeNeed } from './change-need.ts';
 import { changeSheet } from './change-sheet.ts';
 import { chooseSource } from './choose-source.ts';
 import { confirmJoin } from './confirm-join.ts';
+import { feedPort } from './feed-port.ts';
 import { joinBus } from './join-bus.ts';
 import { joinPorts } from './join-ports.ts';
 import { letSourceGo } from './let-source-go.ts';
@@ -40,6 +41,7 @@ export const edits = {
   'change-sheet': changeSheet,
   'choose-source': chooseSource,
   'confirm-join': confirmJoin,
+  'feed-port': feedPort,
   'join-bus': joinBus,
   'join-ports': joinPorts,
   'let-source-go': letSourceGo,
