@@ -1,4 +1,5 @@
 import { baseCost } from './base-cost.ts';
+import { type DropTable, dropTable } from './drop-table.ts';
 import type { Ground, LeadOption } from './ground.ts';
 import { slack } from './moment-bound.ts';
 import { fitting } from './sweep-field.ts';
@@ -32,11 +33,7 @@ export class FeedSieve {
   readonly #ground: Ground;
   readonly #meshes: readonly Mesh[];
   readonly #dearest: number;
-  /** drops of all devices one after another: `#start` of each device, then place, cost and length as bought of each drop */
-  readonly #start: Int32Array;
-  readonly #place: Int32Array;
-  readonly #cost: Float64Array;
-  readonly #boughtMm: Float64Array;
+  readonly #drops: DropTable;
   readonly #away: Float64Array;
   /** what the drops chosen at the present prices add up to */
   #value = 0;
@@ -47,13 +44,9 @@ export class FeedSieve {
     const { problem, grade, devices } = ground;
     const allMa = devices.reduce((sum, { ma }) => sum + ma, 0);
     const leastMv = Math.min(...devices.map(({ minMv }) => minMv));
-    const drops = devices.map((device) => fitting(ground, device));
     this.#ground = ground;
     this.#dearest = dearest(ground);
-    this.#start = Int32Array.from([0, ...drops.map((_, n) => drops.slice(0, n + 1).flat().length)]);
-    this.#place = Int32Array.from(drops.flat(), ({ place }) => place);
-    this.#cost = Float64Array.from(drops.flat(), ({ cost }) => cost);
-    this.#boughtMm = Float64Array.from(drops.flat(), ({ boughtMm }) => boughtMm);
+    this.#drops = dropTable(ground);
     this.#away = new Float64Array(ground.waysAt.length);
     this.#meshes = (allMa > 2 * grade.maxMa ? [] : leads).map((lead): Mesh => {
       const leadFine = 2 * problem.feed.leadMicroOhmPerM * lead.maxMm * allMa;
@@ -119,22 +112,23 @@ export class FeedSieve {
   /** The least priced drop of each device; the value is infinite where one has none. */
   #choose({ mesh, ofMoment, ofMm }: { readonly mesh: Mesh; readonly ofMoment: number; readonly ofMm: number }): void {
     const { devices, grade, problem } = this.#ground;
+    const { start, place, cost, boughtMm: bought } = this.#drops;
     let [value, moment, allMm] = [0, 0, 0];
     for (let device = 0; device < devices.length; device += 1) {
       const { ma, minMv } = devices[device] ?? { ma: 0, minMv: 0 };
       const mostMm = ((problem.feed.mv - minMv) * fineInMv - mesh.leadFine) / (2 * grade.microOhmPerM * ma);
       let least = Number.POSITIVE_INFINITY;
       let best = 0;
-      for (let drop = this.#start[device] ?? 0; drop < (this.#start[device + 1] ?? 0); drop += 1) {
-        const awayMm = this.#away[this.#place[drop] ?? 0] ?? 0;
-        const boughtMm = this.#boughtMm[drop] ?? 0;
+      for (let drop = start[device] ?? 0; drop < (start[device + 1] ?? 0); drop += 1) {
+        const awayMm = this.#away[place[drop] ?? 0] ?? 0;
+        const boughtMm = bought[drop] ?? 0;
         if (awayMm + boughtMm > mostMm) continue;
-        const priced = (this.#cost[drop] ?? 0) + ofMoment * ma * awayMm + ofMm * boughtMm;
+        const priced = (cost[drop] ?? 0) + ofMoment * ma * awayMm + ofMm * boughtMm;
         if (priced < least) [least, best] = [priced, drop];
       }
       value += least;
-      moment += ma * (this.#away[this.#place[best] ?? 0] ?? 0);
-      allMm += this.#boughtMm[best] ?? 0;
+      moment += ma * (this.#away[place[best] ?? 0] ?? 0);
+      allMm += bought[best] ?? 0;
     }
     this.#value = value;
     this.#moment = moment;
