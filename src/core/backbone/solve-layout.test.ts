@@ -274,7 +274,7 @@ test('equal problem and budget give equal layouts, however small the budget', ()
 
 test.each([
   [{ places: 35, devices: 25 }, [0, 2, 3, 5, 7, 9, 10, 11]],
-  [{ places: 60, devices: 40 }, [1, 6, 9, 17]],
+  [{ places: 60, devices: 40 }, [1, 2, 6, 7, 8, 9, 13, 17]],
 ])('boats of %o are proven within a small part of the full work', (size, seeds) => {
   for (const seed of seeds) {
     const problem = ladderBoat(seed, size);

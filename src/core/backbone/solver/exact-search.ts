@@ -7,6 +7,7 @@ import type { FoundPlan } from './found-plan.ts';
 import type { Ground, LeadOption } from './ground.ts';
 import { GroundQueue, type NextTrunk } from './ground-queue.ts';
 import { Heap } from './heap.ts';
+import { noLegsKeepVolts } from './leg-search.ts';
 import { quickSearch } from './quick-search.ts';
 import type { Purse } from './search-trunks.ts';
 import { sweepTrunks, type TrunkGraph } from './sweep.ts';
@@ -237,6 +238,7 @@ class QueueMaker {
   queueFor(ground: Ground, under: number, had?: GroundQueue): GroundQueue | undefined {
     const everywhere = Uint8Array.from(ground.ways, ({ most }) => most);
     const leads = new FeedSieve(ground, ground.leads).feedsFor({ times: everywhere, trunkCost: 0, under });
+    if (had !== undefined && had.floor < under && this.#isHopeless({ ground, leads, under })) return undefined;
     if (had !== undefined && leads.length === had.leads.length) return had;
     const groups = servedGroups(ground, leads);
     if (groups === undefined) return undefined;
@@ -245,6 +247,15 @@ class QueueMaker {
     const graph = this.#graphs.get(key);
     if (graph === undefined) this.unknown = Math.min(this.unknown, baseCost(ground));
     return new GroundQueue({ ground, graph, leads });
+  }
+
+  /** A search of legs may take a quarter of what is left. */
+  #isHopeless(asked: { ground: Ground; leads: readonly LeadOption[]; under: number }): boolean {
+    const own: Purse = { left: Math.ceil(this.#purse.left / 4) };
+    const given = own.left;
+    const isHopeless = noLegsKeepVolts({ ...asked, purse: own });
+    this.#purse.left -= given - own.left;
+    return isHopeless;
   }
 
   /** A sweep may take half of what is left, so that where it grows too wide something else can be tried. */
