@@ -37,7 +37,7 @@ import { tailLoopFieldUt, wireFieldUt } from '../src/core/power/wire-field.ts';
 import { placeSum } from '../src/core/sources/place-sum.ts';
 import { ladenKg } from '../src/core/steering/laden-kg.ts';
 import { outputWanted } from '../src/core/steering/output-wanted.ts';
-import { charsPerSecond, lineLoad } from '../src/core/traffic/line-load.ts';
+import { charsPerSecond, lineLoad } from '../src/core/joins/line-load.ts';
 import { longestWait } from '../src/core/traffic/longest-wait.ts';
 import { messageLoadPct } from '../src/core/traffic/message-load.ts';
 import { sufficientWait } from '../src/core/traffic/sufficient-wait.ts';

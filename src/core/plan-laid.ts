@@ -1,19 +1,16 @@
-import { layoutProblems } from './backbone/layout-problems.ts';
+import { problemsOf } from './backbone/layout-problems.ts';
 import type { LayoutMap } from './backbone/problem.ts';
-import { indexBoat } from './boat/boat-index.ts';
 import type { Boat } from './boat/boat-schema.ts';
 import { lastPhase } from './boat/phase.ts';
 import { remember } from './boat/remember.ts';
-import { joinsOf } from './joins/joins-of.ts';
+import { standingBoat, withoutNeeds } from './joins/wired-boat.ts';
 import { planBuses } from './plan-buses.ts';
 import type { planEnergy } from './plan-energy.ts';
 import type { planPanels } from './plan-panels.ts';
 import type { planPower } from './plan-power.ts';
 import { passagesTogether, planRound } from './plan-round.ts';
-import type { StandingJoin } from './plan-shape.ts';
 import type { planStray } from './plan-stray.ts';
 import { beforeOf } from './readings/before-and-after.ts';
-import { refitOf } from './readings/refit.ts';
 import type { busChoices } from './shopping/bus-choices.ts';
 import type { ledRound, orderOf } from './shopping/order-of.ts';
 
@@ -38,21 +35,10 @@ export interface LaidLateParts {
 /** How many boats are kept as they were laid, and with how many sets of layouts: a step back finds the one before. */
 const kept = { boats: 3, layouts: 2 } as const;
 
-const joinsByPhase = (index: ReturnType<typeof indexBoat>): ((phase: number) => readonly StandingJoin[]) => {
-  const known = new Map<number, readonly StandingJoin[]>();
-  return (phase) => {
-    const joins = known.get(phase) ?? joinsOf(index, phase);
-    known.set(phase, joins);
-    return joins;
-  };
-};
-
 /** One boat without its needs, and what follows once its layouts are known. */
 const laidBoat = (boat: Boat, { stray, power, panels, energy, order, ledRound, choices }: LaidLateParts) => {
-  const index = indexBoat(boat);
-  const problems = layoutProblems(boat);
-  const joinsAt = joinsByPhase(index);
-  const refit = refitOf(index, joinsAt);
+  const { index, joinsAt, refit } = standingBoat(boat);
+  const problems = problemsOf(boat);
   const joins = joinsAt(lastPhase(boat));
   const standing = {
     problems,
@@ -97,8 +83,5 @@ export const planLaid = (late: LaidLateParts) => {
     keyOf: (boat: Boat) => JSON.stringify(boat),
     find: (boat) => laidBoat(boat, late),
   });
-  return (boat: Boat, layouts: LayoutMap) => {
-    const { accepted: _, sources: __, ...own } = boat;
-    return boats({ ...own, needs: [] })(layouts);
-  };
+  return (boat: Boat, layouts: LayoutMap) => boats(withoutNeeds(boat))(layouts);
 };

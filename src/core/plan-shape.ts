@@ -9,6 +9,7 @@ import { layoutLimits } from './facts/layout-limits.ts';
 import { shoppingKinds } from './facts/shopping-kinds.ts';
 import { panelsEntriesSchema } from './panels-shape.ts';
 import { powerEntriesSchema } from './power-shape.ts';
+import { proposalSchema } from './proposal-shape.ts';
 import { sourcesEntriesSchema } from './sources-shape.ts';
 import { strayEntriesSchema } from './stray-shape.ts';
 import { mastEntrySchema, networkEntrySchema, passageEntrySchema, wayEntrySchema } from './ways-shape.ts';
@@ -355,6 +356,8 @@ export const planDraftSchema = z.strictObject({
   program: z.string(),
   phase: z.int(),
   joins: z.array(joinEntrySchema),
+  /** absent where the joins of the file bring all that is needed, or nothing would help */
+  proposal: z.exactOptional(proposalSchema),
   readings: z.array(readingEntrySchema),
   before: z.array(seenEntrySchema),
   buses: z.array(busEntrySchema),

@@ -2,10 +2,11 @@ import type { LayoutMap, Problem } from './backbone/problem.ts';
 import type { blackoutTable } from './blackouts/blackout-table.ts';
 import { type BoatIndex, indexBoat } from './boat/boat-index.ts';
 import type { Boat } from './boat/boat-schema.ts';
-import { canonicalBoat } from './boat/canonical-boat.ts';
 import { lastPhase } from './boat/phase.ts';
 import type { mendBuses } from './cures/mend-bus.ts';
 import { withHints } from './cures/with-hints.ts';
+import { proposalEntry } from './joins/proposal-entry.ts';
+import { wiredBoat } from './joins/wired-boat.ts';
 import type { PlannedBus } from './plan-buses.ts';
 import { type LaidLateParts, planLaid } from './plan-laid.ts';
 import type { Finding, Plan, PlanDraft } from './plan-shape.ts';
@@ -80,7 +81,8 @@ const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedB
 export const planWith = ({ cures, mends, sources, blackouts, findings, ...late }: LateParts) => {
   const laidOf = planLaid(late);
   return (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
-    const index = indexBoat(canonicalBoat(boat));
+    const { boat: wired, proposal } = wiredBoat(boat);
+    const index = indexBoat(wired);
     const { problems, joinsAt, reachesIn, before, buses, chosen, laid } = laidOf(index.boat, layouts);
     const refit = refitWith(index, reachesIn);
     const mended = mends({ refit, phase: lastPhase(boat), buses: withUnlaid(problems, buses) });
@@ -92,6 +94,7 @@ export const planWith = ({ cures, mends, sources, blackouts, findings, ...late }
       program,
       phase,
       ...laid,
+      ...(proposal === undefined ? {} : { proposal: proposalEntry(index, proposal) }),
       readings: cures({
         refit,
         phase,

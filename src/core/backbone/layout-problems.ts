@@ -9,6 +9,7 @@ import type { Panel } from '../boat/supply.ts';
 import { feedLead } from '../facts/cable-grades.ts';
 import { defaultTail, supplyDefaults } from '../facts/defaults.ts';
 import { typicalPrices } from '../facts/prices.ts';
+import { wiredBoat } from '../joins/wired-boat.ts';
 import { allowsLine, trunkTimes } from '../ways/allowed-lines.ts';
 import { makeRouter, type Router } from '../ways/routes.ts';
 import { wayLengths } from '../ways/way-lengths.ts';
@@ -24,7 +25,10 @@ import { feedRoute } from './settled-leads.ts';
  * The layout problem of every bus of a boat, for the last phase, sorted by bus. Equal boats give equal hashes whatever the
  * order of their lists; names and texts do not count. Pure.
  */
-export const layoutProblems = (boat: Boat): Problem[] => {
+export const layoutProblems = (boat: Boat): Problem[] => problemsOf(wiredBoat(boat).boat);
+
+/** The same for a boat as she stands, with no join proposed. */
+export const problemsOf = (boat: Boat): Problem[] => {
   const index = indexBoat(boat);
   const router = makeRouter(index);
   return [...index.buses.values()]

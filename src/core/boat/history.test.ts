@@ -48,6 +48,13 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
     port: fc.constantFrom('radio.dc', 'display.dc', 'radio.gps-in', 'nobody.dc'),
     circuit: fc.constantFrom('main-panel.bus-circuit', 'main-panel.helm-circuit', 'main-panel.none', 'no-panel.c1'),
   }),
+  'forbid-join': fc.record({
+    kind: fc.constant('nmea2000' as const),
+    bus: fc.constantFrom(...full.buses.map((entry) => entry.id), 'no-bus'),
+    members: fc
+      .tuple(unit, fc.constantFrom('n2k', 'no-port'))
+      .map(([kit, own]) => [{ kit, port: own, as: 'both' as const }]),
+  }),
   'join-bus': fc.record({ port, bus: fc.constantFrom(...full.buses.map((entry) => entry.id), 'no-bus') }),
   'join-ports': fc.record({ from: port, to: port }),
   'let-source-go': fc.record({ reading, at: optional(unit), instance: optional(fc.nat(2)) }),

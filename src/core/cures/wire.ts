@@ -1,7 +1,8 @@
 import type { EditCall } from '../boat/history.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import type { Port } from '../boat/sheet.ts';
-import { readingsOf } from '../facts/message-readings.ts';
+import { shortName } from '../boat/short-name.ts';
+import { isMadeFor } from '../joins/proposing/made-for.ts';
 import { metreItem } from '../prices/price-list.ts';
 import type { PortNode } from '../readings/port-network.ts';
 import { lineKindOf } from '../ways/join-lines.ts';
@@ -31,9 +32,6 @@ export interface Wire {
   /** hundredths; absent where a metre has no price */
   readonly cost: number | undefined;
 }
-
-/** Names as owners give them run on after a comma; one that is long is cut there. */
-const shortName = (name: string): string => (name.length > 40 ? (name.split(',')[0] ?? name) : name);
 
 /** A port aboard as something to lead a wire to. */
 export const socketOf = ({ index, busOf, wired }: CureContext, { id, kit, port }: PortNode): Socket => {
@@ -82,16 +80,6 @@ const alongBus = (context: CureContext, from: Socket, to: Socket): Wire | undefi
     says: `${one.says} and ${other.says}`,
     cost: sumOf([one.cost, other.cost]),
   };
-};
-
-const readingsAt = (said: Port['sends'] | Port['hears'] = []): ReadonlySet<string> =>
-  new Set(said.flatMap((one) => readingsOf(one).map(({ reading }) => reading)));
-
-/** A bare sensor and the input made for it say much the same: all the one has, but for one reading at most, the other takes. */
-const isMadeFor = (from: Port, to: Port): boolean => {
-  const [given, taken] = [readingsAt(from.sends), readingsAt(to.hears)];
-  const both = [...given].filter((reading) => taken.has(reading)).length;
-  return given.size + taken.size - 2 * both <= 1;
 };
 
 const isFree = (from: Socket, to: Socket): boolean => {

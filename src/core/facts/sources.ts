@@ -141,6 +141,10 @@ export const sources = {
     standing: 'project choice',
     text: 'Round figures of the order asked over the counter, so that layouts can be compared before any price is entered.',
   },
+  'choice-need-worth': {
+    standing: 'project choice',
+    text: 'What it is worth to have a reading at a screen, when joins are chosen: more than any cable where it must be there, 100 in the currency where it would be nice.',
+  },
   'choice-part-prices': {
     standing: 'project choice',
     text: 'Round prices of units by kind and of cable by the metre, so that cures can be put in order before a shop is asked.',

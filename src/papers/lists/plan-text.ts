@@ -20,6 +20,7 @@ import { printMoney } from './order-words.ts';
 import { panelText } from './panel-text.ts';
 import { powerText } from './power-text.ts';
 import { keepUnits, printCount } from './print-figure.ts';
+import { proposalRows, proposalSays } from './proposal-rows.ts';
 import { orderSum } from './shopping-list.ts';
 import { tapeRows } from './tape-rows.ts';
 import { wayRows } from './way-rows.ts';
@@ -70,6 +71,16 @@ const needsLines = (boat: Boat, plan: Plan): string[] => {
       },
     ),
     ...missing.flatMap((entry) => missingLines(boat, entry)),
+  ];
+};
+
+const proposalLines = (boat: Boat, plan: Plan): string[] => {
+  if (plan.proposal === undefined) return [];
+  return [
+    'JOINS PROPOSED',
+    ...(plan.proposal.joins.length === 0 ? [] : textLines(proposalSays(boat, plan.proposal), { width, lead: '' })),
+    ...proposalRows(boat, plan).flatMap(({ says, cost }) => textLines(`${says}: ${cost}.`, { width, lead: '- ' })),
+    ...plan.proposal.clashes.flatMap(({ says }) => textLines(says, { width, lead: '! ' })),
   ];
 };
 
@@ -195,6 +206,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
   [
     boatLines(boat),
     needsLines(boat, plan),
+    proposalLines(boat, plan),
     beforeLines(boat, plan),
     ...plan.buses.map((bus) => busLinesOf(boat, bus)),
     linesLines(plan),

@@ -16,6 +16,15 @@ const refusalOf = (id: EditId, params: unknown, boat: Boat = tern): UserError | 
   }
 };
 
+test('a join that is forbidden stands in the file so, and is no join', () => {
+  const members = [
+    { kit: 'converter', port: 'out', as: 'talk' as const },
+    { kit: 'radio', port: 'gps-in', as: 'listen' as const },
+  ];
+  const after = edits['forbid-join'].apply(tern, { kind: 'nmea0183', members });
+  expect(after.joins.at(-1)).toEqual({ id: 'never-converter-radio', kind: 'nmea0183', members, hold: 'never' });
+});
+
 test('every edit is listed under its own id', () => {
   for (const [id, edit] of Object.entries(edits)) expect(edit.id).toBe(id);
 });

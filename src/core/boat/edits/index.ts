@@ -10,6 +10,7 @@ import { changeSheet } from './change-sheet.ts';
 import { chooseSource } from './choose-source.ts';
 import { confirmJoin } from './confirm-join.ts';
 import { feedPort } from './feed-port.ts';
+import { forbidJoin } from './forbid-join.ts';
 import { joinBus } from './join-bus.ts';
 import { joinPorts } from './join-ports.ts';
 import { letSourceGo } from './let-source-go.ts';
@@ -42,6 +43,7 @@ export const edits = {
   'choose-source': chooseSource,
   'confirm-join': confirmJoin,
   'feed-port': feedPort,
+  'forbid-join': forbidJoin,
   'join-bus': joinBus,
   'join-ports': joinPorts,
   'let-source-go': letSourceGo,

@@ -1,28 +1,9 @@
-import { type BoatIndex, portOf } from '../../boat/boat-index.ts';
 import { limitOf } from '../../boat/limit-of.ts';
-import type { Sheet } from '../../boat/sheet.ts';
 import { nmea0183 } from '../../facts/nmea0183.ts';
-import type { StandingJoin } from '../../plan-shape.ts';
-import { charsPerSecond, lineLoad } from '../../traffic/line-load.ts';
+import { lineLoad } from '../../joins/line-load.ts';
+import { multiplexedAt } from '../../joins/multiplexed.ts';
 import type { Rule } from '../rule.ts';
 import { limitPart, unitName } from '../rule-words.ts';
-
-/** Characters a second that reach one input: all its talkers send. */
-const arriving = (index: BoatIndex, joins: readonly StandingJoin[], input: string): number =>
-  joins
-    .filter(
-      ({ kind, members }) =>
-        kind === 'nmea0183' && members.some((m) => `${m.kit}.${m.port}` === input && m.as === 'listen'),
-    )
-    .flatMap(({ members }) => members.filter(({ as }) => as === 'talk'))
-    .reduce((sum, { kit, port }) => sum + charsPerSecond(portOf(index, `${kit}.${port}`)?.sends ?? []), 0);
-
-/** Inputs in 0183 whose sentences a unit passes on at one of its outputs. */
-const inputsOf = ({ ports, turns = [] }: Sheet, output: string): string[] =>
-  turns
-    .filter(({ toPort }) => toPort === output)
-    .map(({ fromPort }) => fromPort)
-    .filter((id) => ports.find((port) => port.id === id)?.protocol === 'nmea0183');
 
 /** A multiplexer's output carries the sum of its inputs; what does not fit is dropped. */
 export const outputOverflows: Rule = {
@@ -43,9 +24,9 @@ export const outputOverflows: Rule = {
       return sheet.ports
         .filter((port) => port.protocol === 'nmea0183' && talking.has(`${id}.${port.id}`))
         .flatMap((port) => {
-          const inputs = [...new Set(inputsOf(sheet, port.id))];
-          if (inputs.length < 2) return [];
-          const charsPerS = inputs.reduce((sum, input) => sum + arriving(index, plan.joins, `${id}.${input}`), 0);
+          const given = multiplexedAt(index, plan.joins, { kit: id, port: port.id });
+          if (given === undefined) return [];
+          const { charsPerS } = given;
           const { sharePct } = lineLoad({ charsPerS, baud: port.baud ?? nmea0183.baud.value });
           if (sharePct <= limit.value) return [];
           return [

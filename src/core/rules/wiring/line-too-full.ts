@@ -1,7 +1,7 @@
 import { portOf } from '../../boat/boat-index.ts';
 import { limitOf } from '../../boat/limit-of.ts';
 import { nmea0183 } from '../../facts/nmea0183.ts';
-import { charsPerSecond, lineLoad } from '../../traffic/line-load.ts';
+import { charsPerSecond, lineLoad } from '../../joins/line-load.ts';
 import type { Rule } from '../rule.ts';
 import { limitPart, unitName } from '../rule-words.ts';
 

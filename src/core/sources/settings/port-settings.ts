@@ -5,9 +5,9 @@ import { readingsOf } from '../../facts/message-readings.ts';
 import { nmea0183 } from '../../facts/nmea0183.ts';
 import type { ReadingId } from '../../facts/reading-ids.ts';
 import { satelliteSentences } from '../../facts/source-choice.ts';
+import { charsPerSecond, lineLoad } from '../../joins/line-load.ts';
 import type { PortNetwork, PortNode } from '../../readings/port-network.ts';
 import type { SettingEntry } from '../../sources-shape.ts';
-import { charsPerSecond, lineLoad } from '../../traffic/line-load.ts';
 import type { ReliedMessage } from '../relied-messages.ts';
 
 /** A setting before it has its id. */
