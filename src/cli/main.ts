@@ -34,6 +34,7 @@ commands
   .argument('<file>', 'boat file, or - for standard input')
   .option('--out <folder>', 'write plan, findings, cable schedule and drawing to this folder')
   .option('--json', 'print the whole plan as JSON')
+  .option('--compare', 'also compare keeping old kit with replacing it, each wired at least cost')
   .action(plan);
 
 commands

@@ -9,7 +9,7 @@ import { layoutLimits } from './facts/layout-limits.ts';
 import { shoppingKinds } from './facts/shopping-kinds.ts';
 import { panelsEntriesSchema } from './panels-shape.ts';
 import { powerEntriesSchema } from './power-shape.ts';
-import { proposalSchema } from './proposal-shape.ts';
+import { proposalSchema, wiringSchema } from './proposal-shape.ts';
 import { sourcesEntriesSchema } from './sources-shape.ts';
 import { strayEntriesSchema } from './stray-shape.ts';
 import { mastEntrySchema, networkEntrySchema, passageEntrySchema, wayEntrySchema } from './ways-shape.ts';
@@ -382,6 +382,10 @@ export const planDraftSchema = z.strictObject({
 export type PlanDraft = z.infer<typeof planDraftSchema>;
 
 export const planSchema = planDraftSchema
-  .extend({ findings: z.array(findingSchema) })
+  .extend({
+    findings: z.array(findingSchema),
+    /** ways to wire the boat with old kit kept or replaced; only where somebody asked for them */
+    wirings: z.exactOptional(z.array(wiringSchema)),
+  })
   .meta({ title: 'Fairlead plan', description: 'Everything computed from one boat file.' });
 export type Plan = z.infer<typeof planSchema>;

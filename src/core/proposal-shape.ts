@@ -26,3 +26,22 @@ export const proposalSchema = z.strictObject({
   clashes: z.array(clashingNeedsSchema),
 });
 export type ProposalEntry = z.infer<typeof proposalSchema>;
+
+/** One way to wire the boat from her old units on: by keeping them or by putting others in their place. */
+export const wiringSchema = z.strictObject({
+  id,
+  says: z.string(),
+  /** units of old kit that are kept, and those replaced, each with the sheet that comes */
+  keeps: z.array(id),
+  replaces: z.array(z.strictObject({ kit: id, sheet: id, cost: money })),
+  /** what has to be bought between them, and where it would stand */
+  buys: z.array(z.strictObject({ sheet: id, name: z.string(), place: id, cost: money })),
+  joins: z.int(),
+  /** everything that has to be bought for it: units, cable, tees */
+  cost: money,
+  bound: money,
+  proven: z.boolean(),
+  /** needs that it leaves unmet */
+  misses: z.array(z.strictObject({ ...neededSchema.shape, must: z.boolean() })),
+});
+export type WiringEntry = z.infer<typeof wiringSchema>;

@@ -1,10 +1,28 @@
+import type { Boat } from '../../core/boat/boat-schema.ts';
+import { wiringCount, wiringsOf } from '../../core/joins/proposing/wirings.ts';
+import type { WiringEntry } from '../../core/proposal-shape.ts';
 import { loadBoat } from '../../node/files/load-boat.ts';
 import { planText } from '../../papers/lists/plan-text.ts';
+import { wiringsText } from '../../papers/lists/wirings-text.ts';
 import { solveAtTerminal } from '../solve-at-terminal.ts';
 import { writePapers } from '../write-papers.ts';
 
-/** `fairlead plan FILE`: computes everything; `--out` writes the papers to a folder, `--json` prints the plan. */
-export const plan = async (file: string, { out, json = false }: { out?: string; json?: boolean }): Promise<void> => {
+/** Ways to wire the boat, told of on the way to them. */
+const comparedAtTerminal = (boat: Boat): WiringEntry[] => {
+  const count = wiringCount(boat);
+  const found: WiringEntry[] = [];
+  for (const wiring of wiringsOf(boat)) {
+    found.push(wiring);
+    process.stderr.write(`Compared ${found.length} of ${count} ways to wire her.\n`);
+  }
+  return found;
+};
+
+/** `fairlead plan FILE`: computes everything; `--out` writes the papers to a folder, `--json` prints the plan, `--compare` adds what keeping and replacing old kit come to. */
+export const plan = async (
+  file: string,
+  { out, json = false, compare = false }: { out?: string; json?: boolean; compare?: boolean },
+): Promise<void> => {
   const { boat } = await loadBoat(file);
   const started = performance.now();
   const planned = await solveAtTerminal(boat);
@@ -13,6 +31,9 @@ export const plan = async (file: string, { out, json = false }: { out?: string; 
     const written = await writePapers({ folder: out, boat, plan: planned });
     process.stderr.write(`Written to ${out}: ${written.join(', ')}.\n`);
   }
-  process.stdout.write(json ? `${JSON.stringify(planned, undefined, 2)}\n` : planText({ boat, plan: planned }));
+  const wirings = compare ? comparedAtTerminal(boat) : undefined;
+  const all = wirings === undefined ? planned : { ...planned, wirings };
+  process.stdout.write(json ? `${JSON.stringify(all, undefined, 2)}\n` : planText({ boat, plan: planned }));
+  if (!json && wirings !== undefined) process.stdout.write(`\n${wiringsText(boat, wirings)}`);
   process.stderr.write(`Computed in ${tookMs} ms.\n`);
 };

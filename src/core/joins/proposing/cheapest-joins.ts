@@ -78,7 +78,14 @@ const cutterOf = (ask: JoinsAsk) => {
     }
     return cuts;
   };
-  return cutsFor;
+
+  /** Needs that the chosen joins leave unmet, of those not to be missed. */
+  const unmetBy = (chosen: readonly number[], missed: readonly number[]): number[] => {
+    const following = start();
+    following.add(chosen);
+    return ask.derivations.met.flatMap((met, need) => (following.holds(met) || missed.includes(need) ? [] : [need]));
+  };
+  return { cutsFor, unmetBy };
 };
 
 const limitsOf = ({ joins, room }: JoinsAsk): Choice['limits'] => {
@@ -99,7 +106,7 @@ const limitsOf = ({ joins, room }: JoinsAsk): Choice['limits'] => {
  */
 export const cheapestJoins = (ask: JoinsAsk): JoinsAnswer => {
   const count = ask.joins.length;
-  const cutsFor = cutterOf(ask);
+  const { cutsFor, unmetBy } = cutterOf(ask);
   const limits = limitsOf(ask);
   const items = [
     // a hundredth each, so that of equal answers the one with fewer joins is taken
@@ -126,7 +133,7 @@ export const cheapestJoins = (ask: JoinsAsk): JoinsAnswer => {
     work += found.work;
     const chosen = found.chosen.filter((item) => item < count);
     const unmet = found.chosen.filter((item) => item >= count).map((item) => item - count);
-    const more = ask.worth.flatMap((_, need) => (unmet.includes(need) ? [] : cutsFor(need, chosen)));
+    const more = unmetBy(chosen, unmet).flatMap((need) => cutsFor(need, chosen));
     const clashes = ask.clashes(chosen);
     const isWhole = more.length === 0 && clashes.length === 0;
     answer = { chosen, unmet, cost: found.cost, bound: found.bound, work };
@@ -136,14 +143,14 @@ export const cheapestJoins = (ask: JoinsAsk): JoinsAnswer => {
     cuts.push(...more);
     never.push(...clashes);
   }
-  return stoppedAt(ask, answer, cutsFor);
+  return stoppedAt(ask, answer, unmetBy);
 };
 
 /** The last answer when the budget ran out: what breaks a limit is left out, and what is unmet then is said. */
-const stoppedAt = (ask: JoinsAsk, last: JoinsAnswer, cutsFor: ReturnType<typeof cutterOf>): JoinsAnswer => {
+const stoppedAt = (ask: JoinsAsk, last: JoinsAnswer, unmetBy: ReturnType<typeof cutterOf>['unmetBy']): JoinsAnswer => {
   const out = new Set(ask.clashes(last.chosen).map((clash) => clash[0]));
   const chosen = last.chosen.filter((join) => !out.has(join));
-  const unmet = ask.worth.flatMap((_, need) => (cutsFor(need, chosen).length > 0 ? [need] : []));
+  const unmet = unmetBy(chosen, []);
   const units = new Set(chosen.flatMap((join) => ask.joins[join]?.on ?? []));
   const cost =
     chosen.reduce((sum, join) => sum + (ask.joins[join]?.cost ?? 0) + 1, 0) +
