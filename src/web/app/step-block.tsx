@@ -117,6 +117,13 @@ const Drives = (block: BlockProps): ReactNode => {
   return drives === undefined ? null : <drives.DrivesBlock {...block} />;
 };
 
+const bringJoins = () => import('./joins/joins-block.tsx');
+
+const Joins = (block: BlockProps): ReactNode => {
+  const joins = usePart(bringJoins);
+  return joins === undefined ? null : <joins.JoinsBlock {...block} />;
+};
+
 /** What the margin holds under the notes at each step of the job. */
 export const StepBlock = ({ step, ...block }: BlockProps & { step: StepId }): ReactNode => {
   switch (step) {
@@ -125,7 +132,12 @@ export const StepBlock = ({ step, ...block }: BlockProps & { step: StepId }): Re
     case 'kit':
       return <KitBlock {...block} />;
     case 'needs':
-      return <NeedsBlock {...block} />;
+      return (
+        <>
+          <NeedsBlock {...block} />
+          <Joins {...block} />
+        </>
+      );
     case 'power':
       return (
         <>
