@@ -9,6 +9,8 @@ import { bankEndurance } from '../src/core/energy/bank-endurance.ts';
 import { unitDay } from '../src/core/energy/unit-day.ts';
 import { sources } from '../src/core/facts/sources.ts';
 import { strayBonds } from '../src/core/isolation/stray-bonds.ts';
+import { charsPerSecond, lineLoad } from '../src/core/joins/line-load.ts';
+import { cheapestChoice } from '../src/core/joins/proposing/cheapest-choice.ts';
 import { copperOhmPerM } from '../src/core/network/copper-ohm.ts';
 import { solveDc } from '../src/core/network/dc-solve.ts';
 import { lenOf } from '../src/core/network/len-of.ts';
@@ -37,7 +39,6 @@ import { tailLoopFieldUt, wireFieldUt } from '../src/core/power/wire-field.ts';
 import { placeSum } from '../src/core/sources/place-sum.ts';
 import { ladenKg } from '../src/core/steering/laden-kg.ts';
 import { outputWanted } from '../src/core/steering/output-wanted.ts';
-import { charsPerSecond, lineLoad } from '../src/core/joins/line-load.ts';
 import { longestWait } from '../src/core/traffic/longest-wait.ts';
 import { messageLoadPct } from '../src/core/traffic/message-load.ts';
 import { sufficientWait } from '../src/core/traffic/sufficient-wait.ts';
@@ -71,6 +72,7 @@ const methods = {
   bankEndurance,
   bankShortCircuitA,
   charsPerSecond,
+  cheapestChoice,
   cheapestLayout,
   circularMilsForDrop,
   compassDeviation,

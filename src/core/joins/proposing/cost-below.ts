@@ -33,7 +33,7 @@ const placesOf = (count: number, lists: readonly (readonly number[])[]): number[
  *   price = cost - sum(multipliers of its lists) + sum(multipliers of its limits)
  *
  * Whatever the multipliers, no choice costs less (weak duality), and all is in whole numbers, so nothing is lost to rounding.
- * Good multipliers are found by subgradient steps and kept for the next branch. Source: held-karp-1971.
+ * Good multipliers are found by subgradient steps, as Held and Karp did in 1971 (from memory), and kept for the next branch.
  */
 export class CostBelow {
   readonly #choice: Choice;

@@ -114,7 +114,7 @@ const Wirings = ({ boat }: { boat: Boat }): ReactNode => {
       <ol className="wirings">
         {rows.map(({ id, says, cost, proof, loses }) => (
           <li key={id}>
-            <strong className="figure">{cost}</strong> <span className="row-fact">{proof}</span>
+            <strong>{cost}</strong> <span className="row-fact">{proof}</span>
             <br />
             {words(says)} {words(loses)}
           </li>
