@@ -158,37 +158,43 @@ export class CostBelow {
   }
 
   /** One step along the subgradient; false where nothing would move. */
-  #move({
-    unmet,
-    room,
-    taken,
-    gap,
-  }: {
-    unmet: readonly number[];
-    room: readonly number[];
-    taken: Uint8Array;
-    gap: number;
-  }): boolean {
+  #move({ unmet, room, taken, gap }: Move): boolean {
     const { wanted, limits } = this.#choice;
-    const countIn = (list: readonly number[]): number => list.reduce((sum, item) => sum + (taken[item] ?? 0), 0);
-    const ofLists = unmet.map((at) => 1 - countIn(wanted[at] ?? []));
+    const ofLists = unmet.map((at) => 1 - countIn(wanted[at] ?? [], taken));
     const ofLimits = limits.map(({ of }, at) => {
-      const over = countIn(of) - (room[at] ?? 0);
+      const over = countIn(of, taken) - (room[at] ?? 0);
       return over < 0 && this.#ofLimits[at] === 0 ? 0 : over;
     });
-    const norm = [...ofLists, ...ofLimits].reduce((sum, one) => sum + one * one, 0);
+    let norm = 0;
+    for (const one of ofLists) norm += one * one;
+    for (const one of ofLimits) norm += one * one;
     if (norm === 0) return false;
     const step = gap / norm;
     let moved = false;
-    const shift = (multipliers: Float64Array, at: number, by: number): void => {
-      const before = multipliers[at] ?? 0;
-      const after = Math.max(0, Math.round(before + step * by));
-      if (after === before) return;
-      multipliers[at] = after;
-      moved = true;
-    };
-    for (const [at, list] of unmet.entries()) shift(this.#ofLists, list, ofLists[at] ?? 0);
-    for (const [at, by] of ofLimits.entries()) shift(this.#ofLimits, at, by);
+    for (const [at, list] of unmet.entries()) moved = shift(this.#ofLists, list, step * (ofLists[at] ?? 0)) || moved;
+    for (const [at, by] of ofLimits.entries()) moved = shift(this.#ofLimits, at, step * by) || moved;
     return moved;
   }
 }
+
+interface Move {
+  readonly unmet: readonly number[];
+  readonly room: readonly number[];
+  readonly taken: Uint8Array;
+  readonly gap: number;
+}
+
+const countIn = (list: readonly number[], taken: Uint8Array): number => {
+  let count = 0;
+  for (const item of list) count += taken[item] ?? 0;
+  return count;
+};
+
+/** Moves one multiplier to the next whole number, not below nought; tells whether it moved. */
+const shift = (multipliers: Float64Array, at: number, by: number): boolean => {
+  if (by === 0) return false;
+  const before = multipliers[at] ?? 0;
+  const after = Math.max(0, Math.round(before + by));
+  multipliers[at] = after;
+  return after !== before;
+};
