@@ -3,6 +3,7 @@ import type { Boat, Join, Need } from '../../boat/boat-schema.ts';
 import { byCodeUnit } from '../../boat/ids.ts';
 import { lastPhase } from '../../boat/phase.ts';
 import { arrivedIn, needKey } from '../../readings/arrivals.ts';
+import type { PortNetwork } from '../../readings/port-network.ts';
 import type { Reaches } from '../../readings/reaches.ts';
 import { refitOf } from '../../readings/refit.ts';
 import { waysInto } from '../../readings/ways-in.ts';
@@ -37,6 +38,10 @@ export const unmetNeeds = ({ boat }: BoatIndex, reaches: Reaches): Need[] =>
     .filter((need) => reaches.network.nodesOf.has(need.at) && waysInto(reaches, need).length === 0)
     .sort((a, b) => byCodeUnit(needKey(a), needKey(b)));
 
+/** Whether anything aboard says a reading at all: where nothing does, no join brings it. */
+const isSaid = ({ nodes }: PortNetwork, { reading }: Need): boolean =>
+  [...nodes.values()].some(({ gives }) => gives.has(reading));
+
 /** A boat with more joins. */
 export const withJoins = (boat: Boat, joins: readonly Join[]): Boat => ({ ...boat, joins: [...boat.joins, ...joins] });
 
@@ -59,7 +64,7 @@ const holdsAboard = (boat: Boat, met: readonly Need[]): boolean => {
  * `reaches`: where readings get to by the joins of the file, when the refit is done.
  */
 export const proposeJoins = (index: BoatIndex, reaches: Reaches): Proposal | undefined => {
-  const needs = unmetNeeds(index, reaches);
+  const needs = unmetNeeds(index, reaches).filter((need) => isSaid(reaches.network, need));
   if (needs.length === 0) return undefined;
   const standing = joinsOf(index, lastPhase(index.boat));
   const setting = joinSetting({ index, standing, needs });
