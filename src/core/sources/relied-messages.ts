@@ -28,7 +28,8 @@ export interface ReliedMessage {
   readonly asBackup: boolean;
 }
 
-const messagePorts: ReadonlySet<string> = new Set(['nmea2000', 'nmea0183', 'single-wire']);
+/** Languages in which single messages can be switched on and off. */
+export const messagePorts: ReadonlySet<string> = new Set(['nmea2000', 'nmea0183', 'single-wire']);
 
 const isSamePath = (one: WayIn, other: WayIn): boolean =>
   one.ports.length === other.ports.length && one.ports.every((port, at) => port === other.ports[at]);

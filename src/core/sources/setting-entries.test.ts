@@ -126,6 +126,18 @@ describe('what to set on a bus', () => {
     expect(rowsOf(boat, 'send').map((row) => row.split(' ')[2])).toEqual(['RSA', '127245']);
   });
 
+  it('is the names of other ships too, which come in messages of their own (practice-ais-static)', () => {
+    const boat = wired({
+      units: {
+        ais: { ports: bus([129038, 129039, 129794, 129809]) },
+        screen: { ports: bus([], [129038, 129039, 129794]) },
+      },
+      joins: { nav: ['ais.n2k', 'screen.n2k'] },
+      needs: [need('ais-targets', 'screen')],
+    });
+    expect(rowsOf(boat, 'send').map((row) => row.split(' ')[2])).toEqual(['129038', '129039', '129794', '129809']);
+  });
+
   it('enters the offset of a depth once: at the sender whose message brings it, else at the screen (MS-84, field lists)', () => {
     const chain = (sentence: string): Boat =>
       wired({

@@ -1,14 +1,12 @@
 import { type BoatIndex, portOf } from '../../boat/boat-index.ts';
+import { aisStaticPgns } from '../../facts/source-choice.ts';
 import type { ReadingEntry } from '../../plan-shape.ts';
 import type { Rule } from '../rule.ts';
 import { unitName } from '../rule-words.ts';
 
-/** Messages that carry names and sizes of other ships: class A, class B part A and part B. */
-const staticPgns = [129_794, 129_809, 129_810];
-
 const lacking = (list: readonly { pgn?: number; reading?: string; sentence?: string }[] | undefined): number[] => {
   if (list?.some(({ reading }) => reading === 'ais-targets') === true) return [];
-  return staticPgns.filter((pgn) => list?.some((said) => said.pgn === pgn) !== true);
+  return aisStaticPgns.filter((pgn) => list?.some((said) => said.pgn === pgn) !== true);
 };
 
 /** What the source does not send or the screen does not take; sentences carry all AIS messages in one form. */

@@ -4,7 +4,7 @@ import { sentencePreference } from '../../facts/conversion.ts';
 import { readingsOf } from '../../facts/message-readings.ts';
 import { nmea0183 } from '../../facts/nmea0183.ts';
 import type { ReadingId } from '../../facts/reading-ids.ts';
-import { satelliteSentences } from '../../facts/source-choice.ts';
+import { aisStaticPgns, satelliteSentences } from '../../facts/source-choice.ts';
 import { charsPerSecond, lineLoad } from '../../joins/line-load.ts';
 import type { PortNetwork, PortNode } from '../../readings/port-network.ts';
 import type { SettingEntry } from '../../sources-shape.ts';
@@ -24,6 +24,16 @@ const sendOf = ({ node, message, everyMs, enoughMs, readings, at, asBackup }: Re
   ...(everyMs === undefined ? {} : { everyMs }),
   ...(enoughMs === undefined ? {} : { enoughMs }),
 });
+
+/** Names and sizes of other ships come in messages of their own, which no reading is known by. */
+const shipNames = ({ kit, id, port }: PortNode, relied: readonly ReliedMessage[]): Setting[] => {
+  const targets = relied.filter(({ message, readings }) => typeof message === 'number' && readings.has('ais-targets'));
+  if (targets.length === 0) return [];
+  const at = targets.flatMap((message) => [...message.at]);
+  return aisStaticPgns
+    .filter((pgn) => port.sends?.some((sent) => sent.pgn === pgn) === true)
+    .map((pgn) => ({ kit, port: id, does: 'send', pgn, readings: ['ais-targets'], at }));
+};
 
 const loadPct = (network: PortNetwork, { port }: PortNode, sends: readonly Sends[]): { over: boolean } => {
   const { sharePct } = lineLoad({ charsPerS: charsPerSecond(sends), baud: port.baud ?? nmea0183.baud.value });
@@ -104,7 +114,7 @@ const isLine = ({ port, memberships }: PortNode): boolean => port.protocol === '
 export const portSettings = (network: PortNetwork, relied: ReadonlyMap<string, readonly ReliedMessage[]>): Setting[] =>
   [...network.nodes.values()].flatMap((node) => {
     const own = relied.get(node.id) ?? [];
-    if (!isLine(node)) return own.map(sendOf);
+    if (!isLine(node)) return [...own.map(sendOf), ...shipNames(node, own)];
     const talks = node.memberships.some((membership) => membership.talks);
     return [
       {

@@ -2,6 +2,7 @@ import type { ReadingId } from '../../facts/reading-ids.ts';
 import type { PortNetwork, PortNode } from '../../readings/port-network.ts';
 import type { ChosenSources } from '../choose-sources.ts';
 import { logHeadings } from '../log-headings.ts';
+import { messagePorts } from '../relied-messages.ts';
 import type { Setting } from './port-settings.ts';
 
 interface Passed {
@@ -11,7 +12,7 @@ interface Passed {
   readonly at: Set<string>;
 }
 
-/** Every pair of ports of a unit between which a reading that is relied on is turned. */
+/** Every pair of ports of a unit between which a message that is relied on is turned; what a unit measures is no setting. */
 const passedOn = (network: PortNetwork, chosen: readonly ChosenSources[]): Passed[] => {
   const found = new Map<string, Passed>();
   for (const { need, primary, backups } of chosen) {
@@ -19,6 +20,7 @@ const passedOn = (network: PortNetwork, chosen: readonly ChosenSources[]): Passe
       way.ports.forEach((port, at) => {
         const [from, to] = [network.nodes.get(port), network.nodes.get(way.ports[at + 1] ?? '')];
         if (from === undefined || to === undefined || from.kit !== to.kit || from.group.includes(to)) return;
+        if (!messagePorts.has(from.port.protocol) || !messagePorts.has(to.port.protocol)) return;
         const key = `${from.id} ${to.id}`;
         const entry = found.get(key) ?? { from, to, readings: new Set(), at: new Set() };
         found.set(key, entry);
