@@ -21,6 +21,14 @@ import { shoppingCsv, shoppingText } from '../papers/lists/shopping-list.ts';
 import { tapeCsv, tapeText } from '../papers/lists/tape-list.ts';
 import { oneLine } from '../papers/power/one-line.ts';
 import { boatSheet } from '../papers/sheet/boat-sheet.ts';
+import {
+  pairsCsv,
+  pairsPaper,
+  settingsCsv,
+  settingsPaper,
+  sourcesCsv,
+  sourcesPaper,
+} from '../papers/sources/sources-text.ts';
 
 /** A landscape A3 sheet, the size a yard prints and pins up. */
 const sheetSize = { widthMm: 420, heightMm: 297 };
@@ -53,6 +61,12 @@ export const writePapers = async ({
     ['findings.txt', findingsText(boat, plan.findings)],
     ['backbone.txt', backboneText(boat, plan)],
     ['cables.csv', cableSchedule(boat, plan)],
+    ['sources.txt', sourcesPaper(boat, plan)],
+    ['sources.csv', sourcesCsv(boat, plan)],
+    ['settings.txt', settingsPaper(boat, plan)],
+    ['settings.csv', settingsCsv(boat, plan)],
+    ['pairs.txt', pairsPaper(boat, plan)],
+    ['pairs.csv', pairsCsv(boat, plan)],
     ['power.txt', powerPaper(boat, plan)],
     ['panels.txt', panelPaper(boat, plan)],
     ['panels.csv', panelsCsv(boat, plan)],

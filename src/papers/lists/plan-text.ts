@@ -4,6 +4,7 @@ import { readingName } from '../../core/facts/reading-words.ts';
 import type { BusEntry, Finding, Plan, ReadingEntry } from '../../core/plan-shape.ts';
 import { textLines } from '../../core/units/text-lines.ts';
 import { energyText } from '../energy/energy-text.ts';
+import { sourcesText } from '../sources/sources-text.ts';
 import { backboneFigures } from './backbone-figures.ts';
 import { beforeAndAfter } from './before-and-after.ts';
 import { blackoutText } from './blackout-text.ts';
@@ -211,6 +212,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     ...plan.buses.map((bus) => busLinesOf(boat, bus)),
     linesLines(plan),
     networkLines(boat, plan),
+    sourcesText(boat, plan),
     mastLines(boat, plan),
     wayLines(boat, plan),
     powerText(boat, plan),

@@ -1,0 +1,123 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { applyEdits } from '../../core/boat/history.ts';
+import { readBoat } from '../../core/boat/read-boat.ts';
+import { startHistory } from '../../core/boat/start-history.ts';
+import { plan } from '../../core/plan.ts';
+import { cardBoat } from '../cards/card-boat.ts';
+import { numberEdit, numberRows } from './number-rows.ts';
+import { pairRows } from './pair-rows.ts';
+import { settingSentence, settingUnits } from './setting-rows.ts';
+import { chooseEdit, sourceRows, sourceSentence } from './source-rows.ts';
+import {
+  pairsCsv,
+  pairsPaper,
+  settingsCsv,
+  settingsPaper,
+  sourcesCsv,
+  sourcesPaper,
+  sourcesText,
+} from './sources-text.ts';
+
+const gannet = readBoat(readFileSync(new URL('../../../examples/gannet/gannet.boat.json', import.meta.url), 'utf8'));
+const planned = plan(gannet, new Map());
+const index = cardBoat(gannet);
+const rows = sourceRows({ ...index, boat: gannet }, planned);
+
+test('every reading at every screen stands in one row', () => {
+  const told = rows.flatMap(({ reading, instance, screens }) =>
+    screens.map(({ kit }) => `${reading} ${instance ?? ''} ${kit}`),
+  );
+  const planRows = planned.sources.map(({ reading, instance, at }) => `${reading} ${instance ?? ''} ${at}`);
+  expect(told.toSorted()).toEqual(planRows.toSorted());
+});
+
+test('a source is told with its reason and what stands by', () => {
+  const position = rows.find(({ reading, isChoice }) => reading === 'position' && isChoice);
+  if (position === undefined) return expect.unreachable();
+  expect(sourceSentence(position)).toBe(
+    'position for 9-inch multifunction display and 12-inch multifunction display: from 10 Hz position antenna (number 0, every 100 ms), proposed for the whole boat: it is made to measure this; stands by: 9-inch multifunction display.',
+  );
+});
+
+test('another source is chosen for the boat in one step of undo, and the plan holds to it', () => {
+  const depth = rows.find(({ reading, isChoice }) => reading === 'depth' && isChoice);
+  const [other] = depth?.standBy ?? [];
+  if (depth === undefined || other === undefined) return expect.unreachable();
+  const { edits, title } = chooseEdit(index, depth, { from: other.from });
+  const history = applyEdits(startHistory(gannet), edits, title);
+  expect(history.done.map((step) => step.title)).toEqual([
+    'Take depth from bronze through-hull depth and temperature transducer for the module.',
+  ]);
+  const after = plan(history.boat, new Map());
+  const chosen = after.sources.filter(({ chosen: how }) => how === 'owner-boat');
+  expect(chosen.map(({ primary }) => primary.from)).toEqual([other.from, other.from]);
+  // the way told with each need is that of the source that was chosen
+  const ways = after.readings.filter(({ reading, at }) => reading === 'depth' && chosen.some((one) => one.at === at));
+  expect(ways.map(({ by }) => by[0])).toEqual([other.from, other.from]);
+  expect(after.findings.filter(({ id }) => /several-for-one-need.*:depth$/.test(id))).toEqual([]);
+  const back = chooseEdit(index, depth, {});
+  expect(applyEdits(history, back.edits, back.title).boat).toEqual(gannet);
+});
+
+test('what to set stands unit by unit, each setting once', () => {
+  const units = settingUnits(index, planned);
+  expect(units.flatMap((unit) => unit.rows.map(({ key }) => key)).toSorted()).toEqual(
+    planned.settings.map(({ id }) => id).toSorted(),
+  );
+  const converter = units.find(({ kit }) => kit === 'conv-pilot');
+  expect(converter?.rows.map(settingSentence)).toContain(
+    'out: RMC (minimum navigation information: time, date, position, SOG, COG, variation): on, every 2 s; course and speed over ground, variation for old pilot computer.',
+  );
+});
+
+test('numbers that clash are given free ones in one step, after which nothing is left to number', () => {
+  const clash = applyEdits(startHistory(gannet), [
+    { edit: 'set-instance', params: { port: 'eng-gw-stbd.n2k', reading: 'engine', instance: 0 } },
+  ]).boat;
+  const before = plan(clash, new Map());
+  expect(numberEdit(planned)).toBeUndefined();
+  expect(
+    numberRows(index, before)
+      .filter(({ isOpen }) => isOpen)
+      .map(({ fact }) => fact),
+  ).toEqual(['now 0, better 1: another has this number; set it in engine gateway, starboard']);
+  const proposed = numberEdit(before);
+  if (proposed === undefined) return expect.unreachable();
+  const history = applyEdits(startHistory(clash), proposed.edits, proposed.title);
+  expect(history.done).toHaveLength(1);
+  expect(numberEdit(plan(history.boat, new Map()))).toBeUndefined();
+});
+
+test('a pair is told wire by wire by the marks of both ends, with what stays open and the one end of its shield', () => {
+  const [pair] = pairRows(index, planned);
+  expect(pair).toMatchObject({
+    talker: 'small converter (data)',
+    listener: 'old fixed VHF with DSC (data)',
+    speed: '4800 baud',
+    wires: [
+      { from: 'A: out A', to: 'A: in A' },
+      { from: 'B: out B', to: 'B: in B' },
+    ],
+    open: ['old fixed VHF with DSC: out A', 'old fixed VHF with DSC: out B'],
+    shield: 'earthed only at small converter; cut back and insulated at the other end',
+  });
+});
+
+test('every paper keeps to 80 columns, and every table has as many cells in each row as in its head', () => {
+  const papers = [sourcesPaper, settingsPaper, pairsPaper].map((paper) => paper(gannet, planned));
+  for (const line of [...papers.join('\n').split('\n'), ...sourcesText(gannet, planned)])
+    expect(line.length, line).toBeLessThanOrEqual(80);
+  for (const csv of [sourcesCsv, settingsCsv, pairsCsv].map((table) => table(gannet, planned))) {
+    const [head = '', ...lines] = csv.trimEnd().split('\r\n');
+    expect(lines.length).toBeGreaterThan(5);
+    const cells = (line: string): number => line.replaceAll(/"(?:[^"]|"")*"/g, '').split(',').length;
+    for (const line of lines) expect(cells(line), line).toBe(cells(head));
+  }
+  expect(papers[1]?.match(/^\[ \] /gm)).toHaveLength(planned.settings.length);
+});
+
+test('a boat without needs has nothing to say of sources', () => {
+  const bare = { ...gannet, needs: [] };
+  expect(sourcesText(bare, plan(bare, new Map()))).toEqual([]);
+});
