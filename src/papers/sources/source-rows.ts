@@ -112,14 +112,15 @@ export const sourceRows = (
   const groups = new Map<string, SourceEntry[]>();
   for (const entry of sources) groups.set(groupKey(entry), [...(groups.get(groupKey(entry)) ?? []), entry]);
   const choices = names.boat.sources ?? [];
-  return [...groups].flatMap(([key, entries]) => {
+  return [...groups.values()].flatMap((entries) => {
     const [first] = entries;
     if (first === undefined) return [];
     const meant = choices.filter(({ reading, instance }) => reading === first.reading && instance === first.instance);
     const boatChoice = meant.find(({ at }) => at === undefined)?.primary;
     return [
       {
-        key,
+        // not by its source, so that the choice stays where it is while another is taken
+        key: `${first.reading} ${first.instance ?? ''} ${first.at}`,
         reading: first.reading,
         ...(first.instance === undefined ? {} : { instance: first.instance }),
         what: readingName(first),

@@ -22,6 +22,8 @@ const bringCards = () => import('./cards/card-view.tsx');
 const bringDrag = () => import('./tee-drag.tsx');
 const bringNeeds = () => import('./needs/needs-table.tsx');
 const bringTables = () => import('./power/power-tables.tsx');
+const bringSourceTables = () => import('./sources/source-tables.tsx');
+const bringSourcePages = () => import('./sources/source-pages.tsx');
 const bringPages = () => import('./power/power-pages.tsx');
 
 interface BoatPageProps {
@@ -112,6 +114,8 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
   const drag = usePart(bringDrag);
   const tables = usePart(bringTables);
   const pages = usePart(bringPages);
+  const sourceTables = usePart(bringSourceTables);
+  const sourcePages = usePart(bringSourcePages);
   const [isTable, setIsTable] = useState(false);
   const closeTable = (): void => {
     setIsTable(false);
@@ -120,6 +124,10 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
   const ofTable = { boat, plan, lights, onClose: closeTable };
   const tableOf: Partial<Record<StepId, { words: string; table: ReactNode }>> = {
     needs: { words: 'table of needs', table: needs === undefined ? null : <needs.NeedsTable {...ofTable} /> },
+    lines: {
+      words: 'settings and pairs',
+      table: sourceTables === undefined ? null : <sourceTables.SourceTables {...ofTable} />,
+    },
     power: { words: 'tables', table: tables === undefined ? null : <tables.PowerTables {...ofTable} /> },
   };
   const own = tableOf[step];
@@ -138,7 +146,11 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
         inPlace={inPlace}
         mayChoose={step === 'power'}
         pages={
-          step === 'power' && pages !== undefined ? <pages.PowerPages boat={boat} plan={plan} lights={lights} /> : null
+          step === 'power' && pages !== undefined ? (
+            <pages.PowerPages boat={boat} plan={plan} lights={lights} />
+          ) : step === 'lines' && sourcePages !== undefined ? (
+            <sourcePages.SourcePages boat={boat} plan={plan} lights={lights} />
+          ) : null
         }
         onPick={pick}
         onShow={show}

@@ -110,6 +110,13 @@ const Energy = (block: BlockProps): ReactNode => {
   return energy === undefined ? null : <energy.EnergyBlock {...block} />;
 };
 
+const bringSources = () => import('./sources/sources-block.tsx');
+
+const Sources = (block: BlockProps): ReactNode => {
+  const sources = usePart(bringSources);
+  return sources === undefined ? null : <sources.SourcesBlock {...block} />;
+};
+
 const bringDrives = () => import('./power/drives-block.tsx');
 
 const Drives = (block: BlockProps): ReactNode => {
@@ -136,6 +143,7 @@ export const StepBlock = ({ step, ...block }: BlockProps & { step: StepId }): Re
         <>
           <NeedsBlock {...block} />
           <Joins {...block} />
+          <Sources {...block} />
         </>
       );
     case 'power':

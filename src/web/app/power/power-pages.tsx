@@ -1,32 +1,16 @@
-import { type ReactNode, useEffect, useState } from 'react';
-import { flushSync } from 'react-dom';
+import type { ReactNode } from 'react';
 import type { Boat } from '../../../core/boat/boat-schema.ts';
 import type { Plan } from '../../../core/plan-shape.ts';
 import { oneLine } from '../../../papers/power/one-line.ts';
 import { DrawingView } from '../../drawing/drawing-view.tsx';
 import type { LightStore } from '../../drawing/light-store.ts';
+import { useIsPrinting } from '../use-is-printing.ts';
 import { unitsChoice } from '../words/units.ts';
 import { AllTables } from './power-tables.tsx';
 import './power-pages.css';
 
 /** What an A4 sheet lying on its side leaves for a page of the drawing. */
 const pageSize = { widthMm: 277, heightMm: 174 };
-
-/** True while the page is printed: the browser prints as soon as the event returns. */
-const useIsPrinting = (): boolean => {
-  const [isPrinting, setIsPrinting] = useState(false);
-  useEffect(() => {
-    const begin = (): void => flushSync(() => setIsPrinting(true));
-    const end = (): void => setIsPrinting(false);
-    window.addEventListener('beforeprint', begin);
-    window.addEventListener('afterprint', end);
-    return () => {
-      window.removeEventListener('beforeprint', begin);
-      window.removeEventListener('afterprint', end);
-    };
-  }, []);
-  return isPrinting;
-};
 
 const nothing = (): void => undefined;
 
