@@ -94,3 +94,14 @@ test('rudder 252 to 255 say none: no number is proposed for a rudder', () => {
   const boat = wired({ units: { a: rudder, b: rudder }, joins: { nav: ['a.n2k', 'b.n2k'] } });
   expect(sourcesOn(boat).numbers).toEqual([]);
 });
+
+test('of more tanks than there are low numbers the last keeps the number it has', () => {
+  const tank = (instance: number): UnitSketch => ({
+    ports: { n2k: { protocol: 'nmea2000', sends: [{ reading: 'fuel-level', instance }] } },
+  });
+  const units = Object.fromEntries([0, 1, 2, 3, 4, 5, 6].map((at) => [`t${at}`, tank(at)]));
+  const boat = wired({ units, joins: { nav: Object.keys(units).map((id) => `${id}.n2k`) } });
+  expect(told(boat).map(([, , proposed, why]) => [proposed, why])).toEqual(
+    [0, 1, 2, 3, 4, 5, 6].map((at) => [at, 'stands']),
+  );
+});

@@ -99,7 +99,9 @@ const proposalsFor = (network: PortNetwork, reading: ReadingId, numbered: readon
   return inOrder.map((one) => {
     if (kept.has(one)) return { ...named(one), proposed: one.now ?? 0, why: 'stands' as const };
     const why = one.now === undefined ? 'none' : one.now > most ? 'too-high' : 'clash';
-    return { ...named(one), proposed: freeFor(one.thing), why };
+    const proposed = freeFor(one.thing);
+    // where all low numbers are taken a high one is as good as any
+    return { ...named(one), proposed, why: proposed === one.now ? 'stands' : why };
   });
 };
 

@@ -73,6 +73,18 @@ describe('a line of sentences', () => {
     expect(rowsOf(boat, 'stop')).toEqual([]);
   });
 
+  it('keeps a sentence that some listener takes the reading in by alone, though it has no need entered', () => {
+    const boat = (...hears: string[]): Boat =>
+      wired({
+        units: { sensor: talker('HDG', 'HDM'), screen: old('HDG', 'HDM'), radar: old(...hears) },
+        joins: { wire: ['sensor.out', 'screen.in', 'radar.in'] },
+        needs: [need('heading', 'screen')],
+      });
+    const doubled = (one: Boat) => rowsOf(one, 'stop').filter((row) => row.endsWith('doubled'));
+    expect(doubled(boat('HDM', 'HDG'))).toEqual(['stop sensor.out HDM doubled']);
+    expect(doubled(boat('HDM'))).toEqual([]);
+  });
+
   it('is spared the satellites in view (practice-satellite-sentences)', () => {
     const boat = onOneLine(['GGA', 'GSA', 'GSV'], ['GGA'], need('position', 'screen'));
     expect(rowsOf(boat, 'stop')).toEqual(['stop sensor.out GSA satellites', 'stop sensor.out GSV satellites']);

@@ -57,7 +57,7 @@ const rateWords = ({ everyMs, enoughMs }: SettingEntry): string => {
 const offsetWords: Readonly<Record<string, string>> = {
   keel: 'transducer to keel, with a minus',
   waterline: 'transducer to waterline, with a plus',
-  transducer: 'nothing: depth below the transducer is wanted',
+  transducer: 'depth below the transducer is wanted',
 };
 
 type Words = Pick<SettingRow, 'what' | 'to' | 'more'>;
@@ -98,7 +98,7 @@ const wordsOf = (names: UnitNames, entry: SettingEntry): Words => {
     case 'offset':
       return {
         what: `offset of the depth${from === '' ? '' : ` of ${from}`}`,
-        to: 'enter here',
+        to: entry.reference === 'transducer' ? 'leave at 0' : 'enter here',
         more: offsetWords[entry.reference ?? ''] ?? 'with a plus to waterline, with a minus to keel',
       };
     case 'no-offset':

@@ -76,32 +76,44 @@ const whyWords = ({ chosen, because, primary }: SourceEntry): string => {
 
 const numberWords = ({ instance }: SourceWay): string => (instance === undefined ? '' : `number ${instance}`);
 
-const offerOf = (
-  names: UnitNames,
-  way: SourceWay & { readonly shares?: readonly string[] | undefined },
-): SourceOffer => {
+const converterWords = ({ converters }: SourceWay): string => {
+  if (converters === 0) return '';
+  return converters === 1 ? 'by a converter' : `by ${converters} converters`;
+};
+
+type Way = SourceWay & { readonly shares?: readonly string[] | undefined };
+
+const partsOf = (names: UnitNames, way: Way): string[] => {
   const shared = (way.shares ?? []).map((kit) => unitNameOf(names, kit));
-  const converters =
-    way.converters === 0 ? '' : `by ${way.converters === 1 ? 'a converter' : `${way.converters} converters`}`;
-  const says = [
+  return [
     numberWords(way),
     way.everyMs === undefined ? '' : everyWords(way.everyMs),
     way.reference ?? '',
-    converters,
+    converterWords(way),
     shared.length === 0 ? '' : `fails with ${shared.join(' and ')} too`,
   ];
-  return { from: way.from, name: unitNameOf(names, way.from), says: says.filter((part) => part !== '').join(', ') };
 };
 
-const groupKey = (entry: SourceEntry): string =>
-  [
-    entry.reading,
-    entry.instance ?? '',
-    entry.chosen,
-    entry.because ?? '',
-    entry.primary.from,
-    ...entry.backups.map(({ from }) => from),
-  ].join(' ');
+/** A source with what holds of it at every screen of a row. */
+const offerOf = (names: UnitNames, ways: readonly [Way, ...Way[]]): SourceOffer => {
+  const [first, ...others] = ways.map((way) => partsOf(names, way));
+  const said = (first ?? []).filter((part) => part !== '' && others.every((parts) => parts.includes(part)));
+  return { from: ways[0].from, name: unitNameOf(names, ways[0].from), says: said.join(', ') };
+};
+
+/** The sources that stand by at any screen of a row, each once, in the order in which they come up. */
+const standByOf = (names: UnitNames, entries: readonly SourceEntry[]): SourceOffer[] => {
+  const ways = new Map<string, [Way, ...Way[]]>();
+  for (const backup of entries.flatMap(({ backups }) => backups)) {
+    const known = ways.get(backup.from);
+    if (known === undefined) ways.set(backup.from, [backup]);
+    else known.push(backup);
+  }
+  return [...ways.values()].map((own) => offerOf(names, own));
+};
+
+const groupKey = ({ reading, instance, chosen, primary }: SourceEntry): string =>
+  [reading, instance ?? '', chosen, primary.from].join(' ');
 
 /** The source plan, a row for each reading and source: which screens have it from there, why, and what stands by. */
 export const sourceRows = (
@@ -128,8 +140,8 @@ export const sourceRows = (
           const ownChoice = meant.find((choice) => choice.at === at)?.primary;
           return { kit: at, name: unitNameOf(brief, at), ...(ownChoice === undefined ? {} : { ownChoice }) };
         }),
-        first: offerOf(brief, first.primary),
-        standBy: first.backups.map((backup) => offerOf(brief, backup)),
+        first: offerOf(brief, [first.primary, ...entries.slice(1).map(({ primary }) => primary)]),
+        standBy: standByOf(brief, entries),
         why: whyWords(first),
         isChoice: first.backups.length > 0 && first.chosen !== 'all' && first.reading !== 'time-date',
         ...(boatChoice === undefined ? {} : { boatChoice }),

@@ -71,6 +71,15 @@ test('what to set stands unit by unit, each setting once', () => {
   );
 });
 
+test('where depth below the transducer is wanted its offset is left at nothing', () => {
+  const sandpiper = readBoat(
+    readFileSync(new URL('../../../examples/sandpiper/sandpiper.boat.json', import.meta.url), 'utf8'),
+  );
+  const units = settingUnits(cardBoat(sandpiper), plan(sandpiper, new Map()));
+  const offset = units.find(({ kit }) => kit === 'plotter')?.rows.find(({ what }) => what.startsWith('offset'));
+  expect(offset).toMatchObject({ to: 'leave at 0', more: 'depth below the transducer is wanted' });
+});
+
 test('numbers that clash are given free ones in one step, after which nothing is left to number', () => {
   const clash = applyEdits(startHistory(gannet), [
     { edit: 'set-instance', params: { port: 'eng-gw-stbd.n2k', reading: 'engine', instance: 0 } },

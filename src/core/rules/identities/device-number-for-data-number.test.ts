@@ -21,7 +21,7 @@ const device = (instance: number): string => `c050${'82'}${instance.toString(16)
 test('two tanks set apart by their device instance, with one data instance, are a doubt', () => {
   expect(found(tank(0, device(0)), tank(0, device(1)))).toMatchObject([
     {
-      id: 'identities/device-number-for-data-number:nav,port,starboard:fuel-level:0',
+      id: 'identities/device-number-for-data-number:port,starboard:fuel-level:0',
       level: 'doubt',
       says: expect.stringMatching(/^Port is device 0 and starboard is device 1, and both send fuel level 0\./),
     },

@@ -20,7 +20,7 @@ export const deviceNumberForDataNumber: Rule = {
   check: ({ index, reaches }) =>
     doubledSources(reaches)
       .filter(({ reading, instance }) => instance !== undefined && numberedReadings.has(reading))
-      .flatMap(({ bus, reading, instance, ports }) => {
+      .flatMap(({ reading, instance, ports }) => {
         const known = ports.flatMap((port) => {
           const device = deviceInstance(index, port);
           return device === undefined ? [] : [{ port, device }];
@@ -29,7 +29,7 @@ export const deviceNumberForDataNumber: Rule = {
         const told = known.map(({ port, device }) => `${unitName(index, port)} is device ${device}`);
         return [
           {
-            about: [bus, ...ports.map((port) => port.split('.')[0] ?? port)],
+            about: ports.map((port) => port.split('.')[0] ?? port),
             apart: [reading, instance ?? ''],
             says: `${told.join(' and ')}, and both send ${readingWords[reading]} ${instance}. A screen tells ${readingWords[reading]} 0 from 1 by the number in the message, not by that of the device.`,
             cure: 'Set the data instance in each unit, and leave the device instance as it was: two numbers, in two places of the menu.',

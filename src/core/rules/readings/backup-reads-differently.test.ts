@@ -29,7 +29,7 @@ const two = (first: string, second: string, reading: 'heading' | 'depth', extra:
 test('magnetic heading from one source and true from the other, without variation, is a doubt', () => {
   expect(found(two('HDM', 'HDT', 'heading'))).toMatchObject([
     {
-      id: 'readings/backup-reads-differently:a.out,b.out,screen:heading',
+      id: 'readings/backup-reads-differently:a,b,screen:heading',
       level: 'doubt',
       says: expect.stringContaining('as magnetic from the one and as true from the other'),
     },

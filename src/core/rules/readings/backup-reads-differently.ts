@@ -43,7 +43,7 @@ export const backupReadsDifferently: Rule = {
         const [first, other] = [entry.primary.from, backup.from].map((port) => unitName(index, port));
         return [
           {
-            about: [entry.at, entry.primary.from, backup.from],
+            about: [entry.at, ...[entry.primary, backup].map(({ from }) => from.split('.')[0] ?? from)],
             apart: [entry.reading, ...(entry.instance === undefined ? [] : [entry.instance])],
             says: `${unitName(index, entry.at)} has ${readingWords[entry.reading]} from ${first} and, should that fail, from ${other}: ${how}. When it changes over the figure jumps.`,
             cure: cures[entry.reading] ?? 'Set both alike.',

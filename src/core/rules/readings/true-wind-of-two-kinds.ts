@@ -16,7 +16,7 @@ export const trueWindOfTwoKinds: Rule = {
     if (water.length === 0 || ground.length === 0) return [];
     return [
       {
-        about: [...new Set([...water, ...ground].flatMap(({ at, primary }) => [at, primary.from]))],
+        about: [...new Set([...water, ...ground].map(({ at }) => at))],
         says: `True wind is reckoned with speed through the water for ${names(water)}, and with speed over ground for ${names(ground)}. In a stream of 2 kn the two differ by up to 2 kn.`,
         cure: 'Take true wind from one unit for all screens, or bring speed through the water to each that reckons it.',
       },

@@ -52,6 +52,17 @@ const stopOf = (node: PortNode, sentence: string, why: NonNullable<Setting['why'
 
 const givenBy = (sent: Sends): readonly ReadingId[] => readingsOf(sent).map(({ reading }) => reading);
 
+/** Whether some listener takes a reading in by this sentence and by none that is on: it may use it though no need is entered. */
+const isMissed = ({ memberships }: PortNode, sent: Sends, isOn: ReadonlySet<number | string>): boolean =>
+  memberships.some(({ net }) =>
+    net.listeners.some(({ node: { hears } }) =>
+      givenBy(sent).some((reading) => {
+        const heard = (hears.get(reading) ?? []).flatMap(({ sentence }) => sentence ?? []);
+        return heard.includes(sent.sentence ?? '') && !heard.some((letters) => isOn.has(letters));
+      }),
+    ),
+  );
+
 /** Sentences of one line that nobody relies on and that had better be off: satellites, what comes another way too, what does not fit. */
 const stopsOn = (network: PortNetwork, node: PortNode, relied: readonly ReliedMessage[]): Setting[] => {
   const isOn = new Set(relied.map(({ message }) => message));
@@ -61,9 +72,8 @@ const stopsOn = (network: PortNetwork, node: PortNode, relied: readonly ReliedMe
   const whyOf = (sent: Sends): Setting['why'] => {
     if (satelliteSentences.has(sent.sentence ?? '')) return 'satellites';
     const given = givenBy(sent);
-    return given.length > 0 && given.every((reading) => used.has(reading) && sentencePreference.has(reading))
-      ? 'doubled'
-      : undefined;
+    const isBrought = given.every((reading) => used.has(reading) && sentencePreference.has(reading));
+    return given.length > 0 && isBrought && !isMissed(node, sent, isOn) ? 'doubled' : undefined;
   };
   const first = unused.flatMap((sent) => {
     const why = whyOf(sent);

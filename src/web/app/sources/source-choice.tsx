@@ -44,10 +44,10 @@ const Choice = ({
   );
 };
 
-/** Chooses the source of a reading for the boat, and where somebody asks for it, at single screens. */
-export const SourceChoice = ({ row, names }: Given): ReactNode => (
+/** Chooses the source of a reading for the boat, once for each reading, and where somebody asks for it, at single screens. */
+export const SourceChoice = ({ row, names, isForBoat }: Given & { isForBoat: boolean }): ReactNode => (
   <>
-    <Choice row={row} names={names} label={`${row.what} comes from`} now={row.boatChoice} />
+    {isForBoat ? <Choice row={row} names={names} label={`${row.what} comes from`} now={row.boatChoice} /> : null}
     <details className="why">
       <summary>
         screen by screen<span className="unseen">: {row.what}</span>

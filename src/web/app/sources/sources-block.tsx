@@ -41,6 +41,8 @@ export const SourcesBlock = ({ boat, plan, hand }: BlockProps): ReactNode => {
   const numbers = useMemo(() => numberRows(index, plan), [index, plan]);
   if (rows.length === 0) return null;
   const open = rows.filter(({ isChoice }) => isChoice);
+  const isFirst = (row: SourceRow): boolean =>
+    open.find(({ reading, instance }) => reading === row.reading && instance === row.instance) === row;
   const others = rows.filter(({ isChoice }) => !isChoice);
   return (
     <>
@@ -51,11 +53,14 @@ export const SourcesBlock = ({ boat, plan, hand }: BlockProps): ReactNode => {
           what: row.what,
           fact: factOf(row),
           lights: row.lights,
-          control: <SourceChoice row={row} names={index} />,
+          control: <SourceChoice row={row} names={index} isForBoat={isFirst(row)} />,
         }))}
         empty="Every reading comes from one source, or all of them count: nothing to choose."
         hand={hand}
       />
+      <p className="block quiet table-says on-screen">
+        What to set in each unit for this stands at the step Lines, under <b>settings and pairs</b>.
+      </p>
       {others.length === 0 ? null : (
         <details className="block folded on-screen">
           <summary>Readings with one source, or where all count ({others.length})</summary>

@@ -16,21 +16,21 @@ const repeater = sentenceSheet('depth-repeater', {
 /** A repeater shows depth below the keel from one sounder and, should that fail, below the transducer from another. */
 export const readingsBackupReadsDifferently: Fault = {
   rule: 'readings/backup-reads-differently',
-  about: ['depth-repeating', 'depth-first.out', 'depth-second.out'],
+  about: ['depth-old', 'sounder-a', 'sounder-b'],
   plant: (before) => {
     const boat = {
       ...before,
       sheets: [...before.sheets, sounder('DPT'), sounder('DBT'), repeater],
       kit: [
         ...before.kit,
-        atHelm('depth-first', 'newer sounder', 'sounder-dpt'),
-        atHelm('depth-second', 'older sounder', 'sounder-dbt'),
-        atHelm('depth-repeating', 'depth repeater', 'depth-repeater'),
+        atHelm('sounder-a', 'newer sounder', 'sounder-dpt'),
+        atHelm('sounder-b', 'older sounder', 'sounder-dbt'),
+        atHelm('depth-old', 'depth repeater', 'depth-repeater'),
       ],
-      needs: [...before.needs, { reading: 'depth' as const, at: 'depth-repeating', must: false }],
+      needs: [...before.needs, { reading: 'depth' as const, at: 'depth-old', must: false }],
     };
-    const one = withPair(boat, 'pair-depth-first', 'depth-first.out', 'depth-repeating.first');
-    const both = withPair(one, 'pair-depth-second', 'depth-second.out', 'depth-repeating.second');
-    return withSource(both, { reading: 'depth', at: 'depth-repeating', primary: 'depth-first.out' });
+    const one = withPair(boat, 'pair-sounder-a', 'sounder-a.out', 'depth-old.first');
+    const both = withPair(one, 'pair-sounder-b', 'sounder-b.out', 'depth-old.second');
+    return withSource(both, { reading: 'depth', at: 'depth-old', primary: 'sounder-a.out' });
   },
 };
