@@ -29,6 +29,8 @@ import {
   sourcesCsv,
   sourcesPaper,
 } from '../papers/sources/sources-text.ts';
+import { trafficCsv } from '../papers/traffic/traffic-csv.ts';
+import { trafficPaper } from '../papers/traffic/traffic-text.ts';
 
 /** A landscape A3 sheet, the size a yard prints and pins up. */
 const sheetSize = { widthMm: 420, heightMm: 297 };
@@ -67,6 +69,8 @@ export const writePapers = async ({
     ['settings.csv', settingsCsv(boat, plan)],
     ['pairs.txt', pairsPaper(boat, plan)],
     ['pairs.csv', pairsCsv(boat, plan)],
+    ['traffic.txt', trafficPaper(boat, plan)],
+    ['traffic.csv', trafficCsv(boat, plan)],
     ['power.txt', powerPaper(boat, plan)],
     ['panels.txt', panelPaper(boat, plan)],
     ['panels.csv', panelsCsv(boat, plan)],

@@ -39,4 +39,5 @@ export const emptyPlan: PlanDraft = {
   pairs: [],
   blackouts: [],
   vitals: [],
+  traffic: { waters: 'harbour', buses: [], lines: [] },
 };

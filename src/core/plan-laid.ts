@@ -10,6 +10,7 @@ import type { planPanels } from './plan-panels.ts';
 import type { planPower } from './plan-power.ts';
 import { passagesTogether, planRound } from './plan-round.ts';
 import type { planStray } from './plan-stray.ts';
+import type { planTraffic } from './plan-traffic.ts';
 import { beforeOf } from './readings/before-and-after.ts';
 import type { busChoices } from './shopping/bus-choices.ts';
 import type { ledRound, orderOf } from './shopping/order-of.ts';
@@ -24,6 +25,8 @@ export interface LaidLateParts {
   readonly panels: typeof planPanels;
   /** what a day takes out of the banks */
   readonly energy: typeof planEnergy;
+  /** what is sent on every bus and 0183 line */
+  readonly traffic: typeof planTraffic;
   /** the order: pieces, parts, and what to tape before it */
   readonly order: typeof orderOf;
   /** which lines are led another way, because their plug does not pass where they would go */
@@ -36,7 +39,7 @@ export interface LaidLateParts {
 const kept = { boats: 3, layouts: 2 } as const;
 
 /** One boat without its needs, and what follows once its layouts are known. */
-const laidBoat = (boat: Boat, { stray, power, panels, energy, order, ledRound, choices }: LaidLateParts) => {
+const laidBoat = (boat: Boat, { stray, power, panels, energy, traffic, order, ledRound, choices }: LaidLateParts) => {
   const { index, joinsAt, refit } = standingBoat(boat);
   const problems = problemsOf(boat);
   const joins = joinsAt(lastPhase(boat));
@@ -46,7 +49,7 @@ const laidBoat = (boat: Boat, { stray, power, panels, energy, order, ledRound, c
     reachesIn: refit.reachesIn,
     before: beforeOf(refit),
   };
-  const supply = { ...panels({ index, joinsAt }), ...energy({ index, joinsAt }) };
+  const supply = { ...panels({ index, joinsAt }), ...energy({ index, joinsAt }), ...traffic({ index, joins }) };
   return remember({
     most: kept.layouts,
     keyOf: (layouts: LayoutMap) => JSON.stringify(problems.map(({ hash }) => layouts.get(hash))),

@@ -12,6 +12,7 @@ import { powerEntriesSchema } from './power-shape.ts';
 import { proposalSchema, wiringSchema } from './proposal-shape.ts';
 import { sourcesEntriesSchema } from './sources-shape.ts';
 import { strayEntriesSchema } from './stray-shape.ts';
+import { trafficEntriesSchema } from './traffic-shape.ts';
 import { mastEntrySchema, networkEntrySchema, passageEntrySchema, wayEntrySchema } from './ways-shape.ts';
 
 export type { Cure } from './cure-shape.ts';
@@ -378,6 +379,7 @@ export const planDraftSchema = z.strictObject({
   ...drivesEntriesSchema,
   ...sourcesEntriesSchema,
   ...blackoutEntriesSchema,
+  ...trafficEntriesSchema,
 });
 export type PlanDraft = z.infer<typeof planDraftSchema>;
 

@@ -43,6 +43,7 @@ export const withoutLateParts: LateParts = {
   power: () => ({ loads: [], loadsBefore: [], loadSums: [], feeds: [], supplies: [], drives: [], steering: [] }),
   panels: () => ({ banks: [], converters: [], panels: [], noPanel: [], mains: { chargers: [], ways: [] } }),
   energy: () => ({ energy: [], unknownDraws: [] }),
+  traffic: () => ({ traffic: { waters: 'harbour', buses: [], lines: [] } }),
   order: ({ lines }) => ({ lines: [...lines], shopping: [], tape: [], passages: [] }),
   ledRound: () => [],
   choices: () => new Map(),

@@ -7,6 +7,7 @@ import { planPanels } from './plan-panels.ts';
 import { planPower } from './plan-power.ts';
 import type { Finding } from './plan-shape.ts';
 import { planStray } from './plan-stray.ts';
+import { planTraffic } from './plan-traffic.ts';
 import { type LateParts, planWith, withoutLateParts } from './plan-with.ts';
 import { rules } from './rules/index.ts';
 import type { RuleInput } from './rules/rule.ts';
@@ -24,6 +25,7 @@ export const lateParts: LateParts = {
   power: planPower,
   panels: planPanels,
   energy: planEnergy,
+  traffic: planTraffic,
   order: orderOf,
   ledRound,
   choices: busChoices,
@@ -43,6 +45,7 @@ export const checkedPlan = planWith({
   power: planPower,
   panels: planPanels,
   energy: planEnergy,
+  traffic: planTraffic,
   sources: planSources,
   blackouts: blackoutTable,
   findings,

@@ -6,6 +6,7 @@ import { ownDaySchema } from './own-day.ts';
 import { changeSchema, genderSchema, protocolSchema, readingSchema, referenceSchema, sheetSchema } from './sheet.ts';
 import { steeringSchema } from './steering.ts';
 import { supplySchema } from './supply.ts';
+import { watersSchema } from './waters.ts';
 
 export const lineKinds = [
   'trunk',
@@ -292,6 +293,7 @@ export const boatSchema = z
     sources: z.exactOptional(z.array(chosenSourceSchema)),
     buses: z.array(busSchema),
     joins: z.array(joinSchema),
+    waters: z.exactOptional(watersSchema),
     supply: supplySchema,
     days: z.exactOptional(z.array(ownDaySchema)),
     steering: z.exactOptional(steeringSchema),

@@ -87,6 +87,7 @@ export const aFullBoat = (): Boat =>
         { reading: 'heading', instance: 1, primary: 'compass.n2k' },
         { reading: 'heading', primary: 'compass.n2k' },
       ];
+      boat.waters = 'coast';
       boat.buses.push({ id: 'aft-bus', name: 'Second bus', protocol: 'nmea2000', shieldAt: ['locker', 'helm'] });
       for (const join of boat.joins) if (join.id === 'radio-position') join.shieldAt = ['radio', 'converter'];
       boat.supply.banks.push({

@@ -106,6 +106,12 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
     state: fc.constantFrom('have', 'ordered', 'arrived'),
     leadDays: optional(fc.nat(30)),
   }),
+  'set-rate': fc.record({
+    port,
+    message: fc.constantFrom(127250, 129025, 'RMC', 'ZZZ'),
+    everyMs: optional(fc.constantFrom(100, 1000)),
+  }),
+  'set-waters': fc.record({ waters: optional(fc.constantFrom('quiet', 'harbour', 'ocean')) }),
   'unpin-layout': fc.record({ bus: fc.constantFrom(...full.buses.map((entry) => entry.id), 'no-bus') }),
   'unpin-route': fc.record({ line: fc.constantFrom('pair:converter.wires~radio.wires', 'feed:radio.supply~main') }),
   'tape-length': fc.record({

@@ -12,12 +12,15 @@ export interface LineLoad {
 
 const charsOf = new Map(sentences.map(({ letters, chars }) => [letters, chars?.median ?? nmea0183.sentenceMost.value]));
 
+/** Characters of a sentence as usual, start and CR LF included; one nobody has measured is as long as there may be. */
+export const sentenceChars = (letters: string): number => charsOf.get(letters) ?? nmea0183.sentenceMost.value;
+
 /** Characters a second of what one port sends; sentences that come on event only are not in it. */
 export const charsPerSecond = (sends: readonly Sends[]): number =>
   sends.reduce((sum, { sentence, everyMs }) => {
     if (sentence === undefined) return sum;
     const every = everyMs ?? usualEveryMs(sentence);
-    return every === undefined ? sum : sum + ((charsOf.get(sentence) ?? nmea0183.sentenceMost.value) * 1000) / every;
+    return every === undefined ? sum : sum + (sentenceChars(sentence) * 1000) / every;
   }, 0);
 
 /**

@@ -83,7 +83,7 @@ describe('load of a bus', () => {
   });
 
   it('leaves out what comes on event, what is on another bus, and what is not aboard', () => {
-    expect(worst({ ais: sender(129038) })).toBe(0);
+    expect(worst({ unit: sender(126996, 129285) })).toBe(0);
     const boat = onOneBus({ heading: sender(127250) });
     expect(loadOf(boat, 'ship').worstPct).toBe(0);
     const later = { ...boat, kit: boat.kit.map((unit) => ({ ...unit, fate: 'comes' as const, phase: 2 })) };

@@ -3,7 +3,9 @@ import type { Port, Sends, Sheet } from '../boat/sheet.ts';
 import { readingsOfPgn } from '../facts/message-readings.ts';
 import { pgnInfo } from '../facts/pgns.ts';
 import type { ReadingId } from '../facts/reading-ids.ts';
-import type { StandingJoin } from '../plan-shape.ts';
+import { shipMessagesPerS } from '../facts/waters.ts';
+import { rateOf, type SaidRate } from './said-rate.ts';
+import { shipsOnBoat } from './ships-on-boat.ts';
 
 /** What one entry of a sheet puts on the bus again and again. */
 export interface BusMessage {
@@ -15,6 +17,13 @@ export interface BusMessage {
   readonly everyMs: number;
   /** 0 wins over all others */
   readonly priority: number;
+}
+
+/** A message with who says how often it comes. */
+export interface SentMessage extends BusMessage {
+  readonly rate: SaidRate;
+  /** of a message passed on from another bus: the port that sends it there, `kit.port` */
+  readonly from?: string;
 }
 
 /** Of a message whose priority nothing public states: the usual one of what is not urgent. */
@@ -49,36 +58,38 @@ const messagesOf = (sent: Sends, pgn: number, numbers: Numbers): number => {
   return Math.max(1, new Set(different).size);
 };
 
-const messageOf = (sent: Sends, numbers: Numbers): readonly BusMessage[] => {
-  const { pgn } = sent;
-  if (pgn === undefined) return [];
-  const info = pgnInfo(pgn);
-  const everyMs = sent.everyMs ?? info?.everyMs;
-  if (everyMs === undefined) return [];
-  const { frames = 1, planBytes: dataBytes = 8, priority = assumedPriority } = info ?? {};
-  return [{ pgn, count: messagesOf(sent, pgn, numbers), frames, dataBytes, everyMs, priority }];
+type Often = Pick<SentMessage, 'count' | 'everyMs' | 'rate'>;
+
+/** Other ships’ reports: those of one second are taken to come all at once, as they do in a full harbour. */
+const asShipsBring = (perS: number): Often => {
+  const count = Math.ceil(perS);
+  return { count, everyMs: (1000 * count) / perS, rate: 'waters' };
 };
 
-/** Two ports in line are one place on the bus: what both list is sent once. */
-const isSaidBefore = (sheet: Sheet, port: Port, joined: ReadonlySet<string>): boolean =>
-  sheet.inLine?.[1] === port.id && joined.has(sheet.inLine[0]);
+interface PortOnBoat {
+  readonly index: BoatIndex;
+  readonly kit: string;
+  readonly sheet: Sheet;
+  readonly port: Port;
+}
 
-/**
- * What the joined ports of one bus send of themselves, with the interval of the sheet, else the usual one of the message.
- * What comes only on event, request or with other ships' traffic is not in it. `joins` are those that stand. Pure.
- */
-export const busMessages = (index: BoatIndex, busId: string, joins: readonly StandingJoin[]): readonly BusMessage[] => {
-  const members = joins.filter((join) => join.bus === busId).flatMap((join) => join.members);
-  const portsOf = new Map<string, Set<string>>();
-  for (const { kit, port, as } of members)
-    if (as !== 'listen') portsOf.set(kit, (portsOf.get(kit) ?? new Set()).add(port));
+/** How often a message comes: as the sheet says, else as usual, else as the waters bring it; undefined where only an event sends it. */
+const oftenOf = ({ index, kit, port, sheet }: PortOnBoat, sent: Sends, pgn: number): Often | undefined => {
+  const usualMs = pgnInfo(pgn)?.everyMs;
+  const everyMs = sent.everyMs ?? usualMs;
+  if (everyMs !== undefined) {
+    const count = messagesOf(sent, pgn, numbersAt(index, kit, port, sheet));
+    return { count, everyMs, rate: rateOf({ unit: index.kit.get(kit), port: port.id, sent }) };
+  }
+  const perS = shipMessagesPerS(pgn, shipsOnBoat(index.boat));
+  return perS === undefined ? undefined : asShipsBring(perS);
+};
 
-  return [...portsOf].flatMap(([kit, joined]) => {
-    const sheet = index.sheetOf.get(kit);
-    return (sheet?.ports ?? []).flatMap((port) => {
-      if (sheet === undefined || !joined.has(port.id) || isSaidBefore(sheet, port, joined)) return [];
-      const numbers = numbersAt(index, kit, port, sheet);
-      return (port.sends ?? []).flatMap((sent) => messageOf(sent, numbers));
-    });
-  });
+/** What one entry of `sends` puts on the bus; nothing for a bare reading, or what only an event or a request sends. */
+export const messageOf = (at: PortOnBoat, sent: Sends): readonly SentMessage[] => {
+  const { pgn } = sent;
+  const often = pgn === undefined ? undefined : oftenOf(at, sent, pgn);
+  if (pgn === undefined || often === undefined) return [];
+  const { frames = 1, planBytes: dataBytes = 8, priority = assumedPriority } = pgnInfo(pgn) ?? {};
+  return [{ pgn, frames, dataBytes, priority, ...often }];
 };

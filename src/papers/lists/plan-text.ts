@@ -5,6 +5,7 @@ import type { BusEntry, Finding, Plan, ReadingEntry } from '../../core/plan-shap
 import { textLines } from '../../core/units/text-lines.ts';
 import { energyText } from '../energy/energy-text.ts';
 import { sourcesText } from '../sources/sources-text.ts';
+import { trafficText } from '../traffic/traffic-text.ts';
 import { backboneFigures } from './backbone-figures.ts';
 import { beforeAndAfter } from './before-and-after.ts';
 import { blackoutText } from './blackout-text.ts';
@@ -210,6 +211,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     proposalLines(boat, plan),
     beforeLines(boat, plan),
     ...plan.buses.map((bus) => busLinesOf(boat, bus)),
+    trafficText(boat, plan),
     linesLines(plan),
     networkLines(boat, plan),
     sourcesText(boat, plan),

@@ -131,6 +131,13 @@ const Joins = (block: BlockProps): ReactNode => {
   return joins === undefined ? null : <joins.JoinsBlock {...block} />;
 };
 
+const bringTraffic = () => import('./traffic-block.tsx');
+
+const Traffic = (block: BlockProps): ReactNode => {
+  const traffic = usePart(bringTraffic);
+  return traffic === undefined ? null : <traffic.TrafficBlock {...block} />;
+};
+
 /** What the margin holds under the notes at each step of the job. */
 export const StepBlock = ({ step, ...block }: BlockProps & { step: StepId }): ReactNode => {
   switch (step) {
@@ -163,6 +170,7 @@ export const StepBlock = ({ step, ...block }: BlockProps & { step: StepId }): Re
         <>
           <BackboneBlock boat={block.boat} plan={block.plan} />
           <LinesBlock {...block} />
+          <Traffic {...block} />
         </>
       );
     default:

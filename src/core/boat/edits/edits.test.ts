@@ -295,3 +295,31 @@ test('a port is fed from another circuit, and from that one only', () => {
   expect(moved.supply.panels[0]?.circuits.map(({ feeds }) => feeds)).toEqual([['nav', 'radio.dc'], ['display.dc']]);
   expect(refusalOf('feed-port', { port: 'radio.dc', circuit: 'main-panel.none' })?.says).toContain('none');
 });
+
+test('a rate is set for one unit, set again, and goes back to its sheet', () => {
+  const rateOf = (boat: Boat) => boat.kit.find(({ id }) => id === 'gnss')?.changes;
+  const set = { port: 'gnss.n2k', message: 129025 } as const;
+  const fast = edits['set-rate'].apply(tern, { ...set, everyMs: 500 });
+  const slow = edits['set-rate'].apply(fast, { ...set, everyMs: 1000 });
+  expect(rateOf(slow)).toEqual([{ path: 'ports.n2k.sends.129025.everyMs', value: 1000, how: 'seen' }]);
+  expect(edits['set-rate'].apply(slow, set)).toEqual(tern);
+  expect(edits['set-rate'].title({ ...set, everyMs: 500 }, tern)).toBe('gnss.n2k sends 129025 every 500 ms.');
+  expect(refusalOf('set-rate', { port: 'gnss.n2k', message: 127505, everyMs: 500 })?.says).toContain('127505');
+  expect(refusalOf('set-rate', { port: 'gnss.n2k', message: 'rmc', everyMs: 500 })).toBeDefined();
+});
+
+test('the rate of a message that is sent for several numbers is not set by half', () => {
+  const twice = aBoat().sheet('gnss-receiver', (sheet) => {
+    sheet.ports[0]?.sends?.push({ pgn: 127505, instance: 0 }, { pgn: 127505, instance: 1 });
+  }).boat;
+  expect(refusalOf('set-rate', { port: 'gnss.n2k', message: 127505, everyMs: 500 }, twice)?.says).toContain(
+    'several times',
+  );
+});
+
+test('waters are set, and taken back to the usual ones', () => {
+  const quiet = edits['set-waters'].apply(tern, { waters: 'quiet' });
+  expect(quiet.waters).toBe('quiet');
+  expect(edits['set-waters'].apply(quiet, {})).toEqual(tern);
+  expect(refusalOf('set-waters', { waters: 'ocean' })).toBeDefined();
+});

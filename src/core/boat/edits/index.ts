@@ -26,6 +26,8 @@ import { setFate } from './set-fate.ts';
 import { setGrade } from './set-grade.ts';
 import { setInstance } from './set-instance.ts';
 import { setOrder } from './set-order.ts';
+import { setRate } from './set-rate.ts';
+import { setWaters } from './set-waters.ts';
 import { tapeLength } from './tape-length.ts';
 import { unpinLayout } from './unpin-layout.ts';
 import { unpinRoute } from './unpin-route.ts';
@@ -59,6 +61,8 @@ export const edits = {
   'set-grade': setGrade,
   'set-instance': setInstance,
   'set-order': setOrder,
+  'set-rate': setRate,
+  'set-waters': setWaters,
   'tape-length': tapeLength,
   'unpin-layout': unpinLayout,
   'unpin-route': unpinRoute,

@@ -2,6 +2,22 @@ import type { Source } from './source.ts';
 
 /** Sources of what a source plan rests on: which sender counts, which sentences to use, which numbers to give. */
 export const messageSources = {
+  'recorded-ship-reports': {
+    standing: 'computed',
+    text: 'Reports of other ships in two shared recordings: 445 and 76 positions, 14 names and voyages and 5 and 4 parts of names in 61 s of a full bus, told as 7.4 and 1.3 positions a second; 137 and 7 positions, 12 names and voyages and 9 parts of names among 183 sentences in 163 s on a coast.',
+  },
+  'computed-claims': {
+    standing: 'computed',
+    text: 'When n units are switched on together: n claims of an address, and where each asks all others for theirs, n questions and n · n more claims. A shared recording of three units switched on agrees: 4 questions, 15 claims.',
+  },
+  'choice-quiet-waters': {
+    standing: 'project choice',
+    text: 'In quiet waters one ship under way in reach, every 10 s, and one small craft, every 30 s; each with its name every 6 min. The intervals of class B are those of ITU-R M.1371-5, second-hand, the one of class A is from memory.',
+  },
+  'choice-fast-sender': {
+    standing: 'project choice',
+    text: 'A message sent five times as often as usual or more is pointed out. Shared recordings show sensors at two to twenty times the usual rate; no figure of a standard was found.',
+  },
   'choice-source-order': {
     standing: 'project choice',
     text: 'Of several sources the one made to measure before one built into something else, then the reference and the offset as wanted, the higher rate, fewer converters, the better sheet, the lower number, the shorter way. Screens choose by sender or take the lowest number.',

@@ -1,7 +1,7 @@
 import { portOf } from '../../boat/boat-index.ts';
 import { limitOf } from '../../boat/limit-of.ts';
-import { nmea0183 } from '../../facts/nmea0183.ts';
-import { charsPerSecond, lineLoad } from '../../joins/line-load.ts';
+import { lineLoad } from '../../joins/line-load.ts';
+import { baudOf, inputsOfTalker, lineTalks, talkedCharsPerS } from '../../traffic/line-talks.ts';
 import type { Rule } from '../rule.ts';
 import { limitPart, unitName } from '../rule-words.ts';
 
@@ -19,9 +19,11 @@ export const lineTooFull: Rule = {
         .flatMap(({ members }) => members.filter(({ as }) => as === 'talk').map(({ kit, port }) => `${kit}.${port}`)),
     );
     return [...talkers].flatMap((talker) => {
-      const port = portOf(index, talker);
-      const baud = port?.baud ?? nmea0183.baud.value;
-      const { charsPerS, sharePct } = lineLoad({ charsPerS: charsPerSecond(port?.sends ?? []), baud });
+      // what several inputs bring to an output together is for converters/output-overflows to say
+      if (inputsOfTalker(index, talker) > 1) return [];
+      const baud = baudOf(portOf(index, talker));
+      const sent = talkedCharsPerS(lineTalks(index, plan.joins, talker));
+      const { charsPerS, sharePct } = lineLoad({ charsPerS: sent, baud });
       if (sharePct <= limit.value) return [];
       return [
         {
