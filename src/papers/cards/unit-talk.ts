@@ -4,6 +4,7 @@ import { readingsOf } from '../../core/facts/message-readings.ts';
 import { type ReadingId, readingIds } from '../../core/facts/reading-ids.ts';
 import { readingWords } from '../../core/facts/reading-words.ts';
 import { bareAt, carriedAt, givenAt } from '../../core/readings/port-messages.ts';
+import { rateOf } from '../../core/traffic/said-rate.ts';
 import { everyWords, messageCode, messageName, usualRateMs } from './form-words.ts';
 import { languageWords } from './language-words.ts';
 
@@ -34,8 +35,11 @@ const codeOf = (message: Sends | Hears): { code?: string } => {
 const nameOf = (readings: readonly ReadingId[], message: Sends | Hears): string =>
   readings.length > 0 ? wordsOf(readings) : (messageName(message) ?? 'a message not in the tables');
 
-const rateWords = (sent: Sends): string[] => {
-  if (sent.everyMs !== undefined) return [everyWords(sent.everyMs)];
+const rateWords = (unit: Kit, port: Port, sent: Sends): string[] => {
+  if (sent.everyMs !== undefined) {
+    const isChanged = rateOf({ unit, port: port.id, sent }) === 'changed';
+    return [everyWords(sent.everyMs), ...(isChanged ? ['changed for this unit'] : [])];
+  }
   const usualMs = usualRateMs(sent);
   return usualMs === undefined ? [] : [`usually ${everyWords(usualMs)}`];
 };
@@ -74,7 +78,7 @@ const saidAt = (unit: Kit, sheet: Sheet, port: Port): SaidMessage[] => {
     // a bare reading beside a message that gives it only says that the message does
     if (sent.reading !== undefined && inMessages.has(sent.reading)) return [];
     const readings = readingIds.filter((id) => given.get(id)?.some((giving) => giving.sent === sent));
-    const how = [...instanceWords(unit, port, sent, readings), ...rateWords(sent)].join(', ');
+    const how = [...instanceWords(unit, port, sent, readings), ...rateWords(unit, port, sent)].join(', ');
     return [{ readings, message: { what: nameOf(readings, sent), ...codeOf(sent), how } }];
   });
   return inReadingOrder(rows);

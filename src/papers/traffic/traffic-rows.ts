@@ -4,7 +4,7 @@ import type { Waters } from '../../core/facts/waters.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import type { BusTraffic, LineTraffic, SenderEntry, SentEntry } from '../../core/traffic-shape.ts';
 import { everyWords, messageCode, messageName, usualRateMs } from '../cards/form-words.ts';
-import { printMs, printPct } from '../lists/print-figure.ts';
+import { keepUnits, printMs, printPct } from '../lists/print-figure.ts';
 
 /** How often a message comes, and how that is changed for its unit. */
 export interface RateRow {
@@ -125,7 +125,7 @@ const waitWords = ({ waitMs, waitFedSinglyMs }: SentEntry): string => {
     : `${waitMs.toFixed(1)} to ${printMs(waitFedSinglyMs)}`;
 };
 
-const loadWords = (pct: number): string => (pct < 0.005 ? 'under 0.01 %' : `${pct.toFixed(2)} %`);
+const loadWords = (pct: number): string => keepUnits(pct < 0.005 ? 'under 0.01 %' : `${pct.toFixed(2)} %`);
 
 const busMessage = (names: Names, port: string, entry: SentEntry): MessageRow => {
   const { pgn, from, usualMs } = entry;
@@ -172,7 +172,9 @@ const busRows = (boat: Boat, names: Names, traffic: BusTraffic, waters: Waters):
   const marksPct = marks.map(({ value }) => value);
   const mostPct = Math.max(...senders.map((sender) => sender.worstPct));
   const ships =
-    shipsPct === 0 ? [] : [`Reports of other ships are ${printPct(shipsPct)} of it, as in ${watersWords[waters]}.`];
+    shipsPct === 0
+      ? []
+      : [`Reports of other ships take ${printPct(shipsPct)} of the bus, as in ${watersWords[waters]}.`];
   return {
     bus,
     name: boat.buses.find(({ id }) => id === bus)?.name ?? bus,

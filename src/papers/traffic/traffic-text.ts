@@ -15,7 +15,7 @@ const fullest = ({ senders }: BusRows): string =>
   senders
     .slice(0, mostNamed)
     .map(({ name, load }) => `${name} ${load}`)
-    .join(', ');
+    .join('; ');
 
 const past = (isOver: boolean): string => (isOver ? '  <- past its mark' : '');
 

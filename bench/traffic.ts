@@ -1,0 +1,44 @@
+import { readFileSync } from 'node:fs';
+import { indexBoat } from '../src/core/boat/boat-index.ts';
+import { lastPhase } from '../src/core/boat/phase.ts';
+import { readBoat } from '../src/core/boat/read-boat.ts';
+import { joinsOf } from '../src/core/joins/joins-of.ts';
+import { planTraffic } from '../src/core/plan-traffic.ts';
+import { arrivals } from '../src/core/readings/arrivals.ts';
+import { refitOf } from '../src/core/readings/refit.ts';
+
+/** The traffic of the largest demo boat, beside following its readings and beside a limit. */
+const limitMs = 20;
+const runs = 60;
+const warmUps = 40;
+
+const medianMs = (work: () => void): number => {
+  for (let run = 0; run < warmUps; run += 1) work();
+  const times = Array.from({ length: runs }, () => {
+    const started = performance.now();
+    work();
+    return performance.now() - started;
+  });
+  return times.sort((a, b) => a - b)[Math.floor(runs / 2)] ?? 0;
+};
+
+const boat = readBoat(readFileSync(new URL('../examples/bonxie/bonxie.boat.json', import.meta.url), 'utf8'));
+const index = indexBoat(boat);
+const phase = lastPhase(boat);
+const joins = joinsOf(index, phase);
+
+const peer = medianMs(
+  () =>
+    void arrivals(
+      refitOf(index, (at) => joinsOf(index, at)),
+      phase,
+    ),
+);
+const own = medianMs(() => void planTraffic({ index, joins }));
+const { buses, lines } = planTraffic({ index, joins }).traffic;
+const messages = buses.flatMap(({ senders }) => senders.flatMap((sender) => sender.messages)).length;
+console.log(`${boat.kit.length} units, ${messages} messages on ${buses.length} buses, ${lines.length} lines`);
+console.log(`what arrives where                       ${peer.toFixed(1).padStart(6)} ms`);
+console.log(
+  `traffic: loads, waits, bursts, lines     ${own.toFixed(1).padStart(6)} ms   ${(own / limitMs).toFixed(2)} of ${limitMs} ms`,
+);
