@@ -6,7 +6,7 @@ import { isAboard } from '../boat/phase.ts';
 import { rememberFor } from '../boat/remember-for.ts';
 import type { BusEntry, JoinEntry, LineEntry, StandingJoin } from '../plan-shape.ts';
 import type { Reaches } from '../readings/reaches.ts';
-import { busTrunk } from './bus-trunk.ts';
+import { type BusState, busTrunk } from './bus-trunk.ts';
 import { darkNodesIn } from './dark-nodes.ts';
 import { type Effect, effectOf, type FailureModel, failureModel, type Hit, stillLines } from './effect.ts';
 import { everyFailure } from './every-failure.ts';
@@ -57,10 +57,15 @@ export const modelIn = (laid: LaidBoat, phase: number): FailureModel => {
   });
 };
 
-const signOf = ({ dark, still, effect }: Omit<FailureGroup, 'failures'>): string => {
-  const buses = [...effect.buses].map(([bus, { partOf, doubtful }]) => [bus, doubtful, [...partOf]]);
-  return JSON.stringify([dark, still, buses]);
+/** Lines that carry nothing tell where a bus is cut; only where more than one part is left the parts are told apart as well. */
+const busSign = (bus: string, { partOf, doubtful }: BusState): string => {
+  const parts = new Set(partOf.values()).size > 1 ? [...partOf].join(' ') : '';
+  return `${bus} ${doubtful} ${partOf.size} ${parts}`;
 };
+
+/** Equal for failures that do just the same. */
+const signOf = ({ dark, still, effect }: Omit<FailureGroup, 'failures'>): string =>
+  [dark.join(' '), still.join(' '), ...[...effect.buses].map(([bus, state]) => busSign(bus, state))].join('|');
 
 const byFailure = (a: Failure, b: Failure): number => byCodeUnit(a.fails, b.fails) || byCodeUnit(a.how, b.how);
 
@@ -94,16 +99,33 @@ export const failuresIn = rememberFor({
 export interface HeldNeed {
   readonly need: Need;
   readonly ways: readonly HoldingWay[];
+  /** units, and lines and buses, of all its ways together */
+  readonly units: ReadonlySet<string>;
+  readonly links: ReadonlySet<string>;
+  /** some way hangs on other readings */
+  readonly conditional: boolean;
 }
 
-/** Whether a failure can touch a way at all. */
-const touches = ({ dark, cut, buses }: Effect, { units, hops }: HoldingWay): boolean =>
-  units.some((kit) => dark.has(kit)) ||
-  hops.some((links) =>
-    links.some((link) => (link.by === 'bus' ? buses.has(link.bus) : link.by === 'line' && cut.has(link.line))),
-  );
+const heldNeed = (need: Need, ways: readonly HoldingWay[]): HeldNeed => ({
+  need,
+  ways,
+  units: new Set(ways.flatMap(({ units }) => units)),
+  links: new Set(
+    ways.flatMap(({ hops }) =>
+      hops.flat().flatMap((link) => (link.by === 'bus' ? [link.bus] : link.by === 'line' ? [link.line] : [])),
+    ),
+  ),
+  conditional: ways.some(({ made, variationAt }) => made !== undefined || variationAt !== undefined),
+});
 
-const isConditional = ({ made, variationAt }: HoldingWay): boolean => made !== undefined || variationAt !== undefined;
+/** Whether a failure touches anything that a need hangs on. */
+const touches = ({ dark, cut, buses }: Effect, { units, links, conditional }: HeldNeed): boolean => {
+  if (conditional) return true;
+  for (const kit of dark) if (units.has(kit)) return true;
+  for (const line of cut) if (links.has(line)) return true;
+  for (const bus of buses.keys()) if (links.has(bus)) return true;
+  return false;
+};
 
 /** What an effect takes off which screen. */
 export const lossesOf = (effect: Effect, held: readonly HeldNeed[], ways: NeedWays): Loss[] => {
@@ -111,10 +133,11 @@ export const lossesOf = (effect: Effect, held: readonly HeldNeed[], ways: NeedWa
   const hasDoubt = [...effect.buses.values()].some(({ doubtful }) => doubtful);
   const holds = holdsIn(ways, effect, false);
   const mayHold = hasDoubt ? holdsIn(ways, effect, true) : holds;
-  return held.flatMap(({ need: { reading, instance, at }, ways: own }): Loss[] => {
-    if (own.some((way) => !isConditional(way) && !touches(effect, way)) || own.some(holds)) return [];
+  return held.flatMap((one): Loss[] => {
+    if (!touches(effect, one) || one.ways.some(holds)) return [];
+    const { reading, instance, at } = one.need;
     const named = { reading, ...(instance === undefined ? {} : { instance }), at };
-    return [hasDoubt && own.some(mayHold) ? { ...named, perhaps: true } : named];
+    return [hasDoubt && one.ways.some(mayHold) ? { ...named, perhaps: true } : named];
   });
 };
 
@@ -124,7 +147,7 @@ const needOrder = ({ reading, instance, at }: Need): string => `${reading} ${ins
 export const heldNeeds = (needs: readonly Need[], reaches: Reaches, ways: NeedWays): HeldNeed[] =>
   [...new Map(needs.map((need) => [needOrder(need), need])).values()]
     .filter(({ at }) => reaches.network.nodesOf.has(at))
-    .map((need) => ({ need, ways: ways.of(need) }))
+    .map((need) => heldNeed(need, ways.of(need)))
     .filter(({ ways: own }) => own.length > 0)
     .sort((a, b) => byCodeUnit(needOrder(a.need), needOrder(b.need)));
 

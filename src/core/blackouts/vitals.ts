@@ -31,19 +31,10 @@ export interface TableLine {
   readonly effect: Effect;
 }
 
-const pointsOf = (
-  lines: readonly TableLine[],
-  isLost: (line: TableLine) => 'sure' | 'perhaps' | false,
-): SinglePoint[] =>
-  lines.flatMap((line) => {
-    const lost = isLost(line);
-    const { fails, how } = line.entry;
-    return lost === false ? [] : [{ fails, how, ...(lost === 'perhaps' ? { perhaps: true } : {}) }];
-  });
-
 const readingLost =
   (of: Exclude<VitalId, 'radio'>, screens: number) =>
   ({ entry: { loses } }: TableLine): 'sure' | 'perhaps' | false => {
+    if (loses.length < screens) return false;
     const own = loses.filter(({ reading }) => reading === of);
     if (own.length < screens) return false;
     return own.every(({ perhaps }) => perhaps === undefined) ? 'sure' : 'perhaps';
@@ -73,8 +64,15 @@ export const vitalsOf = ({
       of === 'radio'
         ? ({ effect }: TableLine) => (at.some((radio) => talks(wired, ways, effect, radio)) ? false : ('sure' as const))
         : readingLost(of, needs.length);
-    const points = pointsOf(lines, isLost);
-    const dark = new Set(lines.filter((line) => isLost(line) !== false).flatMap(({ entry }) => entry.dark));
+    const taken = lines.flatMap((line) => {
+      const lost = isLost(line);
+      return lost === false ? [] : [{ line, lost }];
+    });
+    const points = taken.map(({ line: { entry }, lost }): SinglePoint => {
+      const { fails, how } = entry;
+      return { fails, how, ...(lost === 'perhaps' ? { perhaps: true } : {}) };
+    });
+    const dark = new Set(taken.flatMap(({ line }) => line.entry.dark));
     return [
       {
         of,
