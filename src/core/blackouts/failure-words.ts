@@ -18,10 +18,10 @@ export interface FailureNames {
 /** Names as owners give them run on after a comma; one that is long is cut there. */
 const longest = 32;
 
-const nameIn = (list: ReadonlyMap<string, Named>, id: string): string => {
-  const name = list.get(id)?.name ?? id;
-  return name.length > longest ? (name.split(',')[0] ?? name) : name;
-};
+/** A name short enough for a row. */
+export const shortName = (name: string): string => (name.length > longest ? (name.split(',')[0] ?? name) : name);
+
+const nameIn = (list: ReadonlyMap<string, Named>, id: string): string => shortName(list.get(id)?.name ?? id);
 
 /** What a tee serves: a unit, the feed, a spare socket, or the bare end of the trunk. */
 const servedBy = (names: FailureNames, tee: string): string => {

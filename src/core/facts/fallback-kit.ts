@@ -1,3 +1,4 @@
+import type { Figure } from './figure.ts';
 import type { SourceKey } from './sources.ts';
 
 interface Carried {
@@ -21,6 +22,13 @@ export const fallbackKit = {
   },
   radio: { says: 'a handheld VHF, charged, and the distress signals', source: 'practice-fallback-kit' },
 } as const satisfies Record<'depth' | 'position' | 'heading' | 'radio', Carried>;
+
+/** Up to what price a reserve is worth a word where the crew has something else to go by. */
+export const cheapReserve = {
+  value: 40_000,
+  unit: 'hundredths of a euro',
+  source: 'choice-cheap-reserve',
+} as const satisfies Figure;
 
 /** What a bus with one terminator is taken for, with its source. */
 export const oneTerminator = {

@@ -1,3 +1,4 @@
+import { blackoutRules } from './blackouts/index.ts';
 import { busRules } from './bus/index.ts';
 import { compassRules } from './compass/index.ts';
 import { convertersRules } from './converters/index.ts';
@@ -19,6 +20,7 @@ import { wiringRules } from './wiring/index.ts';
 
 /** Every rule, area by area. A rule joins the list of its area, and brings its page, its test and its fault in the wreck. */
 export const rules: readonly Rule[] = [
+  ...blackoutRules,
   ...busRules,
   ...compassRules,
   ...convertersRules,

@@ -109,6 +109,18 @@ const fuelSensor: Sheet = {
   })),
 };
 
+/** One that hangs on nothing aboard, charged ashore. */
+const handheldRadio: Sheet = {
+  id: 'handheld-radio',
+  name: 'Handheld radio, charged ashore',
+  kind: 'radio',
+  source: 'typical',
+  sourceNote: 'Invented for this boat.',
+  plugs: [],
+  ports: [],
+  ownBattery: true,
+};
+
 type KitRow = [id: string, name: string, sheet: string, place: string, tailM: number];
 
 const kitRows: readonly KitRow[] = [
@@ -120,6 +132,7 @@ const kitRows: readonly KitRow[] = [
   ['gnss', 'position antenna', 'gnss-antenna-bus', 'roof', 0.3],
   ['gps-old', 'old position antenna of the radio', 'gnss-antenna-0183', 'roof', 0.5],
   ['gps-spare', 'old position antenna of the plotter', 'gnss-antenna-0183', 'roof', 0.5],
+  ['handheld', 'handheld radio', 'handheld-radio', 'helm', 0],
   ['instr-aft', 'instrument in the cockpit', 'instrument-4', 'cockpit', 0.4],
   ['plotter-old', 'old plotter, kept as a spare', 'plotter-0183', 'helm', 0.5],
   ['radio', 'fixed VHF with DSC', 'radio-by-manual', 'helm', 0.5],
@@ -227,7 +240,7 @@ const pins: NonNullable<Boat['pins']> = {
 };
 
 const typicalUsed = [...new Set(kitRows.map(([, , sheet]) => sheet))].filter(
-  (id) => id !== radioByManual.id && id !== fuelSensor.id,
+  (id) => ![radioByManual.id, fuelSensor.id, handheldRadio.id].includes(id),
 );
 
 /** The Wreck before anything was done to her: small, old and sound, her trunk held where it lies. */
@@ -247,7 +260,7 @@ export const wreckBase: Boat = {
   places,
   ways,
   cables: [],
-  sheets: [...typicalUsed.map(sheetOf), radioByManual, fuelSensor],
+  sheets: [...typicalUsed.map(sheetOf), radioByManual, fuelSensor, handheldRadio],
   kit,
   needs: [
     { reading: 'position', at: 'display', must: true, everyMs: 1000 },

@@ -102,6 +102,10 @@ export const fittingSources = {
     standing: 'common practice',
     text: 'A fallback kit that hangs on nothing aboard: charged handheld VHF, paper chart, hand compass, lead line, torch.',
   },
+  'choice-cheap-reserve': {
+    standing: 'project choice',
+    text: 'A second source or radio of up to 400 euros in parts is worth a word even where a compass is left; a dearer one is for the owner to think of.',
+  },
   'practice-swr': {
     standing: 'common practice',
     text: 'Standing-wave ratio: below 1.5 good, below 2 usable, above 3 a fault.',
