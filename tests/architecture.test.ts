@@ -25,6 +25,7 @@ const coreRooms = [
   'sources',
   'fitting',
   'shopping',
+  'phases',
   'work',
   'proof',
   'cures',

@@ -15,6 +15,7 @@ import { drivePaper, drivesCsv } from '../papers/lists/drive-text.ts';
 import { findingsText } from '../papers/lists/findings-text.ts';
 import { panelPaper } from '../papers/lists/panel-text.ts';
 import { panelsCsv } from '../papers/lists/panels-csv.ts';
+import { phasesCsv, phasesPaper } from '../papers/lists/phases-text.ts';
 import { feedsCsv, loadsCsv } from '../papers/lists/power-csv.ts';
 import { powerPaper } from '../papers/lists/power-text.ts';
 import { shoppingCsv, shoppingText } from '../papers/lists/shopping-list.ts';
@@ -87,6 +88,8 @@ export const writePapers = async ({
     ['shopping.csv', shoppingCsv(boat, plan)],
     ['tape.txt', tapeText(boat, plan)],
     ['tape.csv', tapeCsv(boat, plan)],
+    ['phases.txt', phasesPaper(boat, plan)],
+    ['phases.csv', phasesCsv(boat, plan)],
     ...powerSheets(boat, plan),
     ['boat.svg', toSvg(boatSheet({ boat, plan, ...sheetSize }).drawing, 'paper')],
   ]);

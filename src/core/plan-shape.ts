@@ -8,6 +8,7 @@ import { energyEntriesSchema } from './energy-shape.ts';
 import { layoutLimits } from './facts/layout-limits.ts';
 import { shoppingKinds } from './facts/shopping-kinds.ts';
 import { panelsEntriesSchema } from './panels-shape.ts';
+import { phasesSchema } from './phases-shape.ts';
 import { powerEntriesSchema } from './power-shape.ts';
 import { proposalSchema, wiringSchema } from './proposal-shape.ts';
 import { sourcesEntriesSchema } from './sources-shape.ts';
@@ -380,6 +381,8 @@ export const planDraftSchema = z.strictObject({
   ...sourcesEntriesSchema,
   ...blackoutEntriesSchema,
   ...trafficEntriesSchema,
+  /** absent where she is refitted in one go, or nobody looked */
+  phases: z.exactOptional(phasesSchema),
 });
 export type PlanDraft = z.infer<typeof planDraftSchema>;
 

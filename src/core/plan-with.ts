@@ -9,6 +9,7 @@ import { proposalEntry } from './joins/proposal-entry.ts';
 import { wiredBoat } from './joins/wired-boat.ts';
 import type { PlannedBus } from './plan-buses.ts';
 import { type LaidLateParts, planLaid } from './plan-laid.ts';
+import type { planPhases } from './plan-phases.ts';
 import type { Finding, Plan, PlanDraft } from './plan-shape.ts';
 import { program } from './program.ts';
 import { arrivals } from './readings/arrivals.ts';
@@ -29,6 +30,8 @@ export interface LateParts extends LaidLateParts {
   readonly sources: typeof planSources;
   /** what each single failure takes away */
   readonly blackouts: typeof blackoutTable;
+  /** how she stands after each phase, where there are several */
+  readonly phases: typeof planPhases;
   /** what every rule finds */
   readonly findings: (input: RuleInput) => Finding[];
 }
@@ -50,6 +53,7 @@ export const withoutLateParts: LateParts = {
   mends: () => new Map(),
   sources: () => ({ sources: [], numbers: [], settings: [], pairs: [] }),
   blackouts: () => ({ blackouts: [], vitals: [] }),
+  phases: () => undefined,
   findings: () => [],
 };
 
@@ -79,7 +83,7 @@ const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedB
  * `layouts`: answers by problem hash; one that is missing, or that the checker refuses, is replaced by the heuristic's.
  * `phase`: default the last. Lines and layouts are for the last phase, readings for the phase asked.
  */
-export const planWith = ({ cures, mends, sources, blackouts, findings, ...late }: LateParts) => {
+export const planWith = ({ cures, mends, sources, blackouts, phases, findings, ...late }: LateParts) => {
   const laidOf = planLaid(late);
   return (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
     const { boat: wired, proposal } = wiredBoat(boat);
@@ -90,7 +94,7 @@ export const planWith = ({ cures, mends, sources, blackouts, findings, ...late }
     const unlaid = unlaidOf(mended, buses);
     const entries = buses.map(({ entry }) => entry);
     const table = blackouts({ index, ...laid, buses: entries, joinsAt }, refit.reachesIn(phase), phase);
-    const draft: Omit<PlanDraft, keyof typeof table> = roundPlan({
+    const draft: Omit<PlanDraft, keyof typeof table | 'phases'> = roundPlan({
       boat: boat.name,
       program,
       phase,
@@ -115,7 +119,12 @@ export const planWith = ({ cures, mends, sources, blackouts, findings, ...late }
       }),
       ...(unlaid.length === 0 ? {} : { unlaid }),
     });
-    const whole: PlanDraft = { ...draft, ...table };
+    const steps = phases({ refit, layouts, last: { ...laid, buses: entries }, before });
+    const whole: PlanDraft = {
+      ...draft,
+      ...table,
+      ...(steps === undefined ? {} : { phases: roundPlan(steps) }),
+    };
     return { ...whole, findings: findings({ index, plan: whole, reaches: refit.reachesIn(phase) }) };
   };
 };

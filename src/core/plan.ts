@@ -4,6 +4,7 @@ import { withCures } from './cures/with-cures.ts';
 import { withReserves } from './cures/with-reserves.ts';
 import { planEnergy } from './plan-energy.ts';
 import { planPanels } from './plan-panels.ts';
+import { planPhases } from './plan-phases.ts';
 import { planPower } from './plan-power.ts';
 import type { Finding } from './plan-shape.ts';
 import { planStray } from './plan-stray.ts';
@@ -32,6 +33,7 @@ export const lateParts: LateParts = {
   mends: mendBuses,
   sources: planSources,
   blackouts: withReserves,
+  phases: planPhases,
   findings,
 };
 

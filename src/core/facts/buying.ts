@@ -22,6 +22,7 @@ export const smallPartPrices = {
   crimpTerminal: 60,
   label: 20,
   sleevePerM: 300,
+  messengerPerM: 40,
 } as const;
 
 /** The copper of one core that the usual price of a metre of feed lead stands for; thicker cable costs as much more as it has copper. */

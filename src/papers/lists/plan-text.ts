@@ -20,6 +20,7 @@ import { nextBestWords } from './next-best-words.ts';
 import { nextSteps } from './next-steps.ts';
 import { printMoney } from './order-words.ts';
 import { panelText } from './panel-text.ts';
+import { phasesText } from './phases-text.ts';
 import { powerText } from './power-text.ts';
 import { keepUnits, printCount } from './print-figure.ts';
 import { proposalRows, proposalSays } from './proposal-rows.ts';
@@ -225,6 +226,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     compassLines(boat, plan),
     blackoutText(boat, plan),
     buyLines(boat, plan),
+    phasesText(boat, plan),
     ['FINDINGS', findingsText(boat, plan.findings.map(withOneCure)).trimEnd()],
     ['NEXT', ...nextSteps(boat, plan).flatMap((step, order) => textLines(step, { width, lead: `${order + 1}. ` }))],
   ]

@@ -8,7 +8,7 @@ export const buyingSources = {
   },
   'choice-small-parts': {
     standing: 'project choice',
-    text: 'Round prices of plugs, adapters, fuses, glands and clips in euro, so that orders can be compared; the owner’s own price list replaces them.',
+    text: 'Round prices of plugs, adapters, fuses, glands, clips and messenger line in euro, so that orders can be compared; the owner’s own price list replaces them.',
   },
   'choice-passage-hours': {
     standing: 'project choice',
