@@ -3,6 +3,7 @@ import { chosenSourceSchema } from './chosen-source.ts';
 import { dottedIdSchema, idSchema } from './ids.ts';
 import { measureSchema } from './measure.ts';
 import { ownDaySchema } from './own-day.ts';
+import { kitRemoteSchema } from './remote.ts';
 import { changeSchema, genderSchema, protocolSchema, readingSchema, referenceSchema, sheetSchema } from './sheet.ts';
 import { steeringSchema } from './steering.ts';
 import { supplySchema } from './supply.ts';
@@ -134,6 +135,8 @@ export const kitSchema = z.strictObject({
   tail: z.exactOptional(measureSchema),
   /** bare on the metal of hull, mast or engine, or parted from it by a pad, wood or plastic */
   mount: z.exactOptional(z.enum(['metal', 'isolated'])),
+  /** what is known of its wifi, its network side and their password */
+  remote: z.exactOptional(kitRemoteSchema),
   identity: z.exactOptional(z.string().regex(/^[0-9a-f]{16}$/, 'A NAME is 16 hexadecimal digits in small letters.')),
   instances: z.exactOptional(
     z.array(z.strictObject({ port: idSchema, reading: readingSchema, instance: z.int().min(0).max(252) })),

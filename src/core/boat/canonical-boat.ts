@@ -29,10 +29,15 @@ const canonicalCable = (cable: Cable, ways: ReadonlyMap<string, Way>): Cable => 
   return { ...cable, ways: [...(walked ?? wordsInOrder(cable.ways))] };
 };
 
-const canonicalUnit = (unit: Kit): Kit =>
-  unit.instances === undefined
-    ? unit
-    : { ...unit, instances: sortedBy(unit.instances, (entry) => [entry.port, entry.reading]) };
+const canonicalUnit = (unit: Kit): Kit => ({
+  ...unit,
+  ...(unit.instances === undefined
+    ? {}
+    : { instances: sortedBy(unit.instances, (entry) => [entry.port, entry.reading]) }),
+  ...(unit.remote?.heldBy === undefined
+    ? {}
+    : { remote: { ...unit.remote, heldBy: [...unit.remote.heldBy].sort(byCodeUnit) } }),
+});
 
 const canonicalJoin = (join: Join): Join => ({
   ...join,

@@ -151,6 +151,13 @@ test.each<[string, Recipe, string]>([
     'kit[0].instances[0].port: There is no port "n3k" of "compass"; did you mean `n2k`?',
   ],
   [
+    'guests on a socket that is no wifi',
+    (boat) => {
+      if (boat.kit[0] !== undefined) boat.kit[0].remote = { guests: 'n2k' };
+    },
+    'kit[0].remote.guests: There is no wifi port "n2k" of "compass".',
+  ],
+  [
     'an instance given twice',
     (boat) => {
       const entry = { port: 'n2k', reading: 'heading' } as const;

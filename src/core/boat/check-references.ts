@@ -6,6 +6,7 @@ import { checkDays } from './checks/check-days.ts';
 import { checkIds } from './checks/check-ids.ts';
 import { checkJoins } from './checks/check-joins.ts';
 import { checkLinks, knownIn, linkTo } from './checks/check-links.ts';
+import { checkRemote } from './checks/check-remote.ts';
 import { checkSheet } from './checks/check-sheet.ts';
 import { checkSources } from './checks/check-sources.ts';
 import { checkSteering } from './checks/check-steering.ts';
@@ -40,5 +41,6 @@ export const checkReferences = (boat: Boat): BoatProblem[] => {
     ...checkSupply(known),
     ...checkDays(boat),
     ...checkSteering(known),
+    ...checkRemote(known),
   ];
 };

@@ -36,7 +36,20 @@ export const aFullBoat = (): Boat =>
     .sheet('fixed-radio', (sheet) => {
       sheet.earthing = { shieldTo: 'nothing', body: 'metal', bodyTo: 'negative', braidTo: 'body' };
     })
+    .sheet('fixed-radio', (sheet) => {
+      sheet.remote = { writes: 'listen-only', givesAddresses: false };
+      sheet.lighting = { dims: 'with-group', dialect: 'maker-a/2', quietens: true };
+    })
     .unit('radio', { mount: 'isolated' })
+    .unit('converter', {
+      remote: {
+        writes: 'unknown',
+        password: 'changed',
+        heldBy: ['yard', 'owner'],
+        givesAddresses: true,
+        guests: 'air',
+      },
+    })
     .unit('compass', {
       instances: [
         { port: 'n2k', reading: 'rate-of-turn', instance: 2 },

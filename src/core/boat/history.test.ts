@@ -112,6 +112,18 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
     everyMs: optional(fc.constantFrom(100, 1000)),
   }),
   'set-waters': fc.record({ waters: optional(fc.constantFrom('quiet', 'harbour', 'ocean')) }),
+  'set-remote': fc.record({
+    unit,
+    remote: optional(
+      fc.constantFrom<object[]>(
+        {},
+        { writes: 'may-write', heldBy: ['owner'] },
+        { guests: 'air' },
+        { guests: 'n2k' },
+        { password: 'a secret' },
+      ),
+    ),
+  }),
   'unpin-layout': fc.record({ bus: fc.constantFrom(...full.buses.map((entry) => entry.id), 'no-bus') }),
   'unpin-route': fc.record({ line: fc.constantFrom('pair:converter.wires~radio.wires', 'feed:radio.supply~main') }),
   'tape-length': fc.record({

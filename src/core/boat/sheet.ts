@@ -3,7 +3,9 @@ import { readingIds } from '../facts/reading-ids.ts';
 import { driveOutputSchema, driveSchema, rudderKindSchema } from './drive.ts';
 import { earthingSchema } from './earthing.ts';
 import { idSchema } from './ids.ts';
+import { lightingSchema } from './lighting.ts';
 import { measureSchema } from './measure.ts';
+import { sheetRemoteSchema } from './remote.ts';
 
 export const protocols = [
   'nmea2000',
@@ -180,6 +182,10 @@ export const sheetSchema = z
     cutout: z.exactOptional(boxSizeSchema),
     compassSafe: z.exactOptional(measureSchema),
     earthing: z.exactOptional(earthingSchema),
+    /** what can be done to it by wifi or over the network */
+    remote: z.exactOptional(sheetRemoteSchema),
+    /** of a screen: how it is dimmed and its alarm silenced */
+    lighting: z.exactOptional(lightingSchema),
     ipCode: z.exactOptional(
       z.string().regex(/^IP[0-6X][0-9X](\/IP[0-6X][0-9X])*$/, 'An IP code is written IPX6 or IP67.'),
     ),

@@ -75,6 +75,12 @@ test('a unit that comes in the second phase says so, and one of the first phase 
   expect(Object.hasOwn(now.kit.find((unit) => unit.id === 'gnss') ?? {}, 'phase')).toBe(false);
 });
 
+test('what is known of the wifi of a unit is said, and forgotten', () => {
+  const said = edits['set-remote'].apply(tern, { unit: 'gnss', remote: { writes: 'listen-only' } });
+  expect(said.kit.find((unit) => unit.id === 'gnss')?.remote).toEqual({ writes: 'listen-only' });
+  expect(edits['set-remote'].apply(said, { unit: 'gnss' })).toEqual(tern);
+});
+
 test('a finding is accepted with a reason, again with another, and opened again', () => {
   const finding = 'power/drop display';
   const once = edits['accept-finding'].apply(tern, { finding, reason: 'Rarely used.' });

@@ -28,6 +28,7 @@ import { setInstance } from './set-instance.ts';
 import { setOrder } from './set-order.ts';
 import { setRate } from './set-rate.ts';
 import { setWaters } from './set-waters.ts';
+import { setRemote } from './set-remote.ts';
 import { tapeLength } from './tape-length.ts';
 import { unpinLayout } from './unpin-layout.ts';
 import { unpinRoute } from './unpin-route.ts';
@@ -63,6 +64,7 @@ export const edits = {
   'set-order': setOrder,
   'set-rate': setRate,
   'set-waters': setWaters,
+  'set-remote': setRemote,
   'tape-length': tapeLength,
   'unpin-layout': unpinLayout,
   'unpin-route': unpinRoute,
