@@ -7,6 +7,7 @@ import { toSvg } from '../papers/drawing/to-svg.ts';
 import { energyChart } from '../papers/energy/energy-chart.ts';
 import { energyCsv } from '../papers/energy/energy-csv.ts';
 import { energyPaper } from '../papers/energy/energy-text.ts';
+import { lineDiagram } from '../papers/lanes/line-diagram.ts';
 import { backboneText } from '../papers/lists/backbone-text.ts';
 import { blackoutPaper } from '../papers/lists/blackout-text.ts';
 import { blackoutsCsv } from '../papers/lists/blackouts-csv.ts';
@@ -91,6 +92,7 @@ export const writePapers = async ({
     ['phases.txt', phasesPaper(boat, plan)],
     ['phases.csv', phasesCsv(boat, plan)],
     ...powerSheets(boat, plan),
+    ['lines.svg', toSvg(lineDiagram({ boat, plan, widthMm: sheetSize.widthMm }), 'paper')],
     ['boat.svg', toSvg(boatSheet({ boat, plan, ...sheetSize }).drawing, 'paper')],
   ]);
   try {

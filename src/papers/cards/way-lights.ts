@@ -1,17 +1,21 @@
 import type { Plan } from '../../core/plan-shape.ts';
 import type { CardBoat } from './card-boat.ts';
-import { wayLines } from './way-lines.ts';
+import { teesPassed, wayLines } from './way-lines.ts';
 
 const unitOf = (port: string): string => port.slice(0, port.indexOf('.'));
 
-/** The ids that light a way on the drawing: every unit it passes, and every line between them. `ports` from source to screen. */
+/**
+ * The ids that light a way on the drawing: every unit it passes, every line between
+ * them, and the trunk between tees at one place. `ports` from source to screen.
+ */
 export const wayLights = (index: CardBoat, plan: Plan, ports: readonly string[]): string[] => [
   ...new Set([
     ...ports.map(unitOf),
     ...ports.flatMap((to, at) => {
       const from = ports[at - 1];
       if (from === undefined || unitOf(from) === unitOf(to)) return [];
-      return wayLines(index, plan, { from, to }).map(({ id }) => id);
+      const lines = wayLines(index, plan, { from, to }).map(({ id }) => id);
+      return [...lines, ...teesPassed(plan, { from, to })];
     }),
   ]),
 ];

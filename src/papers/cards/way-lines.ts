@@ -1,4 +1,5 @@
 import type { BusEntry, JoinEntry, LineEntry, Plan } from '../../core/plan-shape.ts';
+import { teePieceId } from '../sheet/trunk-pieces.ts';
 import type { CardBoat } from './card-boat.ts';
 
 /** One stretch of a reading's way, from the port of one unit to the port of another; both `kit.port`. */
@@ -75,4 +76,18 @@ export const wayLines = (index: CardBoat, plan: Plan, stretch: Stretch): LineEnt
   return plan.lines.filter(
     (line) => join.lines.includes(line.id) && plugs.includes(line.from) && plugs.includes(line.to),
   );
+};
+
+/** The pieces of trunk between tees at one place that a stretch runs through, by id. */
+export const teesPassed = (plan: Plan, { from, to }: Stretch): string[] => {
+  const bus = plan.buses.find(({ id }) => id === joinBetween(plan, { from, to })?.bus);
+  if (bus === undefined) return [];
+  const tees = bus.walk.flatMap((step, at) => step.tees.map((tee) => ({ tee, at })));
+  const [one, other] = [from, to].map((port) => tees.findIndex(({ tee }) => tee === port));
+  if (one === undefined || other === undefined || one < 0 || other < 0) return [];
+  const passed = tees.slice(Math.min(one, other), Math.max(one, other) + 1);
+  return passed.slice(1).flatMap(({ tee, at }, before) => {
+    const last = passed[before];
+    return last?.at === at ? [teePieceId(bus.id, [last.tee, tee])] : [];
+  });
 };

@@ -23,7 +23,7 @@ export const axis = ({
   bottomMm,
 }: {
   boat: Boat;
-  frame: SheetFrame;
+  frame: Pick<SheetFrame, 'mmPerM' | 'zeroMm'>;
   units: SheetUnits;
   bottomMm: number;
 }): Shape => {

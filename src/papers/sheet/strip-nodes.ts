@@ -98,8 +98,7 @@ const dropsByUnit = (plan: Plan, bus: BusEntry): ReadonlyMap<string, LineEntry> 
   );
 
 /** How a stretch names this end of itself. */
-const stretchEnd = (bus: BusEntry, node: StripNode): string =>
-  node.tee === undefined ? `end@${node.place}` : `${bus.id}/${node.tee}`;
+const stretchEnd = (bus: BusEntry, node: StripNode): string => `${bus.id}/${node.tee ?? `end@${node.place}`}`;
 
 const stretchesOf = (
   plan: Plan,

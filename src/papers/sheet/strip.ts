@@ -8,6 +8,7 @@ import { fuseOf } from './fuse-of.ts';
 import { lineCode } from './line-code.ts';
 import { dropMm, type PlacedNode, type PlacedStrip, radiusMm, stretchText } from './strip-layout.ts';
 import { stripFigures, stripLineMm, stripWords } from './strip-words.ts';
+import { trunkPieces } from './trunk-pieces.ts';
 import type { UnitMark } from './unit-marks.ts';
 
 interface StripDrawing {
@@ -26,19 +27,15 @@ const figures = (text: string, at: Point, look: Pick<TextShape, 'anchor' | 'ink'
 
 const trunkShapes = (placed: PlacedStrip, y: number): Shape[] => {
   const { nodes, strip, stretchWords } = placed;
-  const stretchAfter = new Map(strip.stretches.map((stretch) => [stretch.afterNode, stretch]));
-  return nodes.flatMap((node, at): Shape[] => {
-    const next = nodes[at + 1];
-    if (next === undefined) return [];
-    const stretch = stretchAfter.get(at);
-    const about = stretch?.about ?? [strip.bus.id];
+  return trunkPieces(strip).flatMap(({ from, about, guessed, stretch }): Shape[] => {
+    const [fromMm, toMm] = [nodes[from]?.xMm ?? 0, nodes[from + 1]?.xMm ?? 0];
     const line: Point[] = [
-      [node.xMm, y],
-      [next.xMm, y],
+      [fromMm, y],
+      [toMm, y],
     ];
-    const strokes = codedStrokes(line, { code: lineCode.trunk, guessed: stretch?.guessed ?? false, about });
+    const strokes = codedStrokes(line, { code: lineCode.trunk, guessed, about });
     if (stretch === undefined || !stretchWords) return strokes;
-    const middle: Point = [(node.xMm + next.xMm) / 2, y - 1.7];
+    const middle: Point = [(fromMm + toMm) / 2, y - 1.7];
     return [...strokes, figures(stretchText(stretch, strip.units), middle, { anchor: 'middle', ink: 'quiet', about })];
   });
 };

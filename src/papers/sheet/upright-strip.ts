@@ -12,6 +12,7 @@ import { figureIn, type SheetUnits } from './sheet-units.ts';
 import { dropMm, radiusMm, stretchText } from './strip-layout.ts';
 import type { StripNode, StripOfBus } from './strip-nodes.ts';
 import { stripFigures, stripLineMm, stripWords } from './strip-words.ts';
+import { trunkPieces } from './trunk-pieces.ts';
 
 /** Heights of the rows: a tee or an end, the name of a place. */
 const rowMm = 7.6;
@@ -67,20 +68,16 @@ interface Column {
   readonly curve: CurveKind;
 }
 
-const trunk = (strip: StripOfBus, rows: readonly PlacedRow[], { widthMm, curve }: Column): Shape[] => {
-  const stretchAfter = new Map(strip.stretches.map((stretch) => [stretch.afterNode, stretch]));
-  return rows.flatMap((row, at): Shape[] => {
-    const next = rows[at + 1];
-    if (next === undefined) return [];
-    const stretch = stretchAfter.get(at);
-    const about = stretch?.about ?? [strip.bus.id];
+const trunk = (strip: StripOfBus, rows: readonly PlacedRow[], { widthMm, curve }: Column): Shape[] =>
+  trunkPieces(strip).flatMap(({ from, about, guessed, stretch }): Shape[] => {
+    const [fromMm, toMm] = [rows[from]?.yMm ?? 0, rows[from + 1]?.yMm ?? 0];
     const line: Point[] = [
-      [trunkXMm, row.yMm],
-      [trunkXMm, next.yMm],
+      [trunkXMm, fromMm],
+      [trunkXMm, toMm],
     ];
-    const strokes = codedStrokes(line, { code: lineCode.trunk, guessed: stretch?.guessed ?? false, about });
+    const strokes = codedStrokes(line, { code: lineCode.trunk, guessed, about });
     if (stretch === undefined) return strokes;
-    const beside: Point = [trunkXMm - 1.8, (row.yMm + next.yMm) / 2];
+    const beside: Point = [trunkXMm - 1.8, (fromMm + toMm) / 2];
     return [
       ...strokes,
       figures(stretchText({ lengthM: stretch.lengthM }, strip.units), beside, { anchor: 'end', ink: 'quiet', about }),
@@ -91,7 +88,6 @@ const trunk = (strip: StripOfBus, rows: readonly PlacedRow[], { widthMm, curve }
           ]),
     ];
   });
-};
 
 const balloonXMm = trunkXMm + dropMm + radiusMm;
 const wordsXMm = balloonXMm + radiusMm + 1.3;
