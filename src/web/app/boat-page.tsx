@@ -1,5 +1,6 @@
 import { type ReactNode, type RefObject, useCallback, useMemo, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
+import type { Failure } from '../../core/blackouts-shape.ts';
 import type { SearchWords } from '../../papers/lists/search-words.ts';
 import { type LightStore, lightStore } from '../drawing/light-store.ts';
 import type { SheetHandle } from '../drawing/sheet-view.tsx';
@@ -11,6 +12,7 @@ import { CourseLine } from './course-line.tsx';
 import { MarginView } from './margin-view.tsx';
 import type { Note } from './notes.ts';
 import { powerSheetChoice, usePowerDrawing } from './power/use-power-drawing.ts';
+import type { Pull } from './pull-out/pull.ts';
 import type { StepId } from './route.ts';
 import { SheetFrame } from './sheet-frame.tsx';
 import { useBoatView } from './use-boat-view.ts';
@@ -25,6 +27,7 @@ const bringTables = () => import('./power/power-tables.tsx');
 const bringSourceTables = () => import('./sources/source-tables.tsx');
 const bringSourcePages = () => import('./sources/source-pages.tsx');
 const bringPages = () => import('./power/power-pages.tsx');
+const bringPull = () => import('./pull-out/pull-out-card.tsx');
 
 interface BoatPageProps {
   readonly answer: PlanAnswer;
@@ -116,6 +119,17 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
   const pages = usePart(bringPages);
   const sourceTables = usePart(bringSourceTables);
   const sourcePages = usePart(bringSourcePages);
+  const puller = usePart(bringPull);
+  // what is pulled out to see what goes dark; undefined while nothing may be
+  const [pull, setPull] = useState<Pull | undefined>(undefined);
+  const putBack = (): void => {
+    setPull(undefined);
+    document.querySelector<HTMLElement>('.pull-switch')?.focus({ preventScroll: true });
+  };
+  const pullOut = (failure: Failure): void => {
+    flushSync(() => setPull({ ids: [failure.fails], failure }));
+    margin.current?.querySelector<HTMLElement>('.pull-card h2')?.focus();
+  };
   const [isTable, setIsTable] = useState(false);
   const closeTable = (): void => {
     setIsTable(false);
@@ -153,6 +167,8 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
           ) : null
         }
         onPick={pick}
+        isPulling={pull !== undefined}
+        onPullSwitch={() => (pull === undefined ? setPull({ ids: [] }) : putBack())}
         onShow={show}
         frame={frame}
         sheet={sheet}
@@ -165,7 +181,17 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
         notes={view.notes}
         titles={titles}
         card={
-          cards === undefined || card.content === undefined || card.maker === undefined ? null : (
+          pull !== undefined && puller !== undefined ? (
+            <puller.PullOutCard
+              boat={boat}
+              plan={plan}
+              pull={pull}
+              frame={frame}
+              drawn={inPlace ?? view.drawn}
+              onPull={setPull}
+              onLeave={putBack}
+            />
+          ) : cards === undefined || card.content === undefined || card.maker === undefined ? null : (
             <cards.CardView
               content={card.content}
               maker={card.maker}
@@ -184,6 +210,7 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
         }
         lights={lights}
         onShow={show}
+        onPull={pullOut}
         progress={progress}
         onStop={onStop}
       />

@@ -1,4 +1,5 @@
 import type { ReactNode, Ref } from 'react';
+import type { Failure } from '../../core/blackouts-shape.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { currencyOf } from '../../papers/lists/cure-words.ts';
@@ -30,6 +31,8 @@ interface MarginViewProps {
   readonly card: ReactNode;
   readonly lights: LightStore;
   readonly onShow: (ids: readonly string[], card?: CardChoice) => void;
+  /** pulls something out, to see what goes dark */
+  readonly onPull: (failure: Failure) => void;
   readonly progress: SearchWords | undefined;
   readonly onStop: () => void;
   readonly ref?: Ref<HTMLElement>;
@@ -58,6 +61,7 @@ export const MarginView = ({
   card,
   lights,
   onShow,
+  onPull,
   progress,
   onStop,
   ref,
@@ -87,7 +91,7 @@ export const MarginView = ({
         ))}
       </ol>
     )}
-    <LateStepBlock step={step} boat={boat} plan={plan} hand={{ lights, onShow }} />
+    <LateStepBlock step={step} boat={boat} plan={plan} hand={{ lights, onShow }} onPull={onPull} />
     <AllWords />
   </aside>
 );

@@ -26,6 +26,9 @@ interface SheetFrameProps {
   readonly mayChoose: boolean;
   /** pages that are made for paper only */
   readonly pages: ReactNode;
+  /** whether a press pulls out what is pressed, to see what goes dark */
+  readonly isPulling: boolean;
+  readonly onPullSwitch: () => void;
   readonly onPick: (ids: readonly string[]) => void;
   readonly onShow: (ids: readonly string[], card?: CardChoice) => void;
   /** the window whose size the sheet takes */
@@ -71,9 +74,11 @@ const SheetTools = ({
   table,
   inPlace,
   mayChoose,
+  isPulling,
+  onPullSwitch,
   hasWords,
   onWords,
-}: Pick<SheetFrameProps, 'sheet' | 'isList' | 'onSwitch' | 'tableSwitch' | 'table' | 'inPlace' | 'mayChoose'> & {
+}: Omit<SheetFrameProps, 'boatName' | 'view' | 'lights' | 'drag' | 'pages' | 'onPick' | 'onShow' | 'frame'> & {
   /** whether the words on the drawing are explained under it now */
   hasWords: boolean;
   onWords: () => void;
@@ -97,6 +102,11 @@ const SheetTools = ({
     {tableSwitch === undefined ? null : (
       <button type="button" className="table-switch" aria-expanded={table !== null} onClick={tableSwitch.onPress}>
         {tableSwitch.words}
+      </button>
+    )}
+    {isList ? null : (
+      <button type="button" className="pull-switch" aria-pressed={isPulling} onClick={onPullSwitch}>
+        pull out and see
       </button>
     )}
     <button type="button" className="words-switch" aria-expanded={hasWords} onClick={onWords}>
@@ -123,7 +133,15 @@ export const SheetFrame = (props: SheetFrameProps): ReactNode => {
   const of = inPlace === undefined ? `Drawing of ${boatName}` : `Power of ${boatName} on one line`;
   return (
     <main className="sheet-frame" tabIndex={-1}>
-      <div className={inPlace === undefined ? 'sheet-window' : 'sheet-window in-place'} ref={frame} hidden={isList}>
+      <div
+        className={[
+          'sheet-window',
+          ...(inPlace === undefined ? [] : ['in-place']),
+          ...(props.isPulling ? ['pulling'] : []),
+        ].join(' ')}
+        ref={frame}
+        hidden={isList}
+      >
         {shown === undefined ? null : (
           <SheetView
             ref={sheet}

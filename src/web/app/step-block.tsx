@@ -1,4 +1,5 @@
 import { type ReactNode, useMemo } from 'react';
+import type { Failure } from '../../core/blackouts-shape.ts';
 import type { Boat, Way } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { printLength } from '../../core/units/print-length.ts';
@@ -8,6 +9,7 @@ import { LinesBlock } from './lines-block.tsx';
 import { LitRows, type Row, type RowHand } from './lit-rows.tsx';
 import { needsGroups } from './needs-rows.ts';
 import { PowerBlock } from './power/power-block.tsx';
+import type { BlackoutBlock } from './pull-out/blackout-block.tsx';
 import type { StepId } from './route.ts';
 import { StrayBlock } from './stray-block.tsx';
 import { TapeField } from './tape-field.tsx';
@@ -136,10 +138,20 @@ const bringTraffic = () => import('./traffic-block.tsx');
 const Traffic = (block: BlockProps): ReactNode => {
   const traffic = usePart(bringTraffic);
   return traffic === undefined ? null : <traffic.TrafficBlock {...block} />;
+const bringBlackouts = () => import('./pull-out/blackout-block.tsx');
+
+const Blackouts = (block: Parameters<typeof BlackoutBlock>[0]): ReactNode => {
+  const part = usePart(bringBlackouts);
+  return part === undefined ? null : <part.BlackoutBlock {...block} />;
 };
 
 /** What the margin holds under the notes at each step of the job. */
-export const StepBlock = ({ step, ...block }: BlockProps & { step: StepId }): ReactNode => {
+export const StepBlock = ({
+  step,
+  onPull,
+  ...block
+}: BlockProps & { step: StepId; onPull: (failure: Failure) => void }): ReactNode => {
+  const blackouts = <Blackouts boat={block.boat} plan={block.plan} onPull={onPull} />;
   switch (step) {
     case 'boat':
       return <BoatBlock {...block} />;
@@ -161,6 +173,7 @@ export const StepBlock = ({ step, ...block }: BlockProps & { step: StepId }): Re
           <Energy {...block} />
           <StrayBlock {...block} />
           <BackboneBlock boat={block.boat} plan={block.plan} />
+          {blackouts}
         </>
       );
     case 'buy':
@@ -171,6 +184,7 @@ export const StepBlock = ({ step, ...block }: BlockProps & { step: StepId }): Re
           <BackboneBlock boat={block.boat} plan={block.plan} />
           <LinesBlock {...block} />
           <Traffic {...block} />
+          {blackouts}
         </>
       );
     default:
