@@ -22,6 +22,7 @@ const coreRooms = [
   'isolation',
   'traffic',
   'blackouts',
+  'remote',
   'sources',
   'fitting',
   'shopping',

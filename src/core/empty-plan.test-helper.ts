@@ -40,4 +40,5 @@ export const emptyPlan: PlanDraft = {
   blackouts: [],
   vitals: [],
   traffic: { waters: 'harbour', buses: [], lines: [] },
+  remote: [],
 };

@@ -11,6 +11,7 @@ import { panelsEntriesSchema } from './panels-shape.ts';
 import { phasesSchema } from './phases-shape.ts';
 import { powerEntriesSchema } from './power-shape.ts';
 import { proposalSchema, wiringSchema } from './proposal-shape.ts';
+import { remoteEntriesSchema } from './remote-shape.ts';
 import { sourcesEntriesSchema } from './sources-shape.ts';
 import { strayEntriesSchema } from './stray-shape.ts';
 import { trafficEntriesSchema } from './traffic-shape.ts';
@@ -383,6 +384,7 @@ export const planDraftSchema = z.strictObject({
   ...trafficEntriesSchema,
   /** absent where she is refitted in one go, or nobody looked */
   phases: z.exactOptional(phasesSchema),
+  ...remoteEntriesSchema,
 });
 export type PlanDraft = z.infer<typeof planDraftSchema>;
 

@@ -16,6 +16,7 @@ import { arrivals } from './readings/arrivals.ts';
 import { withSeenBefore } from './readings/before-and-after.ts';
 import type { Reaches } from './readings/reaches.ts';
 import type { Refit } from './readings/refit.ts';
+import type { planRemote } from './remote/plan-remote.ts';
 import { roundPlan } from './round-plan.ts';
 import type { RuleInput } from './rules/rule.ts';
 import type { planSources } from './sources/plan-sources.ts';
@@ -32,6 +33,8 @@ export interface LateParts extends LaidLateParts {
   readonly blackouts: typeof blackoutTable;
   /** how she stands after each phase, where there are several */
   readonly phases: typeof planPhases;
+  /** who can reach what by radio and from ashore */
+  readonly remote: typeof planRemote;
   /** what every rule finds */
   readonly findings: (input: RuleInput) => Finding[];
 }
@@ -54,6 +57,7 @@ export const withoutLateParts: LateParts = {
   sources: () => ({ sources: [], numbers: [], settings: [], pairs: [] }),
   blackouts: () => ({ blackouts: [], vitals: [] }),
   phases: () => undefined,
+  remote: () => ({ remote: [] }),
   findings: () => [],
 };
 
@@ -84,6 +88,7 @@ const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedB
  * `phase`: default the last. Lines and layouts are for the last phase, readings for the phase asked.
  */
 export const planWith = ({ cures, mends, sources, blackouts, phases, findings, ...late }: LateParts) => {
+export const planWith = ({ cures, mends, sources, blackouts, remote, findings, ...late }: LateParts) => {
   const laidOf = planLaid(late);
   return (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
     const { boat: wired, proposal } = wiredBoat(boat);
@@ -95,6 +100,11 @@ export const planWith = ({ cures, mends, sources, blackouts, phases, findings, .
     const entries = buses.map(({ entry }) => entry);
     const table = blackouts({ index, ...laid, buses: entries, joinsAt }, refit.reachesIn(phase), phase);
     const draft: Omit<PlanDraft, keyof typeof table | 'phases'> = roundPlan({
+    const table = {
+      ...blackouts({ index, ...laid, buses: entries, joinsAt }, refit.reachesIn(phase), phase),
+      ...remote(refit.reachesIn(phase).network),
+    };
+    const draft: Omit<PlanDraft, keyof typeof table> = roundPlan({
       boat: boat.name,
       program,
       phase,

@@ -10,6 +10,7 @@ import type { Finding } from './plan-shape.ts';
 import { planStray } from './plan-stray.ts';
 import { planTraffic } from './plan-traffic.ts';
 import { type LateParts, planWith, withoutLateParts } from './plan-with.ts';
+import { planRemote } from './remote/plan-remote.ts';
 import { rules } from './rules/index.ts';
 import type { RuleInput } from './rules/rule.ts';
 import { runRules } from './rules/run-rules.ts';
@@ -34,6 +35,7 @@ export const lateParts: LateParts = {
   sources: planSources,
   blackouts: withReserves,
   phases: planPhases,
+  remote: planRemote,
   findings,
 };
 
@@ -50,5 +52,6 @@ export const checkedPlan = planWith({
   traffic: planTraffic,
   sources: planSources,
   blackouts: blackoutTable,
+  remote: planRemote,
   findings,
 });

@@ -20,6 +20,8 @@ export interface ByHand {
   readonly buses: Boat['buses'];
   /** by kit id: how a unit stands, where somebody looked */
   readonly mounts?: Readonly<Record<string, NonNullable<Kit['mount']>>>;
+  /** by kit id: what her owner knows of wifi and passwords */
+  readonly remotes?: Readonly<Record<string, NonNullable<Kit['remote']>>>;
   /** by way: what may run in it and how often, where the table says so in words */
   readonly ways?: Readonly<Record<string, Pick<Way, 'allows' | 'trunkTimes'>>>;
   /** by sheet kind of the table: the typical sheet it means, where its id is another */
@@ -86,6 +88,7 @@ const instancesOf = (row: KitRow, own: ByHand): Instance[] => {
 const kitFrom = (row: KitRow, own: ByHand): Kit => {
   const changes = own.changes[row.id];
   const mount = own.mounts?.[row.id];
+  const remote = own.remotes?.[row.id];
   const instances = instancesOf(row, own);
   return {
     id: row.id,
@@ -96,6 +99,7 @@ const kitFrom = (row: KitRow, own: ByHand): Kit => {
     place: row.place,
     ...(row.tail === undefined ? {} : { tail: row.tail }),
     ...(mount === undefined ? {} : { mount }),
+    ...(remote === undefined ? {} : { remote }),
     ...(instances.length === 0 ? {} : { instances }),
     ...(changes === undefined ? {} : { changes }),
   };

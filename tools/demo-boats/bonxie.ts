@@ -180,6 +180,14 @@ const sources: NonNullable<Boat['sources']> = [
   { reading: 'rate-of-turn', primary: 'sat-compass.n2k' },
 ];
 
+/** Guests are on a wifi apart; tablets may look at the screens and work none of them. */
+const remotes: ByHand['remotes'] = {
+  'mfd-wh-1': { writes: 'listen-only' },
+  router: { password: 'changed', heldBy: ['owner', 'skipper'], guests: 'guests' },
+  'sat-term': { password: 'changed', heldBy: ['owner'] },
+  'ship-mess': { writes: 'listen-only', password: 'changed', heldBy: ['crew', 'skipper'] },
+};
+
 /** Bonxie, the example of scale: two buses, two voltages, mains aboard, analog heads behind converters. */
 export const bonxie = (): Boat => ({
   ...boatFromTable(bonxieTable(), {
@@ -190,6 +198,7 @@ export const bonxie = (): Boat => ({
     instanced,
     changes: bonxieChanges,
     mounts: bonxieMounts,
+    remotes,
     buses: [
       { id: 'nav', name: 'Navigation bus', protocol: 'nmea2000', grade: 'mid', shieldAt: ['panel-24'] },
       { id: 'ship', name: 'Ship systems bus', protocol: 'nmea2000', grade: 'mid', shieldAt: ['panel-24'] },

@@ -30,12 +30,19 @@ const changes: ByHand['changes'] = {
   ],
   // Its antenna was inside, so nothing is joined to its input.
   'old-plotter': [{ path: 'turns', how: 'seen' }],
+  // Its wifi is switched off.
+  mux: [{ path: 'ports.radio', how: 'seen' }],
   'ais-gnss': [{ path: 'plugs.coax.fixedLead.valueM', value: 5, how: 'manual' }],
 };
 
 /** The radio gets its position in RMC alone, every two seconds: the most often that sentence should be sent at 4800 baud. */
 const need = (asked: Need): Need =>
   asked.at === 'vhf' && asked.reading === 'position' ? { ...asked, everyMs: 2000 } : asked;
+
+/** A tablet may look at the plotter and not work it; the password is her owner’s. */
+const remotes: ByHand['remotes'] = {
+  plotter: { writes: 'listen-only', password: 'changed', heldBy: ['owner'] },
+};
 
 /** A fuse on the post of the house battery; one switch parts the two. */
 const supply: ByHand['supply'] = {
@@ -82,6 +89,7 @@ export const sandpiper = (): Boat =>
     cables,
     instanced: {},
     changes,
+    remotes,
     buses: [{ id: 'nav', name: 'Navigation bus', protocol: 'nmea2000' }],
     displacement: { valueKg: 4200, of: 'light' },
     // the pilot is lifted off its pin

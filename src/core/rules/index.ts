@@ -10,6 +10,7 @@ import { plugsRules } from './plugs/index.ts';
 import { powerRules } from './power/index.ts';
 import { provenanceRules } from './provenance/index.ts';
 import { readingsRules } from './readings/index.ts';
+import { remoteRules } from './remote/index.ts';
 import type { Rule } from './rule.ts';
 import { shoppingRules } from './shopping/index.ts';
 import { steeringRules } from './steering/index.ts';
@@ -32,6 +33,7 @@ export const rules: readonly Rule[] = [
   ...powerRules,
   ...provenanceRules,
   ...readingsRules,
+  ...remoteRules,
   ...shoppingRules,
   ...supplyRules,
   ...steeringRules,

@@ -13,6 +13,7 @@ import { plugsFaults } from './faults/plugs/index.ts';
 import { powerFaults } from './faults/power/index.ts';
 import { provenanceFaults } from './faults/provenance/index.ts';
 import { readingsFaults } from './faults/readings/index.ts';
+import { remoteFaults } from './faults/remote/index.ts';
 import { shoppingFaults } from './faults/shopping/index.ts';
 import { steeringFaults } from './faults/steering/index.ts';
 import { supplyFaults } from './faults/supply/index.ts';
@@ -34,6 +35,7 @@ export const faults: readonly Fault[] = [
   ...powerFaults,
   ...provenanceFaults,
   ...readingsFaults,
+  ...remoteFaults,
   ...shoppingFaults,
   ...supplyFaults,
   ...steeringFaults,

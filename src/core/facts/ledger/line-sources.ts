@@ -82,6 +82,10 @@ export const lineSources = {
     standing: 'common practice',
     text: 'Radar cables sold for 50 m only, holes for plugs, radar pictures as multicast up to 8 Mbit/s: public handbooks.',
   },
+  'practice-remote': {
+    standing: 'common practice',
+    text: 'Converters write on unless set to listen only, phones work screens, first passwords stand in manuals, a router gives addresses, one giver a network.',
+  },
   'iec-61162-450': {
     standing: 'published',
     text: 'IEC 61162-450:2011, 5.3 and 5.4: addresses set aside for ship networks.',

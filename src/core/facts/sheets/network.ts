@@ -52,7 +52,7 @@ const ethernetSwitchPoe = typicalSheet(['maker-loads', 'memory-switch-loads', 'm
 
 const lan = ['lan-1', 'lan-2', 'lan-3', 'lan-4'] as const;
 
-const router = typicalSheet(['practice-sheet-gaps', 'maker-compass-distance'], {
+const router = typicalSheet(['practice-remote', 'practice-sheet-gaps', 'maker-compass-distance'], {
   id: 'router-guest',
   name: 'Router with four sockets inside, one outside and a guest network apart, typical',
   kind: 'router',
@@ -65,6 +65,7 @@ const router = typicalSheet(['practice-sheet-gaps', 'maker-compass-distance'], {
   ],
   // Nothing outside and no guest is one network with the boat.
   together: [[...lan, 'radio']],
+  remote: { givesAddresses: true },
   power: [ownWatts({ typicalW: 8, maxW: 15, minV: 10.8, fuseA: 3 })],
   compassSafe: safeFromCompass(0.3),
 });
