@@ -4,7 +4,7 @@ import { indexBoat } from '../../core/boat/boat-index.ts';
 import { applyEdits } from '../../core/boat/history.ts';
 import { startHistory } from '../../core/boat/start-history.ts';
 import { plan } from '../../core/plan.ts';
-import { routeRows } from './route-rows.ts';
+import { busRouteRows, routeRows } from './route-rows.ts';
 
 const { boat } = aBoat();
 const radio = 'pair:converter.wires~radio.wires';
@@ -28,4 +28,14 @@ test('led round, it is settled there, and may be let go again', () => {
   expect(row?.acts.map(({ says }) => says)).toEqual(['let the plan lead it again']);
   const back = applyEdits(startHistory(led), row?.acts[0]?.edits ?? []).boat;
   expect(rowOf(back)).toEqual(rowOf());
+});
+
+test('drops are listed by themselves, and no line stands in both lists', () => {
+  const planned = plan(boat, new Map());
+  const [others, ofBus] = [routeRows(indexBoat(boat), planned), busRouteRows(indexBoat(boat), planned)];
+  const keys = (rows: typeof others): string[] => rows.map(({ key }) => key);
+  expect(keys(ofBus)).toContain(planned.lines.find(({ kind }) => kind === 'drop')?.id);
+  expect(keys(others).filter((key) => keys(ofBus).includes(key))).toEqual([]);
+  const led = planned.lines.filter(({ kind, kept }) => kind !== 'trunk' && kept === undefined);
+  expect(new Set([...keys(others), ...keys(ofBus)])).toEqual(new Set(led.map(({ id }) => id)));
 });

@@ -1,8 +1,10 @@
 import type { BoatIndex } from '../../core/boat/boat-index.ts';
 import type { EditCall } from '../../core/boat/history.ts';
+import { mayBeLed } from '../../core/leading/may-be-led.ts';
 import type { LineEntry, Plan } from '../../core/plan-shape.ts';
 import { lineName } from '../cards/line-words.ts';
 import { type EndNames, endWords } from './end-words.ts';
+import { lineFromTo } from './led-words.ts';
 
 /** One line that may be led otherwise: its route in words, and what can be done about it. */
 export interface RouteRow {
@@ -21,7 +23,7 @@ const byPlaces = (places: ReadonlyMap<string, { readonly name: string }>, ids: r
 };
 
 const actsOf = (index: EndNames, line: LineEntry): RouteRow['acts'] => {
-  const name = `${lineName(line)} from ${endWords(index, line.from)} to ${endWords(index, line.to)}`;
+  const name = lineFromTo(index, line);
   if (line.pinned !== undefined) {
     return [
       {
@@ -47,17 +49,23 @@ const actsOf = (index: EndNames, line: LineEntry): RouteRow['acts'] => {
   ];
 };
 
+const rowOf = (index: EndNames, line: LineEntry): RouteRow => ({
+  key: line.id,
+  what: `${lineName(line)}: ${endWords(index, line.from)} to ${endWords(index, line.to)}`,
+  fact: `${line.lengthM.toFixed(2)} m, ${byPlaces(index.places, line.places)}${line.pinned === undefined ? '' : ', settled'}`,
+  lights: [line.id, ...line.ways],
+  acts: actsOf(index, line),
+});
+
+type Index = EndNames & Pick<BoatIndex, 'buses'>;
+
+const isOfBus = ({ buses }: Index, { kind, from, to }: LineEntry): boolean =>
+  kind === 'drop' || buses.has(from) || buses.has(to);
+
 /** The new lines that no bus lays, in the order of the plan, with their routes. */
-export const routeRows = (index: EndNames & Pick<BoatIndex, 'buses'>, { lines }: Pick<Plan, 'lines'>): RouteRow[] =>
-  lines
-    .filter(
-      ({ kind, kept, from, to }) =>
-        kept === undefined && kind !== 'trunk' && kind !== 'drop' && !index.buses.has(from) && !index.buses.has(to),
-    )
-    .map((line) => ({
-      key: line.id,
-      what: `${lineName(line)}: ${endWords(index, line.from)} to ${endWords(index, line.to)}`,
-      fact: `${line.lengthM.toFixed(2)} m, ${byPlaces(index.places, line.places)}${line.pinned === undefined ? '' : ', settled'}`,
-      lights: [line.id, ...line.ways],
-      acts: actsOf(index, line),
-    }));
+export const routeRows = (index: Index, { lines }: Pick<Plan, 'lines'>): RouteRow[] =>
+  lines.filter((line) => mayBeLed(line) && !isOfBus(index, line)).map((line) => rowOf(index, line));
+
+/** The drops and leads of the buses, in the order of the plan, with their routes. */
+export const busRouteRows = (index: Index, { lines }: Pick<Plan, 'lines'>): RouteRow[] =>
+  lines.filter((line) => mayBeLed(line) && isOfBus(index, line)).map((line) => rowOf(index, line));

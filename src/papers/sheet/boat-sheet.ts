@@ -2,6 +2,7 @@ import type { Boat } from '../../core/boat/boat-schema.ts';
 import { type HullPart, hullPattern } from '../../core/facts/hull-patterns.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { pathShape } from '../drawing/marks.ts';
+import type { Point } from '../drawing/point.ts';
 import { polyline, rectangle } from '../drawing/polyline.ts';
 import type { Drawing, PathShape, Shape } from '../drawing/shapes.ts';
 import { wrapText } from '../drawing/wrap-text.ts';
@@ -42,6 +43,8 @@ export interface BoatSheet {
   /** the few lines by which the whole sheet is known when it is drawn very small: hulls and trunks */
   readonly overview: readonly PathShape[];
   readonly balloons: readonly SheetBalloon[];
+  /** where each place of the boat lies, by its id, in each view */
+  readonly points: readonly ReadonlyMap<string, Point>[];
 }
 
 interface Request {
@@ -254,5 +257,6 @@ export const boatSheet = (request: Request): BoatSheet => {
       shapes,
     ),
     balloons: marks.map(balloonOf),
+    points: views.map((view) => new Map(boat.places.map((place) => [place.id, view.at(place)]))),
   };
 };

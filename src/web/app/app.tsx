@@ -1,6 +1,7 @@
 import { type ReactNode, useCallback, useEffect, useSyncExternalStore } from 'react';
 import type { PlanClient } from '../workers/plan-client.ts';
 import type { PlanState } from '../workers/protocol.ts';
+import { AskContext } from './ask-context.ts';
 import { BoatPage } from './boat-page.tsx';
 import type { BoatSaver } from './boat-saver.ts';
 import { boatSays } from './boat-says.ts';
@@ -115,7 +116,9 @@ export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver })
       )}
       {state.fault === undefined ? null : <FaultView detail={state.fault} />}
       <EditContext value={edit}>
-        <Body route={route} state={state} client={client} onFile={openFile} />
+        <AskContext value={client.ask}>
+          <Body route={route} state={state} client={client} onFile={openFile} />
+        </AskContext>
       </EditContext>
     </>
   );

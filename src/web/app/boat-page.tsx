@@ -21,7 +21,7 @@ import { useSheetSize } from './use-sheet-size.ts';
 
 // brought once the page stands: no part of the way to the first picture
 const bringCards = () => import('./cards/card-view.tsx');
-const bringDrag = () => import('./tee-drag.tsx');
+const bringDrag = () => import('./sheet-drag.tsx');
 const bringNeeds = () => import('./needs/needs-table.tsx');
 const bringTables = () => import('./power/power-tables.tsx');
 const bringSourceTables = () => import('./sources/source-tables.tsx');
@@ -155,7 +155,11 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
         isList={isList}
         onSwitch={switchList}
         table={isTable ? (own?.table ?? null) : null}
-        drag={drag === undefined ? null : <drag.TeeDrag boat={boat} plan={plan} frame={frame} />}
+        drag={
+          drag === undefined ? null : (
+            <drag.SheetDrag boat={boat} plan={plan} frame={frame} lights={lights} points={view.drawn?.points} />
+          )
+        }
         tableSwitch={own === undefined ? undefined : { words: own.words, onPress: () => setIsTable(!isTable) }}
         inPlace={inPlace}
         mayChoose={step === 'power'}

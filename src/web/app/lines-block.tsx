@@ -5,11 +5,12 @@ import type { Plan } from '../../core/plan-shape.ts';
 import { cardBoat } from '../../papers/cards/card-boat.ts';
 import { mastRows } from '../../papers/lists/mast-rows.ts';
 import { networkRows } from '../../papers/lists/network-rows.ts';
-import { type RouteRow, routeRows } from '../../papers/lists/route-rows.ts';
+import { busRouteRows, type RouteRow, routeRows } from '../../papers/lists/route-rows.ts';
 import { wayRows } from '../../papers/lists/way-rows.ts';
 import { useEdit } from './edit-context.ts';
-import { LitRows, type RowHand } from './lit-rows.tsx';
+import { LitRows, type Row, type RowHand } from './lit-rows.tsx';
 import './lines-block.css';
+import { RouteChoices } from './route-choices.tsx';
 import { useWords } from './words/units.ts';
 
 /** How full a way is, with the marks of the hard pull and of what goes in no more; the words beside it say the same. */
@@ -28,17 +29,19 @@ const FillGauge = ({ fillPct, isOver }: { fillPct: number; isOver: boolean }): R
   </svg>
 );
 
-const Acts = ({ acts }: Pick<RouteRow, 'acts'>): ReactNode => {
+const Acts = ({ boat, plan, row: { key, acts } }: { boat: Boat; plan: Plan; row: RouteRow }): ReactNode => {
   const edit = useEdit();
   const words = useWords();
+  const line = plan.lines.find(({ id }) => id === key);
   return (
-    <p className="route-acts">
+    <div className="route-acts">
       {acts.map(({ says, title, edits }) => (
         <button key={says} type="button" className="press-link" onClick={() => edit(edits, title)}>
           {words(says)}
         </button>
       ))}
-    </p>
+      {line === undefined ? null : <RouteChoices boat={boat} plan={plan} line={line} />}
+    </div>
   );
 };
 
@@ -55,18 +58,25 @@ export const LinesBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand:
   const ways = useMemo(() => wayRows(boat, plan), [boat, plan]);
   const index = useMemo(() => cardBoat(boat), [boat]);
   const routes = useMemo(() => routeRows(index, plan), [index, plan]);
+  const busRoutes = useMemo(() => busRouteRows(index, plan), [index, plan]);
+  const withActs = (rows: readonly RouteRow[]): Row[] =>
+    rows.map((row) => ({
+      key: row.key,
+      what: row.what,
+      fact: row.fact,
+      lights: row.lights,
+      control: <Acts boat={boat} plan={plan} row={row} />,
+    }));
   const masts = useMemo(() => mastRows(names.places, plan), [names, plan]);
   return (
     <>
       {networks.length === 0 ? null : <LitRows heading="Network" rows={networks} empty="" hand={hand} />}
       {masts.length === 0 ? null : <LitRows heading="In the mast" rows={masts} empty="" hand={hand} />}
       {routes.length === 0 ? null : (
-        <LitRows
-          heading="Routes of the other lines"
-          rows={routes.map(({ acts, ...row }) => ({ ...row, control: <Acts acts={acts} /> }))}
-          empty=""
-          hand={hand}
-        />
+        <LitRows heading="Routes of the other lines" rows={withActs(routes)} empty="" hand={hand} />
+      )}
+      {busRoutes.length === 0 ? null : (
+        <LitRows heading="Routes of the drops and leads of a bus" rows={withActs(busRoutes)} empty="" hand={hand} />
       )}
       {ways.length === 0 ? null : (
         <LitRows

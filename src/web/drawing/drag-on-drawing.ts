@@ -1,67 +1,66 @@
-/** A place on the drawing that something can be let go at, in pixels of the window. */
-interface Target {
+import { awayFrom, type Spot } from './spots.ts';
+
+/** A place on the drawing that something can be let go at. */
+export interface Goal {
   readonly key: string;
-  readonly element: Element;
-  readonly x: number;
-  readonly y: number;
+  readonly spots: readonly Spot[];
+  /** how near a finger or a mouse must come, pixels */
+  readonly reachPx: number;
+  /** shows on the drawing whether something is held over it */
+  readonly mark?: (isOver: boolean) => void;
 }
 
-/** Something on the drawing that can be taken hold of. */
+/** Something on the drawing that can be taken hold of; `key` is that of the goal it is over, absent over none. */
 export interface Draggable {
-  /** id by which it is found on the drawing */
-  readonly id: string;
-  /** ids by which the places for it are found, by the key of each */
-  readonly goals: ReadonlyMap<string, readonly string[]>;
-}
-
-/** What happens while something is dragged; `key` is that of the goal it is over, absent over none. */
-export interface DragHand {
-  readonly draggables: readonly Draggable[];
-  readonly onOver: (id: string, key: string | undefined) => void;
-  readonly onDrop: (id: string, key: string) => void;
+  /** where it can be taken hold of, measured anew at every press */
+  readonly grips: () => readonly Spot[];
+  readonly reachPx: number;
+  /** where it can be let go; of two that are in reach the first counts where both are as near */
+  readonly goals: () => readonly Goal[];
+  readonly onOver: (key: string | undefined) => void;
+  readonly onDrop: (key: string) => void;
   readonly onLeave: () => void;
 }
 
-/** How near a finger or a mouse must come, pixels. */
-const near = { hold: 16, drop: 36 } as const;
 /** A press that moves less is none. */
 const leastMovePx = 5;
 
-const centreOf = (element: Element): { x: number; y: number } => {
-  const { left, right, top, bottom } = element.getBoundingClientRect();
-  return { x: (left + right) / 2, y: (top + bottom) / 2 };
-};
+interface Reachable {
+  readonly spots: readonly Spot[];
+  readonly reachPx: number;
+}
 
-/** The small marks that stand for an id: not the balloons, which are pressed, nor long lines. */
-const marksOf = (frame: Element, id: string): Element[] =>
-  [...frame.querySelectorAll(`[data-about~="${CSS.escape(id)}"]`)].filter((element) => {
-    const { width, height } = element.getBoundingClientRect();
-    return !element.closest('.balloon') && width < 30 && height < 30;
-  });
-
-const nearest = <At extends { readonly x: number; readonly y: number }>(
-  all: readonly At[],
+/** Of all that is in reach of the pointer the nearest; points go before stretches, which lie everywhere between them. */
+const inReach = <One>(
+  all: readonly One[],
   { clientX, clientY }: PointerEvent,
-  withinPx: number,
-): At | undefined => {
-  const away = ({ x, y }: At): number => Math.hypot(x - clientX, y - clientY);
-  const [first] = [...all].sort((one, other) => away(one) - away(other));
-  return first !== undefined && away(first) <= withinPx ? first : undefined;
+  of: (one: One) => Reachable,
+): One | undefined => {
+  const at = { x: clientX, y: clientY };
+  const found = all.flatMap((one) =>
+    of(one).spots.flatMap((spot) => {
+      const awayPx = awayFrom(spot, at);
+      const isPoint = spot.from === spot.to;
+      return awayPx > of(one).reachPx ? [] : [{ one, awayPx, turn: isPoint ? 0 : 1 }];
+    }),
+  );
+  const [first] = found.sort((one, other) => one.turn - other.turn || one.awayPx - other.awayPx);
+  return first?.one;
 };
 
 interface Held {
   readonly draggable: Draggable;
-  readonly targets: readonly Target[];
+  readonly goals: readonly Goal[];
   readonly from: { readonly x: number; readonly y: number };
   isMoving: boolean;
-  over: Target | undefined;
+  over: Goal | undefined;
 }
 
 /**
- * Lets small marks of a drawing be dragged to others, by mouse, pen or finger, and leaves everything else on it alone.
+ * Lets things of a drawing be dragged, by mouse, pen or finger, and leaves everything else on it alone.
  * Escape lets go of what is held. Gives a function that ends it.
  */
-export const dragOnDrawing = (frame: HTMLElement, hand: DragHand): (() => void) => {
+export const dragOnDrawing = (frame: HTMLElement, draggables: readonly Draggable[]): (() => void) => {
   let held: Held | undefined;
   const end = new AbortController();
   const listen = <Name extends keyof HTMLElementEventMap>(
@@ -70,32 +69,29 @@ export const dragOnDrawing = (frame: HTMLElement, hand: DragHand): (() => void) 
   ): void => frame.addEventListener(name, hear, { capture: true, signal: end.signal });
 
   const letGo = (): void => {
-    held?.over?.element.classList.remove('drop-here');
+    const was = held;
     held = undefined;
-    frame.classList.remove('dragging');
-    hand.onLeave();
+    was?.over?.mark?.(false);
+    frame.classList.remove('dragging', 'hand-high');
+    was?.draggable.onLeave();
   };
-  const targetsFor = ({ goals }: Draggable): Target[] =>
-    [...goals].flatMap(([key, ids]) =>
-      ids.flatMap((id) => marksOf(frame, id).map((element) => ({ key, element, ...centreOf(element) }))),
-    );
 
   listen('pointerdown', (event) => {
     if (!event.isPrimary || event.button !== 0) return;
-    const marks = hand.draggables.flatMap((draggable) =>
-      marksOf(frame, draggable.id).map((element) => ({ draggable, ...centreOf(element) })),
-    );
-    const found = nearest(marks, event, near.hold);
-    if (found === undefined || (event.target instanceof Element && event.target.closest('.balloon'))) return;
-    const { draggable } = found;
+    if (event.target instanceof Element && event.target.closest('.balloon')) return;
+    const draggable = inReach(draggables, event, (one) => ({ spots: one.grips(), reachPx: one.reachPx }));
+    if (draggable === undefined) return;
     const from = { x: event.clientX, y: event.clientY };
-    held = { draggable, targets: targetsFor(draggable), from, isMoving: false, over: undefined };
+    held = { draggable, goals: draggable.goals(), from, isMoving: false, over: undefined };
     frame.setPointerCapture(event.pointerId);
   });
-  // The sheet pans by these; while a mark is held it stays where it is.
+  // The sheet pans by these; while something is held it stays where it is.
   for (const name of ['mousedown', 'touchstart'] as const) {
     listen(name, (event) => {
-      if (held !== undefined) event.stopPropagation();
+      if (held === undefined) return;
+      event.stopPropagation();
+      // a page that scrolls under a finger would take it away
+      if (name === 'touchstart') event.preventDefault();
     });
   }
   listen('pointermove', (event) => {
@@ -104,27 +100,32 @@ export const dragOnDrawing = (frame: HTMLElement, hand: DragHand): (() => void) 
     if (!held.isMoving && movedPx < leastMovePx) return;
     held.isMoving = true;
     frame.classList.add('dragging');
-    const over = nearest(held.targets, event, near.drop);
-    if (over?.element !== held.over?.element) {
-      held.over?.element.classList.remove('drop-here');
-      over?.element.classList.add('drop-here');
+    // what is said stands where the hand is not
+    frame.classList.toggle('hand-high', event.clientY < window.innerHeight / 2);
+    const over = inReach(held.goals, event, (goal) => goal);
+    if (over !== held.over) {
+      held.over?.mark?.(false);
+      over?.mark?.(true);
     }
     held.over = over;
-    hand.onOver(held.draggable.id, over?.key);
+    held.draggable.onOver(over?.key);
   });
   listen('pointerup', () => {
     if (held === undefined) return;
     const { draggable, over, isMoving } = held;
     letGo();
-    if (isMoving && over !== undefined) hand.onDrop(draggable.id, over.key);
+    if (isMoving && over !== undefined) draggable.onDrop(over.key);
   });
   listen('pointercancel', letGo);
   window.addEventListener(
     'keydown',
     (event) => {
-      if (event.key === 'Escape' && held !== undefined) letGo();
+      if (event.key !== 'Escape' || held === undefined) return;
+      // on the sheet it would let go of what is picked as well
+      event.stopPropagation();
+      letGo();
     },
-    { signal: end.signal },
+    { capture: true, signal: end.signal },
   );
   return () => {
     if (held !== undefined) letGo();

@@ -7,6 +7,8 @@ import { useSyncExternalStore } from 'react';
 export interface LightStore {
   readonly rest: (ids: readonly string[]) => void;
   readonly pick: (ids: readonly string[]) => void;
+  /** what was picked last, the same set until something else is */
+  readonly picked: () => ReadonlySet<string>;
   /** true when any of the ids is lit */
   readonly isLit: (ids: readonly string[]) => boolean;
   readonly subscribe: (listener: () => void) => () => void;
@@ -30,6 +32,7 @@ export const lightStore = (): LightStore => {
       picked = new Set(ids);
       tell();
     },
+    picked: () => picked,
     isLit: (ids) => {
       const lit = resting.size > 0 ? resting : picked;
       return ids.some((id) => lit.has(id));

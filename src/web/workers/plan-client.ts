@@ -6,6 +6,8 @@ import {
   type PlanReply,
   type PlanRequest,
   type PlanState,
+  type RouteAnswer,
+  type RouteQuestion,
 } from './protocol.ts';
 
 /** As much of a Worker as the client needs. */
@@ -24,6 +26,8 @@ export interface PlanClient {
   readonly plan: (boatText: string) => void;
   /** changes the boat that is open and plans it anew; does nothing where none is open */
   readonly change: (change: Change) => void;
+  /** asks about a line of the plan that is shown; the answer is empty where another plan is asked for before it comes */
+  readonly ask: (question: RouteQuestion) => Promise<RouteAnswer>;
   /** ends the search in hand; the plan then settles with what is found */
   readonly stop: () => void;
   /** forgets the boat */
@@ -34,6 +38,12 @@ export interface PlanClient {
 export const planClient = (port: PlanPort): PlanClient => {
   let state = firstPlanState;
   const listeners = new Set<() => void>();
+  const open = new Map<number, (answer: RouteAnswer) => void>();
+  let questions = 0;
+  const answer = (number: number, { choices, led }: RouteAnswer): void => {
+    open.get(number)?.({ ...(choices === undefined ? {} : { choices }), ...(led === undefined ? {} : { led }) });
+    open.delete(number);
+  };
   const move = (event: PlanEvent): void => {
     const next = nextPlanState(state, event);
     if (next === state) return;
@@ -45,11 +55,15 @@ export const planClient = (port: PlanPort): PlanClient => {
   };
   const ask = (request: (revision: number) => PlanRequest): void => {
     send('cancel');
+    for (const number of [...open.keys()]) answer(number, {});
     const revision = state.revision + 1;
     move({ kind: 'asked', revision });
     port.postMessage(request(revision));
   };
-  port.onReply(move);
+  port.onReply((reply) => {
+    if (reply.kind === 'told') answer(reply.number, reply);
+    else move(reply);
+  });
   port.onBreak((detail) => move({ kind: 'fault', revision: state.revision, detail }));
   return {
     state: () => state,
@@ -61,6 +75,14 @@ export const planClient = (port: PlanPort): PlanClient => {
     change: (change) => {
       const opened = state.answer?.opened;
       if (opened !== undefined) ask((revision) => ({ kind: 'change', revision, opened, change }));
+    },
+    ask: (question) => {
+      questions += 1;
+      const number = questions;
+      return new Promise((resolve) => {
+        open.set(number, resolve);
+        port.postMessage({ kind: 'ask', revision: state.revision, number, question });
+      });
     },
     stop: () => send('stop'),
     close: () => {

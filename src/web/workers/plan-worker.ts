@@ -34,6 +34,13 @@ const hear = planningSession({
     titles: () => whole?.titles ?? new Map(),
   },
   editor: () => import('../../core/boat/history.ts'),
+  leader: async () => {
+    const [{ leadChoices }, { ledLine }] = await Promise.all([
+      import('../../core/leading/lead-choices.ts'),
+      import('../../core/leading/led-line.ts'),
+    ]);
+    return { leadChoices, ledLine };
+  },
   nowMs: () => performance.now(),
   /** a breath that lets waiting messages in, a cancel among them */
   pause: () => new Promise((resolve) => setTimeout(resolve, 0)),

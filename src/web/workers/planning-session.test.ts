@@ -6,10 +6,12 @@ import { applyEdits, type EditCall, redo, undo } from '../../core/boat/history.t
 import { readBoat } from '../../core/boat/read-boat.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import { writeBoat } from '../../core/boat/write-boat.ts';
+import { leadChoices } from '../../core/leading/lead-choices.ts';
+import { ledLine } from '../../core/leading/led-line.ts';
 import { plan } from '../../core/plan.ts';
 import { planWith, withoutLateParts } from '../../core/plan-with.ts';
 import { planningSession } from './planning-session.ts';
-import type { Change, PlanAnswer, PlanReply } from './protocol.ts';
+import type { Change, PlanAnswer, PlanReply, RouteQuestion } from './protocol.ts';
 import type { PlanEngine } from './run-plan.ts';
 
 // written by hand, with a blank line that no program puts there
@@ -30,6 +32,7 @@ const session = (over: Partial<PlanEngine> = {}) => {
   const hear = planningSession({
     engine: { ...engine, ...over },
     editor: () => Promise.resolve({ applyEdits, undo, redo }),
+    leader: () => Promise.resolve({ leadChoices, ledLine }),
     nowMs: () => 0,
     pause: () => Promise.resolve(),
     post: (reply) => posted.push(reply),
@@ -183,4 +186,27 @@ test('a plan that is called off says nothing more', async () => {
   expect(posted.filter(({ kind }) => kind === 'answer').map((reply) => 'settled' in reply && reply.settled)).toEqual([
     false,
   ]);
+});
+
+test('a question about a route is answered from the plan that stands, and changes nothing', async () => {
+  const { open, hear, posted, edit } = session();
+  const line = 'pair:converter.wires~radio.wires';
+  const ask = async (revision: number, question: RouteQuestion) => {
+    await hear({ kind: 'ask', revision, number: 7, question });
+    return posted.at(-1);
+  };
+  const led = { asks: 'led', line, ways: ['locker-mast', 'helm-mast'] } as const;
+  expect(await ask(0, led)).toEqual({ kind: 'told', revision: 0, number: 7 });
+  await open();
+  const told = await ask(1, { asks: 'choices', line });
+  const choices = told?.kind === 'told' ? told.choices : undefined;
+  expect(choices?.map(({ through }) => through)).toContainEqual({ place: 'mast-base' });
+  expect(await ask(1, led)).toMatchObject({
+    number: 7,
+    led: { lengthM: choices?.find(({ ways }) => ways.join() === led.ways.join())?.lengthM },
+  });
+  expect(await ask(1, { ...led, line: 'pair:none~none' })).toEqual({ kind: 'told', revision: 1, number: 7 });
+  await edit(radioGoes);
+  expect(await ask(1, led)).toEqual({ kind: 'told', revision: 1, number: 7 });
+  expect(await ask(2, { asks: 'choices', line })).toEqual({ kind: 'told', revision: 2, number: 7 });
 });

@@ -1,10 +1,21 @@
-import type { Budget, Layout } from '../../core/backbone/problem.ts';
+import type { Budget, Layout, LayoutMap } from '../../core/backbone/problem.ts';
 import type { applyEdits, redo, undo } from '../../core/boat/history.ts';
 import { type History, startHistory } from '../../core/boat/start-history.ts';
 import { UserError } from '../../core/boat/user-error.ts';
+import type { leadChoices } from '../../core/leading/lead-choices.ts';
+import type { ledLine } from '../../core/leading/led-line.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { planChange } from '../../papers/lists/plan-change.ts';
-import type { Change, EditState, LastStep, PlanReply, PlanRequest, Refusal } from './protocol.ts';
+import type {
+  Change,
+  EditState,
+  LastStep,
+  PlanReply,
+  PlanRequest,
+  Refusal,
+  RouteAnswer,
+  RouteQuestion,
+} from './protocol.ts';
 import { type PlanEngine, runPlan } from './run-plan.ts';
 
 /** The three ways in which a history goes on. */
@@ -14,11 +25,19 @@ export interface Editor {
   readonly redo: typeof redo;
 }
 
+/** What answers questions about the routes of lines. */
+export interface Leader {
+  readonly leadChoices: typeof leadChoices;
+  readonly ledLine: typeof ledLine;
+}
+
 /** What a session needs: the engine, a clock, a breath that lets requests in, and somebody to answer to. */
 export interface SessionTools {
   readonly engine: PlanEngine;
   /** brings what edits need, which is no part of the way to the first picture */
   readonly editor: () => Promise<Editor>;
+  /** brings what questions about routes need */
+  readonly leader: () => Promise<Leader>;
   readonly nowMs: () => number;
   readonly pause: () => Promise<void>;
   readonly post: (reply: PlanReply) => void;
@@ -36,6 +55,8 @@ interface OpenBoat {
   /** the last plan that was settled, and how many steps were made since */
   settled?: Plan;
   steps: number;
+  /** the layouts of the plan that stands; absent while another is made */
+  layouts?: LayoutMap;
   last?: Omit<LastStep, 'steps'> & { steps: number };
 }
 
@@ -84,6 +105,20 @@ const settle = (open: OpenBoat, plan: Plan): void => {
   open.steps = 0;
 };
 
+/** Answers a question about a line of the plan that stands; a line that may not be led so has nothing said of it. */
+const routeAnswer = (
+  { leadChoices: choicesOf, ledLine: ledOf }: Leader,
+  open: OpenBoat,
+  asked: RouteQuestion,
+): RouteAnswer => {
+  const { settled, layouts, history } = open;
+  const line = settled?.lines.find(({ id }) => id === asked.line);
+  if (line === undefined || layouts === undefined) return {};
+  if (asked.asks === 'choices') return { choices: choicesOf(history.boat, line) };
+  const led = ledOf({ boat: history.boat, layouts, line: line.id, ways: asked.ways });
+  return led === undefined ? {} : { led };
+};
+
 const editStateOf = ({ history, last }: OpenBoat): EditState => {
   const [done, undone] = [history.done.at(-1), history.undone.at(-1)];
   return {
@@ -111,6 +146,7 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
 
   const planOpen = async (of: OpenBoat, revision: number, firstAfterMs: number): Promise<void> => {
     const startMs = tools.nowMs();
+    delete of.layouts;
     const boat = of.history.boat;
     const boatText = of.history.done.length === 0 ? of.readText : engine.writeBoat(boat);
     const onPlan = (plan: Plan, settled: boolean): void => {
@@ -121,6 +157,14 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
     };
     await runPlan({
       ...tools,
+      engine: {
+        ...engine,
+        plan: async (asked, layouts) => {
+          const made = await engine.plan(asked, layouts);
+          if (revision === current) of.layouts = layouts;
+          return made;
+        },
+      },
       boat,
       known,
       firstAfterMs,
@@ -158,8 +202,27 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
     await planOpen(open, revision, editPatienceMs);
   };
 
+  const answerQuestion = async ({
+    revision,
+    number,
+    question,
+  }: Extract<PlanRequest, { kind: 'ask' }>): Promise<void> => {
+    try {
+      const leader = await tools.leader();
+      const answer = open === undefined || revision !== current ? {} : routeAnswer(leader, open, question);
+      tools.post({ kind: 'told', revision, number, ...answer });
+    } catch (error) {
+      tools.post({ kind: 'told', revision, number });
+      if (!(error instanceof UserError)) post({ kind: 'fault', revision, detail: String(error) });
+    }
+  };
+
   return async (request) => {
     const { revision } = request;
+    if (request.kind === 'ask') {
+      await answerQuestion(request);
+      return;
+    }
     if (request.kind === 'cancel') {
       if (revision === current) current = 0;
       return;

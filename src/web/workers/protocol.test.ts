@@ -195,3 +195,30 @@ test('a worker that breaks is a fault that leaves the boat in place', () => {
   breaks('out of memory');
   expect(client.state()).toMatchObject({ fault: 'out of memory', answer: { revision: 1 }, busy: false });
 });
+
+test('a question is answered by its number, and with nothing once another plan is asked for', async () => {
+  const { port, sent, reply } = fakePort();
+  const client = planClient(port);
+  client.plan('a');
+  reply(answer(1));
+  const question = { asks: 'choices', line: 'pair:a~b' } as const;
+  const [first, second] = [client.ask(question), client.ask(question)];
+  expect(sent.at(-1)).toEqual({ kind: 'ask', revision: 1, number: 2, question });
+  const before = client.state();
+  reply({ kind: 'told', revision: 1, number: 2, choices: [] });
+  expect(await second).toEqual({ choices: [] });
+  expect(client.state()).toBe(before);
+  client.plan('b');
+  expect(await first).toEqual({});
+});
+
+test('a fault that a question brings to light is shown, though no plan is awaited', () => {
+  const state = nextPlanState(
+    { ...firstPlanState, revision: 3 },
+    { kind: 'fault', revision: 3, detail: 'no such thing' },
+  );
+  expect(state.fault).toBe('no such thing');
+  expect(nextPlanState({ ...firstPlanState, revision: 3 }, { kind: 'fault', revision: 2, detail: 'old' }).fault).toBe(
+    undefined,
+  );
+});

@@ -1,5 +1,7 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { EditCall } from '../../core/boat/history.ts';
+import type { LeadChoice } from '../../core/leading/lead-choices.ts';
+import type { LedLine } from '../../core/leading/led-line.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import type { PlanChange } from '../../papers/lists/plan-change.ts';
 import type { SearchWords } from '../../papers/lists/search-words.ts';
@@ -11,6 +13,17 @@ export type Change =
   | { readonly kind: 'undo' }
   | { readonly kind: 'redo' };
 
+/** What a page may ask about a line of the plan that is shown: where it may be led, and what leading it by other ways comes to. */
+export type RouteQuestion =
+  | { readonly asks: 'choices'; readonly line: string }
+  | { readonly asks: 'led'; readonly line: string; readonly ways: readonly string[] };
+
+/** What there is to say to a question; nothing where the boat has changed since, or has no such line. */
+export interface RouteAnswer {
+  readonly choices?: readonly LeadChoice[];
+  readonly led?: LedLine;
+}
+
 /**
  * What the page asks of the planning worker. `revision` grows with every request, so an old answer can be told from a
  * new one. `opened` is the revision at which the boat that is to be changed was opened; a change meant for a boat that
@@ -20,6 +33,7 @@ export type Change =
 export type PlanRequest =
   | { readonly kind: 'plan'; readonly revision: number; readonly boatText: string }
   | { readonly kind: 'change'; readonly revision: number; readonly opened: number; readonly change: Change }
+  | { readonly kind: 'ask'; readonly revision: number; readonly number: number; readonly question: RouteQuestion }
   | { readonly kind: 'stop'; readonly revision: number }
   | { readonly kind: 'cancel'; readonly revision: number };
 
@@ -72,6 +86,7 @@ export interface PlanAnswer {
 export type PlanReply =
   | ({ readonly kind: 'progress'; readonly revision: number } & SearchWords)
   | ({ readonly kind: 'answer' } & PlanAnswer)
+  | ({ readonly kind: 'told'; readonly revision: number; readonly number: number } & RouteAnswer)
   | ({ readonly kind: 'refused'; readonly revision: number } & Refusal)
   | ({ readonly kind: 'edit-refused'; readonly revision: number } & Refusal)
   | { readonly kind: 'fault'; readonly revision: number; readonly detail: string };
@@ -104,7 +119,9 @@ const withEditRefusal = ({ editRefusal }: PlanState): Pick<PlanState, 'editRefus
 const progressOf = ({ says, found }: SearchWords): SearchWords => ({ says, ...(found === undefined ? {} : { found }) });
 
 const afterReply = (state: PlanState, reply: PlanReply): PlanState => {
-  if (!state.busy || reply.revision !== state.revision) return state;
+  if (reply.revision !== state.revision) return state;
+  // a question may bring a fault to light while no plan is awaited
+  if (!state.busy && reply.kind !== 'fault') return state;
   switch (reply.kind) {
     case 'progress':
       return { ...state, progress: progressOf(reply) };
@@ -122,6 +139,8 @@ const afterReply = (state: PlanState, reply: PlanReply): PlanState => {
     }
     case 'fault':
       return { ...settledOn(state), fault: reply.detail };
+    case 'told':
+      return state;
   }
 };
 
