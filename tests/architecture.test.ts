@@ -30,6 +30,7 @@ const coreRooms = [
   'work',
   'proof',
   'cures',
+  'leading',
   'rules',
 ];
 /** What each room outside core may import, besides itself. */

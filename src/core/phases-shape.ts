@@ -25,7 +25,6 @@ const phaseMissingSchema = phaseReadingSchema.extend({
   seenBefore: z.boolean(),
   from: z.exactOptional(phase),
 });
-export type PhaseMissing = z.infer<typeof phaseMissingSchema>;
 
 /** A bus laid out for what is aboard; `tees`: where each tee stands, `spare` for those left free. */
 const phaseBusSchema = z.strictObject({
@@ -86,7 +85,6 @@ export type PhaseEntry = z.infer<typeof phaseEntrySchema>;
 
 /** A change that was tried: `saves` is what phasing costs less with it. */
 const phaseCureSchema = cureSchema.extend({ saves: money });
-export type PhaseCure = z.infer<typeof phaseCureSchema>;
 
 /**
  * Something to do in phase `phase` for what comes in phase `until`: a tee left free at a place, a messenger line in a way, a

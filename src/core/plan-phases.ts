@@ -42,6 +42,7 @@ const laidOf = planLaid({
   power: planPower,
   panels: () => ({ banks: [], converters: [], panels: [], noPanel: [], mains: { chargers: [], ways: [] } }),
   energy: () => ({ energy: [], unknownDraws: [] }),
+  traffic: () => ({ traffic: { waters: 'harbour', buses: [], lines: [] } }),
   order: orderOf,
   ledRound,
   choices: () => new Map(),

@@ -87,8 +87,7 @@ const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedB
  * `layouts`: answers by problem hash; one that is missing, or that the checker refuses, is replaced by the heuristic's.
  * `phase`: default the last. Lines and layouts are for the last phase, readings for the phase asked.
  */
-export const planWith = ({ cures, mends, sources, blackouts, phases, findings, ...late }: LateParts) => {
-export const planWith = ({ cures, mends, sources, blackouts, remote, findings, ...late }: LateParts) => {
+export const planWith = ({ cures, mends, sources, blackouts, phases, remote, findings, ...late }: LateParts) => {
   const laidOf = planLaid(late);
   return (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
     const { boat: wired, proposal } = wiredBoat(boat);
@@ -98,13 +97,11 @@ export const planWith = ({ cures, mends, sources, blackouts, remote, findings, .
     const mended = mends({ refit, phase: lastPhase(boat), buses: withUnlaid(problems, buses) });
     const unlaid = unlaidOf(mended, buses);
     const entries = buses.map(({ entry }) => entry);
-    const table = blackouts({ index, ...laid, buses: entries, joinsAt }, refit.reachesIn(phase), phase);
-    const draft: Omit<PlanDraft, keyof typeof table | 'phases'> = roundPlan({
     const table = {
       ...blackouts({ index, ...laid, buses: entries, joinsAt }, refit.reachesIn(phase), phase),
       ...remote(refit.reachesIn(phase).network),
     };
-    const draft: Omit<PlanDraft, keyof typeof table> = roundPlan({
+    const draft: Omit<PlanDraft, keyof typeof table | 'phases'> = roundPlan({
       boat: boat.name,
       program,
       phase,

@@ -8,7 +8,6 @@ export type Writes = z.infer<typeof writesSchema>;
 /** Who can hold a password: roles only, so that no password and no name of a person can stand in the file. */
 export const holders = ['charter-guest', 'crew', 'fitter', 'owner', 'skipper', 'yard'] as const;
 export const holderSchema = z.enum(holders);
-export type Holder = z.infer<typeof holderSchema>;
 
 /** What a person knows of the remote side of one unit; what is left out is not known. */
 export const kitRemoteSchema = z
@@ -23,7 +22,6 @@ export const kitRemoteSchema = z
     guests: z.exactOptional(idSchema),
   })
   .meta({ id: 'KitRemote' });
-export type KitRemote = z.infer<typeof kitRemoteSchema>;
 
 /** What its maker says of the remote side of a kind of unit. */
 export const sheetRemoteSchema = z

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import { leadChoices } from '../../core/leading/lead-choices.ts';
-import { ledLine } from '../../core/leading/led-line.ts';
+import { ledLine } from '../../core/led-line.ts';
 import { plan } from '../../core/plan.ts';
 import { cardBoat } from '../cards/card-boat.ts';
 import { leadWords, ledWords, throughWords } from './led-words.ts';

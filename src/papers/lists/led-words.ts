@@ -1,6 +1,6 @@
 import type { BoatIndex } from '../../core/boat/boat-index.ts';
 import type { LeadChoice } from '../../core/leading/lead-choices.ts';
-import type { LedLine } from '../../core/leading/led-line.ts';
+import type { LedLine } from '../../core/led-line.ts';
 import type { Finding, LineEntry } from '../../core/plan-shape.ts';
 import { lineLength, lineName } from '../cards/line-words.ts';
 import { type EndNames, endWords } from './end-words.ts';

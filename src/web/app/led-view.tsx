@@ -1,7 +1,7 @@
 import { type ReactNode, useMemo } from 'react';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { LeadChoice } from '../../core/leading/lead-choices.ts';
-import type { LedLine } from '../../core/leading/led-line.ts';
+import type { LedLine } from '../../core/led-line.ts';
 import type { LineEntry, Plan } from '../../core/plan-shape.ts';
 import { cardBoat } from '../../papers/cards/card-boat.ts';
 import { currencyOf } from '../../papers/lists/cure-words.ts';

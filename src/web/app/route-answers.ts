@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { LeadChoice } from '../../core/leading/lead-choices.ts';
-import type { LedLine } from '../../core/leading/led-line.ts';
+import type { LedLine } from '../../core/led-line.ts';
 import type { LineEntry, Plan } from '../../core/plan-shape.ts';
 import { useAsk } from './ask-context.ts';
 

@@ -138,6 +138,8 @@ const bringTraffic = () => import('./traffic-block.tsx');
 const Traffic = (block: BlockProps): ReactNode => {
   const traffic = usePart(bringTraffic);
   return traffic === undefined ? null : <traffic.TrafficBlock {...block} />;
+};
+
 const bringBlackouts = () => import('./pull-out/blackout-block.tsx');
 
 const Blackouts = (block: Parameters<typeof BlackoutBlock>[0]): ReactNode => {

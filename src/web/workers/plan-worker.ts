@@ -37,7 +37,7 @@ const hear = planningSession({
   leader: async () => {
     const [{ leadChoices }, { ledLine }] = await Promise.all([
       import('../../core/leading/lead-choices.ts'),
-      import('../../core/leading/led-line.ts'),
+      import('../../core/led-line.ts'),
     ]);
     return { leadChoices, ledLine };
   },

@@ -7,7 +7,7 @@ import { readBoat } from '../../core/boat/read-boat.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import { writeBoat } from '../../core/boat/write-boat.ts';
 import { leadChoices } from '../../core/leading/lead-choices.ts';
-import { ledLine } from '../../core/leading/led-line.ts';
+import { ledLine } from '../../core/led-line.ts';
 import { plan } from '../../core/plan.ts';
 import { planWith, withoutLateParts } from '../../core/plan-with.ts';
 import { planningSession } from './planning-session.ts';

@@ -3,7 +3,7 @@ import type { applyEdits, redo, undo } from '../../core/boat/history.ts';
 import { type History, startHistory } from '../../core/boat/start-history.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import type { leadChoices } from '../../core/leading/lead-choices.ts';
-import type { ledLine } from '../../core/leading/led-line.ts';
+import type { ledLine } from '../../core/led-line.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { planChange } from '../../papers/lists/plan-change.ts';
 import type {

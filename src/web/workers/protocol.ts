@@ -1,7 +1,7 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { EditCall } from '../../core/boat/history.ts';
 import type { LeadChoice } from '../../core/leading/lead-choices.ts';
-import type { LedLine } from '../../core/leading/led-line.ts';
+import type { LedLine } from '../../core/led-line.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import type { PlanChange } from '../../papers/lists/plan-change.ts';
 import type { SearchWords } from '../../papers/lists/search-words.ts';

@@ -1,13 +1,13 @@
-import type { LayoutMap } from '../backbone/problem.ts';
-import { blackoutTable } from '../blackouts/blackout-table.ts';
-import type { Boat } from '../boat/boat-schema.ts';
-import { applyEdits } from '../boat/history.ts';
-import { startHistory } from '../boat/start-history.ts';
-import { withHints } from '../cures/with-hints.ts';
-import { lateParts } from '../plan.ts';
-import type { Finding, LineEntry, Plan } from '../plan-shape.ts';
-import { planWith, withoutLateParts } from '../plan-with.ts';
-import { leadEdits } from './lead-edits.ts';
+import type { LayoutMap } from './backbone/problem.ts';
+import { blackoutTable } from './blackouts/blackout-table.ts';
+import type { Boat } from './boat/boat-schema.ts';
+import { applyEdits } from './boat/history.ts';
+import { startHistory } from './boat/start-history.ts';
+import { withHints } from './cures/with-hints.ts';
+import { leadEdits } from './leading/lead-edits.ts';
+import { lateParts } from './plan.ts';
+import type { Finding, LineEntry, Plan } from './plan-shape.ts';
+import { planWith, withoutLateParts } from './plan-with.ts';
 
 /** What leading a line another way comes to. */
 export interface LedLine {

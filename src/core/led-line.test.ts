@@ -1,20 +1,20 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { aBoat } from '../boat/a-boat.test-helper.ts';
-import type { Boat } from '../boat/boat-schema.ts';
-import { applyEdits, undo } from '../boat/history.ts';
-import { readBoat } from '../boat/read-boat.ts';
-import { startHistory } from '../boat/start-history.ts';
-import { plan } from '../plan.ts';
-import type { Finding, LineEntry, Plan } from '../plan-shape.ts';
-import { leadChoices } from './lead-choices.ts';
-import { leadEdits } from './lead-edits.ts';
+import { aBoat } from './boat/a-boat.test-helper.ts';
+import type { Boat } from './boat/boat-schema.ts';
+import { applyEdits, undo } from './boat/history.ts';
+import { readBoat } from './boat/read-boat.ts';
+import { startHistory } from './boat/start-history.ts';
+import { leadChoices } from './leading/lead-choices.ts';
+import { leadEdits } from './leading/lead-edits.ts';
+import { mayBeLed } from './leading/may-be-led.ts';
 import { ledLine, newlyBroken, newlyMended, orderCost } from './led-line.ts';
-import { mayBeLed } from './may-be-led.ts';
+import { plan } from './plan.ts';
+import type { Finding, LineEntry, Plan } from './plan-shape.ts';
 
 const boatOf = (name: string): Boat =>
-  readBoat(readFileSync(new URL(`../../../examples/${name}/${name}.boat.json`, import.meta.url), 'utf8'));
+  readBoat(readFileSync(new URL(`../../examples/${name}/${name}.boat.json`, import.meta.url), 'utf8'));
 
 const layouts = new Map();
 const radio = 'pair:converter.wires~radio.wires';
