@@ -15,6 +15,7 @@ import { copperOhmPerM } from '../src/core/network/copper-ohm.ts';
 import { solveDc } from '../src/core/network/dc-solve.ts';
 import { lenOf } from '../src/core/network/len-of.ts';
 import { ruleOfThumb } from '../src/core/network/rule-of-thumb.ts';
+import { phaseOrders } from '../src/core/phases/phase-orders.ts';
 import { ampacity } from '../src/core/power/ampacity.ts';
 import { bankAh, rechargeAh } from '../src/core/power/bank-ah.ts';
 import { bankShortCircuitA } from '../src/core/power/bank-short-circuit.ts';

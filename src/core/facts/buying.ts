@@ -59,3 +59,6 @@ export const orderFigures = {
   labelsPerLine: { value: 2, unit: 'labels', source: 'choice-spares' },
   sleevePerLabel: { value: 0.05, unit: 'm', source: 'choice-spares' },
 } as const satisfies Record<string, Figure>;
+
+/** Over how many tees the hours of a usual backbone are spread, to reckon those of one tee put in later. */
+export const teesOfBackbone = { value: 10, unit: 'tees', source: 'choice-phases' } as const satisfies Figure;

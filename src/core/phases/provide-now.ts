@@ -1,7 +1,7 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
 import { byCodeUnit, splitDotted } from '../boat/ids.ts';
 import { lengthMm } from '../boat/measure.ts';
-import { smallPartPrices } from '../facts/buying.ts';
+import { smallPartPrices, teesOfBackbone } from '../facts/buying.ts';
 import { labour } from '../facts/labour.ts';
 import { typicalPrices } from '../facts/prices.ts';
 import type { PhaseEntry, Provide } from '../phases-shape.ts';
@@ -35,9 +35,6 @@ const laidIn = (index: BoatIndex, { kind, from, to }: LineEntry): number =>
   kind === 'trunk' ? 0 : Math.max(comesIn(index, from), comesIn(index, to));
 
 const leastHours = (id: string): number => labour.find((task) => task.id === id)?.professionalH[0] ?? 0;
-
-/** Tees of a usual backbone, over which the hours of one are spread. */
-const dropsOfBackbone = 10;
 
 /** Every pair of a key and a phase once, with what falls under it. */
 const grouped = <Entry>(
@@ -77,7 +74,7 @@ const teesFor = (site: Site): Provide[] => {
       const count = group.length - Math.max(0, free);
       if (count <= 0) return [];
       const cap = prices.each('dust-cap', smallPartPrices.dustCap);
-      const hours = leastHours('backbone-10') / dropsOfBackbone;
+      const hours = leastHours('backbone-10') / teesOfBackbone.value;
       return [
         {
           id: `tee:${bus}:${place}:${until}`,

@@ -6,6 +6,7 @@ import { energyRules } from './energy/index.ts';
 import { identitiesRules } from './identities/index.ts';
 import { isolationRules } from './isolation/index.ts';
 import { networkRules } from './network/index.ts';
+import { phasesRules } from './phases/index.ts';
 import { plugsRules } from './plugs/index.ts';
 import { powerRules } from './power/index.ts';
 import { provenanceRules } from './provenance/index.ts';
@@ -29,6 +30,7 @@ export const rules: readonly Rule[] = [
   ...identitiesRules,
   ...isolationRules,
   ...networkRules,
+  ...phasesRules,
   ...plugsRules,
   ...powerRules,
   ...provenanceRules,

@@ -145,6 +145,11 @@ const bringBlackouts = () => import('./pull-out/blackout-block.tsx');
 const Blackouts = (block: Parameters<typeof BlackoutBlock>[0]): ReactNode => {
   const part = usePart(bringBlackouts);
   return part === undefined ? null : <part.BlackoutBlock {...block} />;
+const bringPhases = () => import('./phases-block.tsx');
+
+const Phases = (block: BlockProps): ReactNode => {
+  const phases = usePart(bringPhases);
+  return phases === undefined ? null : <phases.PhasesBlock {...block} />;
 };
 
 /** What the margin holds under the notes at each step of the job. */
@@ -179,7 +184,12 @@ export const StepBlock = ({
         </>
       );
     case 'buy':
-      return <BuyBlock {...block} />;
+      return (
+        <>
+          {block.plan.phases === undefined ? null : <Phases {...block} />}
+          <BuyBlock {...block} />
+        </>
+      );
     case 'lines':
       return (
         <>

@@ -9,6 +9,7 @@ import { energyFaults } from './faults/energy/index.ts';
 import { identitiesFaults } from './faults/identities/index.ts';
 import { isolationFaults } from './faults/isolation/index.ts';
 import { networkFaults } from './faults/network/index.ts';
+import { phasesFaults } from './faults/phases/index.ts';
 import { plugsFaults } from './faults/plugs/index.ts';
 import { powerFaults } from './faults/power/index.ts';
 import { provenanceFaults } from './faults/provenance/index.ts';
@@ -31,6 +32,7 @@ export const faults: readonly Fault[] = [
   ...identitiesFaults,
   ...isolationFaults,
   ...networkFaults,
+  ...phasesFaults,
   ...plugsFaults,
   ...powerFaults,
   ...provenanceFaults,

@@ -22,6 +22,10 @@ export const buyingSources = {
     standing: 'project choice',
     text: 'Round prices in euro of what parts metal from metal: pads and sleeves, isolators, couplers, isolated poles; only to put cures in order.',
   },
+  'choice-phases': {
+    standing: 'project choice',
+    text: 'Each phase is bought for as a whole boat less what was bought before; the hours of a tee put in later are its share of a backbone of ten; whether a must can wait only the owner knows.',
+  },
   'choice-spares': {
     standing: 'project choice',
     text: 'What is ordered beyond the plan so that one part that fails does not stop the work, and how much sleeve a label takes.',

@@ -25,6 +25,7 @@ export const glossaryRows: readonly (readonly [string, readonly string[], string
   ["layout",[],"trunk walk, tees, ends and feed of one bus"],
   ["need",[],"a reading somebody wants to see at a screen"],
   ["phase",[],"a part of the refit after which the boat is used as she is; 0 is before it"],
+  ["phasing",[],"doing the refit in several phases; what it costs is what they buy together beyond the work done at once"],
   ["place",[],"a spot in the boat where something stands or cables meet"],
   ["proved",[],"seen to arrive in a recording taken aboard after the work"],
   ["proven cheapest",["proven"],"a layout of which it is shown that none that holds every limit costs less"],
