@@ -111,6 +111,7 @@ const methods = {
   steadyCurrentA,
   strayBonds,
   busState,
+  phaseOrders,
   sufficientWait,
   tailLoopFieldUt,
   unitDay,
