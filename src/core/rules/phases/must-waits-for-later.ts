@@ -12,15 +12,15 @@ interface Waiting {
   readonly needs: readonly PhaseMissing[];
 }
 
-/** Musts that a later phase brings, by screen and by that phase, each from the first phase that lacks it. */
+/** Musts that she had before and a later phase brings again, by screen and by that phase, each from the first phase that lacks it. */
 const waitingOf = ({ phases }: PlanDraft): Waiting[] => {
   const groups = new Map<string, Waiting>();
   const seen = new Set<string>();
   for (const { phase, missing } of phases?.phases ?? [])
     for (const need of missing) {
-      const { must, from, at } = need;
+      const { must, from, at, seenBefore } = need;
       const key = `${need.reading} ${need.instance ?? ''} ${at}`;
-      if (!must || from === undefined || seen.has(key)) continue;
+      if (!must || !seenBefore || from === undefined || seen.has(key)) continue;
       seen.add(key);
       const group = groups.get(`${at} ${from}`) ?? { phase, until: from, needs: [] };
       groups.set(`${at} ${from}`, { ...group, needs: [...group.needs, need] });
@@ -50,23 +50,21 @@ const observationOf = (input: RuleInput, waiting: Waiting): Observation[] => {
   const units = bringers(input, waiting).map((unit) => unitName(index, unit));
   const names = [...new Set(needs.map(readingName))].join(' and ');
   const bring = units.length === 0 ? 'what brings it' : units.join(' and ');
-  const isLost = needs.some(({ seenBefore }) => seenBefore);
   return [
     {
       about: [first.at],
       apart: [until],
-      level: isLost ? 'doubt' : 'advice',
-      says: `${unitName(index, first.at)} is aboard from phase ${phase} on and must show ${names}, which ${isLost ? 'she had before and which arrives again' : 'arrives'} in phase ${until} only.`,
+      says: `${unitName(index, first.at)} is aboard from phase ${phase} on and must show ${names}, which she had before and which arrives again in phase ${until} only.`,
       cure: `Fit ${bring} in phase ${phase} already, or write down what serves until phase ${until}.`,
     },
   ];
 };
 
-/** A must that the refit meets only in a later phase, though its screen is aboard: she sails a season without it. */
+/** A must that she had, and that the refit meets again only in a later phase: she sails a season without it. */
 export const mustWaitsForLater: Rule = {
   id: 'phases/must-waits-for-later',
   level: 'doubt',
-  title: 'A reading that must be seen arrives in a later phase only, though its screen is aboard.',
+  title: 'A reading that must be seen, and was before, arrives again in a later phase only.',
   sources: ['choice-phases'],
   check: (input) => waitingOf(input.plan).flatMap((waiting) => observationOf(input, waiting)),
 };

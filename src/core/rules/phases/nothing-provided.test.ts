@@ -31,7 +31,7 @@ test('a later tee where none is left free is told about its bus, with the trunk 
     {
       level: 'advice',
       about: ['nav'],
-      says: expect.stringContaining('at mast base'),
+      says: expect.stringContaining('One tee on Navigation bus will stand where none is left free before'),
       cure: expect.stringContaining('It costs 25.00 EUR now, about 44.50 EUR'),
       cures: [{ edits: [{ edit: 'pin-layout', params: { bus: 'nav', state: 'fixed' } }] }],
     },
@@ -41,6 +41,10 @@ test('a later tee where none is left free is told about its bus, with the trunk 
 test('a closed way that a later line takes is told; an open pipe is not', () => {
   expect(found({ ...messenger, closed: true })).toMatchObject([{ about: ['locker-stern'] }]);
   expect(found(messenger)).toEqual([]);
+});
+
+test('ways and tees of one later phase are one finding', () => {
+  expect(found(tee, { ...messenger, closed: true })).toMatchObject([{ about: ['locker-stern', 'nav'] }]);
 });
 
 test('a circuit kept free is nothing to be warned of', () => {

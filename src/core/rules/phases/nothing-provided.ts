@@ -1,7 +1,11 @@
 import { typicalPrices } from '../../facts/prices.ts';
 import type { Provide } from '../../phases-shape.ts';
+import type { Cure } from '../../plan-shape.ts';
 import type { Observation, Rule, RuleInput } from '../rule.ts';
-import { busName, unitName } from '../rule-words.ts';
+import { busName } from '../rule-words.ts';
+
+/** How many ids a finding names, ways first: its own id grows with them. */
+const mostAbout = 5;
 
 const moneyWords = ({ index }: RuleInput, entries: readonly Provide[]): string => {
   const currency = index.boat.prices?.currency ?? typicalPrices.currency;
@@ -14,58 +18,72 @@ const moneyWords = ({ index }: RuleInput, entries: readonly Provide[]): string =
   return ` It costs ${(now / 100).toFixed(2)} ${currency} now, about ${(later / 100).toFixed(2)} ${currency} in parts and hours later.`;
 };
 
-/** Tees that later units want on one bus where no tee stands free. */
-const teesOf = (input: RuleInput, provide: readonly Provide[]): Observation[] => {
-  const { index, plan } = input;
-  const tees = provide.filter(({ does }) => does === 'tee');
-  return [...new Set(tees.flatMap(({ bus }) => bus ?? []))].flatMap((bus) => {
-    const own = tees.filter((entry) => entry.bus === bus);
-    const count = own.reduce((sum, entry) => sum + (entry.count ?? 1), 0);
-    const places = [...new Set(own.map(({ at }) => index.places.get(at)?.name ?? at))];
-    const laid = plan.buses.find(({ id }) => id === bus);
-    const says = `Lay the trunk of ${busName(index, bus)} from the start as it will be in the end, each later tee capped.`;
-    const pin = laid && { edit: 'pin-layout', params: { bus, grade: laid.grade, walk: laid.walk, state: 'fixed' } };
-    return [
-      {
-        about: [bus],
-        says: `${count === 1 ? 'One tee' : `${count} tees`} of later units will stand on ${busName(index, bus)} where none is left free before: at ${places.join('; ')}. The trunk would be opened again for each.`,
-        cure: `${says}${moneyWords(input, own)}`,
-        ...(pin === undefined ? {} : { cures: [{ says, edits: [pin] }] }),
-      },
-    ];
-  });
-};
-
 const wayWords = ({ index }: RuleInput, id: string): string => {
   const [one = '', other = ''] = index.ways.get(id)?.ends ?? [];
-  return `${index.places.get(one)?.name ?? one} to ${index.places.get(other)?.name ?? other}`;
+  return `from ${index.places.get(one)?.name ?? one} to ${index.places.get(other)?.name ?? other}`;
 };
 
-const lineWords = ({ index, plan }: RuleInput, id: string): string => {
-  const line = plan.lines.find((entry) => entry.id === id);
-  const unit = [line?.from, line?.to].find((end) => index.kit.has(end?.split('.')[0] ?? ''));
-  return unit === undefined ? id : unitName(index, unit);
+const teeWords = ({ index }: RuleInput, tees: readonly Provide[]): string => {
+  const count = tees.reduce((sum, entry) => sum + (entry.count ?? 1), 0);
+  const buses = [...new Set(tees.flatMap(({ bus }) => bus ?? []))].map((bus) => busName(index, bus));
+  return `${count === 1 ? 'One tee' : `${count} tees`} on ${buses.join(' and ')} will stand where none is left free before, and the trunk is opened again for each.`;
 };
 
-/** Ways that are opened for hours, or are a mast, and that a later line takes. */
-const waysOf = (input: RuleInput, provide: readonly Provide[]): Observation[] =>
-  provide
-    .filter(({ does, closed }) => does === 'messenger' && closed === true)
-    .map((entry) => ({
-      about: [entry.at],
-      apart: [entry.until],
-      says: `${entry.for.length === 1 ? 'A line' : `${entry.for.length} lines`} of phase ${entry.until} will go through the way from ${wayWords(input, entry.at)}, which is closed up again after phase ${entry.phase}: the line of ${lineWords(input, entry.for[0] ?? '')}.`,
-      cure: `Leave a messenger line in it in phase ${entry.phase}, tied off at both ends and labelled; or draw the later cable now.${moneyWords(input, [entry])}`,
-    }));
+/** The trunks of these tees laid from the start as they will be in the end. */
+const pinCure = ({ index, plan }: RuleInput, tees: readonly Provide[]): Cure[] => {
+  const laid = plan.buses.filter(({ id }) => tees.some(({ bus }) => bus === id));
+  if (laid.length === 0) return [];
+  return [
+    {
+      says: `Lay the trunk of ${laid.map(({ id }) => busName(index, id)).join(' and of ')} from the start as it will be in the end, each later tee capped.`,
+      edits: laid.map(({ id, grade, walk }) => ({
+        edit: 'pin-layout',
+        params: { bus: id, grade, walk, state: 'fixed' },
+      })),
+    },
+  ];
+};
 
-/** A later line or tee for which the earlier phase leaves nothing: it is opened twice. */
+const observationOf = (input: RuleInput, until: number, own: readonly Provide[]): Observation => {
+  const [ways, tees] = [own.filter(({ does }) => does === 'messenger'), own.filter(({ does }) => does === 'tee')];
+  const buses = new Set(tees.flatMap(({ bus }) => bus ?? []));
+  const [cures, closed] = [pinCure(input, tees), ways.map(({ at }) => wayWords(input, at)).join('; ')];
+  const way = ways.length === 1 ? 'the way' : 'ways';
+  const advice = [
+    ...(ways.length === 0 ? [] : ['Leave a messenger line in each closed way, tied off at both ends and labelled.']),
+    ...cures.map(({ says }) => says),
+  ];
+  return {
+    about: [...ways.map(({ at }) => at), ...buses].slice(0, mostAbout),
+    apart: [until],
+    says: [
+      ...(ways.length === 0
+        ? []
+        : [`Lines of phase ${until} will go through ${way} ${closed}, closed up again after an earlier phase.`]),
+      ...(tees.length === 0 ? [] : [teeWords(input, tees)]),
+    ].join(' '),
+    cure: `${advice.join(' ')}${moneyWords(input, own)}`,
+    ...(cures.length === 0 ? {} : { cures }),
+  };
+};
+
+/** A later line or tee for which the earlier phases leave nothing: something is opened twice. */
 export const nothingProvided: Rule = {
   id: 'phases/nothing-provided',
   level: 'advice',
   title: 'A later phase opens again what an earlier one closes: no messenger line, no tee left free.',
   sources: ['choice-phases', 'practice-labour'],
   check: (input) => {
-    const provide = input.plan.phases?.provide ?? [];
-    return [...teesOf(input, provide), ...waysOf(input, provide)];
+    const missing = (input.plan.phases?.provide ?? []).filter(
+      ({ does, closed }) => does === 'tee' || (does === 'messenger' && closed === true),
+    );
+    const phases = [...new Set(missing.map(({ until }) => until))].sort((a, b) => a - b);
+    return phases.map((until) =>
+      observationOf(
+        input,
+        until,
+        missing.filter((entry) => entry.until === until),
+      ),
+    );
   },
 };
