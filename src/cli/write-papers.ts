@@ -19,6 +19,7 @@ import { panelsCsv } from '../papers/lists/panels-csv.ts';
 import { phasesCsv, phasesPaper } from '../papers/lists/phases-text.ts';
 import { feedsCsv, loadsCsv } from '../papers/lists/power-csv.ts';
 import { powerPaper } from '../papers/lists/power-text.ts';
+import { securityPaper } from '../papers/lists/remote-text.ts';
 import { shoppingCsv, shoppingText } from '../papers/lists/shopping-list.ts';
 import { tapeCsv, tapeText } from '../papers/lists/tape-list.ts';
 import { oneLine } from '../papers/power/one-line.ts';
@@ -85,6 +86,7 @@ export const writePapers = async ({
     ['energy.svg', toSvg(energyChart({ boat, plan, ...energySheet(boat) }), 'paper')],
     ['blackouts.txt', blackoutPaper(boat, plan)],
     ['blackouts.csv', blackoutsCsv(boat, plan)],
+    ['security.txt', securityPaper(boat, plan)],
     ['shopping.txt', shoppingText(boat, plan)],
     ['shopping.csv', shoppingCsv(boat, plan)],
     ['tape.txt', tapeText(boat, plan)],

@@ -24,6 +24,7 @@ import { phasesText } from './phases-text.ts';
 import { powerText } from './power-text.ts';
 import { keepUnits, printCount } from './print-figure.ts';
 import { proposalRows, proposalSays } from './proposal-rows.ts';
+import { remoteText } from './remote-text.ts';
 import { orderSum } from './shopping-list.ts';
 import { tapeRows } from './tape-rows.ts';
 import { wayRows } from './way-rows.ts';
@@ -225,6 +226,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     isolationLines(boat, plan),
     compassLines(boat, plan),
     blackoutText(boat, plan),
+    remoteText(boat, plan),
     buyLines(boat, plan),
     phasesText(boat, plan),
     ['FINDINGS', findingsText(boat, plan.findings.map(withOneCure)).trimEnd()],

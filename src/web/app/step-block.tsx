@@ -150,6 +150,11 @@ const bringPhases = () => import('./phases-block.tsx');
 const Phases = (block: BlockProps): ReactNode => {
   const phases = usePart(bringPhases);
   return phases === undefined ? null : <phases.PhasesBlock {...block} />;
+const bringSecurity = () => import('./security-block.tsx');
+
+const Security = (block: BlockProps): ReactNode => {
+  const security = usePart(bringSecurity);
+  return security === undefined ? null : <security.SecurityBlock {...block} />;
 };
 
 /** What the margin holds under the notes at each step of the job. */
@@ -163,7 +168,12 @@ export const StepBlock = ({
     case 'boat':
       return <BoatBlock {...block} />;
     case 'kit':
-      return <KitBlock {...block} />;
+      return (
+        <>
+          <KitBlock {...block} />
+          <Security {...block} />
+        </>
+      );
     case 'needs':
       return (
         <>
