@@ -23,6 +23,7 @@ const coreRooms = [
   'traffic',
   'blackouts',
   'remote',
+  'screens',
   'sources',
   'fitting',
   'shopping',

@@ -41,4 +41,5 @@ export const emptyPlan: PlanDraft = {
   vitals: [],
   traffic: { waters: 'harbour', buses: [], lines: [] },
   remote: [],
+  lighting: [],
 };

@@ -7,6 +7,7 @@ import { drivesEntriesSchema } from './drives-shape.ts';
 import { energyEntriesSchema } from './energy-shape.ts';
 import { layoutLimits } from './facts/layout-limits.ts';
 import { shoppingKinds } from './facts/shopping-kinds.ts';
+import { lightingEntriesSchema } from './lighting-shape.ts';
 import { panelsEntriesSchema } from './panels-shape.ts';
 import { phasesSchema } from './phases-shape.ts';
 import { powerEntriesSchema } from './power-shape.ts';
@@ -385,6 +386,7 @@ export const planDraftSchema = z.strictObject({
   /** absent where she is refitted in one go, or nobody looked */
   phases: z.exactOptional(phasesSchema),
   ...remoteEntriesSchema,
+  ...lightingEntriesSchema,
 });
 export type PlanDraft = z.infer<typeof planDraftSchema>;
 

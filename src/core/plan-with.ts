@@ -19,6 +19,7 @@ import type { Refit } from './readings/refit.ts';
 import type { planRemote } from './remote/plan-remote.ts';
 import { roundPlan } from './round-plan.ts';
 import type { RuleInput } from './rules/rule.ts';
+import type { planLighting } from './screens/plan-lighting.ts';
 import type { planSources } from './sources/plan-sources.ts';
 
 /** What takes time or much script, and what a first picture can do without. */
@@ -35,6 +36,8 @@ export interface LateParts extends LaidLateParts {
   readonly phases: typeof planPhases;
   /** who can reach what by radio and from ashore */
   readonly remote: typeof planRemote;
+  /** which screens dim and fall silent together */
+  readonly lighting: typeof planLighting;
   /** what every rule finds */
   readonly findings: (input: RuleInput) => Finding[];
 }
@@ -58,6 +61,7 @@ export const withoutLateParts: LateParts = {
   blackouts: () => ({ blackouts: [], vitals: [] }),
   phases: () => undefined,
   remote: () => ({ remote: [] }),
+  lighting: () => ({ lighting: [] }),
   findings: () => [],
 };
 
@@ -88,6 +92,7 @@ const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedB
  * `phase`: default the last. Lines and layouts are for the last phase, readings for the phase asked.
  */
 export const planWith = ({ cures, mends, sources, blackouts, phases, remote, findings, ...late }: LateParts) => {
+export const planWith = ({ cures, mends, sources, blackouts, remote, lighting, findings, ...late }: LateParts) => {
   const laidOf = planLaid(late);
   return (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
     const { boat: wired, proposal } = wiredBoat(boat);
@@ -100,6 +105,7 @@ export const planWith = ({ cures, mends, sources, blackouts, phases, remote, fin
     const table = {
       ...blackouts({ index, ...laid, buses: entries, joinsAt }, refit.reachesIn(phase), phase),
       ...remote(refit.reachesIn(phase).network),
+      ...lighting(refit.reachesIn(phase).network),
     };
     const draft: Omit<PlanDraft, keyof typeof table | 'phases'> = roundPlan({
       boat: boat.name,

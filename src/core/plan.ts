@@ -14,6 +14,7 @@ import { planRemote } from './remote/plan-remote.ts';
 import { rules } from './rules/index.ts';
 import type { RuleInput } from './rules/rule.ts';
 import { runRules } from './rules/run-rules.ts';
+import { planLighting } from './screens/plan-lighting.ts';
 import { busChoices } from './shopping/bus-choices.ts';
 import { ledRound, orderOf } from './shopping/order-of.ts';
 import { planSources } from './sources/plan-sources.ts';
@@ -36,6 +37,7 @@ export const lateParts: LateParts = {
   blackouts: withReserves,
   phases: planPhases,
   remote: planRemote,
+  lighting: planLighting,
   findings,
 };
 
@@ -53,5 +55,6 @@ export const checkedPlan = planWith({
   sources: planSources,
   blackouts: blackoutTable,
   remote: planRemote,
+  lighting: planLighting,
   findings,
 });

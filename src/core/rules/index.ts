@@ -13,6 +13,7 @@ import { provenanceRules } from './provenance/index.ts';
 import { readingsRules } from './readings/index.ts';
 import { remoteRules } from './remote/index.ts';
 import type { Rule } from './rule.ts';
+import { screensRules } from './screens/index.ts';
 import { shoppingRules } from './shopping/index.ts';
 import { steeringRules } from './steering/index.ts';
 import { supplyRules } from './supply/index.ts';
@@ -36,6 +37,7 @@ export const rules: readonly Rule[] = [
   ...provenanceRules,
   ...readingsRules,
   ...remoteRules,
+  ...screensRules,
   ...shoppingRules,
   ...supplyRules,
   ...steeringRules,

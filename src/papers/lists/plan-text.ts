@@ -14,6 +14,7 @@ import { cureWords, currencyOf } from './cure-words.ts';
 import { driveText } from './drive-text.ts';
 import { findingsText } from './findings-text.ts';
 import { isolationRows } from './isolation-rows.ts';
+import { lightingText } from './lighting-text.ts';
 import { mastRows } from './mast-rows.ts';
 import { networkRows } from './network-rows.ts';
 import { nextBestWords } from './next-best-words.ts';
@@ -227,6 +228,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     compassLines(boat, plan),
     blackoutText(boat, plan),
     remoteText(boat, plan),
+    lightingText(boat, plan),
     buyLines(boat, plan),
     phasesText(boat, plan),
     ['FINDINGS', findingsText(boat, plan.findings.map(withOneCure)).trimEnd()],

@@ -15,6 +15,7 @@ import { powerFaults } from './faults/power/index.ts';
 import { provenanceFaults } from './faults/provenance/index.ts';
 import { readingsFaults } from './faults/readings/index.ts';
 import { remoteFaults } from './faults/remote/index.ts';
+import { screensFaults } from './faults/screens/index.ts';
 import { shoppingFaults } from './faults/shopping/index.ts';
 import { steeringFaults } from './faults/steering/index.ts';
 import { supplyFaults } from './faults/supply/index.ts';
@@ -38,6 +39,7 @@ export const faults: readonly Fault[] = [
   ...provenanceFaults,
   ...readingsFaults,
   ...remoteFaults,
+  ...screensFaults,
   ...shoppingFaults,
   ...supplyFaults,
   ...steeringFaults,

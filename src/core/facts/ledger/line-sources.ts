@@ -86,6 +86,10 @@ export const lineSources = {
     standing: 'common practice',
     text: 'Converters write on unless set to listen only, phones work screens, first passwords stand in manuals, a router gives addresses, one giver a network.',
   },
+  'practice-lighting': {
+    standing: 'common practice',
+    text: 'Screens of one maker dim together by its own messages; old ones have a knob each.',
+  },
   'iec-61162-450': {
     standing: 'published',
     text: 'IEC 61162-450:2011, 5.3 and 5.4: addresses set aside for ship networks.',

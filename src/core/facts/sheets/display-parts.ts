@@ -2,7 +2,12 @@ import type { Hears, Power, Sends, Sheet } from '../../boat/sheet.ts';
 import { hears, readings, sends } from './parts.ts';
 
 /** Where the figures of a display come from. */
-export const displaySources = ['maker-loads', 'practice-sent-messages', 'practice-display-envelope'] as const;
+export const displaySources = [
+  'practice-lighting',
+  'maker-loads',
+  'practice-sent-messages',
+  'practice-display-envelope',
+] as const;
 
 /** A display draws the same watts at any voltage: brightness decides, so typical lies far below the most. */
 export const displayPower = (load: { typicalW: number; maxW: number; fuseA: number; maxV?: number }): Power => ({

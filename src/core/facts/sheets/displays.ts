@@ -31,6 +31,7 @@ const multifunctionDisplay12 = typicalSheet(displaySources, {
   cutout: { widthMm: 306, heightMm: 192 },
   compassSafe: safeFromCompass(0.5),
   ipCode: 'IPX6/IPX7',
+  lighting: { dims: 'with-group' },
 });
 
 const multifunctionDisplay9 = typicalSheet(displaySources, {
@@ -52,6 +53,7 @@ const multifunctionDisplay9 = typicalSheet(displaySources, {
   cutout: { widthMm: 236, heightMm: 142 },
   compassSafe: safeFromCompass(0.5),
   ipCode: 'IPX6/IPX7',
+  lighting: { dims: 'with-group' },
 });
 
 const instrument4 = typicalSheet(displaySources, {
@@ -94,6 +96,7 @@ const instrument4 = typicalSheet(displaySources, {
   cutout: { widthMm: 92, heightMm: 92 },
   compassSafe: safeFromCompass(0.5),
   ipCode: 'IPX6/IPX7',
+  lighting: { dims: 'with-group' },
 });
 
 /** Screens: two multifunction displays and a bus instrument. */

@@ -18,55 +18,63 @@ import {
   typicalSheet,
 } from './parts.ts';
 
-const instrumentMono = typicalSheet(['maker-loads', 'practice-sent-messages', 'practice-sheet-gaps'], {
-  id: 'instrument-mono',
-  name: 'Monochrome instrument for the bus, typical',
-  kind: 'instrument',
-  plugs: [busPlug],
-  ports: [
-    busPort(1, {
-      hears: hears(
-        126992,
-        127245,
-        127250,
-        127251,
-        127488,
-        127489,
-        127505,
-        127508,
-        128259,
-        128267,
-        128275,
-        129025,
-        129026,
-        129029,
-        129283,
-        129284,
-        130306,
-        130310,
-        130311,
-        130312,
-        130316,
-      ),
-    }),
-  ],
-  power: [busPower({ typicalA: 0.03, maxA: 0.04 })],
-  compassSafe: safeFromCompass(0.3),
-  ipCode: 'IPX6/IPX7',
-});
+const instrumentMono = typicalSheet(
+  ['practice-lighting', 'maker-loads', 'practice-sent-messages', 'practice-sheet-gaps'],
+  {
+    id: 'instrument-mono',
+    name: 'Monochrome instrument for the bus, typical',
+    kind: 'instrument',
+    plugs: [busPlug],
+    ports: [
+      busPort(1, {
+        hears: hears(
+          126992,
+          127245,
+          127250,
+          127251,
+          127488,
+          127489,
+          127505,
+          127508,
+          128259,
+          128267,
+          128275,
+          129025,
+          129026,
+          129029,
+          129283,
+          129284,
+          130306,
+          130310,
+          130311,
+          130312,
+          130316,
+        ),
+      }),
+    ],
+    power: [busPower({ typicalA: 0.03, maxA: 0.04 })],
+    compassSafe: safeFromCompass(0.3),
+    ipCode: 'IPX6/IPX7',
+    lighting: { dims: 'with-group' },
+  },
+);
 
-const repeater0183 = typicalSheet(['maker-loads', 'practice-sent-messages', 'practice-sheet-gaps'], {
-  id: 'repeater-0183',
-  name: 'Old repeater for NMEA 0183: depth, speed, wind or heading, typical',
-  kind: 'instrument',
-  plugs: [pairPlug('data', ['in']), supplyPlug],
-  ports: [
-    supplyPort,
-    listenPort('in', { hears: listens('DBT', 'DPT', 'HDG', 'HDM', 'HDT', 'MTW', 'MWV', 'VHW', 'VLW', 'VWR', 'XTE') }),
-  ],
-  power: [ownPower({ typicalA: 0.04, maxA: 0.06, minV: 10, fuseA: 1 })],
-  compassSafe: safeFromCompass(0.3),
-});
+const repeater0183 = typicalSheet(
+  ['practice-lighting', 'maker-loads', 'practice-sent-messages', 'practice-sheet-gaps'],
+  {
+    id: 'repeater-0183',
+    name: 'Old repeater for NMEA 0183: depth, speed, wind or heading, typical',
+    kind: 'instrument',
+    plugs: [pairPlug('data', ['in']), supplyPlug],
+    ports: [
+      supplyPort,
+      listenPort('in', { hears: listens('DBT', 'DPT', 'HDG', 'HDM', 'HDT', 'MTW', 'MWV', 'VHW', 'VLW', 'VWR', 'XTE') }),
+    ],
+    power: [ownPower({ typicalA: 0.04, maxA: 0.06, minV: 10, fuseA: 1 })],
+    compassSafe: safeFromCompass(0.3),
+    lighting: { dims: 'own-knob' },
+  },
+);
 
 /** An old instrument on its maker's own wire, which runs on to the next one. */
 const onWire = { protocol: 'single-wire', dialect: 'maker-a/1', role: 'both' } as const;

@@ -37,6 +37,7 @@ const logDepth0183 = typicalSheet(instrumentSources, {
   ],
   power: [gaugePower],
   compassSafe: safeFromCompass(0.3),
+  lighting: { dims: 'own-knob' },
 });
 
 const windDisplay0183 = typicalSheet(instrumentSources, {
@@ -48,6 +49,7 @@ const windDisplay0183 = typicalSheet(instrumentSources, {
   turns: [{ fromPort: 'head', toPort: 'out', carries: readings('wind-apparent') }],
   power: [gaugePower],
   compassSafe: safeFromCompass(0.3),
+  lighting: { dims: 'own-knob' },
 });
 
 /** Old instruments with their own transducer that a refit often keeps. */

@@ -53,6 +53,7 @@ const multifunctionDisplay7 = typicalSheet(displaySources, {
   cutout: { widthMm: 194, heightMm: 118 },
   compassSafe: safeFromCompass(0.5),
   ipCode: 'IPX6/IPX7',
+  lighting: { dims: 'with-group' },
 });
 
 const multifunctionDisplay10 = typicalSheet(displaySources, {
@@ -72,6 +73,7 @@ const multifunctionDisplay10 = typicalSheet(displaySources, {
   power: [displayPower({ typicalW: 20.4, maxW: 41, fuseA: 7.5 })],
   compassSafe: safeFromCompass(0.5),
   ipCode: 'IPX6/IPX7',
+  lighting: { dims: 'with-group' },
 });
 
 /** Displays of the cockpit, up to 10 inches. */
