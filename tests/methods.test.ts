@@ -5,6 +5,7 @@ import { effectiveLength } from '../src/core/backbone/effective-length.ts';
 import { fullWork } from '../src/core/backbone/full-work.ts';
 import { solveLayout } from '../src/core/backbone/solve-layout.ts';
 import { busState } from '../src/core/blackouts/bus-trunk.ts';
+import type { KitRemote } from '../src/core/boat/remote.ts';
 import { bankEndurance } from '../src/core/energy/bank-endurance.ts';
 import { unitDay } from '../src/core/energy/unit-day.ts';
 import { sources } from '../src/core/facts/sources.ts';
@@ -37,6 +38,7 @@ import { sizeByDrop } from '../src/core/power/size-by-drop.ts';
 import { faultCurrentA } from '../src/core/power/source-side/fault-current.ts';
 import { steadyCurrentA } from '../src/core/power/steady-current.ts';
 import { tailLoopFieldUt, wireFieldUt } from '../src/core/power/wire-field.ts';
+import { gatewayAndPilot, remoteBoat, remoteOf } from '../src/core/remote/remote-boat.test-helper.ts';
 import { placeSum } from '../src/core/sources/place-sum.ts';
 import { ladenKg } from '../src/core/steering/laden-kg.ts';
 import { outputWanted } from '../src/core/steering/output-wanted.ts';
@@ -64,6 +66,11 @@ const cheapestLayout = ({
   const layout = [...solveLayout(problem, fullWork)].at(-1);
   return layout?.status === 'proven' ? layout.cost : undefined;
 };
+
+/** How many pilots the wifi of a gateway reaches on its bus. */
+const pilotsReached = (owner: KitRemote): number | undefined =>
+  remoteOf(remoteBoat(gatewayAndPilot, { gate: { kind: 'gateway', owner }, pilot: { steers: true } }))[0]?.commands
+    .length;
 
 const methods = {
   ampacity,
@@ -103,6 +110,7 @@ const methods = {
   peukertExponent,
   pickConductor,
   pickFuse,
+  pilotsReached,
   placeSum,
   rechargeAh,
   ruleOfThumb,
