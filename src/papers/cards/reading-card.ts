@@ -1,7 +1,7 @@
 import type { ReadingId } from '../../core/facts/reading-ids.ts';
 import { readingName } from '../../core/facts/reading-words.ts';
 import type { Plan, ReadingEntry } from '../../core/plan-shape.ts';
-import { breakId } from '../lanes/break-marks.ts';
+import { breakLights } from './break-lights.ts';
 import type { CardBoat } from './card-boat.ts';
 import { needWords } from './need-words.ts';
 import { type ReadingStop, readingTree } from './reading-tree.ts';
@@ -46,15 +46,6 @@ const unitOf = (port: string): string => port.slice(0, port.indexOf('.'));
 
 const wayWords = (index: CardBoat, ports: readonly string[]): string =>
   [...new Set(ports.map(unitOf))].map((unit) => unitName(index, unit)).join(' > ');
-
-/** Where a way breaks, both sides of the break light up with the screen, and on the diagram the cross between them. */
-const breakLights = ({ at, whyNot }: ReadingEntry): string[] => [
-  ...new Set([
-    at,
-    ...[whyNot?.link.from, whyNot?.link.to].flatMap((port) => (port === undefined ? [] : unitOf(port))),
-    ...(whyNot === undefined ? [] : [breakId(whyNot.link, at)]),
-  ]),
-];
 
 const endOf = (index: CardBoat, plan: Plan, entry: ReadingEntry): ReadingEnd => ({
   at: entry.at,

@@ -9,11 +9,13 @@ import type { CardChoice } from './cards/card-choice.ts';
 import { type CardState, useCard } from './cards/use-card.ts';
 import { courseFacts } from './course-facts.ts';
 import { CourseLine } from './course-line.tsx';
+import { needsSheetChoice, useLineDiagram } from './lanes/use-line-diagram.ts';
 import { MarginView } from './margin-view.tsx';
 import type { Note } from './notes.ts';
 import { powerSheetChoice, usePowerDrawing } from './power/use-power-drawing.ts';
 import type { Pull } from './pull-out/pull.ts';
 import type { StepId } from './route.ts';
+import { SheetChoice } from './sheet-choice.tsx';
 import { SheetFrame } from './sheet-frame.tsx';
 import { useBoatView } from './use-boat-view.ts';
 import { usePart } from './use-part.ts';
@@ -108,7 +110,9 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
   const size = useSheetSize(frame);
   const view = useBoatView(answer, size, step);
   const isOneLine = powerSheetChoice.use() === 'one line';
-  const inPlace = usePowerDrawing(answer, { size, isAsked: step === 'power' && isOneLine });
+  const oneLine = usePowerDrawing(answer, { size, isAsked: step === 'power' && isOneLine });
+  const isLanes = needsSheetChoice.use() === 'lines of data';
+  const lanes = useLineDiagram(answer, { size, isAsked: step === 'needs' && isLanes });
   const card = useCard(answer, lights);
   const units = useMemo(() => new Set(boat.kit.map(({ id }) => id)), [boat]);
   const { isList, switchList, pick, show } = usePicking({ lights, notes: view.notes, card, units, margin, sheet });
@@ -145,6 +149,10 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
     power: { words: 'tables', table: tables === undefined ? null : <tables.PowerTables {...ofTable} /> },
   };
   const own = tableOf[step];
+  const choiceOf: Partial<Record<StepId, ReactNode>> = {
+    needs: <SheetChoice choice={needsSheetChoice} />,
+    power: <SheetChoice choice={powerSheetChoice} />,
+  };
   return (
     <div className="boat-page">
       <CourseLine waypoints={courseFacts({ boat, plan })} here={step} hrefOf={hrefOf} />
@@ -161,8 +169,8 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
           )
         }
         tableSwitch={own === undefined ? undefined : { words: own.words, onPress: () => setIsTable(!isTable) }}
-        inPlace={inPlace}
-        mayChoose={step === 'power'}
+        inPlace={oneLine ?? lanes}
+        choice={choiceOf[step] ?? null}
         pages={
           step === 'power' && pages !== undefined ? (
             <pages.PowerPages boat={boat} plan={plan} lights={lights} />

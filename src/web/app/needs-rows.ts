@@ -1,6 +1,7 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { readingName } from '../../core/facts/reading-words.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import { breakLights } from '../../papers/cards/break-lights.ts';
 import { cardBoat } from '../../papers/cards/card-boat.ts';
 import { needWords } from '../../papers/cards/need-words.ts';
 import { wayLights } from '../../papers/cards/way-lights.ts';
@@ -28,8 +29,8 @@ export const needsGroups = ({ boat, plan }: { boat: Boat; plan: Plan }): readonl
           key: `${entry.reading}/${entry.instance ?? ''}`,
           what: readingName(entry),
           fact: needWords(entry),
-          // the way lights up from its source to the screen
-          lights: [...new Set([...wayLights(index, plan, entry.by), entry.at])],
+          // the way lights up from its source to the screen, or the link at which it breaks
+          lights: [...new Set([...wayLights(index, plan, entry.by), ...breakLights(entry)])],
           card: {
             kind: 'reading',
             reading: entry.reading,

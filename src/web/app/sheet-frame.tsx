@@ -2,7 +2,7 @@ import { type ReactNode, type RefObject, useState } from 'react';
 import type { LightStore } from '../drawing/light-store.ts';
 import { type SheetHandle, SheetView } from '../drawing/sheet-view.tsx';
 import type { CardChoice } from './cards/card-choice.ts';
-import { type PowerDrawing, powerSheetChoice } from './power/use-power-drawing.ts';
+import type { InPlace } from './in-place.ts';
 import type { SheetList } from './sheet-list.tsx';
 import { type BoatView, curveChoice } from './use-boat-view.ts';
 import { usePart } from './use-part.ts';
@@ -21,9 +21,9 @@ interface SheetFrameProps {
   /** what the table of this step is called, and how it is opened and closed; absent where there is none */
   readonly tableSwitch: { readonly words: string; readonly onPress: () => void } | undefined;
   /** the drawing that stands in place of the boat; absent while she is shown */
-  readonly inPlace: PowerDrawing | undefined;
-  /** whether one may choose between the two here */
-  readonly mayChoose: boolean;
+  readonly inPlace: InPlace | undefined;
+  /** the choice between the two; null where there is none */
+  readonly choice: ReactNode;
   /** pages that are made for paper only */
   readonly pages: ReactNode;
   /** whether a press pulls out what is pressed, to see what goes dark */
@@ -50,21 +50,6 @@ const CurveButtons = (): ReactNode => {
   );
 };
 
-/** The boat, or her power on one line. */
-const PowerSheetButtons = (): ReactNode => {
-  const now = powerSheetChoice.use();
-  return (
-    <fieldset className="lights curves">
-      <legend className="unseen">What the sheet shows</legend>
-      {powerSheetChoice.values.map((sheet) => (
-        <button key={sheet} type="button" aria-pressed={sheet === now} onClick={() => powerSheetChoice.choose(sheet)}>
-          {sheet}
-        </button>
-      ))}
-    </fieldset>
-  );
-};
-
 /** The row under the drawing: its size, and the same in words. */
 const SheetTools = ({
   sheet,
@@ -79,6 +64,10 @@ const SheetTools = ({
   hasWords,
   onWords,
 }: Omit<SheetFrameProps, 'boatName' | 'view' | 'lights' | 'drag' | 'pages' | 'onPick' | 'onShow' | 'frame'> & {
+  choice,
+  hasWords,
+  onWords,
+}: Pick<SheetFrameProps, 'sheet' | 'isList' | 'onSwitch' | 'tableSwitch' | 'table' | 'inPlace' | 'choice'> & {
   /** whether the words on the drawing are explained under it now */
   hasWords: boolean;
   onWords: () => void;
@@ -95,7 +84,7 @@ const SheetTools = ({
         <button type="button" aria-label="Larger" onClick={() => sheet.current?.larger()}>
           +
         </button>
-        {mayChoose ? <PowerSheetButtons /> : null}
+        {choice}
         {inPlace === undefined ? <CurveButtons /> : null}
       </>
     )}
@@ -130,7 +119,7 @@ export const SheetFrame = (props: SheetFrameProps): ReactNode => {
   const { boatName, view, lights, isList, onPick, onShow, frame, sheet, table, drag, inPlace, pages } = props;
   const [hasWords, setHasWords] = useState(false);
   const shown = inPlace ?? view.drawn;
-  const of = inPlace === undefined ? `Drawing of ${boatName}` : `Power of ${boatName} on one line`;
+  const of = inPlace?.says ?? `Drawing of ${boatName}`;
   return (
     <main className="sheet-frame" tabIndex={-1}>
       <div
@@ -139,6 +128,7 @@ export const SheetFrame = (props: SheetFrameProps): ReactNode => {
           ...(inPlace === undefined ? [] : ['in-place']),
           ...(props.isPulling ? ['pulling'] : []),
         ].join(' ')}
+        className={inPlace?.isOnPages === true ? 'sheet-window in-place' : 'sheet-window'}
         ref={frame}
         hidden={isList}
       >

@@ -1,6 +1,9 @@
 import { type KeyboardEvent, type ReactNode, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Boat } from '../../../core/boat/boat-schema.ts';
 import type { Plan } from '../../../core/plan-shape.ts';
+import { breakLights } from '../../../papers/cards/break-lights.ts';
+import { type CardBoat, cardBoat } from '../../../papers/cards/card-boat.ts';
+import { wayLights } from '../../../papers/cards/way-lights.ts';
 import { type Ask, type CellAt, fillCells, nextAsk } from '../../../papers/needs/fill-cells.ts';
 import { byTrade, type NeedsColumn, type NeedsRow, needsMatrix } from '../../../papers/needs/needs-matrix.ts';
 import type { LightStore } from '../../drawing/light-store.ts';
@@ -16,9 +19,9 @@ const idOf = ({ key }: NeedsRow, { unit }: NeedsColumn): string => `${key}/${uni
 /** Keys that say at once what a cell is to ask for. */
 const askOfKey: Readonly<Record<string, Ask>> = { m: 'must', w: 'wish', Delete: 'none', Backspace: 'none' };
 
-const lightsOf = ({ cell }: CellAt): readonly string[] => [
-  ...new Set([cell.unit, ...(cell.entry?.by ?? []).map((port) => port.slice(0, port.indexOf('.')))]),
-];
+/** The way of a reading to its screen, or the link at which it breaks. */
+const lightsOf = (index: CardBoat, plan: Plan, { cell: { unit, entry } }: CellAt): readonly string[] =>
+  entry === undefined ? [unit] : [...wayLights(index, plan, entry.by), ...breakLights(entry)];
 
 /** The rows of the table: what is asked for, what somebody opened, and all other readings when they are shown. */
 const useRows = (boat: Boat, plan: Plan) => {
@@ -50,6 +53,7 @@ export const NeedsTable = ({
 }): ReactNode => {
   const edit = useEdit();
   const table = useRef<HTMLTableElement>(null);
+  const index = useMemo(() => cardBoat(boat), [boat]);
   const { matrix, rows, isWhole, showWhole, openNext } = useRows(boat, plan);
   const { columns } = matrix;
   // by name, because a row that is filled moves to its place among the others
@@ -171,7 +175,7 @@ export const NeedsTable = ({
                       onFill={() => fill([at], nextAsk(at.cell))}
                       onRest={() => {
                         setRested({ row: row.key, unit: column.unit });
-                        lights.rest(lightsOf(at));
+                        lights.rest(lightsOf(index, plan, at));
                       }}
                     />
                   );
