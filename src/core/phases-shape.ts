@@ -25,6 +25,7 @@ const phaseMissingSchema = phaseReadingSchema.extend({
   seenBefore: z.boolean(),
   from: z.exactOptional(phase),
 });
+export type PhaseMissing = z.infer<typeof phaseMissingSchema>;
 
 /** A bus laid out for what is aboard; `tees`: where each tee stands, `spare` for those left free. */
 const phaseBusSchema = z.strictObject({

@@ -91,8 +91,8 @@ const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedB
  * `layouts`: answers by problem hash; one that is missing, or that the checker refuses, is replaced by the heuristic's.
  * `phase`: default the last. Lines and layouts are for the last phase, readings for the phase asked.
  */
-export const planWith = ({ cures, mends, sources, blackouts, phases, remote, findings, ...late }: LateParts) => {
-export const planWith = ({ cures, mends, sources, blackouts, remote, lighting, findings, ...late }: LateParts) => {
+export const planWith = (given: LateParts) => {
+  const { cures, mends, sources, blackouts, phases, remote, lighting, findings, ...late } = given;
   const laidOf = planLaid(late);
   return (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
     const { boat: wired, proposal } = wiredBoat(boat);

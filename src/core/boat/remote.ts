@@ -22,6 +22,7 @@ export const kitRemoteSchema = z
     guests: z.exactOptional(idSchema),
   })
   .meta({ id: 'KitRemote' });
+export type KitRemote = z.infer<typeof kitRemoteSchema>;
 
 /** What its maker says of the remote side of a kind of unit. */
 export const sheetRemoteSchema = z

@@ -199,7 +199,7 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
               plan={plan}
               pull={pull}
               frame={frame}
-              drawn={inPlace ?? view.drawn}
+              drawn={oneLine ?? lanes ?? view.drawn}
               onPull={setPull}
               onLeave={putBack}
             />

@@ -58,16 +58,12 @@ const SheetTools = ({
   tableSwitch,
   table,
   inPlace,
-  mayChoose,
+  choice,
   isPulling,
   onPullSwitch,
   hasWords,
   onWords,
 }: Omit<SheetFrameProps, 'boatName' | 'view' | 'lights' | 'drag' | 'pages' | 'onPick' | 'onShow' | 'frame'> & {
-  choice,
-  hasWords,
-  onWords,
-}: Pick<SheetFrameProps, 'sheet' | 'isList' | 'onSwitch' | 'tableSwitch' | 'table' | 'inPlace' | 'choice'> & {
   /** whether the words on the drawing are explained under it now */
   hasWords: boolean;
   onWords: () => void;
@@ -125,10 +121,9 @@ export const SheetFrame = (props: SheetFrameProps): ReactNode => {
       <div
         className={[
           'sheet-window',
-          ...(inPlace === undefined ? [] : ['in-place']),
+          ...(inPlace?.isOnPages === true ? ['in-place'] : []),
           ...(props.isPulling ? ['pulling'] : []),
         ].join(' ')}
-        className={inPlace?.isOnPages === true ? 'sheet-window in-place' : 'sheet-window'}
         ref={frame}
         hidden={isList}
       >

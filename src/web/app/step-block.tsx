@@ -145,11 +145,15 @@ const bringBlackouts = () => import('./pull-out/blackout-block.tsx');
 const Blackouts = (block: Parameters<typeof BlackoutBlock>[0]): ReactNode => {
   const part = usePart(bringBlackouts);
   return part === undefined ? null : <part.BlackoutBlock {...block} />;
+};
+
 const bringPhases = () => import('./phases-block.tsx');
 
 const Phases = (block: BlockProps): ReactNode => {
   const phases = usePart(bringPhases);
   return phases === undefined ? null : <phases.PhasesBlock {...block} />;
+};
+
 const bringSecurity = () => import('./security-block.tsx');
 
 const Security = (block: BlockProps): ReactNode => {
