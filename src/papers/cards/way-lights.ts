@@ -1,6 +1,6 @@
 import type { Plan } from '../../core/plan-shape.ts';
 import type { CardBoat } from './card-boat.ts';
-import { teesPassed, wayLines } from './way-lines.ts';
+import { joinBetween, teesPassed, wayLines } from './way-lines.ts';
 
 const unitOf = (port: string): string => port.slice(0, port.indexOf('.'));
 
@@ -15,7 +15,10 @@ export const wayLights = (index: CardBoat, plan: Plan, ports: readonly string[])
       const from = ports[at - 1];
       if (from === undefined || unitOf(from) === unitOf(to)) return [];
       const lines = wayLines(index, plan, { from, to }).map(({ id }) => id);
-      return [...lines, ...teesPassed(plan, { from, to })];
+      // what is joined by radio has no line: its join lights in place of one
+      const radio = lines.length === 0 ? joinBetween(plan, { from, to }) : undefined;
+      const join = radio?.kind === 'wifi' ? [radio.id] : [];
+      return [...lines, ...join, ...teesPassed(plan, { from, to })];
     }),
   ]),
 ];

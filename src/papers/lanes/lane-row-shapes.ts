@@ -3,9 +3,10 @@ import type { Point } from '../drawing/point.ts';
 import { polyline } from '../drawing/polyline.ts';
 import type { Shape, TextShape } from '../drawing/shapes.ts';
 import { codedStrokes } from '../sheet/coded-strokes.ts';
-import { codeOf, type LineCode } from '../sheet/line-code.ts';
+import type { LineCode } from '../sheet/line-code.ts';
 import { stripLineMm, stripWords } from '../sheet/strip-words.ts';
 import type { LaneBreak } from './break-marks.ts';
+import { laneCode } from './lane-code.ts';
 import type { LaneEdge } from './lane-edges.ts';
 import { type LaneRow, laneRadiusMm, laneRowMm, type Outline, squareMm, wordsXMm } from './lane-rows.ts';
 import type { LaneUnit } from './lane-tree.ts';
@@ -89,7 +90,7 @@ export const unitShape = (row: LaneRow, at: Point): Shape => {
 
 /** The arrow heads of a level line: at the unit where the one it hangs on talks, at its start where the unit does. */
 const arrowShapes = (edge: LaneEdge, unit: string, [from, to]: readonly [Point, Point]): Shape[] => {
-  const code = codeOf(edge.kind);
+  const code = laneCode(edge.kind);
   if (code.arrows !== true) return [];
   const look = { ink: code.ink, about: edge.lines };
   const talks = edge.talkers.has(unit);
@@ -106,7 +107,7 @@ const levelShapes = (
   toMm: number,
   { edge, unit }: { edge: LaneEdge; unit: string },
 ): Shape[] => {
-  const code = codeOf(edge.kind);
+  const code = laneCode(edge.kind);
   const corner = lead.at(-1) ?? [0, 0];
   const to: Point = [toMm, corner[1]];
   const look = { code, guessed: false, about: edge.lines };
@@ -150,7 +151,7 @@ const hangingShapes = (
     const down: Point[] = [[xMm, fromMm], corner];
     const isLast = rest.length === 1;
     const about = rest.flatMap(({ lines }) => lines);
-    const look = { code: isAlike ? codeOf(edge.kind) : shared, guessed: false, about };
+    const look = { code: isAlike ? laneCode(edge.kind) : shared, guessed: false, about };
     fromMm = rowYMm;
     return [
       ...(isLast ? [] : codedStrokes(down, look)),

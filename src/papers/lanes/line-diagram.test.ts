@@ -155,6 +155,19 @@ test('an arrow stands at the one who hears', () => {
   expect(on('pair:conv-fly.data~vhf-2.data')).toBe(1);
 });
 
+test('a unit joined by radio hangs on what makes the network, by dots and a letter of their own', () => {
+  const { boat } = known('Sandpiper');
+  const wifi = { id: 'air', kind: 'wifi' as const, hold: 'fixed' as const };
+  const members = ['mux', 'plotter'].map((kit) => ({ kit, port: 'radio', as: 'both' as const }));
+  const joined: Boat = { ...boat, joins: [...boat.joins, { ...wifi, members }] };
+  const { shapes } = lineDiagram({ boat: joined, plan: planOf(joined), widthMm: 242 });
+  const air = leavesOf(shapes).filter(({ about }) => about?.includes('air'));
+  expect(air.some((shape) => shape.kind === 'path' && shape.stroke?.dashMm !== undefined)).toBe(true);
+  expect(air.some((shape) => shape.kind === 'text' && shape.text === 'R')).toBe(true);
+  expect(textsOf(shapes).map(({ text }) => text)).toContain('by radio');
+  expect(clashes(textsOf(shapes), textBox, (text) => text.text)).toEqual([]);
+});
+
 describe('the way of a reading', () => {
   test.each(['Gannet', 'Sandpiper', 'Bonxie'])(
     'of the %s lights a line of the diagram for each of its lines',

@@ -13,6 +13,7 @@ import { isNarrow } from '../sheet/sheet-frame.ts';
 import { sheetUnits } from '../sheet/sheet-units.ts';
 import { type UnitMark, unitMarks } from '../sheet/unit-marks.ts';
 import { type LaneBreak, laneBreaks } from './break-marks.ts';
+import { radioCode } from './lane-code.ts';
 import type { BreaksOf } from './lane-row-shapes.ts';
 import { type Lane, type LaneUnit, laneTree } from './lane-tree.ts';
 import { gutterMm, layLane, leastSheetMm, lyingLane, tieFeet } from './lying-lane.ts';
@@ -127,7 +128,10 @@ const footShapes = (
   const drawn = new Set(edges.map(({ kind }) => kind));
   const isBus = lanes.some(({ kind }) => kind === 'bus');
   const contents = {
-    codes: codedKinds.filter((kind) => drawn.has(kind) || (isBus && ['trunk', 'drop'].includes(kind))).map(codeOf),
+    codes: [
+      ...codedKinds.filter((kind) => drawn.has(kind) || (isBus && ['trunk', 'drop'].includes(kind))).map(codeOf),
+      ...(drawn.has('radio') ? [radioCode] : []),
+    ],
     guessed: lanes.some(({ strip }) => strip?.stretches.some(({ guessed }) => guessed) === true),
     trunk: isBus,
     converters: units.some(({ mark }) => isConverter(index.sheetOf.get(mark.kit.id))),

@@ -11,6 +11,7 @@ import { stretchText } from '../sheet/strip-layout.ts';
 import type { StripNode } from '../sheet/strip-nodes.ts';
 import { stripFigures, stripLineMm, stripWords } from '../sheet/strip-words.ts';
 import { trunkPieces } from '../sheet/trunk-pieces.ts';
+import { laneCode } from './lane-code.ts';
 import { type LaneItem, type LaneShape, leastLaneMm, type SetItem, setLane } from './lane-columns.ts';
 import { type BreaksOf, crossShape, outlineShapes, unitShape } from './lane-row-shapes.ts';
 import { laneRadiusMm, laneRowMm, type Outline, outlineOf } from './lane-rows.ts';
@@ -217,7 +218,7 @@ const stemShapes = (lane: Lane, piece: Piece, [from, to]: readonly [Point, Point
   }
   const { edge } = unit;
   if (edge === undefined) return [];
-  const look = { code: lineCode[edge.kind], guessed: false, about: edge.lines };
+  const look = { code: laneCode(edge.kind), guessed: false, about: edge.lines };
   return [...codedStrokes([from, to], look), teeSquare(from, { sideMm: 1.6, about: edge.lines }), ...crossed];
 };
 
@@ -265,7 +266,7 @@ export const lyingLane = (
       ...gutterShapes(laid, yMm, index),
       ...trunkShapes(laid, yMm),
       ...ties.flatMap(({ edge, line }) =>
-        codedStrokes(line, { code: lineCode[edge.kind], guessed: false, about: edge.lines }),
+        codedStrokes(line, { code: laneCode(edge.kind), guessed: false, about: edge.lines }),
       ),
       ...barShapes(laid, yMm, ties),
       ...ties.map(({ xMm, edge }) => teeSquare([xMm, yMm], { sideMm: 1.6, about: edge.lines })),

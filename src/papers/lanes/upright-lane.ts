@@ -8,6 +8,7 @@ import { lineCode } from '../sheet/line-code.ts';
 import type { StripNode } from '../sheet/strip-nodes.ts';
 import { stripWords } from '../sheet/strip-words.ts';
 import { trunkPieces } from '../sheet/trunk-pieces.ts';
+import { laneCode } from './lane-code.ts';
 import { type BreaksOf, crossShape, outlineShapes, unitShape } from './lane-row-shapes.ts';
 import { laneRadiusMm, laneRowMm, type Outline, outlineOf } from './lane-rows.ts';
 import type { Lane, LaneUnit } from './lane-tree.ts';
@@ -61,7 +62,7 @@ const stemShapes = (lane: Lane, { node, unit, yMm }: Entry, breaks: BreaksOf): S
   const { edge } = unit;
   const isBus = lane.kind === 'bus';
   const about = isBus ? [node?.drop?.id ?? lane.strip?.bus.id ?? ''] : (edge?.lines ?? []);
-  const code = isBus ? lineCode.drop : lineCode[edge?.kind ?? 'ethernet'];
+  const code = isBus ? lineCode.drop : laneCode(edge?.kind ?? 'ethernet');
   const tee = [...(node?.tee === undefined ? [] : [node.tee]), ...unit.mark.about];
   return [...codedStrokes(across(yMm), { code, guessed: false, about }), teeSquare(at, { about: tee }), ...crossed];
 };

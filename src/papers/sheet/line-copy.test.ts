@@ -2,10 +2,11 @@ import { expect, test } from 'vitest';
 import type { Drawing } from '../drawing/shapes.ts';
 import { themes } from '../drawing/themes.ts';
 import { toSvg } from '../drawing/to-svg.ts';
+import { radioCode } from '../lanes/lane-code.ts';
 import { codedKinds, codeOf, type LineCode, leavingCode } from './line-code.ts';
 import { lineKey } from './line-key.ts';
 
-const codes: readonly LineCode[] = [...codedKinds.map(codeOf), leavingCode];
+const codes: readonly LineCode[] = [...codedKinds.map(codeOf), radioCode, leavingCode];
 
 /** One kind of line as the key shows it, without the words beside it. */
 const sampleSvg = (code: LineCode, theme: 'day' | 'paper'): string => {
