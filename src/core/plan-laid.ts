@@ -1,9 +1,9 @@
-import { problemsOf } from './backbone/layout-problems.ts';
 import type { LayoutMap } from './backbone/problem.ts';
+import { problemsOf } from './backbone/problems-of.ts';
 import type { Boat } from './boat/boat-schema.ts';
 import { lastPhase } from './boat/phase.ts';
 import { remember } from './boat/remember.ts';
-import { standingBoat, withoutNeeds } from './joins/wired-boat.ts';
+import { standingBoat, withoutNeeds } from './joins/standing-boat.ts';
 import { planBuses } from './plan-buses.ts';
 import type { planEnergy } from './plan-energy.ts';
 import type { planPanels } from './plan-panels.ts';

@@ -5,8 +5,7 @@ import type { Boat } from './boat/boat-schema.ts';
 import { lastPhase } from './boat/phase.ts';
 import type { mendBuses } from './cures/mend-bus.ts';
 import { withHints } from './cures/with-hints.ts';
-import { proposalEntry } from './joins/proposal-entry.ts';
-import { wiredBoat } from './joins/wired-boat.ts';
+import { asFiled } from './joins/wired-with.ts';
 import type { PlannedBus } from './plan-buses.ts';
 import { type LaidLateParts, planLaid } from './plan-laid.ts';
 import type { planPhases } from './plan-phases.ts';
@@ -24,6 +23,8 @@ import type { planSources } from './sources/plan-sources.ts';
 
 /** What takes time or much script, and what a first picture can do without. */
 export interface LateParts extends LaidLateParts {
+  /** proposes the joins that the file does not say */
+  readonly wire: typeof asFiled;
   /** fills in what would close each gap in what arrives */
   readonly cures: typeof withHints;
   /** what would give a layout to each bus that has none */
@@ -44,6 +45,7 @@ export interface LateParts extends LaidLateParts {
 
 /** The late parts left out: hints in place of cures that were tried, no order, no other layout beside the one taken, nothing found. */
 export const withoutLateParts: LateParts = {
+  wire: asFiled,
   stray: () => ({
     compass: [],
     isolation: { hull: 'other', negatives: [], ways: [], shields: [], unknown: [] },
@@ -92,10 +94,10 @@ const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedB
  * `phase`: default the last. Lines and layouts are for the last phase, readings for the phase asked.
  */
 export const planWith = (given: LateParts) => {
-  const { cures, mends, sources, blackouts, phases, remote, lighting, findings, ...late } = given;
+  const { wire, cures, mends, sources, blackouts, phases, remote, lighting, findings, ...late } = given;
   const laidOf = planLaid(late);
   return (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
-    const { boat: wired, proposal } = wiredBoat(boat);
+    const { boat: wired, proposal } = wire(boat);
     const index = indexBoat(wired);
     const { problems, joinsAt, reachesIn, before, buses, chosen, laid } = laidOf(index.boat, layouts);
     const refit = refitWith(index, reachesIn);
@@ -112,7 +114,7 @@ export const planWith = (given: LateParts) => {
       program,
       phase,
       ...laid,
-      ...(proposal === undefined ? {} : { proposal: proposalEntry(index, proposal) }),
+      ...(proposal === undefined ? {} : { proposal }),
       readings: cures({
         refit,
         phase,

@@ -2,6 +2,7 @@ import { blackoutTable } from './blackouts/blackout-table.ts';
 import { mendBuses } from './cures/mend-bus.ts';
 import { withCures } from './cures/with-cures.ts';
 import { withReserves } from './cures/with-reserves.ts';
+import { wiredBoat } from './joins/wired-boat.ts';
 import { planEnergy } from './plan-energy.ts';
 import { planPanels } from './plan-panels.ts';
 import { planPhases } from './plan-phases.ts';
@@ -23,6 +24,7 @@ const findings = (input: RuleInput): Finding[] => runRules(rules, input);
 
 /** Every late part, as a whole plan has them. */
 export const lateParts: LateParts = {
+  wire: wiredBoat,
   stray: planStray,
   cures: withCures,
   power: planPower,
@@ -47,6 +49,7 @@ export const plan = planWith(lateParts);
 /** The plan of a boat while its layouts are still looked for: checked by every rule, without what takes time. */
 export const checkedPlan = planWith({
   ...withoutLateParts,
+  wire: wiredBoat,
   stray: planStray,
   power: planPower,
   panels: planPanels,

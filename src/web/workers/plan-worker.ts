@@ -1,9 +1,11 @@
 import { config } from 'zod';
 import { fullWork } from '../../core/backbone/full-work.ts';
-import { layoutProblems } from '../../core/backbone/layout-problems.ts';
+import { problemsOf } from '../../core/backbone/problems-of.ts';
 import { solveLayout } from '../../core/backbone/solve-layout.ts';
+import { canonicalBoat } from '../../core/boat/canonical-boat.ts';
 import { readBoat } from '../../core/boat/read-boat.ts';
 import { writeBoat } from '../../core/boat/write-boat.ts';
+import { arrivesAsFiled } from '../../core/joins/unmet-needs.ts';
 import { planWith, withoutLateParts } from '../../core/plan-with.ts';
 import { planningSession } from './planning-session.ts';
 import type { PlanRequest } from './protocol.ts';
@@ -20,7 +22,11 @@ const hear = planningSession({
   engine: {
     readBoat,
     writeBoat,
-    layoutProblems,
+    // what proposes joins is only brought where some reading does not arrive by those of the file
+    layoutProblems: async (boat) =>
+      arrivesAsFiled(boat)
+        ? problemsOf(canonicalBoat(boat))
+        : (await import('../../core/backbone/layout-problems.ts')).layoutProblems(boat),
     solveLayout,
     quickPlan: (boat, layouts) => (whole?.checkedPlan ?? firstPlan)(boat, layouts),
     plan: async (boat, layouts) => {

@@ -9,7 +9,7 @@ export interface PlanEngine {
   /** throws UserError for a bad file */
   readonly readBoat: (text: string) => Boat;
   readonly writeBoat: (boat: Boat) => string;
-  readonly layoutProblems: (boat: Boat) => readonly Problem[];
+  readonly layoutProblems: (boat: Boat) => readonly Problem[] | Promise<readonly Problem[]>;
   readonly solveLayout: (problem: Problem, budget: Budget) => Generator<Layout>;
   /** a plan without what takes time, the first of all without its findings too, for the rules are much script */
   readonly quickPlan: (boat: Boat, layouts: LayoutMap) => Plan;
@@ -95,7 +95,9 @@ const firstPlanShown = (task: RunTask, startMs: number, layouts: LayoutMap): (()
 export const runPlan = async (task: RunTask): Promise<void> => {
   const { boat, engine, hooks, known } = task;
   const startMs = hooks.nowMs();
-  const problems = engine.layoutProblems(boat);
+  const asked = engine.layoutProblems(boat);
+  const problems = asked instanceof Promise ? await asked : asked;
+  if (hooks.isCancelled()) return;
   const layouts = new Map(problems.flatMap(({ hash }) => known.get(hash) ?? []).map((one) => [one.problem, one]));
   const open = problems.filter(({ hash }) => !layouts.has(hash));
   const showFirst = firstPlanShown(task, startMs, layouts);

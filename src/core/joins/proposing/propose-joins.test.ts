@@ -217,7 +217,7 @@ const withKit = (kit: readonly Kit[], needs: readonly Need[]): Boat => ({
   kit: [...kit],
   needs: [...needs],
 });
-const idsOf = (boat: Boat): string[] => (wiredBoat(boat).proposal?.joins ?? []).map(({ id }) => id);
+const idsOf = (boat: Boat): string[] => (wiredBoat(boat).proposal?.joins ?? []).map(({ join }) => join);
 
 test('two talkers for one input go through a multiplexer', () => {
   const kit = [

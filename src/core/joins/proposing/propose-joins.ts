@@ -1,13 +1,12 @@
 import { type BoatIndex, indexBoat } from '../../boat/boat-index.ts';
 import type { Boat, Join, Need } from '../../boat/boat-schema.ts';
-import { byCodeUnit } from '../../boat/ids.ts';
 import { lastPhase } from '../../boat/phase.ts';
 import { arrivedIn, needKey } from '../../readings/arrivals.ts';
 import type { PortNetwork } from '../../readings/port-network.ts';
 import type { Reaches } from '../../readings/reaches.ts';
 import { refitOf } from '../../readings/refit.ts';
-import { waysInto } from '../../readings/ways-in.ts';
 import { joinsOf } from '../joins-of.ts';
+import { unmetNeeds } from '../unmet-needs.ts';
 import type { CandidateJoin } from './candidate-joins.ts';
 import { chooseJoins, joinSetting } from './join-setting.ts';
 import { joinsMade } from './joins-made.ts';
@@ -31,12 +30,6 @@ export interface Proposal {
 
 /** Readings that are missed and could arrive alone are looked into up to this many. */
 const mostClashes = 3;
-
-/** The needs of units aboard that do not arrive where readings get to so far. */
-export const unmetNeeds = ({ boat }: BoatIndex, reaches: Reaches): Need[] =>
-  boat.needs
-    .filter((need) => reaches.network.nodesOf.has(need.at) && waysInto(reaches, need).length === 0)
-    .sort((a, b) => byCodeUnit(needKey(a), needKey(b)));
 
 /** Whether anything aboard says a reading at all: where nothing does, no join brings it. */
 const isSaid = ({ nodes }: PortNetwork, { reading }: Need): boolean =>

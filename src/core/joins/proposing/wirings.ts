@@ -10,10 +10,10 @@ import type { WiringEntry } from '../../proposal-shape.ts';
 import { portNetworkOf } from '../../readings/port-network.ts';
 import { refitOf } from '../../readings/refit.ts';
 import { joinsOf } from '../joins-of.ts';
+import { unmetNeeds } from '../unmet-needs.ts';
 import { readingsBehind } from './derivations.ts';
 import { chooseJoins, joinSetting } from './join-setting.ts';
 import { joiningKinds, type Offer, offersFor } from './offers.ts';
-import { unmetNeeds } from './propose-joins.ts';
 
 /** Old units that are tried one at a time, beside all of them kept and all of them replaced. */
 const mostAlone = 4;

@@ -1,0 +1,36 @@
+import { type BoatIndex, indexBoat } from '../boat/boat-index.ts';
+import type { Boat } from '../boat/boat-schema.ts';
+import { remember } from '../boat/remember.ts';
+import type { StandingJoin } from '../plan-shape.ts';
+import { type Refit, refitOf } from '../readings/refit.ts';
+import { joinsOf } from './joins-of.ts';
+
+/** One boat with what hangs on her joins alone. */
+export interface StandingBoat {
+  readonly index: BoatIndex;
+  readonly joinsAt: (phase: number) => readonly StandingJoin[];
+  readonly refit: Refit;
+}
+
+const joinsByPhase = (index: BoatIndex): StandingBoat['joinsAt'] => {
+  const known = new Map<number, readonly StandingJoin[]>();
+  return (phase) => {
+    const joins = known.get(phase) ?? joinsOf(index, phase);
+    known.set(phase, joins);
+    return joins;
+  };
+};
+
+/** A boat as her joins stand; kept for the next edit of something else. */
+export const standingBoat: (boat: Boat) => StandingBoat = remember({
+  most: 6,
+  keyOf: (boat: Boat) => JSON.stringify(boat),
+  find: (boat) => {
+    const index = indexBoat(boat);
+    const joinsAt = joinsByPhase(index);
+    return { index, joinsAt, refit: refitOf(index, joinsAt) };
+  },
+});
+
+/** What joins do not hang on: what is needed where, which source counts, what a person has accepted. */
+export const withoutNeeds = ({ accepted: _, sources: __, ...own }: Boat): Boat => ({ ...own, needs: [] });
