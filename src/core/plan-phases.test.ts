@@ -97,6 +97,18 @@ describe('a converter that serves only until a later unit comes', () => {
   });
 });
 
+test('nothing is bought for the old lines of a unit that leaves later, though nobody entered its cables', () => {
+  const old = aBoat().change((boat) => {
+    for (const unit of boat.kit) if (unit.id !== 'display' && unit.id !== 'radio') unit.fate = 'stays';
+    for (const unit of boat.kit) if (unit.id === 'radio') Object.assign(unit, { fate: 'goes', phase: 2 });
+  }).boat;
+  const [first] = phasesOf(old)?.phases ?? [];
+  expect(first?.buy.map(({ id }) => id).filter((id) => id.startsWith('pair'))).toEqual([]);
+  expect(first?.buy.find(({ id }) => id === 'cable-label')?.count).toBe(
+    plan(old, new Map()).shopping.find(({ id }) => id === 'cable-label')?.count,
+  );
+});
+
 describe('what to provide early', () => {
   const provided = (boat: Boat) => phasesOf(boat)?.provide.map(({ does, at, until }) => `${does} ${at} ${until}`);
 

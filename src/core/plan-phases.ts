@@ -2,15 +2,18 @@ import type { LayoutMap } from './backbone/problem.ts';
 import { type BoatIndex, indexBoat } from './boat/boat-index.ts';
 import type { Boat } from './boat/boat-schema.ts';
 import { splitDotted } from './boat/ids.ts';
+import { isAboard } from './boat/phase.ts';
+import { remember } from './boat/remember.ts';
 import { editedBoat } from './cures/try-cure.ts';
 import { joinsOf } from './joins/joins-of.ts';
 import { boatInPhase } from './phases/boat-in-phase.ts';
 import { convertersAboard, forTheTimeBetween } from './phases/converters-aboard.ts';
 import { changesIn, movedTerminators, type PhaseChange, phaseChanges, phasesOf } from './phases/phase-changes.ts';
+import { phaseBus, phaseFeed } from './phases/phase-figures.ts';
 import { boughtBeyond, phaseOrders, sumOfItems, type WholeOrder } from './phases/phase-orders.ts';
 import { type PhaseReadings, phaseReadings, readingsByPhase } from './phases/phase-readings.ts';
 import { provideNow } from './phases/provide-now.ts';
-import type { PhaseBus, PhaseEntry, PhaseFeed, PhaseItem, PhasesPart } from './phases-shape.ts';
+import type { PhaseEntry, PhaseItem, PhasesPart } from './phases-shape.ts';
 import { planLaid } from './plan-laid.ts';
 import { planPower } from './plan-power.ts';
 import type { BusEntry, FeedEntry, LineEntry, PlanDraft, SeenEntry, WayEntry } from './plan-shape.ts';
@@ -33,84 +36,43 @@ export interface PhasesInput {
   readonly before: readonly SeenEntry[];
 }
 
-/** A boat laid for her order and her power only. */
-const laidOf = planLaid({
-  stray: () => ({
-    compass: [],
-    isolation: { hull: 'other', negatives: [], ways: [], shields: [], unknown: [] },
-  }),
-  power: planPower,
-  panels: () => ({ banks: [], converters: [], panels: [], noPanel: [], mains: { chargers: [], ways: [] } }),
-  energy: () => ({ energy: [], unknownDraws: [] }),
-  traffic: () => ({ traffic: { waters: 'harbour', buses: [], lines: [] } }),
-  order: orderOf,
-  ledRound,
-  choices: () => new Map(),
+/** A line between units that are there already, one of which leaves later: it lies aboard, whether somebody entered it or not. */
+const isOld = (index: BoatIndex, leaves: readonly string[], { from, to }: LineEntry): boolean => {
+  const units = [from, to].map((end) => splitDotted(end).kit);
+  return units.some((unit) => leaves.includes(unit)) && units.every((unit) => index.kit.get(unit)?.fate !== 'comes');
+};
+
+/** Lays boats for their order and their power only; nothing is bought for the old lines of units that leave later. */
+const laidWith = remember({
+  most: 4,
+  keyOf: (leaves: readonly string[]) => leaves.join(' '),
+  find: (leaves) =>
+    planLaid({
+      stray: () => ({
+        compass: [],
+        isolation: { hull: 'other', negatives: [], ways: [], shields: [], unknown: [] },
+      }),
+      power: planPower,
+      panels: () => ({ banks: [], converters: [], panels: [], noPanel: [], mains: { chargers: [], ways: [] } }),
+      energy: () => ({ energy: [], unknownDraws: [] }),
+      traffic: () => ({ traffic: { waters: 'harbour', buses: [], lines: [] } }),
+      order: (asked) => orderOf({ ...asked, lines: asked.lines.filter((line) => !isOld(asked.index, leaves, line)) }),
+      ledRound,
+      choices: () => new Map(),
+    }),
 });
 
-const laidWhole = (boat: Boat, layouts: LayoutMap): LaidPhase => {
-  const { buses, laid } = laidOf(boat, layouts);
+const laidIn = (boat: Boat, phase: number, layouts: LayoutMap): LaidPhase => {
+  const leaves = boat.kit.filter((unit) => unit.fate === 'goes' && isAboard(unit, phase)).map(({ id }) => id);
+  const { buses, laid } = laidWith(leaves)(boatInPhase(boat, phase), layouts);
   return { ...laid, buses: buses.map(({ entry }) => entry) };
 };
 
-/** Lines between units that are there already, one of which leaves: they lie aboard, whoever entered them or not. */
-const isOld = (index: BoatIndex, { from, to }: LineEntry): boolean => {
-  const fates = [from, to].map((end) => index.kit.get(splitDotted(end).kit)?.fate);
-  return fates.includes('goes') && !fates.includes('comes');
-};
-
-/** Nothing is bought for lines that lie aboard until their unit leaves. */
-const withoutOld = (index: BoatIndex, laid: LaidPhase): LaidPhase => {
-  const old = new Set(laid.lines.filter((line) => isOld(index, line)).map(({ id }) => id));
-  if (old.size === 0) return laid;
-  return {
-    ...laid,
-    lines: laid.lines.filter(({ id }) => !old.has(id)),
-    shopping: laid.shopping.filter(
-      (entry) => !entry.for.some((id) => old.has(id)) || entry.for.some((id) => !old.has(id)),
-    ),
-  };
-};
-
-const busOf = ({ id, grade, lengthM, longestDropM, devices, len, ends, walk, volts, layout }: BusEntry): PhaseBus => {
-  const lowest = volts.map(({ lowestV }) => lowestV);
-  const spares = new Map<string, number>();
-  for (const { place, tees } of walk) {
-    const count = tees.filter((tee) => tee.startsWith('spare@')).length;
-    if (count > 0) spares.set(place, (spares.get(place) ?? 0) + count);
-  }
-  return {
-    id,
-    grade,
-    lengthM,
-    longestDropM,
-    devices,
-    len,
-    ends,
-    ...(lowest.length === 0 ? {} : { lowestV: Math.min(...lowest) }),
-    spares: [...spares].map(([place, count]) => ({ place, count })),
-    broken: [...layout.broken],
-  };
-};
-
-/** A feed in one phase beside the same feed in the last. */
-const feedOf = (feed: FeedEntry, later: FeedEntry | undefined): PhaseFeed[] => {
-  if (feed.areaMm2 === undefined) return [];
-  const of = ({ loadA, areaMm2 = 0, fuseA }: FeedEntry) => ({
-    loadA,
-    areaMm2,
-    ...(fuseA === undefined ? {} : { fuseA }),
-  });
-  const grows =
-    later?.areaMm2 !== undefined && (later.areaMm2 > feed.areaMm2 || (later.fuseA ?? 0) > (feed.fuseA ?? 0));
-  return [{ line: feed.line, ...of(feed), ...(grows ? { later: of(later) } : {}) }];
-};
-
-const everyPhase = (boat: Boat, phases: readonly number[], layouts: LayoutMap, last: LaidPhase): LaidPhase[] => {
-  const index = indexBoat(boat);
-  const earlier = phases.slice(0, -1).map((phase) => laidWhole(boatInPhase(boat, phase), layouts));
-  return [...earlier, last].map((laid) => withoutOld(index, laid));
-};
+/** The boat as laid in each phase, the last as it is given. */
+const everyPhase = (boat: Boat, phases: readonly number[], layouts: LayoutMap, last: LaidPhase): LaidPhase[] => [
+  ...phases.slice(0, -1).map((phase) => laidIn(boat, phase, layouts)),
+  last,
+];
 
 const asLaid = ({ needs: _, accepted: __, sources: ___, ...own }: Boat): Boat => ({ ...own, needs: [] });
 
@@ -135,14 +97,14 @@ const savedBy = (
   const boat = asLaid(after);
   const phases = readings.map(({ phase }) => phase);
   const isSame = change.edits.every(({ edit }) => edit !== 'remove-unit');
-  const end = isSame ? last : laidWhole(boatInPhase(boat, phases.at(-1) ?? 1), layouts);
+  const end = isSame ? last : laidIn(boat, phases.at(-1) ?? 1, layouts);
   return cost - sumOfItems(phaseOrders(everyPhase(boat, phases, layouts, end)).flat()).cost;
 };
 
-const withoutUnits = (boat: Boat, units: readonly string[], phase: number): Boat => {
-  const kit = boat.kit.filter(({ id }) => !units.includes(id));
-  return boatInPhase({ ...boat, kit }, phase);
-};
+const withoutUnits = (boat: Boat, units: readonly string[]): Boat => ({
+  ...boat,
+  kit: boat.kit.filter(({ id }) => !units.includes(id)),
+});
 
 const curesOf = (
   input: PhasesInput,
@@ -164,12 +126,12 @@ const phaseEntry = (
     phase: own.phase,
     ...changesIn(index, own.phase),
     ...phaseReadings(own, readings, before),
-    buses: laid.buses.map(busOf),
+    buses: laid.buses.map(phaseBus),
     loads: last.loadSums
       .filter(({ phase }) => phase === own.phase)
       .map(({ from, typicalA, mostA }) => ({ from, typicalA, mostA })),
     feeds: laid.feeds.flatMap((feed) =>
-      feedOf(
+      phaseFeed(
         feed,
         last.feeds.find(({ line }) => line === feed.line),
       ),
@@ -197,7 +159,7 @@ export const planPhases = (input: PhasesInput): PhasesPart | undefined => {
     index,
     entries.map(({ converters }) => converters),
   );
-  const whole = between.length === 0 ? last : laidWhole(withoutUnits(boat, between, phases.at(-1) ?? 1), layouts);
+  const whole = between.length === 0 ? last : laidIn(withoutUnits(boat, between), phases.at(-1) ?? 1, layouts);
   const more = boughtBeyond(orders, whole.shopping);
   const costs = sumOfItems(more);
   const earlier = entries.slice(0, -1).map(({ phase, buses }, n) => ({ phase, buses, ways: all[n]?.ways ?? [] }));

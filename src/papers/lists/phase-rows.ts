@@ -93,6 +93,17 @@ const busRows = ({ phase, buses }: PhaseEntry, { nameOf }: Words): PhaseRow[] =>
     lights: [id],
   }));
 
+/** Terminators that the phase moves from one end of a trunk to another. */
+const movedRows = ({ phase }: PhaseEntry, moved: PhasesPart['moved'], { nameOf }: Words): PhaseRow[] =>
+  moved
+    .filter((entry) => entry.phase === phase)
+    .map(({ bus, from, to }) => ({
+      key: `moved ${phase} ${bus} ${from}`,
+      what: `Terminator of ${nameOf(bus)}`,
+      fact: `moves from ${nameOf(from)} to ${nameOf(to)}`,
+      lights: [from, to],
+    }));
+
 const feedRows = ({ phase, feeds }: PhaseEntry, { nameOf }: Words): PhaseRow[] =>
   feeds.flatMap(({ line, areaMm2, fuseA, later }) => {
     if (later === undefined) return [];
@@ -202,6 +213,7 @@ export const phaseRows = (
         ...kitRows(entry, words),
         ...missingRows(entry, words),
         ...busRows(entry, words),
+        ...movedRows(entry, part.moved, words),
         ...loadRows(entry, words),
         ...feedRows(entry, words),
         ...converterRows(entry, part.between, words),
