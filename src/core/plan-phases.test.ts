@@ -125,6 +125,7 @@ describe('what to provide early', () => {
       edits['pin-layout'].ready({ bus: 'nav', grade, walk, state: 'fixed' }).change(draft),
     );
     expect(provided(settled)).toEqual([]);
+    expect(phasesOf(settled)?.phases[0]?.buses.map(({ broken }) => broken)).toEqual([[]]);
     // all it costs is the cap on that tee until the unit comes
     expect(phasesOf(settled)?.costs.more).toMatchObject([{ id: 'micro-dust-cap', count: 1 }]);
   });

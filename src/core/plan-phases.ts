@@ -86,11 +86,23 @@ const keepsAll = (index: BoatIndex, readings: readonly PhaseReadings[]): boolean
   });
 };
 
-/** What the phases cost less with a change in the boat; nothing where it does not fit her, or takes a reading away. */
+/** The phases as they are, that a change is held against. */
+interface Before {
+  readonly readings: readonly PhaseReadings[];
+  readonly between: readonly string[];
+  /** what the orders of all phases cost, and how many limits the buses of all phases break */
+  readonly cost: number;
+  readonly broken: number;
+}
+
+const brokenIn = (laid: readonly LaidPhase[]): number =>
+  laid.flatMap(({ buses }) => buses.flatMap((bus) => phaseBus(bus).broken)).length;
+
+/** What the phases cost less with a change in the boat; nothing where it does not fit her, takes a reading away, or breaks a limit. */
 const savedBy = (
   { refit, layouts, last }: PhasesInput,
   change: PhaseChange,
-  { readings, cost }: { readonly readings: readonly PhaseReadings[]; readonly cost: number },
+  { readings, cost, broken }: Before,
 ): number => {
   const after = editedBoat(refit.index.boat, change);
   if (after === undefined || !keepsAll(indexBoat(after), readings)) return 0;
@@ -98,7 +110,9 @@ const savedBy = (
   const phases = readings.map(({ phase }) => phase);
   const isSame = change.edits.every(({ edit }) => edit !== 'remove-unit');
   const end = isSame ? last : laidIn(boat, phases.at(-1) ?? 1, layouts);
-  return cost - sumOfItems(phaseOrders(everyPhase(boat, phases, layouts, end)).flat()).cost;
+  const laid = everyPhase(boat, phases, layouts, end);
+  if (brokenIn(laid) > broken) return 0;
+  return cost - sumOfItems(phaseOrders(laid).flat()).cost;
 };
 
 const withoutUnits = (boat: Boat, units: readonly string[]): Boat => ({
@@ -106,10 +120,7 @@ const withoutUnits = (boat: Boat, units: readonly string[]): Boat => ({
   kit: boat.kit.filter(({ id }) => !units.includes(id)),
 });
 
-const curesOf = (
-  input: PhasesInput,
-  at: { readonly readings: readonly PhaseReadings[]; readonly between: readonly string[]; readonly cost: number },
-): PhasesPart['costs']['cures'] =>
+const curesOf = (input: PhasesInput, at: Before): PhasesPart['costs']['cures'] =>
   phaseChanges(input.refit.index, { ...at, buses: input.last.buses })
     .map((change) => ({ ...change, saves: savedBy(input, change, at) }))
     .filter(({ saves }) => saves > 0)
@@ -162,6 +173,7 @@ export const planPhases = (input: PhasesInput): PhasesPart | undefined => {
   const whole = between.length === 0 ? last : laidIn(withoutUnits(boat, between), phases.at(-1) ?? 1, layouts);
   const more = boughtBeyond(orders, whole.shopping);
   const costs = sumOfItems(more);
+  const at = { readings, between, cost: sumOfItems(orders.flat()).cost, broken: brokenIn(all) };
   const earlier = entries.slice(0, -1).map(({ phase, buses }, n) => ({ phase, buses, ways: all[n]?.ways ?? [] }));
   return {
     phases: entries,
@@ -169,7 +181,7 @@ export const planPhases = (input: PhasesInput): PhasesPart | undefined => {
     costs: {
       ...costs,
       more,
-      cures: costs.cost > 0 ? curesOf(input, { readings, between, cost: sumOfItems(orders.flat()).cost }) : [],
+      cures: costs.cost > 0 ? curesOf(input, at) : [],
     },
     between,
     moved: movedTerminators(entries),

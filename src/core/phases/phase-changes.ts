@@ -47,16 +47,25 @@ export interface PhaseChange {
 /** Changes tried at most: each takes about as long as the phases themselves. */
 const mostChanges = 6;
 
+/** Whether a bus grows in a later phase and loses no unit then: its trunk of the end serves the first phase too. */
+const onlyGrows = ({ boat, kit }: BoatIndex, bus: string, first: number): boolean => {
+  const units = boat.joins
+    .filter((join) => join.bus === bus)
+    .flatMap(({ members }) => members.flatMap((member) => kit.get(member.kit) ?? []));
+  const later = units.filter(({ fate, phase = 1 }) => fate !== 'stays' && phase > first);
+  return later.length > 0 && later.every(({ fate }) => fate === 'comes');
+};
+
 /** A trunk laid in the first phase as it will be in the end, with its later tees left free. */
 const pinChanges = (
-  { boat }: BoatIndex,
+  index: BoatIndex,
   buses: readonly Pick<BusEntry, 'id' | 'grade' | 'walk'>[],
   first: number,
 ): PhaseChange[] =>
   buses
-    .filter(({ id }) => boat.pins?.layouts?.[id] === undefined)
+    .filter(({ id }) => index.boat.pins?.layouts?.[id] === undefined && onlyGrows(index, id, first))
     .map(({ id, grade, walk }) => ({
-      says: `Lay the trunk of ${boat.buses.find((bus) => bus.id === id)?.name ?? id} in phase ${first} as it will be in the end, with the later tees left free.`,
+      says: `Lay the trunk of ${index.buses.get(id)?.name ?? id} in phase ${first} as it will be in the end, with the later tees left free.`,
       edits: [{ edit: 'pin-layout', params: { bus: id, grade, walk, state: 'fixed' } }],
     }));
 

@@ -1,6 +1,9 @@
 import type { PhaseBus, PhaseFeed } from '../phases-shape.ts';
 import type { BusEntry, FeedEntry } from '../plan-shape.ts';
 
+/** What the checker says of a tee that is left free on a settled trunk for a unit that comes later: that is no fault. */
+const freeTee = /^A tee serves spare@/;
+
 /** A bus as one phase tells it. */
 export const phaseBus = ({
   id,
@@ -30,7 +33,7 @@ export const phaseBus = ({
     ends,
     ...(lowest.length === 0 ? {} : { lowestV: Math.min(...lowest) }),
     spares: [...spares].map(([place, count]) => ({ place, count })),
-    broken: [...layout.broken],
+    broken: layout.broken.filter((says) => !freeTee.test(says)),
   };
 };
 
