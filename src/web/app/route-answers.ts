@@ -12,7 +12,7 @@ const noChoices: readonly LeadChoice[] = [];
 /** Where a line of this plan may be led; undefined until it is known. */
 export const useLeadChoices = (plan: Plan, line: LineEntry | undefined): readonly LeadChoice[] | undefined => {
   const ask = useAsk();
-  const [known, setKnown] = useState<{ plan: Plan; id: string; choices: readonly LeadChoice[] }>();
+  const [known, setKnown] = useState<{ plan: Plan; id: string; choices: readonly LeadChoice[] } | undefined>(undefined);
   const id = line?.id;
   useEffect(() => {
     if (id === undefined) return undefined;

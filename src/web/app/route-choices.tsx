@@ -33,7 +33,7 @@ const List = ({ boat, plan, line }: ChoicesProps): ReactNode => {
   const names = useMemo(() => cardBoat(boat), [boat]);
   const known = useLeadChoices(plan, line);
   const choices = useMemo(() => (known === undefined ? undefined : eachOnce(known)), [known]);
-  const [at, setAt] = useState<number>();
+  const [at, setAt] = useState<number | undefined>(undefined);
   const choice = at === undefined ? undefined : choices?.[at];
   useEffect(() => {
     if (choice === undefined) return undefined;
