@@ -16,6 +16,7 @@ export const sentenceSheet = (
   plugs: [{ id: 'wires', connector: 'leads', gender: 'none' }],
   ports: ports.map((port) => ({ onPlug: 'wires', protocol: 'nmea0183', baud: 4800, ...port })),
   ...(turns === undefined ? {} : { turns }),
+  compassSafe: { valueM: 0.2, how: 'papers', lessM: 0, moreM: 0 },
 });
 
 /** A unit at the helm that stays. */

@@ -1,6 +1,7 @@
 import { failureWords } from '../../blackouts/failure-words.ts';
 import type { Failure, FailureKind, SinglePoint, VitalEntry } from '../../blackouts-shape.ts';
 import { splitDotted } from '../../boat/ids.ts';
+import { lastPhase } from '../../boat/phase.ts';
 import { cheapReserve } from '../../facts/fallback-kit.ts';
 import type { Observation, Rule, RuleInput } from '../rule.ts';
 
@@ -63,5 +64,7 @@ export const oneFailureTakesTheLast: Rule = {
   level: 'advice',
   title: 'One failure takes the last of depth, heading, position or radio.',
   sources: ['practice-fallback-kit', 'choice-cheap-reserve'],
-  check: (input) => input.plan.vitals.flatMap((vital) => observe(input, vital)),
+  // on the way there the table tells it; what is bought is chosen for the boat as she is when all is done
+  check: (input) =>
+    input.plan.phase < lastPhase(input.index.boat) ? [] : input.plan.vitals.flatMap((vital) => observe(input, vital)),
 };

@@ -2,18 +2,18 @@ import { taped } from '../../base.ts';
 import type { Fault } from '../../fault.ts';
 import { sentenceSheet, withPair } from '../../pair-units.ts';
 
-const talker = sentenceSheet('late-log-sheet', {
-  name: 'Log of the second winter, as its manual has it',
-  kind: 'log',
-  ports: [{ id: 'out', role: 'talk', sends: [{ sentence: 'VLW' }] }],
+const talker = sentenceSheet('late-probe-sheet', {
+  name: 'Water probe of the second winter, as its manual has it',
+  kind: 'temperature-sensor',
+  ports: [{ id: 'out', role: 'talk', sends: [{ sentence: 'MTW' }] }],
 });
-const dial = sentenceSheet('log-dial-sheet', {
-  name: 'Log dial, as its manual has it',
+const dial = sentenceSheet('probe-dial-sheet', {
+  name: 'Temperature dial, as its manual has it',
   kind: 'instrument',
-  ports: [{ id: 'in', role: 'listen', hears: [{ sentence: 'VLW' }] }],
+  ports: [{ id: 'in', role: 'listen', hears: [{ sentence: 'MTW' }] }],
 });
 
-/** The log comes in the second phase, behind a lining that takes hours to open. */
+/** The probe comes in the second phase, behind a lining that takes hours to open. */
 export const phasesNothingProvided: Fault = {
   rule: 'phases/nothing-provided',
   about: ['behind-lining'],
@@ -48,10 +48,17 @@ export const phasesNothingProvided: Fault = {
         sheets: [...boat.sheets, talker, dial],
         kit: [
           ...boat.kit,
-          { id: 'log-dial', name: 'log dial', sheet: dial.id, fate: 'comes', place: 'helm', tail: taped(0.5) },
           {
-            id: 'late-log',
-            name: 'log of the second winter',
+            id: 'probe-dial',
+            name: 'temperature dial',
+            sheet: dial.id,
+            fate: 'comes',
+            place: 'helm',
+            tail: taped(0.5),
+          },
+          {
+            id: 'late-probe',
+            name: 'water probe of the second winter',
             sheet: talker.id,
             fate: 'comes',
             phase: 2,
@@ -60,8 +67,8 @@ export const phasesNothingProvided: Fault = {
           },
         ],
       },
-      'pair-late-log',
-      'late-log.out',
-      'log-dial.in',
+      'pair-late-probe',
+      'late-probe.out',
+      'probe-dial.in',
     ),
 };
