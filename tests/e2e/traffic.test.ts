@@ -44,8 +44,8 @@ test('a rate is changed for one unit, shown there, and taken back; and so are th
   const full = (await block.locator('.traffic-bus p').first().textContent()) ?? '';
   await block.getByLabel('Other ships heard as in').selectOption('quiet');
   await block.locator('.traffic-bus p', { hasNotText: full }).first().waitFor();
-  await block.getByText('as in quiet waters').waitFor();
+  await block.getByText(/of the bus, as in quiet waters/).waitFor();
   await page.getByRole('button', { name: /^undo: / }).click();
-  await block.getByText('as in a busy harbour').waitFor();
+  await block.getByText(/of the bus, as in a busy harbour/).waitFor();
   expect(app.complaints).toEqual([]);
 });

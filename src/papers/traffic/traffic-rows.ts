@@ -174,7 +174,7 @@ const busRows = (boat: Boat, names: Names, traffic: BusTraffic, waters: Waters):
   const ships =
     shipsPct === 0
       ? []
-      : [`Reports of other ships take ${printPct(shipsPct)} of the bus, as in ${watersWords[waters]}.`];
+      : [`Reports of other ships take ${loadWords(shipsPct)} of the bus, as in ${watersWords[waters]}.`];
   return {
     bus,
     name: boat.buses.find(({ id }) => id === bus)?.name ?? bus,
