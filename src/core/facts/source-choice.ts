@@ -41,8 +41,8 @@ export const sensorKinds: ReadonlySet<string> = new Set([
   'wind-sensor',
 ]);
 
-/** Messages that carry names and sizes of other ships: class A, class B part A and part B. Source: practice-ais-static. */
-export const aisStaticPgns: readonly number[] = [129_794, 129_809, 129_810];
+/** Messages that carry names and sizes of other ships: class A, class B part A and part B. */
+export const aisStatic = { pgns: [129_794, 129_809, 129_810], source: 'practice-ais-static' } as const;
 
 /** Sentences about satellites: long, sent in sets, and of no use to a screen that is given a position. Source: practice-satellite-sentences. */
 export const satelliteSentences: ReadonlySet<string> = new Set(['GSV', 'GSA', 'GBS']);

@@ -1,12 +1,12 @@
 import { type BoatIndex, portOf } from '../../boat/boat-index.ts';
-import { aisStaticPgns } from '../../facts/source-choice.ts';
+import { aisStatic } from '../../facts/source-choice.ts';
 import type { ReadingEntry } from '../../plan-shape.ts';
 import type { Rule } from '../rule.ts';
 import { unitName } from '../rule-words.ts';
 
 const lacking = (list: readonly { pgn?: number; reading?: string; sentence?: string }[] | undefined): number[] => {
   if (list?.some(({ reading }) => reading === 'ais-targets') === true) return [];
-  return aisStaticPgns.filter((pgn) => list?.some((said) => said.pgn === pgn) !== true);
+  return aisStatic.pgns.filter((pgn) => list?.some((said) => said.pgn === pgn) !== true);
 };
 
 /** What the source does not send or the screen does not take; sentences carry all AIS messages in one form. */

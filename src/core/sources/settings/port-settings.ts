@@ -4,7 +4,7 @@ import { sentencePreference } from '../../facts/conversion.ts';
 import { readingsOf } from '../../facts/message-readings.ts';
 import { nmea0183 } from '../../facts/nmea0183.ts';
 import type { ReadingId } from '../../facts/reading-ids.ts';
-import { aisStaticPgns, satelliteSentences } from '../../facts/source-choice.ts';
+import { aisStatic, satelliteSentences } from '../../facts/source-choice.ts';
 import { charsPerSecond, lineLoad } from '../../joins/line-load.ts';
 import type { PortNetwork, PortNode } from '../../readings/port-network.ts';
 import type { SettingEntry } from '../../sources-shape.ts';
@@ -30,7 +30,7 @@ const shipNames = ({ kit, id, port }: PortNode, relied: readonly ReliedMessage[]
   const targets = relied.filter(({ message, readings }) => typeof message === 'number' && readings.has('ais-targets'));
   if (targets.length === 0) return [];
   const at = targets.flatMap((message) => [...message.at]);
-  return aisStaticPgns
+  return aisStatic.pgns
     .filter((pgn) => port.sends?.some((sent) => sent.pgn === pgn) === true)
     .map((pgn) => ({ kit, port: id, does: 'send', pgn, readings: ['ais-targets'], at }));
 };
