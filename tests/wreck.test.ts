@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { blackoutTable } from '../src/core/blackouts/blackout-table.ts';
 import type { Boat } from '../src/core/boat/boat-schema.ts';
 import { readBoat } from '../src/core/boat/read-boat.ts';
 import { writeBoat } from '../src/core/boat/write-boat.ts';
@@ -15,12 +16,14 @@ import { faults, wreck } from '../tools/demo-boats/wreck/index.ts';
 
 const repository = resolve(import.meta.dirname, '..');
 
-/** What one rule finds on a boat, without the parts of a plan that no rule reads: cures that are tried, other layouts. */
+/** What one rule finds on a boat, without the parts of a plan that no rule reads: cures that are tried, other layouts. Single points and phases are worked out for their own rules only. */
 const findingsOf = (boat: Boat, rule: string): Finding[] =>
   planWith({
     ...lateParts,
     cures: withHints,
     choices: () => new Map(),
+    blackouts: rule.startsWith('blackouts/') ? lateParts.blackouts : blackoutTable,
+    phases: rule.startsWith('phases/') ? lateParts.phases : () => undefined,
     findings: (input) =>
       runRules(
         rules.filter(({ id }) => id === rule),

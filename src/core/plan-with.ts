@@ -91,11 +91,11 @@ const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedB
  * synchronous: equal boats, layouts and phase give equal bytes, in whatever order the file's lists and keys stand.
  *
  * `layouts`: answers by problem hash; one that is missing, or that the checker refuses, is replaced by the heuristic's.
+ * `laidOf`: one memory of laid boats that several such plans share.
  * `phase`: default the last. Lines and layouts are for the last phase, readings for the phase asked.
  */
-export const planWith = (given: LateParts) => {
-  const { wire, cures, mends, sources, blackouts, phases, remote, lighting, findings, ...late } = given;
-  const laidOf = planLaid(late);
+export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
+  const { wire, cures, mends, sources, blackouts, phases, remote, lighting, findings } = given;
   return (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
     const { boat: wired, proposal } = wire(boat);
     const index = indexBoat(wired);

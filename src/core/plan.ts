@@ -4,6 +4,7 @@ import { withCures } from './cures/with-cures.ts';
 import { withReserves } from './cures/with-reserves.ts';
 import { wiredBoat } from './joins/wired-boat.ts';
 import { planEnergy } from './plan-energy.ts';
+import { planLaid } from './plan-laid.ts';
 import { planPanels } from './plan-panels.ts';
 import { planPhases } from './plan-phases.ts';
 import { planPower } from './plan-power.ts';
@@ -43,8 +44,13 @@ export const lateParts: LateParts = {
   findings,
 };
 
+const laidOf = planLaid(lateParts);
+
 /** The plan of a boat, whole: see `planWith`. */
-export const plan = planWith(lateParts);
+export const plan = planWith(lateParts, laidOf);
+
+/** The same but for what tries many boats: cures of single points, and each phase as a boat of its own. For the moment after an edit. */
+export const nearPlan = planWith({ ...lateParts, blackouts: blackoutTable, phases: () => undefined }, laidOf);
 
 /** The plan of a boat while its layouts are still looked for: checked by every rule, without what takes time. */
 export const checkedPlan = planWith({

@@ -3,9 +3,11 @@ import { fullWork } from '../../core/backbone/full-work.ts';
 import { problemsOf } from '../../core/backbone/problems-of.ts';
 import { solveLayout } from '../../core/backbone/solve-layout.ts';
 import { canonicalBoat } from '../../core/boat/canonical-boat.ts';
+import { lastPhase } from '../../core/boat/phase.ts';
 import { readBoat } from '../../core/boat/read-boat.ts';
 import { writeBoat } from '../../core/boat/write-boat.ts';
 import { arrivesAsFiled } from '../../core/joins/unmet-needs.ts';
+import type { Plan } from '../../core/plan-shape.ts';
 import { planWith, withoutLateParts } from '../../core/plan-with.ts';
 import { planningSession } from './planning-session.ts';
 import type { PlanRequest } from './protocol.ts';
@@ -15,7 +17,26 @@ import type { PlanEngine } from './run-plan.ts';
 config({ jitless: true });
 
 /** The whole pipeline and the titles of its rules, once they are here: no part of the way to the first picture. */
-let whole: { readonly checkedPlan: PlanEngine['quickPlan']; readonly titles: ReadonlyMap<string, string> } | undefined;
+let whole:
+  | {
+      readonly plan: PlanEngine['quickPlan'];
+      readonly nearPlan: PlanEngine['quickPlan'];
+      readonly checkedPlan: PlanEngine['quickPlan'];
+      readonly titles: ReadonlyMap<string, string>;
+    }
+  | undefined;
+
+const bringWhole = async (): Promise<NonNullable<typeof whole>> => {
+  if (whole !== undefined) return whole;
+  const [{ plan, nearPlan, checkedPlan }, { rules }] = await Promise.all([
+    import('../../core/plan.ts'),
+    import('../../core/rules/index.ts'),
+  ]);
+  whole = { plan, nearPlan, checkedPlan, titles: new Map(rules.map((rule) => [rule.id, rule.title])) };
+  return whole;
+};
+/** The phases as they were planned last: they stand until they are planned anew. */
+let last: Pick<Plan, 'boat' | 'phases'> | undefined;
 const firstPlan = planWith(withoutLateParts);
 
 const hear = planningSession({
@@ -29,13 +50,16 @@ const hear = planningSession({
         : (await import('../../core/backbone/layout-problems.ts')).layoutProblems(boat),
     solveLayout,
     quickPlan: (boat, layouts) => (whole?.checkedPlan ?? firstPlan)(boat, layouts),
+    nearPlan: async (boat, layouts) => {
+      const near = (await bringWhole()).nearPlan(boat, layouts);
+      return last?.phases === undefined || last.boat !== boat.name || lastPhase(boat) === 1
+        ? near
+        : { ...near, phases: last.phases };
+    },
     plan: async (boat, layouts) => {
-      const [{ plan, checkedPlan }, { rules }] = await Promise.all([
-        import('../../core/plan.ts'),
-        import('../../core/rules/index.ts'),
-      ]);
-      whole ??= { checkedPlan, titles: new Map(rules.map((rule) => [rule.id, rule.title])) };
-      return plan(boat, layouts);
+      const made = (await bringWhole()).plan(boat, layouts);
+      last = made;
+      return made;
     },
     titles: () => whole?.titles ?? new Map(),
   },

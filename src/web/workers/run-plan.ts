@@ -14,6 +14,8 @@ export interface PlanEngine {
   /** a plan without what takes time, the first of all without its findings too, for the rules are much script */
   readonly quickPlan: (boat: Boat, layouts: LayoutMap) => Plan;
   readonly plan: (boat: Boat, layouts: LayoutMap) => Promise<Plan>;
+  /** the plan but for what takes longest, shown until the whole one is there; absent where it would be no sooner */
+  readonly nearPlan?: (boat: Boat, layouts: LayoutMap) => Promise<Plan>;
   /** title of each rule by its id; none while nothing was checked yet */
   readonly titles: () => ReadonlyMap<string, string>;
 }
@@ -31,7 +33,7 @@ export interface RunHooks {
 
 export interface RunTask {
   readonly boat: Boat;
-  readonly engine: Pick<PlanEngine, 'layoutProblems' | 'solveLayout' | 'quickPlan' | 'plan'>;
+  readonly engine: Pick<PlanEngine, 'layoutProblems' | 'solveLayout' | 'quickPlan' | 'plan' | 'nearPlan'>;
   readonly hooks: RunHooks;
   /** work for each backbone, counted in layouts tried */
   readonly budget: Budget;
@@ -119,6 +121,13 @@ export const runPlan = async (task: RunTask): Promise<void> => {
     if (layout.status !== 'stopped') known.set(problem.hash, layout);
   }
   showFirst();
+  const near = await engine.nearPlan?.(boat, layouts);
+  if (hooks.isCancelled()) return;
+  if (near !== undefined) {
+    hooks.onPlan(near, false);
+    await hooks.pause();
+    if (hooks.isCancelled()) return;
+  }
   const plan = await engine.plan(boat, layouts);
   if (!hooks.isCancelled()) hooks.onPlan(plan, true);
 };
