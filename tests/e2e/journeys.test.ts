@@ -72,7 +72,7 @@ test('from the keyboard alone: open a boat, ask for a reading, take a cure, take
   await page.keyboard.press('Enter');
   await page.locator('.sheet-svg .balloon').first().waitFor();
   await page.locator('.progress:empty').waitFor({ state: 'attached', timeout: 60_000 });
-  await tabTo(page, /^\s*Needs/, 250);
+  await tabTo(page, /^\s*Needs/, 500);
   await page.keyboard.press('Enter');
   await tabTo(page, /table of needs/, 120);
   await page.keyboard.press('Enter');
