@@ -2,7 +2,7 @@ import type { Hears } from '../boat/sheet.ts';
 import type { ReadingId } from '../facts/reading-ids.ts';
 import { hearing } from './hearing.ts';
 import type { Membership, PortNetwork, PortNode } from './port-network.ts';
-import { ownSignals, type Signal, turnedSignals } from './signal.ts';
+import { ownSignals, type Signal, signalKey, turnedSignals } from './signal.ts';
 
 /** One port on the way of a signal, and the way it came by. */
 export interface Step {
@@ -56,19 +56,7 @@ export const stepsOf = (last: Step): Step[] => {
 };
 
 const keyOf = ({ node, signal, confirmed, source }: Step): string =>
-  [
-    node.id,
-    signal.message,
-    signal.instance,
-    signal.everyMs,
-    signal.reference,
-    signal.withOffset,
-    signal.dialect,
-    signal.baud,
-    signal.line,
-    confirmed,
-    source.id,
-  ].join('|');
+  [node.id, signalKey(signal), confirmed, source.id].join('|');
 
 const next = (before: Step, node: PortNode, signal = before.signal, confirmed = before.confirmed): Step => ({
   node,

@@ -24,6 +24,20 @@ export interface Signal {
   readonly line: Port['line'];
 }
 
+/** Equal for two signals that are the same in everything but where they are. */
+export const signalKey = (signal: Signal): string =>
+  [
+    signal.reading,
+    signal.message,
+    signal.instance,
+    signal.everyMs,
+    signal.reference,
+    signal.withOffset,
+    signal.dialect,
+    signal.baud,
+    signal.line,
+  ].join('|');
+
 type Carry = TurnFrom['turn']['carries'][number];
 
 /** Speed of an NMEA 0183 port whose sheet gives none, bit/s: the speed of the plain standard. */

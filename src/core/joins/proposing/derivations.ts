@@ -3,7 +3,7 @@ import { derivedReadings } from '../../facts/derived-readings.ts';
 import type { ReadingId } from '../../facts/reading-ids.ts';
 import { hearing } from '../../readings/hearing.ts';
 import type { Membership, PortNetwork, PortNode } from '../../readings/port-network.ts';
-import { ownSignals, type Signal, turnedSignals } from '../../readings/signal.ts';
+import { ownSignals, type Signal, signalKey, turnedSignals } from '../../readings/signal.ts';
 import { shortfalls, wantedOf } from '../../readings/wanted.ts';
 import { alike } from './sockets.ts';
 
@@ -50,19 +50,6 @@ interface Sent {
   /** it came to this port from a neighbour inside the unit, and so goes to none of them again */
   readonly inside: boolean;
 }
-
-const signalKey = (signal: Signal): string =>
-  [
-    signal.reading,
-    signal.message,
-    signal.instance,
-    signal.everyMs,
-    signal.reference,
-    signal.withOffset,
-    signal.dialect,
-    signal.baud,
-    signal.line,
-  ].join('|');
 
 /** Writes the steps down; a class because its facts, its steps and its queue belong together. */
 class Writer {
