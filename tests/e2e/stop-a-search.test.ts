@@ -7,7 +7,7 @@ import { hardBoat } from './hard-boat.ts';
 let app: AppUnderTest;
 beforeAll(async () => {
   app = await appUnderTest();
-  writeFileSync(join(app.folder, 'ladder.boat.json'), hardBoat(3, { places: 70, devices: 40 }));
+  writeFileSync(join(app.folder, 'ladder.boat.json'), hardBoat(8, { places: 120, devices: 40 }));
 });
 afterAll(() => app.close());
 
