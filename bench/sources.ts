@@ -7,21 +7,10 @@ import { plan } from '../src/core/plan.ts';
 import { arrivals } from '../src/core/readings/arrivals.ts';
 import { refitOf } from '../src/core/readings/refit.ts';
 import { planSources } from '../src/core/sources/plan-sources.ts';
+import { medianMs } from './median-ms.ts';
 
 /** The source plan and the table of settings of the largest demo boat, beside following its readings and beside a limit. */
 const limitMs = 15;
-const runs = 60;
-const warmUps = 40;
-
-const medianMs = (work: () => void): number => {
-  for (let run = 0; run < warmUps; run += 1) work();
-  const times = Array.from({ length: runs }, () => {
-    const started = performance.now();
-    work();
-    return performance.now() - started;
-  });
-  return times.sort((a, b) => a - b)[Math.floor(runs / 2)] ?? 0;
-};
 
 const boat = readBoat(readFileSync(new URL('../examples/bonxie/bonxie.boat.json', import.meta.url), 'utf8'));
 const index = indexBoat(boat);

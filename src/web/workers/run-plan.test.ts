@@ -140,3 +140,22 @@ test('a layout found before is taken as it is, and nothing is looked for', async
   };
   expect(await run({ known, firstAfterMs: 400, engine: { solveLayout } })).toEqual([['90 proven', true]]);
 });
+
+test('a near plan is shown before the whole one, not settled yet', async () => {
+  const nearPlan = async (): Promise<Plan> => ({ boat: 'near' }) as unknown as Plan;
+  expect(await run({ engine: { nearPlan }, firstAfterMs: 1000 })).toEqual([
+    ['near', false],
+    ['90 proven', true],
+  ]);
+});
+
+test('nothing more is said where the run is called off while the near plan is shown', async () => {
+  const nearPlan = async (): Promise<Plan> => ({ boat: 'near' }) as unknown as Plan;
+  const known = new Map([['h', layout(90, 'proven')]]);
+  expect(await run({ engine: { nearPlan }, firstAfterMs: 1000, known, cancelAtPause: 1 })).toEqual([['near', false]]);
+});
+
+test('problems that are only brought late are waited for', async () => {
+  const layoutProblems = (): Promise<readonly Problem[]> => Promise.resolve([problem]);
+  expect(await run({ engine: { layoutProblems }, firstAfterMs: 1000 })).toEqual([['90 proven', true]]);
+});

@@ -283,3 +283,31 @@ test('what would only be nice is left out where the cable costs more than it is 
 test('where everything arrives nothing is proposed', () => {
   expect(wiredBoat(aBoat().boat).proposal).toBeUndefined();
 });
+
+test('two readings for one input, without a multiplexer: both are named, and the input there is too little of', () => {
+  const kit = [
+    unit('gps', 'old-gps', 'stern-rail'),
+    unit('log', 'old-depth', 'mast-base'),
+    unit('screen', 'old-screen', 'helm'),
+  ];
+  const needs: Need[] = ['position' as const, 'depth' as const].map((reading) => ({
+    reading,
+    at: 'screen',
+    must: true,
+  }));
+  const { proposal } = wiredBoat(withKit(kit, needs));
+  expect(proposal?.joins).toHaveLength(1);
+  expect(proposal?.clashes).toHaveLength(1);
+  expect(proposal?.clashes[0]?.needs.map(({ reading }) => reading).toSorted()).toEqual(['depth', 'position']);
+  expect(proposal?.clashes[0]?.over).toEqual(['screen.in']);
+});
+
+test('a join that is proposed does not stand before the refit', () => {
+  const kit = [
+    { ...unit('gps', 'old-gps', 'helm'), fate: 'stays' as const },
+    { ...unit('screen', 'old-screen', 'helm'), fate: 'stays' as const },
+  ];
+  const { boat } = wiredBoat(withKit(kit, [{ reading: 'position', at: 'screen', must: true }]));
+  expect(joinsOf(indexBoat(boat), 1).map(({ from }) => from)).toEqual(['proposed']);
+  expect(joinsOf(indexBoat(boat), 0)).toEqual([]);
+});

@@ -7,6 +7,7 @@ import { type LoadRow, loadRows, loadSumRows } from '../../../papers/lists/load-
 import { printAmps } from '../../../papers/lists/print-power.ts';
 import { wiringCautions } from '../../../papers/power/caution-words.ts';
 import type { LightStore } from '../../drawing/light-store.ts';
+import { TablesOver } from '../tables-over.tsx';
 import { useWords } from '../words/units.ts';
 import { CautionList } from './caution-list.tsx';
 import { PanelsTables } from './panels-table.tsx';
@@ -167,16 +168,7 @@ export const AllTables = (given: Given): ReactNode => (
 
 /** Feeds, fuses and loads as tables over the lower part of the sheet. */
 export const PowerTables = ({ onClose, ...given }: Given & { onClose: () => void }): ReactNode => (
-  <section className="power-tables" aria-label="Feeds, fuses and loads">
-    <div className="power-tables-head">
-      <h2>Feeds, fuses and loads</h2>
-      <button type="button" onClick={onClose}>
-        close
-      </button>
-    </div>
-    {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it */}
-    <section className="power-tables-scroll" tabIndex={0} aria-label="Tables of feeds, fuses and loads">
-      <AllTables {...given} />
-    </section>
-  </section>
+  <TablesOver heading="Feeds, fuses and loads" label="Tables of feeds, fuses and loads" onClose={onClose}>
+    <AllTables {...given} />
+  </TablesOver>
 );

@@ -5,6 +5,7 @@ import { cardBoat } from '../../../papers/cards/card-boat.ts';
 import { type PairRow, pairRows } from '../../../papers/sources/pair-rows.ts';
 import { type SettingUnit, settingUnits } from '../../../papers/sources/setting-rows.ts';
 import type { LightStore } from '../../drawing/light-store.ts';
+import { TablesOver } from '../tables-over.tsx';
 import { useWords } from '../words/units.ts';
 import '../power/power-tables.css';
 import './sources.css';
@@ -139,16 +140,7 @@ export const AllSourceTables = ({ boat, plan, lights }: Given): ReactNode => {
 
 /** The tables over the sheet. */
 export const SourceTables = ({ onClose, ...given }: Given & { onClose: () => void }): ReactNode => (
-  <section className="power-tables" aria-label="Settings and pairs">
-    <div className="power-tables-head">
-      <h2>Settings and pairs</h2>
-      <button type="button" className="press-link" onClick={onClose}>
-        close
-      </button>
-    </div>
-    {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it */}
-    <section className="power-tables-scroll" tabIndex={0} aria-label="Tables of settings and pairs">
-      <AllSourceTables {...given} />
-    </section>
-  </section>
+  <TablesOver heading="Settings and pairs" label="Tables of settings and pairs" onClose={onClose}>
+    <AllSourceTables {...given} />
+  </TablesOver>
 );
