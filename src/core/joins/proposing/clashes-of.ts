@@ -3,9 +3,9 @@ import { limitOf } from '../../boat/limit-of.ts';
 import { readingsOf } from '../../facts/message-readings.ts';
 import { nmea0183 } from '../../facts/nmea0183.ts';
 import type { StandingJoin } from '../../plan-shape.ts';
+import { type Hop, hopsOf, roundsOf } from '../hops.ts';
 import { lineLoad } from '../line-load.ts';
 import { multiplexedAt } from '../multiplexed.ts';
-import { type Hop, hopsOf, roundsOf } from './rounds.ts';
 
 /** Joins that would stand, each with the candidate it is; none where it stands anyway. */
 export interface JoinWithCandidate {
@@ -77,10 +77,7 @@ const overflowing = (index: BoatIndex, joins: readonly StandingJoin[]): string[]
  */
 export const clashesOf = (index: BoatIndex, all: readonly JoinWithCandidate[]): (readonly number[])[] => {
   const joins = all.map(({ join }) => join);
-  const hops = hopsOf(
-    index,
-    joins.map((join) => ({ ...join, net: join.bus ?? join.id })),
-  );
+  const hops = hopsOf(index, joins);
   const sets = [
     ...roundsOf(hops).map((round) => round.flatMap(({ by }) => by)),
     ...doubledBy(index, all, hops).map((two) => two.flatMap(({ by }) => by)),

@@ -1,39 +1,7 @@
-import type { BoatIndex } from '../../boat/boat-index.ts';
-import type { ReadingId } from '../../facts/reading-ids.ts';
 import { readingWords } from '../../facts/reading-words.ts';
-import type { StandingJoin } from '../../plan-shape.ts';
+import { hopsOf } from '../../joins/hops.ts';
 import type { Rule } from '../rule.ts';
 import { busName, unitName } from '../rule-words.ts';
-
-interface Hop {
-  readonly kit: string;
-  readonly from: string;
-  readonly to: string;
-  readonly carries: ReadonlySet<ReadingId>;
-}
-
-/** What each unit carries from one network to another: from the bus to a pair, from a pair to the bus. */
-const hopsOf = (index: BoatIndex, joins: readonly StandingJoin[]): Hop[] => {
-  const netsAt = new Map<string, string[]>();
-  for (const join of joins) {
-    for (const { kit, port } of join.members) {
-      const key = `${kit}.${port}`;
-      netsAt.set(key, [...(netsAt.get(key) ?? []), join.bus ?? join.id]);
-    }
-  }
-  return index.boat.kit.flatMap(({ id }) =>
-    (index.sheetOf.get(id)?.turns ?? []).flatMap(({ fromPort, toPort, carries }) =>
-      (netsAt.get(`${id}.${fromPort}`) ?? []).flatMap((from) =>
-        (netsAt.get(`${id}.${toPort}`) ?? []).map((to) => ({
-          kit: id,
-          from,
-          to,
-          carries: new Set(carries.map(({ reading }) => reading)),
-        })),
-      ),
-    ),
-  );
-};
 
 /** Two units that carry one reading out of a bus and back into it: it goes round for ever, older each time. */
 export const messagesGoRound: Rule = {
@@ -43,7 +11,7 @@ export const messagesGoRound: Rule = {
   sources: ['messages-conflicts'],
   check: ({ index, plan }) => {
     const hops = hopsOf(index, plan.joins);
-    const out = hops.filter(({ from, to }) => index.buses.has(from) && from !== to);
+    const out = hops.filter(({ from }) => index.buses.has(from));
     return out.flatMap((away) =>
       hops
         .filter(({ kit, from, to }) => kit !== away.kit && from === away.to && to === away.from)

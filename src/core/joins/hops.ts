@@ -1,9 +1,11 @@
-import type { BoatIndex } from '../../boat/boat-index.ts';
-import type { ReadingId } from '../../facts/reading-ids.ts';
+import type { BoatIndex } from '../boat/boat-index.ts';
+import type { ReadingId } from '../facts/reading-ids.ts';
+import type { StandingJoin } from '../plan-shape.ts';
 
 /** Something that carries readings from one net to another: a converter, a multiplexer, a bridge. */
 export interface Hop {
   readonly kit: string;
+  /** a net is a bus, or a join that is none */
   readonly from: string;
   readonly to: string;
   readonly carries: ReadonlySet<ReadingId>;
@@ -11,20 +13,13 @@ export interface Hop {
   readonly by: readonly string[];
 }
 
-interface JoinOfNet {
-  readonly id: string;
-  /** the bus, or the join itself */
-  readonly net: string;
-  readonly members: readonly { readonly kit: string; readonly port: string; readonly as: 'talk' | 'listen' | 'both' }[];
-}
-
 /** Every hop that joins make possible: in at a port that listens on one net, out at a port that talks on another. */
-export const hopsOf = (index: BoatIndex, joins: readonly JoinOfNet[]): Hop[] => {
+export const hopsOf = (index: BoatIndex, joins: readonly Pick<StandingJoin, 'id' | 'bus' | 'members'>[]): Hop[] => {
   const at = new Map<string, { readonly join: string; readonly net: string; readonly as: string }[]>();
-  for (const { id, net, members } of joins)
+  for (const { id, bus, members } of joins)
     for (const { kit, port, as } of members) {
       const key = `${kit}.${port}`;
-      at.set(key, [...(at.get(key) ?? []), { join: id, net, as }]);
+      at.set(key, [...(at.get(key) ?? []), { join: id, net: bus ?? id, as }]);
     }
   return index.boat.kit.flatMap(({ id: kit }) =>
     (index.sheetOf.get(kit)?.turns ?? []).flatMap(({ fromPort, toPort, carries }) =>
