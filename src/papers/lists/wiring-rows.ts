@@ -40,6 +40,8 @@ export const wiringRows = (boat: Boat, wirings: readonly WiringEntry[]): WiringR
       id: wiring.id,
       says: wiring.says,
       cost: `${printMoney(wiring.cost)} ${currencyOf(boat)}`,
-      proof: wiring.proven ? 'nothing cheaper does' : `at least ${printMoney(wiring.bound)} ${currencyOf(boat)}`,
+      proof: wiring.proven
+        ? 'nothing cheaper does as much'
+        : `at least ${printMoney(wiring.bound)} ${currencyOf(boat)}`,
       loses: losesOf(boat, wiring),
     }));
