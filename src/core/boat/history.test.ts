@@ -20,8 +20,61 @@ const port = fc.constantFrom(
 );
 const finding = fc.constantFrom('needs/missing depth', 'ways/assumed helm-mast', 'power/drop display');
 
+const withoutAbsent = (given: object): object =>
+  Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined));
+
+const place = fc.constantFrom(...full.places.map((entry) => entry.id), 'halfway', 'nowhere');
+const way = fc.constantFrom(...full.ways.map((entry) => entry.id), 'helm-mast-2', 'spare-way', 'no-way');
+const cable = fc.constantFrom(...full.cables.map((entry) => entry.id), 'no-cable');
+const metres = optional(fc.integer({ min: -20, max: 80 }).map((tenths) => tenths / 10));
+
 const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
   'accept-finding': fc.record({ finding, reason: fc.constantFrom('Seen.', 'Known.') }),
+  'add-cable': fc.record({
+    id: fc.constantFrom('old-feed', 'old-log'),
+    kind: fc.constant('feed'),
+    from: fc.record({ place }),
+    to: fc.record({ place }),
+    ways: fc.tuple(way),
+    length: fc.constant({ valueM: 2, how: 'guessed' }),
+    diameterMm: fc.constant(8),
+    condition: fc.constant('untested'),
+    fate: fc.constant('stays'),
+  }),
+  'add-place': fc.record({
+    id: fc.constantFrom('halfway', 'helm'),
+    name: fc.constant('halfway'),
+    xM: fc.integer({ min: 0, max: 8 }),
+    yM: fc.constant(0),
+    zM: fc.constant(1),
+    exposure: fc.constant('dry'),
+    reach: fc.constant('open'),
+    tees: fc.boolean(),
+  }),
+  'add-way': fc.record({ id: fc.constantFrom('spare-way', 'helm-mast'), ends: fc.tuple(place, place) }),
+  'change-cable': fc.record({ cable, condition: fc.constantFrom('good', 'bad'), ways: optional(fc.tuple(way)) }),
+  'change-place': fc.record({ place, tees: optional(fc.boolean()), spares: optional(fc.nat(2)) }),
+  'change-way': fc.record({
+    way,
+    kind: optional(fc.constantFrom('open', 'tray')),
+    forget: optional(fc.constantFrom(['bore'], ['near', 'allows'])),
+  }),
+  'join-ways': fc.record({ place }),
+  'move-places': fc.record({
+    places: fc.array(fc.record({ place, xM: metres, yM: metres, zM: metres }).map(withoutAbsent), {
+      minLength: 1,
+      maxLength: 3,
+    }),
+  }),
+  'remove-cable': fc.record({ cable }),
+  'remove-place': fc.record({ place }),
+  'remove-way': fc.record({ way }),
+  'split-way': fc.record({
+    way,
+    place: fc
+      .record({ id: fc.constantFrom('halfway', 'second-halfway'), name: fc.constant('halfway'), xM: metres })
+      .map(withoutAbsent),
+  }),
   'add-need': fc.record({ reading, at: unit, must: fc.boolean(), instance: optional(fc.nat(2)) }),
   'add-unit': fc.record({
     id: fc.constantFrom('new-wind', 'gnss', 'second-gnss'),
@@ -135,9 +188,6 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
 // reason: the keys of a record of every edit are the ids of edits
 const ids = Object.keys(params) as EditId[];
 const anEdit = fc.constantFrom(...ids).chain((id) => params[id].map((given) => ({ id, given })));
-
-const withoutAbsent = (given: object): object =>
-  Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined));
 
 /** The history with one more edit, or as it was where the edit is refused. */
 const tried = (history: History, { id, given }: { id: EditId; given: object }): History => {

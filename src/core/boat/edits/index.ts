@@ -1,25 +1,36 @@
 import type * as z from 'zod';
 import { acceptFinding } from './accept-finding.ts';
 import { addBus } from './add-bus.ts';
+import { addCable } from './add-cable.ts';
 import { addNeed } from './add-need.ts';
+import { addPlace } from './add-place.ts';
 import { addUnit } from './add-unit.ts';
+import { addWay } from './add-way.ts';
 import { allowTees } from './allow-tees.ts';
 import { changeBus } from './change-bus.ts';
+import { changeCable } from './change-cable.ts';
 import { changeNeed } from './change-need.ts';
+import { changePlace } from './change-place.ts';
 import { changeSheet } from './change-sheet.ts';
+import { changeWay } from './change-way.ts';
 import { chooseSource } from './choose-source.ts';
 import { confirmJoin } from './confirm-join.ts';
 import { feedPort } from './feed-port.ts';
 import { forbidJoin } from './forbid-join.ts';
 import { joinBus } from './join-bus.ts';
 import { joinPorts } from './join-ports.ts';
+import { joinWays } from './join-ways.ts';
 import { letSourceGo } from './let-source-go.ts';
+import { movePlaces } from './move-places.ts';
 import { moveUnit } from './move-unit.ts';
 import { pinLayout } from './pin-layout.ts';
 import { pinRoute } from './pin-route.ts';
+import { removeCable } from './remove-cable.ts';
 import { removeDay } from './remove-day.ts';
 import { removeNeed } from './remove-need.ts';
+import { removePlace } from './remove-place.ts';
 import { removeUnit } from './remove-unit.ts';
+import { removeWay } from './remove-way.ts';
 import { reopenFinding } from './reopen-finding.ts';
 import { setDay } from './set-day.ts';
 import { setFate } from './set-fate.ts';
@@ -29,6 +40,7 @@ import { setOrder } from './set-order.ts';
 import { setRate } from './set-rate.ts';
 import { setRemote } from './set-remote.ts';
 import { setWaters } from './set-waters.ts';
+import { splitWay } from './split-way.ts';
 import { tapeLength } from './tape-length.ts';
 import { unpinLayout } from './unpin-layout.ts';
 import { unpinRoute } from './unpin-route.ts';
@@ -37,25 +49,36 @@ import { unpinRoute } from './unpin-route.ts';
 export const edits = {
   'accept-finding': acceptFinding,
   'add-bus': addBus,
+  'add-cable': addCable,
   'add-need': addNeed,
+  'add-place': addPlace,
   'add-unit': addUnit,
+  'add-way': addWay,
   'allow-tees': allowTees,
   'change-bus': changeBus,
+  'change-cable': changeCable,
   'change-need': changeNeed,
+  'change-place': changePlace,
   'change-sheet': changeSheet,
+  'change-way': changeWay,
   'choose-source': chooseSource,
   'confirm-join': confirmJoin,
   'feed-port': feedPort,
   'forbid-join': forbidJoin,
   'join-bus': joinBus,
   'join-ports': joinPorts,
+  'join-ways': joinWays,
   'let-source-go': letSourceGo,
+  'move-places': movePlaces,
   'move-unit': moveUnit,
   'pin-layout': pinLayout,
   'pin-route': pinRoute,
+  'remove-cable': removeCable,
   'remove-day': removeDay,
   'remove-need': removeNeed,
+  'remove-place': removePlace,
   'remove-unit': removeUnit,
+  'remove-way': removeWay,
   'reopen-finding': reopenFinding,
   'set-day': setDay,
   'set-fate': setFate,
@@ -63,8 +86,9 @@ export const edits = {
   'set-instance': setInstance,
   'set-order': setOrder,
   'set-rate': setRate,
-  'set-waters': setWaters,
   'set-remote': setRemote,
+  'set-waters': setWaters,
+  'split-way': splitWay,
   'tape-length': tapeLength,
   'unpin-layout': unpinLayout,
   'unpin-route': unpinRoute,
