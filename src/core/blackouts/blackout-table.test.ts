@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { aBoat } from '../boat/a-boat.test-helper.ts';
 import type { Boat } from '../boat/boat-schema.ts';
+import { byCodeUnit } from '../boat/ids.ts';
 import { plan } from '../plan.ts';
 import { blackoutTable, heldNeeds, lossesOf, modelIn } from './blackout-table.ts';
 import { effectOf, type Hit } from './effect.ts';
@@ -145,7 +146,9 @@ const asked = (boat: Boat) => {
 /** What feeds each bus, chosen feeds and all. */
 const busFeeds = (boat: Boat) => {
   const { laid, phase } = planned(boat);
-  return [...modelIn(laid, phase).graph].filter(([node]) => node.startsWith('bus:')).sort();
+  return [...modelIn(laid, phase).graph]
+    .filter(([node]) => node.startsWith('bus:'))
+    .sort(([a], [b]) => byCodeUnit(a, b));
 };
 
 describe('on any small boat', () => {
