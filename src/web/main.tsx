@@ -8,8 +8,8 @@ import './drawing/drawing.css';
 import './theme/print.css';
 import { createRoot } from 'react-dom/client';
 import { App } from './app/app.tsx';
-import { boatSaver } from './app/boat-saver.ts';
-import { putBoat } from './app/fetch-boats.ts';
+import { putBoat } from './app/opening/fetch-boats.ts';
+import { boatSaver } from './app/saving/boat-saver.ts';
 import { planClient } from './workers/plan-client.ts';
 import { workerPort } from './workers/worker-port.ts';
 

@@ -3,22 +3,23 @@ import type { PlanClient } from '../workers/plan-client.ts';
 import type { PlanState } from '../workers/protocol.ts';
 import { AskContext } from './ask-context.ts';
 import { BoatPage } from './boat-page.tsx';
-import type { BoatSaver } from './boat-saver.ts';
-import { boatSays } from './boat-says.ts';
-import type { BoatsPage } from './boats-page.tsx';
+import { CommandButton } from './commands/command-button.tsx';
+import { usePageCommands } from './commands/page-commands.ts';
+import { useCommandKeys } from './commands/use-command-keys.ts';
 import { EditContext, type MakeEdits } from './edit-context.ts';
-import { EditLine } from './edit-line.tsx';
-import { mayLeaveBoat } from './may-leave.ts';
+import { EditLine } from './history/edit-line.tsx';
+import { boatSays } from './opening/boat-says.ts';
+import type { BoatsPage } from './opening/boats-page.tsx';
+import { useOpenedBoat } from './opening/use-opened-boat.ts';
 import { RefusalView } from './refusal-view.tsx';
 import { hashOf, type Route } from './route.ts';
-import { SaveLine } from './save-line.tsx';
+import type { BoatSaver } from './saving/boat-saver.ts';
+import { mayLeaveBoat } from './saving/may-leave.ts';
+import { SaveLine } from './saving/save-line.tsx';
+import { useSaving } from './saving/use-saving.ts';
 import { TopBar } from './top-bar.tsx';
-import { UndoButtons } from './undo-buttons.tsx';
-import { useOpenedBoat } from './use-opened-boat.ts';
 import { usePart } from './use-part.ts';
 import { useRoute } from './use-route.ts';
-import { useSaving } from './use-saving.ts';
-import { useUndoKeys } from './use-undo-keys.ts';
 
 const FaultView = ({ detail }: { detail: string }): ReactNode => (
   <section className="refusal" role="alert">
@@ -44,7 +45,7 @@ const SkipButtons = (): ReactNode => (
   </>
 );
 
-const bringBoatsPage = () => import('./boats-page.tsx');
+const bringBoatsPage = () => import('./opening/boats-page.tsx');
 
 /** The list of boats, which a boat that is opened by its address needs nothing of. */
 const LateBoatsPage = (given: Parameters<typeof BoatsPage>[0]): ReactNode => {
@@ -90,8 +91,9 @@ export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver })
     [client],
   );
   const step = useCallback((kind: 'undo' | 'redo') => client.change({ kind }), [client]);
-  useUndoKeys(step);
   const { answer } = state;
+  usePageCommands({ route, edits: answer?.edits, onStep: step });
+  useCommandKeys();
   const boat = answer?.boat;
   useEffect(() => {
     document.title = boat === undefined ? 'Fairlead' : `${boat.name} · Fairlead`;
@@ -102,7 +104,14 @@ export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver })
       <TopBar
         {...(boat === undefined ? {} : { name: boat.name, says: boatSays(boat) })}
         isHome={route.page === 'boats'}
-        tools={answer === undefined ? null : <UndoButtons edits={answer.edits} onStep={step} />}
+        tools={
+          answer === undefined ? null : (
+            <>
+              <CommandButton id="undo" />
+              <CommandButton id="redo" />
+            </>
+          )
+        }
         onFile={openFile}
       />
       {answer === undefined ? null : (

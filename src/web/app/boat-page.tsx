@@ -7,28 +7,24 @@ import type { SheetHandle } from '../drawing/sheet-view.tsx';
 import type { PlanAnswer } from '../workers/protocol.ts';
 import type { CardChoice } from './cards/card-choice.ts';
 import { type CardState, useCard } from './cards/use-card.ts';
-import { courseFacts } from './course-facts.ts';
-import { CourseLine } from './course-line.tsx';
-import { needsSheetChoice, useLineDiagram } from './lanes/use-line-diagram.ts';
-import { MarginView } from './margin-view.tsx';
-import type { Note } from './notes.ts';
-import { powerSheetChoice, usePowerDrawing } from './power/use-power-drawing.ts';
+import { courseFacts } from './course/course-facts.ts';
+import { CourseLine } from './course/course-line.tsx';
+import { MarginView } from './margin/margin-view.tsx';
+import type { Note } from './margin/notes.ts';
 import type { Pull } from './pull-out/pull.ts';
 import type { StepId } from './route.ts';
-import { SheetChoice } from './sheet-choice.tsx';
-import { SheetFrame } from './sheet-frame.tsx';
-import { useBoatView } from './use-boat-view.ts';
+import { SheetChoice } from './sheet/sheet-choice.tsx';
+import { SheetFrame } from './sheet/sheet-frame.tsx';
+import { useBoatView } from './sheet/use-boat-view.ts';
+import { useSheetSize } from './sheet/use-sheet-size.ts';
+import { needsSheetChoice, useLineDiagram } from './steps/needs/lanes/use-line-diagram.ts';
+import { powerSheetChoice, usePowerDrawing } from './steps/power/use-power-drawing.ts';
+import { useStep } from './steps/steps.ts';
 import { usePart } from './use-part.ts';
-import { useSheetSize } from './use-sheet-size.ts';
 
 // brought once the page stands: no part of the way to the first picture
 const bringCards = () => import('./cards/card-view.tsx');
-const bringDrag = () => import('./sheet-drag.tsx');
-const bringNeeds = () => import('./needs/needs-table.tsx');
-const bringTables = () => import('./power/power-tables.tsx');
-const bringSourceTables = () => import('./sources/source-tables.tsx');
-const bringSourcePages = () => import('./sources/source-pages.tsx');
-const bringPages = () => import('./power/power-pages.tsx');
+const bringDrag = () => import('./sheet/sheet-drag.tsx');
 const bringPull = () => import('./pull-out/pull-out-card.tsx');
 
 interface BoatPageProps {
@@ -117,12 +113,7 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
   const units = useMemo(() => new Set(boat.kit.map(({ id }) => id)), [boat]);
   const { isList, switchList, pick, show } = usePicking({ lights, notes: view.notes, card, units, margin, sheet });
   const cards = usePart(bringCards);
-  const needs = usePart(bringNeeds);
   const drag = usePart(bringDrag);
-  const tables = usePart(bringTables);
-  const pages = usePart(bringPages);
-  const sourceTables = usePart(bringSourceTables);
-  const sourcePages = usePart(bringSourcePages);
   const puller = usePart(bringPull);
   // what is pulled out to see what goes dark; undefined while nothing may be
   const [pull, setPull] = useState<Pull | undefined>(undefined);
@@ -139,16 +130,9 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
     setIsTable(false);
     document.querySelector<HTMLElement>('.table-switch')?.focus();
   };
-  const ofTable = { boat, plan, lights, onClose: closeTable };
-  const tableOf: Partial<Record<StepId, { words: string; table: ReactNode }>> = {
-    needs: { words: 'table of needs', table: needs === undefined ? null : <needs.NeedsTable {...ofTable} /> },
-    lines: {
-      words: 'settings and pairs',
-      table: sourceTables === undefined ? null : <sourceTables.SourceTables {...ofTable} />,
-    },
-    power: { words: 'tables', table: tables === undefined ? null : <tables.PowerTables {...ofTable} /> },
-  };
-  const own = tableOf[step];
+  const part = useStep(step);
+  const table = part?.table;
+  const OnSheet = part?.OnSheet ?? drag?.SheetDrag;
   const choiceOf: Partial<Record<StepId, ReactNode>> = {
     needs: <SheetChoice choice={needsSheetChoice} />,
     power: <SheetChoice choice={powerSheetChoice} />,
@@ -162,22 +146,20 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
         lights={lights}
         isList={isList}
         onSwitch={switchList}
-        table={isTable ? (own?.table ?? null) : null}
-        drag={
-          drag === undefined ? null : (
-            <drag.SheetDrag boat={boat} plan={plan} frame={frame} lights={lights} points={view.drawn?.points} />
-          )
-        }
-        tableSwitch={own === undefined ? undefined : { words: own.words, onPress: () => setIsTable(!isTable) }}
-        inPlace={oneLine ?? lanes}
-        choice={choiceOf[step] ?? null}
-        pages={
-          step === 'power' && pages !== undefined ? (
-            <pages.PowerPages boat={boat} plan={plan} lights={lights} />
-          ) : step === 'lines' && sourcePages !== undefined ? (
-            <sourcePages.SourcePages boat={boat} plan={plan} lights={lights} />
+        table={
+          isTable && table !== undefined ? (
+            <table.Table boat={boat} plan={plan} lights={lights} onClose={closeTable} />
           ) : null
         }
+        drag={
+          OnSheet === undefined ? null : (
+            <OnSheet boat={boat} plan={plan} frame={frame} lights={lights} points={view.drawn?.points} />
+          )
+        }
+        tableSwitch={table === undefined ? undefined : { words: table.words, onPress: () => setIsTable(!isTable) }}
+        inPlace={oneLine ?? lanes}
+        choice={choiceOf[step] ?? null}
+        pages={part?.Pages === undefined ? null : <part.Pages boat={boat} plan={plan} lights={lights} />}
         onPick={pick}
         isPulling={pull !== undefined}
         onPullSwitch={() => (pull === undefined ? setPull({ ids: [] }) : putBack())}
@@ -189,7 +171,7 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
         ref={margin}
         boat={boat}
         plan={plan}
-        step={step}
+        step={part}
         notes={view.notes}
         titles={titles}
         card={

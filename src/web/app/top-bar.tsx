@@ -1,4 +1,6 @@
 import { type ReactNode, useRef } from 'react';
+import { CommandButton } from './commands/command-button.tsx';
+import { FinderButton } from './commands/finder-button.tsx';
 import { type Light, lights, setLight, useLight } from './theme.ts';
 import { unitsChoice, useWords } from './words/units.ts';
 
@@ -76,13 +78,10 @@ export const TopBar = ({
       <p className="top-says">{words(says ?? 'plans the whole change of a boat’s navigation electronics')}</p>
       <div className="top-tools">
         {tools}
+        <FinderButton />
         {isHome ? null : <a href="#/">all boats</a>}
         <OpenFile onFile={onFile}>open a file</OpenFile>
-        {name === undefined ? null : (
-          <button type="button" className="print-button" onClick={() => window.print()}>
-            print
-          </button>
-        )}
+        <CommandButton id="print" className="print-button" />
         <UnitsButtons />
         <LightButtons />
       </div>

@@ -1,8 +1,8 @@
 import type { ReactNode } from 'react';
 import { currencyOf } from '../../../papers/lists/cure-words.ts';
 import type { LightStore } from '../../drawing/light-store.ts';
-import type { Note } from '../notes.ts';
-import type { UnitRow } from '../unit-rows.ts';
+import type { Note } from '../margin/notes.ts';
+import type { UnitRow } from '../sheet/unit-rows.ts';
 import type { CardChoice, CardContent, CardMaker } from './card-choice.ts';
 import { ReadingCardView } from './reading-card-view.tsx';
 import { UnitCardView } from './unit-card-view.tsx';

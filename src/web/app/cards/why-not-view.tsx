@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { ReadingEntry } from '../../../core/plan-shape.ts';
-import { CureList } from '../cure-list.tsx';
+import { CureList } from '../margin/cure-list.tsx';
 import { useExplained } from '../words/explained.tsx';
 
 /** Why a reading does not arrive, and the cures that were tried on the boat. */

@@ -8,7 +8,7 @@ import { currencyOf } from '../../../papers/lists/cure-words.ts';
 import { printCount } from '../../../papers/lists/print-figure.ts';
 import { type PulledOut, pullChoices, pulledOut, type VitalLoss } from '../../../papers/lists/pull-out.ts';
 import { vitalNames } from '../../../papers/lists/vital-words.ts';
-import { CureList } from '../cure-list.tsx';
+import { CureList } from '../margin/cure-list.tsx';
 import { useWords } from '../words/units.ts';
 import { markDrawing } from './mark-drawing.ts';
 import type { Pull } from './pull.ts';

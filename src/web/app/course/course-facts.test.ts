@@ -1,0 +1,105 @@
+import { expect, test } from 'vitest';
+import { aBoat } from '../../../core/boat/a-boat.test-helper.ts';
+import { plan } from '../../../core/plan.ts';
+import type { LineEntry, Plan } from '../../../core/plan-shape.ts';
+import { aBus, aPlan, aReading } from '../../../papers/lists/a-plan.test-helper.ts';
+import { stepIds } from '../route.ts';
+import { courseFacts } from './course-facts.ts';
+
+const factOf = (step: string, of: Plan = aPlan(), boat = aBoat().boat) => {
+  const waypoint = courseFacts({ boat, plan: of }).find((one) => one.step === step);
+  return [waypoint?.fact, waypoint?.state];
+};
+
+test('the course has the ten steps in the order of the job', () => {
+  expect(courseFacts({ boat: aBoat().boat, plan: aPlan() }).map((one) => one.step)).toEqual([...stepIds]);
+});
+
+test('a step that is not computed yet says so and makes no figure up', () => {
+  for (const step of ['fit', 'work', 'prove', 'binder']) {
+    expect(factOf(step)).toEqual(['planned here later', 'later']);
+  }
+});
+
+test('the boat step counts the lengths that are only guessed', () => {
+  const { boat } = aBoat().change((draft) => {
+    for (const way of draft.ways) {
+      way.length.how = 'taped';
+      way.known = 'seen';
+    }
+    const [first] = draft.ways;
+    if (first !== undefined) first.length.how = 'guessed';
+  });
+  expect(factOf('boat', aPlan(), boat)).toEqual([`${boat.places.length} places, 1 length to tape`, 'open']);
+});
+
+test('the kit step leaves out what there is none of', () => {
+  const { boat } = aBoat().change((draft) => {
+    for (const unit of draft.kit) unit.fate = 'stays';
+  });
+  expect(factOf('kit', aPlan(), boat)[0]).toBe(`${boat.kit.length} stay`);
+});
+
+test('the needs step says how many arrive and on what that rests', () => {
+  const readings = [aReading(), aReading({ rests: 'manual' }), aReading({ arrives: false })];
+  expect(factOf('needs', aPlan({ readings }))).toEqual(['2 of 3 arrive, by typical sheets', 'open']);
+  expect(factOf('needs', aPlan({ readings: [aReading({ rests: 'proved' })] }))).toEqual([
+    '1 of 1 arrive, proved',
+    'done',
+  ]);
+});
+
+test('the lines step is done only when the layout is proven or fixed and breaks no limit', () => {
+  expect(factOf('lines')).toEqual(['proven cheapest', 'done']);
+  const { layout } = aBus();
+  const with_ = (over: Partial<typeof layout>) => aPlan({ buses: [aBus({ layout: { ...layout, ...over } })] });
+  expect(factOf('lines', with_({ status: 'gap', bound: 40_000_000 }))).toEqual([
+    'within 3.0 % of the cheapest',
+    'open',
+  ]);
+  expect(factOf('lines', with_({ broken: ['a drop is 7 m'] }))).toEqual(['breaks a limit', 'open']);
+  expect(factOf('lines', aPlan({ buses: [] }))).toEqual(['no backbone', 'open']);
+});
+
+test('a line that no way leads for comes before how cheap the layout is', () => {
+  const gaps = [{ kind: 'coax' as const, from: 'whip.coax', to: 'radio.antenna', serves: ['j'] }];
+  expect(factOf('lines', aPlan({ gaps }))).toEqual(['1 line has no way', 'open']);
+});
+
+test('the power step names what lacks a feed before what is to be looked at, and that before the volts', () => {
+  const { boat } = aBoat();
+  const known = plan(boat, new Map());
+  const feeds = known.lines.filter(({ kind }) => kind === 'feed').length;
+  const [fact, state] = factOf('power', known);
+  expect(fact).toMatch(new RegExp(`^${feeds} feeds, 1[0-2]\\.\\d\\d V at the worst plug$`));
+  expect(state).toBe('done');
+  const thirsty = { ...known, feeds: known.feeds.map((feed) => ({ ...feed, leastV: 12 })) };
+  expect(factOf('power', thirsty)).toEqual([`${feeds} feeds, ${feeds} to look at`, 'open']);
+  expect(factOf('power', { ...known, feeds: [], loads: [] })).toEqual([`${feeds} feeds`, 'open']);
+  const loads = known.loads.map((load) => (load.source.by === 'bus' ? { ...load, minV: 12 } : load));
+  const short = loads.filter(({ source }) => source.by === 'bus').length;
+  expect(factOf('power', { ...known, loads })).toEqual([`${feeds} feeds, ${short} to look at`, 'open']);
+  const unfed = aBoat().change((draft) => {
+    for (const panel of draft.supply.panels) panel.circuits = [];
+  }).boat;
+  expect(factOf('power', plan(unfed, new Map()), unfed)).toEqual(['3 without a feed', 'open']);
+});
+
+test('the buy step counts the cables, and those whose length is a guess', () => {
+  const line = (id: string, over: Partial<LineEntry> = {}): LineEntry => ({
+    id,
+    kind: 'drop',
+    from: 'a.bus',
+    to: 'nav',
+    places: [],
+    ways: [],
+    lengthM: 1,
+    longestM: 1,
+    guessed: false,
+    ...over,
+  });
+  const lines = [line('one'), line('two', { guessed: true }), line('three', { kept: ['old'] })];
+  expect(factOf('buy', aPlan({ lines }))).toEqual(['2 cables, 1 by guess', 'open']);
+  expect(factOf('buy', aPlan({ lines: [line('one')] }))[0]).toBe('1 cable, no length guessed');
+  expect(factOf('buy')[0]).toBe('no cable to buy');
+});

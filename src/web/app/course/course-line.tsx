@@ -1,0 +1,58 @@
+import { type ReactNode, useEffect, useRef } from 'react';
+import type { StepId } from '../route.ts';
+import type { Waypoint } from './course-facts.ts';
+
+const stateWords = { done: 'done', open: 'open', later: 'not in this version' };
+
+const WaypointView = ({ waypoint, isHere, href }: { waypoint: Waypoint; isHere: boolean; href: string }): ReactNode => {
+  const inner = (
+    <>
+      <span className="waypoint-mark" aria-hidden="true" />
+      <span className="waypoint-name">{waypoint.name}</span>
+      <span className="waypoint-fact">{waypoint.fact}</span>
+      <span className="unseen">, {stateWords[waypoint.state]}</span>
+    </>
+  );
+  return (
+    <li className={`waypoint ${waypoint.state}${isHere ? ' here' : ''}`}>
+      {waypoint.state === 'later' ? (
+        <div>{inner}</div>
+      ) : (
+        <a href={href} aria-current={isHere ? 'step' : undefined}>
+          {inner}
+        </a>
+      )}
+    </li>
+  );
+};
+
+/** The ten steps of the job on their course line; where one is has a ring, what is not computed yet is dashed. */
+export const CourseLine = ({
+  waypoints,
+  here,
+  hrefOf,
+}: {
+  waypoints: readonly Waypoint[];
+  here: StepId;
+  hrefOf: (step: StepId) => string;
+}): ReactNode => {
+  const list = useRef<HTMLOListElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new step scrolls into sight on the phone's row
+  useEffect(() => {
+    list.current?.querySelector('.here')?.scrollIntoView({ block: 'nearest', inline: 'center' });
+  }, [here]);
+  return (
+    <nav className="course" aria-label="The ten steps">
+      <ol ref={list}>
+        {waypoints.map((waypoint) => (
+          <WaypointView
+            key={waypoint.step}
+            waypoint={waypoint}
+            isHere={waypoint.step === here}
+            href={hrefOf(waypoint.step)}
+          />
+        ))}
+      </ol>
+    </nav>
+  );
+};

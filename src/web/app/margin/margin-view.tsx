@@ -1,0 +1,88 @@
+import type { ReactNode, Ref } from 'react';
+import type { Failure } from '../../../core/blackouts-shape.ts';
+import type { Boat } from '../../../core/boat/boat-schema.ts';
+import type { Plan } from '../../../core/plan-shape.ts';
+import { currencyOf } from '../../../papers/lists/cure-words.ts';
+import type { SearchWords } from '../../../papers/lists/search-words.ts';
+import type { LightStore } from '../../drawing/light-store.ts';
+import type { CardChoice } from '../cards/card-choice.ts';
+import type { Step } from '../steps/step.ts';
+import { AllWords } from '../words/all-words.tsx';
+import { NoteView } from './note-view.tsx';
+import type { Note } from './notes.ts';
+
+interface MarginViewProps {
+  readonly boat: Boat;
+  readonly plan: Plan;
+  /** the step one is at, once it has come */
+  readonly step: Step | undefined;
+  readonly notes: readonly Note[];
+  readonly titles: ReadonlyMap<string, string>;
+  /** the card of what was picked, if any */
+  readonly card: ReactNode;
+  readonly lights: LightStore;
+  readonly onShow: (ids: readonly string[], card?: CardChoice) => void;
+  /** pulls something out, to see what goes dark */
+  readonly onPull: (failure: Failure) => void;
+  readonly progress: SearchWords | undefined;
+  readonly onStop: () => void;
+  readonly ref?: Ref<HTMLElement>;
+}
+
+const Progress = ({ progress, onStop }: { progress: SearchWords | undefined; onStop: () => void }): ReactNode => (
+  <div className="progress" role="status">
+    {progress === undefined ? null : (
+      <>
+        {progress.says} {progress.found === undefined ? null : <span aria-live="off">{progress.found} </span>}
+        <button type="button" onClick={onStop}>
+          stop with what is found
+        </button>
+      </>
+    )}
+  </div>
+);
+
+/** The right margin: what there is to say about the boat, then the figures of the step one is at. */
+export const MarginView = ({
+  boat,
+  plan,
+  step,
+  notes,
+  titles,
+  card,
+  lights,
+  onShow,
+  onPull,
+  progress,
+  onStop,
+  ref,
+}: MarginViewProps): ReactNode => (
+  // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it
+  <aside className="margin" ref={ref} aria-label="Notes" tabIndex={0}>
+    <h2 className="unseen">Notes</h2>
+    <Progress progress={progress} onStop={onStop} />
+    {card}
+    {notes.length === 0 ? (
+      <p className="calm">
+        {titles.size === 0
+          ? 'Checking the boat.'
+          : 'Nothing to put right. Every check that this version makes is content with this boat.'}
+      </p>
+    ) : (
+      <ol className="notes">
+        {notes.map((note) => (
+          <NoteView
+            key={note.finding.id}
+            note={note}
+            title={titles.get(note.finding.rule)}
+            currency={currencyOf(boat)}
+            lights={lights}
+            onShow={({ lights: ids }) => onShow(ids)}
+          />
+        ))}
+      </ol>
+    )}
+    {step === undefined ? null : <step.Margin boat={boat} plan={plan} hand={{ lights, onShow }} onPull={onPull} />}
+    <AllWords />
+  </aside>
+);

@@ -1,0 +1,84 @@
+import type { ReactNode } from 'react';
+import type { Finding } from '../../../core/plan-shape.ts';
+import { type LightStore, useIsLit } from '../../drawing/light-store.ts';
+import { useExplained, Word } from '../words/explained.tsx';
+import { CureList } from './cure-list.tsx';
+import type { Note } from './notes.ts';
+
+/** A title is a heading here, so its full stop goes. */
+const withoutStop = (title: string): string => title.replace(/\.$/, '');
+
+/** What to do about a finding: links that do it, or a sentence. */
+const NoteCure = ({
+  finding: { cure, cures },
+  words,
+  currency,
+}: {
+  finding: Finding;
+  /** the sentence with its trade words explained */
+  words: ReactNode;
+  currency: string;
+}): ReactNode => {
+  if (cures !== undefined) return <CureList cures={cures} currency={currency} />;
+  return cure === undefined ? null : <p className="note-cure">{words}</p>;
+};
+
+/**
+ * One finding in the margin beside the number of its balloon. Its title is a button: resting on it lights the drawing,
+ * pressing it takes the drawing there.
+ */
+export const NoteView = ({
+  note,
+  title,
+  currency,
+  lights,
+  onShow,
+}: {
+  note: Note;
+  title: string | undefined;
+  currency: string;
+  lights: LightStore;
+  onShow: (note: Note) => void;
+}): ReactNode => {
+  const { finding, balloon } = note;
+  const lit = useIsLit(lights, note.lights);
+  const [says, cure, ...more] = useExplained([finding.says, finding.cure ?? '', ...note.more.map((one) => one.says)]);
+  return (
+    <li
+      className={`note ${finding.level}${lit ? ' lit' : ''}`}
+      data-finding={finding.id}
+      onPointerEnter={() => lights.rest(note.lights)}
+      onPointerLeave={() => lights.rest([])}
+    >
+      <span className="note-mark" aria-hidden="true">
+        {balloon ?? '·'}
+      </span>
+      <h3>
+        <button
+          type="button"
+          onClick={() => onShow(note)}
+          onFocus={() => lights.rest(note.lights)}
+          onBlur={() => lights.rest([])}
+        >
+          {balloon === undefined ? null : <span className="unseen">Balloon {balloon}: </span>}
+          {title === undefined ? finding.says : withoutStop(title)}
+        </button>
+      </h3>
+      {title === undefined ? null : <p>{says}</p>}
+      <NoteCure finding={finding} words={cure} currency={currency} />
+      {note.more.length === 0 ? null : (
+        <details className="note-more">
+          <summary>and {note.more.length} more of this kind</summary>
+          <ul>
+            {note.more.map(({ id }, at) => (
+              <li key={id}>{more[at]}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+      <p className="note-code">
+        <Word of={finding.level}>{finding.level}</Word> · <code>{finding.rule}</code>
+      </p>
+    </li>
+  );
+};

@@ -1,0 +1,97 @@
+import { type ReactNode, useEffect, useState } from 'react';
+import type { Refusal } from '../../workers/protocol.ts';
+import { RefusalView } from '../refusal-view.tsx';
+import { hashOf } from '../route.ts';
+import { OpenFile } from '../top-bar.tsx';
+import { type BoatOnList, copyBoat, fetchBoats, type Shelf } from './fetch-boats.ts';
+
+type OnCopy = (boat: BoatOnList) => void;
+
+const BoatRow = ({ boat, onCopy }: { boat: BoatOnList; onCopy: OnCopy }): ReactNode => (
+  <li className="boat-row">
+    <a href={hashOf({ page: 'boat', id: boat.id, step: 'lines' })}>
+      <span className="boat-name">{boat.name}</span>
+      <span className="boat-says">
+        {boat.says} <span className="boat-file">{boat.id}.boat.json</span>
+      </span>
+    </a>
+    <button type="button" className="copy-button" aria-label={`copy ${boat.name}`} onClick={() => onCopy(boat)}>
+      copy
+    </button>
+  </li>
+);
+
+const DemoRow = ({ boat, onCopy }: { boat: BoatOnList; onCopy: OnCopy }): ReactNode => (
+  <li className="boat-row">
+    <button type="button" className="demo-button" onClick={() => onCopy(boat)}>
+      <span className="boat-name">{boat.name}</span>
+      <span className="boat-says">{boat.says}</span>
+    </button>
+  </li>
+);
+
+/** The boats of a shelf, once they are there; asked for only where `isWanted`. */
+const useShelf = (shelf: Shelf, isWanted: boolean, onRefusal: (refusal: Refusal) => void) => {
+  const [boats, setBoats] = useState<readonly BoatOnList[]>();
+  useEffect(() => {
+    if (!isWanted) return;
+    let isGone = false;
+    void fetchBoats(shelf).then((found) => {
+      if (isGone) return;
+      if ('boats' in found) setBoats(found.boats);
+      else onRefusal(found.refusal);
+    });
+    return () => {
+      isGone = true;
+    };
+  }, [shelf, isWanted, onRefusal]);
+  return boats;
+};
+
+/** What to do where the folder has no boat. */
+const FirstBoat = ({ demos, onCopy }: { demos: readonly BoatOnList[] | undefined; onCopy: OnCopy }): ReactNode => (
+  <>
+    <p className="first-boat">
+      There is no boat in this folder yet. Start from a demo boat: a copy of it is put in the folder, for you to change.
+    </p>
+    {demos === undefined ? null : (
+      <ul className="boats">
+        {demos.map((boat) => (
+          <DemoRow key={boat.id} boat={boat} onCopy={onCopy} />
+        ))}
+      </ul>
+    )}
+  </>
+);
+
+/** The boats of the folder that was opened; the first thing one sees. */
+export const BoatsPage = ({ onFile }: { onFile: (file: File) => void }): ReactNode => {
+  const [refusal, setRefusal] = useState<Refusal | undefined>(undefined);
+  const boats = useShelf('boats', true, setRefusal);
+  const isEmpty = boats?.length === 0;
+  const demos = useShelf('demos', isEmpty, setRefusal);
+  const copyFrom = (shelf: Shelf, nameOf: (name: string) => string) => (boat: BoatOnList) => {
+    void copyBoat(shelf, { id: boat.id, name: nameOf(boat.name) }).then((made) => {
+      if ('refusal' in made) setRefusal(made.refusal);
+      else window.location.hash = hashOf({ page: 'boat', id: made.id, step: 'lines' });
+    });
+  };
+  return (
+    <main className="boats-page">
+      <h2>Boats in this folder</h2>
+      {refusal === undefined ? null : <RefusalView refusal={refusal} />}
+      {isEmpty ? <FirstBoat demos={demos} onCopy={copyFrom('demos', (name) => name)} /> : null}
+      {boats === undefined || isEmpty ? null : (
+        <ul className="boats">
+          {boats.map((boat) => (
+            <BoatRow key={boat.id} boat={boat} onCopy={copyFrom('boats', (name) => `${name}, a copy`)} />
+          ))}
+        </ul>
+      )}
+      <p className="quiet">
+        Or <OpenFile onFile={onFile}>open a boat file</OpenFile> from elsewhere on this machine, or drop it on the page.
+        It is read here and goes nowhere.
+      </p>
+    </main>
+  );
+};

@@ -1,0 +1,91 @@
+import type { Refusal } from '../../workers/protocol.ts';
+import type { SaveOutcome } from '../saving/boat-saver.ts';
+
+/** One boat as the server lists it. */
+export interface BoatOnList {
+  readonly id: string;
+  readonly name: string;
+  readonly says: string;
+}
+
+/** Which boats: those of the folder, or the demo boats that come with the program. */
+export type Shelf = 'boats' | 'demos';
+
+const noServer: Refusal = {
+  says: 'The program that serves this page does not answer.',
+  whatToDo: 'Start it again in the terminal with npm start, then load this page again.',
+};
+
+const addressOf = (shelf: Shelf, id: string): string => `/api/${shelf}/${encodeURIComponent(id)}`;
+
+/** Why the server turned a request away, in its own words where it gave any. */
+const refusalIn = async (response: Response): Promise<Refusal> => {
+  try {
+    const { says, whatToDo }: Partial<Refusal> = await response.json();
+    return { says: says ?? noServer.says, whatToDo: whatToDo ?? '' };
+  } catch {
+    return noServer;
+  }
+};
+
+/** Asks the server; gives what `take` makes of a good answer, or why there is none. */
+const ask = async <Found>(
+  address: string,
+  request: RequestInit,
+  take: (response: Response) => Promise<Found>,
+): Promise<Found | { refusal: Refusal }> => {
+  try {
+    const response = await fetch(address, request);
+    return response.ok ? await take(response) : { refusal: await refusalIn(response) };
+  } catch {
+    return { refusal: noServer };
+  }
+};
+
+const tagOf = (response: Response): string => response.headers.get('etag') ?? '';
+
+const sent = (text: string): RequestInit => ({ body: text, headers: { 'content-type': 'application/json' } });
+
+/** The boats of a shelf, or why they cannot be read. */
+export const fetchBoats = (shelf: Shelf): Promise<{ boats: readonly BoatOnList[] } | { refusal: Refusal }> =>
+  // the server and this page are built together
+  ask(`/api/${shelf}`, {}, async (response) => ({ boats: (await response.json()) as BoatOnList[] }));
+
+/** The text of one boat file with the tag of what it held, or why it cannot be read. */
+export const fetchBoatText = (
+  shelf: Shelf,
+  id: string,
+): Promise<{ text: string; tag: string } | { refusal: Refusal }> =>
+  ask(addressOf(shelf, id), {}, async (response) => ({ text: await response.text(), tag: tagOf(response) }));
+
+/** Adds a boat to the folder, or says why not; the server finds a free name for it. */
+export const addBoat = (text: string): Promise<{ id: string } | { refusal: Refusal }> =>
+  ask('/api/boats', { method: 'POST', ...sent(text) }, async (response) => (await response.json()) as { id: string });
+
+/** Saves over a boat that still holds what its tag says. */
+export const putBoat = async (file: { id: string; tag: string }, text: string): Promise<SaveOutcome> => {
+  const { body, headers } = sent(text);
+  const request = { method: 'PUT', body: body ?? null, headers: { ...headers, 'if-match': file.tag } };
+  try {
+    const response = await fetch(addressOf('boats', file.id), request);
+    if (response.ok) return { kind: 'saved', tag: tagOf(response) };
+    const { says } = await refusalIn(response);
+    return { kind: response.status === 412 || response.status === 404 ? 'changed' : 'failed', says };
+  } catch {
+    return { kind: 'failed', says: noServer.says };
+  }
+};
+
+/** Adds to the folder a copy of one of its boats, or of a demo boat; `name` is what the copy is called. */
+export const copyBoat = async (
+  shelf: Shelf,
+  { id, name }: { id: string; name: string },
+): Promise<{ id: string } | { refusal: Refusal }> => {
+  const found = await fetchBoatText(shelf, id);
+  if ('refusal' in found) return found;
+  try {
+    return await addBoat(`${JSON.stringify({ ...JSON.parse(found.text), name }, null, 2)}\n`);
+  } catch {
+    return { refusal: { says: 'This file is no boat that could be copied.', whatToDo: 'Choose another.' } };
+  }
+};

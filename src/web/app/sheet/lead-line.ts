@@ -1,0 +1,20 @@
+import type { Boat } from '../../../core/boat/boat-schema.ts';
+import type { LeadChoice } from '../../../core/leading/lead-choices.ts';
+import { leadEdits } from '../../../core/leading/lead-edits.ts';
+import type { LineEntry, Plan } from '../../../core/plan-shape.ts';
+import { cardBoat } from '../../../papers/cards/card-boat.ts';
+import { lineFromTo, throughWords } from '../../../papers/lists/led-words.ts';
+import type { MakeEdits } from '../edit-context.ts';
+
+/** Settles a line where it is led, as one step. */
+export const leadLine = (
+  { boat, plan, edit }: { boat: Boat; plan: Plan; edit: MakeEdits },
+  line: LineEntry,
+  choice: LeadChoice,
+): void => {
+  const names = cardBoat(boat);
+  edit(
+    leadEdits(plan, line, choice.ways),
+    `The ${lineFromTo(names, line)} is led through ${throughWords(names, choice)}.`,
+  );
+};

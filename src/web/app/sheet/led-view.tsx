@@ -1,0 +1,63 @@
+import { type ReactNode, useMemo } from 'react';
+import type { Boat } from '../../../core/boat/boat-schema.ts';
+import type { LeadChoice } from '../../../core/leading/lead-choices.ts';
+import type { LedLine } from '../../../core/led-line.ts';
+import type { LineEntry, Plan } from '../../../core/plan-shape.ts';
+import { cardBoat } from '../../../papers/cards/card-boat.ts';
+import { currencyOf } from '../../../papers/lists/cure-words.ts';
+import { leadWords, ledWords } from '../../../papers/lists/led-words.ts';
+import { useLedLine } from './route-answers.ts';
+import './led-view.css';
+import { useWords } from '../words/units.ts';
+
+const Outcome = ({ line, led, currency }: { line: LineEntry; led: LedLine; currency: string }): ReactNode => {
+  const words = useWords();
+  const { price, breaks, mends } = ledWords(line, led, currency);
+  return (
+    <>
+      <p>{words(price)}</p>
+      {breaks.length === 0 ? null : (
+        <ul className="led-breaks">
+          {breaks.map((says) => (
+            <li key={says}>{words(says)}</li>
+          ))}
+        </ul>
+      )}
+      {mends.length === 0 ? null : (
+        <>
+          <p>No longer said:</p>
+          <ul className="led-mends">
+            {mends.map((says) => (
+              <li key={says}>{words(says)}</li>
+            ))}
+          </ul>
+        </>
+      )}
+    </>
+  );
+};
+
+/** A line led another way, in words: how long it would be, what it would cost against now, and every limit that breaks. */
+export const LedView = ({
+  boat,
+  plan,
+  line,
+  choice,
+}: {
+  boat: Boat;
+  plan: Plan;
+  line: LineEntry;
+  choice: LeadChoice;
+}): ReactNode => {
+  const words = useWords();
+  const names = useMemo(() => cardBoat(boat), [boat]);
+  const led = useLedLine(plan, { line, choice });
+  return (
+    <div className="led-view">
+      <p>{words(leadWords(names, line, choice))}</p>
+      {led === undefined ? <p className="quiet">Working out its price and limits.</p> : null}
+      {led === 'none' ? <p>Its price and limits could not be worked out.</p> : null}
+      {led === undefined || led === 'none' ? null : <Outcome line={line} led={led} currency={currencyOf(boat)} />}
+    </div>
+  );
+};

@@ -1,0 +1,149 @@
+import { type ReactNode, type RefObject, useState } from 'react';
+import type { LightStore } from '../../drawing/light-store.ts';
+import { type SheetHandle, SheetView } from '../../drawing/sheet-view.tsx';
+import type { CardChoice } from '../cards/card-choice.ts';
+import { usePart } from '../use-part.ts';
+import { DrawingWords } from '../words/drawing-words.tsx';
+import type { InPlace } from './in-place.ts';
+import type { SheetList } from './sheet-list.tsx';
+import { type BoatView, curveChoice } from './use-boat-view.ts';
+
+interface SheetFrameProps {
+  readonly boatName: string;
+  readonly view: BoatView;
+  readonly lights: LightStore;
+  readonly isList: boolean;
+  readonly onSwitch: () => void;
+  /** a table over the lower part of the sheet, while somebody types in it */
+  readonly table: ReactNode;
+  /** what may be dragged on the drawing */
+  readonly drag: ReactNode;
+  /** what the table of this step is called, and how it is opened and closed; absent where there is none */
+  readonly tableSwitch: { readonly words: string; readonly onPress: () => void } | undefined;
+  /** the drawing that stands in place of the boat; absent while she is shown */
+  readonly inPlace: InPlace | undefined;
+  /** the choice between the two; null where there is none */
+  readonly choice: ReactNode;
+  /** pages that are made for paper only */
+  readonly pages: ReactNode;
+  /** whether a press pulls out what is pressed, to see what goes dark */
+  readonly isPulling: boolean;
+  readonly onPullSwitch: () => void;
+  readonly onPick: (ids: readonly string[]) => void;
+  readonly onShow: (ids: readonly string[], card?: CardChoice) => void;
+  /** the window whose size the sheet takes */
+  readonly frame: RefObject<HTMLDivElement | null>;
+  readonly sheet: RefObject<SheetHandle | null>;
+}
+
+const CurveButtons = (): ReactNode => {
+  const now = curveChoice.use();
+  return (
+    <fieldset className="lights curves">
+      <legend className="unseen">Curve along the trunk</legend>
+      {curveChoice.values.map((kind) => (
+        <button key={kind} type="button" aria-pressed={kind === now} onClick={() => curveChoice.choose(kind)}>
+          {kind}
+        </button>
+      ))}
+    </fieldset>
+  );
+};
+
+/** The row under the drawing: its size, and the same in words. */
+const SheetTools = ({
+  sheet,
+  isList,
+  onSwitch,
+  tableSwitch,
+  table,
+  inPlace,
+  choice,
+  isPulling,
+  onPullSwitch,
+  hasWords,
+  onWords,
+}: Omit<SheetFrameProps, 'boatName' | 'view' | 'lights' | 'drag' | 'pages' | 'onPick' | 'onShow' | 'frame'> & {
+  /** whether the words on the drawing are explained under it now */
+  hasWords: boolean;
+  onWords: () => void;
+}): ReactNode => (
+  <div className="sheet-tools">
+    {isList ? null : (
+      <>
+        <button type="button" aria-label="Smaller" onClick={() => sheet.current?.smaller()}>
+          −
+        </button>
+        <button type="button" onClick={() => sheet.current?.fit()}>
+          whole sheet
+        </button>
+        <button type="button" aria-label="Larger" onClick={() => sheet.current?.larger()}>
+          +
+        </button>
+        {choice}
+        {inPlace === undefined ? <CurveButtons /> : null}
+      </>
+    )}
+    {tableSwitch === undefined ? null : (
+      <button type="button" className="table-switch" aria-expanded={table !== null} onClick={tableSwitch.onPress}>
+        {tableSwitch.words}
+      </button>
+    )}
+    {isList ? null : (
+      <button type="button" className="pull-switch" aria-pressed={isPulling} onClick={onPullSwitch}>
+        pull out and see
+      </button>
+    )}
+    <button type="button" className="words-switch" aria-expanded={hasWords} onClick={onWords}>
+      words<span className="unseen"> on the drawing</span>
+    </button>
+    <button type="button" onClick={onSwitch}>
+      {isList ? 'show the drawing' : 'show as a list'}
+    </button>
+  </div>
+);
+
+const bringSheetList = () => import('./sheet-list.tsx');
+
+const LateSheetList = (given: Parameters<typeof SheetList>[0]): ReactNode => {
+  const part = usePart(bringSheetList);
+  return part === undefined ? null : <part.SheetList {...given} />;
+};
+
+/** The middle of the page: the sheet, or the list that says the same in words. */
+export const SheetFrame = (props: SheetFrameProps): ReactNode => {
+  const { boatName, view, lights, isList, onPick, onShow, frame, sheet, table, drag, inPlace, pages } = props;
+  const [hasWords, setHasWords] = useState(false);
+  const shown = inPlace ?? view.drawn;
+  const of = inPlace?.says ?? `Drawing of ${boatName}`;
+  return (
+    <main className="sheet-frame" tabIndex={-1}>
+      <div
+        className={[
+          'sheet-window',
+          ...(inPlace?.isOnPages === true ? ['in-place'] : []),
+          ...(props.isPulling ? ['pulling'] : []),
+        ].join(' ')}
+        ref={frame}
+        hidden={isList}
+      >
+        {shown === undefined ? null : (
+          <SheetView
+            ref={sheet}
+            drawing={shown.drawing}
+            overview={shown.overview}
+            label={`${of}. Arrow keys move it, plus and minus change its size, 0 shows the whole sheet.`}
+            lights={lights}
+            onPick={onPick}
+          />
+        )}
+        {inPlace === undefined ? drag : null}
+      </div>
+      {isList ? <LateSheetList rows={view.rows} onShow={({ id }) => onShow([id], { kind: 'unit', id })} /> : null}
+      {table}
+      {hasWords && shown !== undefined ? <DrawingWords drawing={shown.drawing} /> : null}
+      <SheetTools {...props} hasWords={hasWords} onWords={() => setHasWords(!hasWords)} />
+      {pages}
+    </main>
+  );
+};

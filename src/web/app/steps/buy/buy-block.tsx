@@ -1,0 +1,64 @@
+import { type ReactNode, useMemo } from 'react';
+import type { Boat } from '../../../../core/boat/boat-schema.ts';
+import type { Plan } from '../../../../core/plan-shape.ts';
+import { cardBoat } from '../../../../papers/cards/card-boat.ts';
+import { currencyOf } from '../../../../papers/lists/cure-words.ts';
+import { printMoney } from '../../../../papers/lists/order-words.ts';
+import { printCount } from '../../../../papers/lists/print-figure.ts';
+import { type ShoppingRow, shoppingGroups } from '../../../../papers/lists/shopping-groups.ts';
+import { tapeRows } from '../../../../papers/lists/tape-rows.ts';
+import { LitRows, type Row, type RowHand } from '../../margin/lit-rows.tsx';
+import { OrderChoice } from './order-choice.tsx';
+
+const factOf = ({ sum, sure, stands }: ShoppingRow): string =>
+  [sum === undefined ? 'price to be asked' : printMoney(sum), sure, ...(stands === undefined ? [] : [stands])].join(
+    ', ',
+  );
+
+/** The order: what to tape or to prove before it, then everything to buy by kind, each with where it stands. */
+export const BuyBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand: RowHand }): ReactNode => {
+  const currency = currencyOf(boat);
+  const names = useMemo(() => cardBoat(boat), [boat]);
+  const groups = useMemo(() => shoppingGroups(names, plan), [names, plan]);
+  const tape = useMemo(() => tapeRows(names, plan, { currency }), [names, plan, currency]);
+  const orders = new Map((boat.orders ?? []).map((order) => [order.item, order]));
+  const rowOf = (row: ShoppingRow): Row => ({
+    key: row.id,
+    what: `${row.count} × ${row.item}`,
+    fact: factOf(row),
+    lights: row.lights,
+    control: <OrderChoice item={row.id} name={row.item} order={orders.get(row.id)} />,
+  });
+  const sum = groups.reduce((all, group) => all + group.sum, 0);
+  return (
+    <>
+      <section className="block">
+        <h2>The order</h2>
+        <p className="quiet">
+          {printCount(plan.shopping.length, 'item')}, {printMoney(sum)} {currency} for those that have a price. Cable
+          covers the longest each line could be.
+        </p>
+      </section>
+      <LitRows
+        heading="To tape or to prove first"
+        rows={tape.map(({ id, todo, answer, lights, atStake }) => ({
+          key: id,
+          what: `${todo}: ${printMoney(atStake)} ${currency} at stake`,
+          fact: answer,
+          lights,
+        }))}
+        empty="Nothing more to tape: the order is sure."
+        hand={hand}
+      />
+      {groups.map((group) => (
+        <LitRows
+          key={group.title}
+          heading={`${group.title}, ${printMoney(group.sum)} ${currency}`}
+          rows={group.rows.map(rowOf)}
+          empty=""
+          hand={hand}
+        />
+      ))}
+    </>
+  );
+};

@@ -1,0 +1,33 @@
+import type { ReactNode } from 'react';
+import type { Kit } from '../../../../core/boat/boat-schema.ts';
+import { useEdit } from '../../edit-context.ts';
+
+const fates = [
+  ['stays', 'stays'],
+  ['goes', 'goes ashore'],
+  ['comes', 'comes'],
+] as const;
+
+/** Whether a unit stays, goes or comes; choosing another is an edit. */
+export const FateChoice = ({ unit }: { unit: Kit }): ReactNode => {
+  const edit = useEdit();
+  const phase = unit.phase === undefined ? {} : { phase: unit.phase };
+  return (
+    <fieldset className="fate-choice">
+      <legend className="unseen">What becomes of {unit.name}</legend>
+      {fates.map(([fate, words]) => (
+        <button
+          key={fate}
+          className="fate-button"
+          type="button"
+          aria-pressed={fate === unit.fate}
+          onClick={() => {
+            if (fate !== unit.fate) edit([{ edit: 'set-fate', params: { unit: unit.id, fate, ...phase } }]);
+          }}
+        >
+          {words}
+        </button>
+      ))}
+    </fieldset>
+  );
+};

@@ -1,0 +1,24 @@
+import type { ReactNode } from 'react';
+import { BlackoutBlock } from '../../pull-out/blackout-block.tsx';
+import { SourcePages } from '../needs/sources/source-pages.tsx';
+import { SourceTables } from '../needs/sources/source-tables.tsx';
+import type { Step, StepMarginProps } from '../step.ts';
+import { BackboneBlock } from './backbone-block.tsx';
+import { LinesBlock } from './lines-block.tsx';
+import { TrafficBlock } from './traffic-block.tsx';
+
+const LinesMargin = (given: StepMarginProps): ReactNode => (
+  <>
+    <BackboneBlock boat={given.boat} plan={given.plan} />
+    <LinesBlock {...given} />
+    <TrafficBlock {...given} />
+    <BlackoutBlock {...given} />
+  </>
+);
+
+/** The step Lines: every cable, and what is set at its ends. */
+export const linesStep: Step = {
+  Margin: LinesMargin,
+  table: { words: 'settings and pairs', Table: SourceTables },
+  Pages: SourcePages,
+};

@@ -1,0 +1,17 @@
+import type { ReactNode } from 'react';
+import type { Step, StepMarginProps } from '../step.ts';
+import { JoinsBlock } from './joins/joins-block.tsx';
+import { NeedsBlock } from './needs-block.tsx';
+import { NeedsTable } from './needs-table.tsx';
+import { SourcesBlock } from './sources/sources-block.tsx';
+
+const NeedsMargin = (given: StepMarginProps): ReactNode => (
+  <>
+    <NeedsBlock {...given} />
+    <JoinsBlock {...given} />
+    <SourcesBlock {...given} />
+  </>
+);
+
+/** The step Needs: what must be seen where. */
+export const needsStep: Step = { Margin: NeedsMargin, table: { words: 'table of needs', Table: NeedsTable } };

@@ -1,0 +1,102 @@
+import { type ReactNode, useMemo } from 'react';
+import type { Boat } from '../../../../core/boat/boat-schema.ts';
+import type { Plan } from '../../../../core/plan-shape.ts';
+import { cardBoat } from '../../../../papers/cards/card-boat.ts';
+import { bankRows } from '../../../../papers/lists/bank-rows.ts';
+import { feedRows } from '../../../../papers/lists/feed-rows.ts';
+import { loadRows } from '../../../../papers/lists/load-rows.ts';
+import { panelRows } from '../../../../papers/lists/panel-rows.ts';
+import { bankCautions, wiringCautions } from '../../../../papers/power/caution-words.ts';
+import { whatIsMissing } from '../../../../papers/power/what-is-missing.ts';
+import { LitRows, type RowHand } from '../../margin/lit-rows.tsx';
+import { useWords } from '../../words/units.ts';
+import { CautionList } from './caution-list.tsx';
+import './power-block.css';
+
+/** Why a feed has its wire and its fuse, a sentence each, opened when somebody asks. */
+const Why = ({ name, why }: { name: string; why: readonly string[] }): ReactNode => {
+  const words = useWords();
+  return (
+    <details className="why">
+      <summary>
+        why this size<span className="unseen">: {name}</span>
+      </summary>
+      <ul>
+        {why.map((sentence) => (
+          <li key={sentence}>{words(sentence)}</li>
+        ))}
+      </ul>
+    </details>
+  );
+};
+
+/** The power of the boat under the notes: what is missing, banks, panels, feeds with why they are so, and what everything draws. */
+export const PowerBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand: RowHand }): ReactNode => {
+  const index = useMemo(() => cardBoat(boat), [boat]);
+  const { fed, unfed } = useMemo(() => feedRows(index, plan), [index, plan]);
+  const banks = useMemo(() => bankRows(index, plan), [index, plan]);
+  const loads = useMemo(() => loadRows(index, plan), [index, plan]);
+  const panels = useMemo(() => panelRows(index, plan), [index, plan]);
+  const words = useWords();
+  const missing = whatIsMissing(boat);
+  return (
+    <>
+      {missing === undefined ? null : <p className="block next-thing">{missing}</p>}
+      {banks.length === 0 ? null : (
+        <>
+          <LitRows heading="Banks and converters" rows={banks} empty="" hand={hand} />
+          <CautionList cautions={bankCautions(plan)} where="for work at a bank" />
+        </>
+      )}
+      {panels.map(({ key, what, facts, circuits }) => (
+        <details key={key} className="block folded on-screen">
+          <summary>
+            Fuses and breakers, {what} ({circuits.length})
+          </summary>
+          {facts.map((fact) => (
+            <p key={fact} className="quiet">
+              {words(fact)}
+            </p>
+          ))}
+          <LitRows
+            heading={`Circuits of ${what}`}
+            rows={circuits.map(({ circuit, name, ...row }) => ({
+              ...row,
+              what: name === undefined ? circuit : `${circuit}, ${name}`,
+            }))}
+            empty="No circuit is entered on it yet."
+            hand={hand}
+          />
+        </details>
+      ))}
+      <LitRows heading="Not fed yet" rows={unfed} empty="Everything that takes power has a feed." hand={hand} />
+      <div className="on-screen">
+        <LitRows
+          heading="Feeds"
+          rows={fed.map(({ isOpen, why, ...row }) => ({
+            ...row,
+            fact: isOpen && row.feed !== undefined ? `${row.fact}; to look at` : row.fact,
+            control: why.length === 0 ? null : <Why name={row.what} why={why} />,
+          }))}
+          empty="There is no feed yet: a circuit of a panel has to name what it feeds."
+          hand={hand}
+        />
+        {fed.length === 0 ? null : <CautionList cautions={wiringCautions()} where="for leading and joining wires" />}
+      </div>
+      {loads.length === 0 ? null : (
+        <details className="block folded on-screen">
+          <summary>What everything draws ({loads.length})</summary>
+          <LitRows
+            heading="Before and after"
+            rows={loads.map(({ isShort, ...row }) => ({
+              ...row,
+              fact: isShort ? `${row.fact}, too few: it needs ${row.needs}` : row.fact,
+            }))}
+            empty=""
+            hand={hand}
+          />
+        </details>
+      )}
+    </>
+  );
+};

@@ -1,0 +1,28 @@
+import type { ReactNode } from 'react';
+import { BlackoutBlock } from '../../pull-out/blackout-block.tsx';
+import { BackboneBlock } from '../lines/backbone-block.tsx';
+import type { Step, StepMarginProps } from '../step.ts';
+import { DrivesBlock } from './drives-block.tsx';
+import { EnergyBlock } from './energy-block.tsx';
+import { PowerBlock } from './power-block.tsx';
+import { PowerPages } from './power-pages.tsx';
+import { PowerTables } from './power-tables.tsx';
+import { StrayBlock } from './stray-block.tsx';
+
+const PowerMargin = (given: StepMarginProps): ReactNode => (
+  <>
+    <PowerBlock {...given} />
+    <DrivesBlock {...given} />
+    <EnergyBlock {...given} />
+    <StrayBlock {...given} />
+    <BackboneBlock boat={given.boat} plan={given.plan} />
+    <BlackoutBlock {...given} />
+  </>
+);
+
+/** The step Power: volts, wires, fuses and the energy of a day. */
+export const powerStep: Step = {
+  Margin: PowerMargin,
+  table: { words: 'tables', Table: PowerTables },
+  Pages: PowerPages,
+};

@@ -1,0 +1,35 @@
+import { useEffect, useReducer } from 'react';
+import type { StepId } from '../route.ts';
+import type { Step } from './step.ts';
+
+const bringRest = () => import('./rest/rest-step.tsx').then(({ restStep }): Step => restStep);
+
+/** How each step is brought: none is part of the way to the first picture. */
+const bringStep: Readonly<Record<StepId, () => Promise<Step>>> = {
+  boat: () => import('./boat/boat-step.tsx').then(({ boatStep }) => boatStep),
+  kit: () => import('./kit/kit-step.tsx').then(({ kitStep }) => kitStep),
+  needs: () => import('./needs/needs-step.tsx').then(({ needsStep }) => needsStep),
+  lines: () => import('./lines/lines-step.tsx').then(({ linesStep }) => linesStep),
+  power: () => import('./power/power-step.tsx').then(({ powerStep }) => powerStep),
+  fit: bringRest,
+  buy: () => import('./buy/buy-step.tsx').then(({ buyStep }) => buyStep),
+  work: bringRest,
+  prove: bringRest,
+  binder: bringRest,
+};
+
+/** The steps that have come; a step gone back to stands at once. */
+const here = new Map<StepId, Step>();
+
+/** What belongs to a step; undefined until it has come. */
+export const useStep = (step: StepId): Step | undefined => {
+  const [, draw] = useReducer((times: number) => times + 1, 0);
+  useEffect(() => {
+    if (here.has(step)) return;
+    void bringStep[step]().then((brought) => {
+      here.set(step, brought);
+      draw();
+    });
+  }, [step]);
+  return here.get(step);
+};

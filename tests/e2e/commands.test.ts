@@ -1,0 +1,29 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { type AppUnderTest, appUnderTest, barriers, keepPicture, openBoat } from './app-under-test.ts';
+
+let app: AppUnderTest;
+beforeAll(async () => {
+  app = await appUnderTest();
+});
+afterAll(() => app.close());
+
+test.each(['laptop', 'phone'] as const)('what can be done is found by typing, on a %s', async (window) => {
+  const page = await app.newPage({ window, light: 'day' });
+  await openBoat(app, page);
+  await page.keyboard.press('/');
+  const field = page.getByRole('combobox', { name: 'Type what you want to do' });
+  await field.waitFor();
+  await field.fill('go power');
+  await keepPicture(page, `commands-${window}-day`);
+  expect(await barriers(page)).toEqual([]);
+  await field.press('Enter');
+  await page.waitForURL(/power$/);
+  await page.getByRole('button', { name: 'what can be done here' }).click();
+  await field.fill('light night');
+  await page.getByRole('option').first().click();
+  expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe('night');
+  await page.keyboard.press('/');
+  await field.press('Escape');
+  expect(await field.count()).toBe(0);
+  expect(app.complaints).toEqual([]);
+});
