@@ -10,6 +10,7 @@ const coreRooms = [
   'units',
   'facts',
   'boat',
+  'starting',
   'network',
   'readings',
   'prices',

@@ -40,6 +40,8 @@ import { steadyCurrentA } from '../src/core/power/steady-current.ts';
 import { tailLoopFieldUt, wireFieldUt } from '../src/core/power/wire-field.ts';
 import { gatewayAndPilot, remoteBoat, remoteOf } from '../src/core/remote/remote-boat.test-helper.ts';
 import { placeSum } from '../src/core/sources/place-sum.ts';
+import { guessedLength } from '../src/core/starting/guessed-length.ts';
+import { suggestedMeasures } from '../src/core/starting/suggested-measures.ts';
 import { ladenKg } from '../src/core/steering/laden-kg.ts';
 import { outputWanted } from '../src/core/steering/output-wanted.ts';
 import { longestWait } from '../src/core/traffic/longest-wait.ts';
@@ -96,6 +98,7 @@ const methods = {
   faultCurrentA,
   fusePlace,
   fuseVerdict,
+  guessedLength,
   interruptNeeded,
   ladenKg,
   lenOf,
@@ -118,6 +121,7 @@ const methods = {
   solveDc,
   steadyCurrentA,
   strayBonds,
+  suggestedMeasures,
   busState,
   phaseOrders,
   sufficientWait,

@@ -67,6 +67,13 @@ const readPath = (path: string, pairOf: PairOf): OutlineStep[] => {
 const heightFactor = (size: HullSize, houseTop: number): number =>
   Math.min(1, size.airDraft.valueM / (houseTop * size.lengthM));
 
+/**
+ * Height in metres of a share as the hull shapes give it: of the length above water, lowered where the boat passes under low
+ * bridges, and of the draft below it. A point inside a shape in shares is so inside the hull drawn, whatever the measures.
+ */
+export const hullHeightM = (size: HullSize, share: number): number =>
+  share < 0 ? share * size.draftM : share * size.lengthM * heightFactor(size, hullShapes[size.kind].houseTop);
+
 const sidePair = (size: HullSize, factor: number): PairOf => {
   return (across, up) => {
     const xM = Number(across) * size.lengthM;

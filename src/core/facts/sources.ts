@@ -234,6 +234,14 @@ export const sources = {
     standing: 'project choice',
     text: 'Hull shapes drawn for this project, stretched to the length, beam, draft and air draft entered. No boat was traced.',
   },
+  'practice-hull-measures': {
+    standing: 'common practice',
+    text: 'Beam, draft, air draft, batteries and circuits that boats of a kind usually have, set beside the length to have something to start from; nothing printed was found. Each is to be measured.',
+  },
+  'practice-guessed-ways': {
+    standing: 'common practice',
+    text: 'A cable led along lockers, linings and frames is about a third longer than the straight line, in a mast a twentieth. Nothing printed was found; taped ways of the demo boats lie between 1.1 and 1.6.',
+  },
   'heading-reference': {
     standing: 'computed',
     text: 'The heading message of the bus (127250) has a field that says true or magnetic, and true is magnetic and variation: CANboat PGN database 6.2.0. A sheet cannot say yet which of the two a sensor sends.',

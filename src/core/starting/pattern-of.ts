@@ -1,0 +1,23 @@
+import { UserError } from '../boat/user-error.ts';
+import type { HullMeasuresId } from '../facts/hull-measures.ts';
+import type { BoatPattern } from './pattern.ts';
+import { boatPatterns } from './patterns/index.ts';
+
+const byId: ReadonlyMap<string, BoatPattern> = new Map(boatPatterns.map((pattern) => [pattern.id, pattern]));
+
+/**
+ * The hull pattern of that id.
+ *
+ * @throws UserError with the list of patterns when there is none
+ */
+export const patternOf = (id: string): BoatPattern => {
+  const pattern = byId.get(id);
+  if (pattern !== undefined) return pattern;
+  throw new UserError({
+    says: `There is no hull pattern “${id}”.`,
+    whatToDo: `Choose one of these: ${boatPatterns.map((one) => one.id).join(', ')}.`,
+  });
+};
+
+/** Whether a text is the id of a hull pattern. */
+export const isPatternId = (id: string): id is HullMeasuresId => byId.has(id);
