@@ -3,6 +3,7 @@ import { Command, InvalidArgumentError } from 'commander';
 import { UserError } from '../core/boat/user-error.ts';
 import { program as programName } from '../core/program.ts';
 import { check } from './commands/check.ts';
+import { newBoat } from './commands/new.ts';
 import { open } from './commands/open.ts';
 import { plan } from './commands/plan.ts';
 import { sheets } from './commands/sheets.ts';
@@ -43,6 +44,19 @@ commands
   .argument('<file>', 'boat file, or - for standard input')
   .option('--json', 'print the findings as JSON')
   .action(check);
+
+commands
+  .command('new')
+  .description('a boat from a hull pattern: usual places and ways, every length guessed')
+  .option('--pattern <id>', 'hull pattern, for example ketch')
+  .option('--length <length>', 'length of the hull, for example 11.8 or "39 ft"')
+  .option('--beam <length>', 'beam, where it is known')
+  .option('--draft <length>', 'draft, where it is known')
+  .option('--air-draft <length>', 'height above the water, where it is known')
+  .option('--name <name>', 'what she is called')
+  .option('--out <file>', 'write the boat file here; a file that is there already is left alone')
+  .option('--list', 'list the hull patterns')
+  .action(newBoat);
 
 commands
   .command('survey')
