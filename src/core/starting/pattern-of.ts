@@ -1,5 +1,4 @@
 import { UserError } from '../boat/user-error.ts';
-import type { HullMeasuresId } from '../facts/hull-measures.ts';
 import type { BoatPattern } from './pattern.ts';
 import { boatPatterns } from './patterns/index.ts';
 
@@ -18,6 +17,3 @@ export const patternOf = (id: string): BoatPattern => {
     whatToDo: `Choose one of these: ${boatPatterns.map((one) => one.id).join(', ')}.`,
   });
 };
-
-/** Whether a text is the id of a hull pattern. */
-export const isPatternId = (id: string): id is HullMeasuresId => byId.has(id);
