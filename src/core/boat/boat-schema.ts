@@ -7,6 +7,7 @@ import { kitRemoteSchema } from './remote.ts';
 import { changeSchema, genderSchema, protocolSchema, readingSchema, referenceSchema, sheetSchema } from './sheet.ts';
 import { steeringSchema } from './steering.ts';
 import { supplySchema } from './supply.ts';
+import { underlaysSchema } from './underlay.ts';
 import { watersSchema } from './waters.ts';
 
 export const lineKinds = [
@@ -320,6 +321,7 @@ export const boatSchema = z
       }),
     ),
     accepted: z.exactOptional(z.array(acceptedSchema)),
+    underlays: z.exactOptional(underlaysSchema),
   })
   .meta({
     title: 'Fairlead boat file',

@@ -166,6 +166,7 @@ export const canonicalBoat = (boat: Boat): Boat => {
     ...(boat.pins === undefined ? {} : { pins: canonicalPins(boat.pins, ways) }),
     ...(boat.orders === undefined ? {} : { orders: sortedBy(boat.orders, (entry) => [entry.item]) }),
     ...(boat.accepted === undefined ? {} : { accepted: sortedBy(boat.accepted, (entry) => [entry.finding]) }),
+    ...(boat.underlays === undefined ? {} : { underlays: sortedBy(boat.underlays, (entry) => [entry.view]) }),
   });
   return { ...inOrder, sheets: sortedBy(boat.sheets.map(sheetInOrder), byId) };
 };

@@ -172,6 +172,23 @@ export const aFullBoat = (): Boat =>
         { finding: 'ways/assumed helm-mast', reason: 'Seen from the other side.' },
         { finding: 'needs/missing depth', reason: 'No transducer yet.' },
       ];
+      const picture = { hash: 'ab'.repeat(32), type: 'jpeg', widthPx: 2000, heightPx: 900 } as const;
+      boat.underlays = [
+        {
+          view: 'top',
+          picture: { ...picture, hash: 'cd'.repeat(32) },
+          from: { xPx: 100, yPx: 450, alongM: 0, acrossM: 0 },
+          to: { xPx: 1900, yPx: 450, alongM: 8.4, acrossM: 0 },
+          hidden: true,
+        },
+        {
+          view: 'side',
+          picture,
+          from: { xPx: 1900.5, yPx: 640, alongM: 0, acrossM: 0.2 },
+          to: { xPx: 100, yPx: 640.25, alongM: 8.4, acrossM: 0.2 },
+          mirrored: true,
+        },
+      ];
       const walk = [
         { place: 'locker', tees: ['feed', 'converter.n2k', 'gnss.n2k'] },
         { place: 'helm', via: 'locker-helm', tees: ['spare@helm#1', 'display.n2k'] },

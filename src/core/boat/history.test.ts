@@ -26,6 +26,7 @@ const withoutAbsent = (given: object): object =>
 const place = fc.constantFrom(...full.places.map((entry) => entry.id), 'halfway', 'nowhere');
 const way = fc.constantFrom(...full.ways.map((entry) => entry.id), 'helm-mast-2', 'spare-way', 'no-way');
 const cable = fc.constantFrom(...full.cables.map((entry) => entry.id), 'no-cable');
+const view = fc.constantFrom('side', 'top');
 const metres = optional(fc.integer({ min: -20, max: 80 }).map((tenths) => tenths / 10));
 
 const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
@@ -139,6 +140,7 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
   }),
   'remove-day': fc.record({ day: fc.constantFrom('weekend', 'passage', 'no-day') }),
   'remove-need': fc.record({ reading, at: unit, instance: optional(fc.nat(2)) }),
+  'remove-underlay': fc.record({ view }),
   'remove-unit': fc.record({ unit: fc.constantFrom('nobody', 'radio', 'gnss') }),
   'reopen-finding': fc.record({ finding }),
   'set-day': fc.record({
@@ -163,6 +165,23 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
     port,
     message: fc.constantFrom(127250, 129025, 'RMC', 'ZZZ'),
     everyMs: optional(fc.constantFrom(100, 1000)),
+  }),
+  'set-underlay': fc.record({
+    view,
+    picture: fc.record({
+      hash: fc.constantFrom('ab'.repeat(32), 'ef'.repeat(32), 'no hash'),
+      type: fc.constant('png'),
+      widthPx: fc.constant(100),
+      heightPx: fc.constant(50),
+    }),
+    from: fc.constant({ xPx: 0, yPx: 0, alongM: 0, acrossM: 0 }),
+    to: fc.record({
+      xPx: fc.constantFrom(100, 0),
+      yPx: fc.constant(0),
+      alongM: fc.constant(8),
+      acrossM: fc.constant(0),
+    }),
+    hidden: optional(fc.boolean()),
   }),
   'set-waters': fc.record({ waters: optional(fc.constantFrom('quiet', 'harbour', 'ocean')) }),
   'set-remote': fc.record({

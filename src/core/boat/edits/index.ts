@@ -29,6 +29,7 @@ import { removeCable } from './remove-cable.ts';
 import { removeDay } from './remove-day.ts';
 import { removeNeed } from './remove-need.ts';
 import { removePlace } from './remove-place.ts';
+import { removeUnderlay } from './remove-underlay.ts';
 import { removeUnit } from './remove-unit.ts';
 import { removeWay } from './remove-way.ts';
 import { reopenFinding } from './reopen-finding.ts';
@@ -39,6 +40,7 @@ import { setInstance } from './set-instance.ts';
 import { setOrder } from './set-order.ts';
 import { setRate } from './set-rate.ts';
 import { setRemote } from './set-remote.ts';
+import { setUnderlay } from './set-underlay.ts';
 import { setWaters } from './set-waters.ts';
 import { splitWay } from './split-way.ts';
 import { tapeLength } from './tape-length.ts';
@@ -77,6 +79,7 @@ export const edits = {
   'remove-day': removeDay,
   'remove-need': removeNeed,
   'remove-place': removePlace,
+  'remove-underlay': removeUnderlay,
   'remove-unit': removeUnit,
   'remove-way': removeWay,
   'reopen-finding': reopenFinding,
@@ -87,6 +90,7 @@ export const edits = {
   'set-order': setOrder,
   'set-rate': setRate,
   'set-remote': setRemote,
+  'set-underlay': setUnderlay,
   'set-waters': setWaters,
   'split-way': splitWay,
   'tape-length': tapeLength,
