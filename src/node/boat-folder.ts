@@ -6,6 +6,7 @@ import { loadBoat } from './files/load-boat.ts';
 import { readText } from './files/read-text.ts';
 import { saveBoat } from './files/save-boat.ts';
 import { boatEnding, type FoundBoat, findBoats } from './find-boats.ts';
+import { type PictureFolder, pictureFolder } from './picture-folder.ts';
 
 /** One boat of a folder: what it is, or why its file cannot be read. */
 export interface BoatOnList {
@@ -27,6 +28,8 @@ export interface BoatFolder {
   readonly read: (id: string) => Promise<BoatText | undefined>;
   /** saves over a boat that still holds what `readHash` says; throws as `saveBoat` does */
   readonly save: (id: string, save: { text: string; readHash: string }) => Promise<{ hash: string } | undefined>;
+  /** the pictures beside a boat; undefined where the folder has no such boat */
+  readonly pictures: (id: string) => Promise<PictureFolder | undefined>;
   /** adds a boat under a free name made from its own; throws as `saveBoat` does */
   readonly add: (boat: { name: string; text: string }) => Promise<{ id: string; hash: string }>;
 }
@@ -55,6 +58,10 @@ export const boatFolder = (folder: string): BoatFolder => ({
   save: async (id, { text, readHash }) => {
     const found = (await findBoats(folder)).get(id);
     return found === undefined ? undefined : saveBoat({ path: found.path, text, readHash });
+  },
+  pictures: async (id) => {
+    const found = (await findBoats(folder)).get(id);
+    return found === undefined ? undefined : pictureFolder(found.path);
   },
   add: async ({ name, text }) => {
     const id = boatFileName(name, new Set((await findBoats(folder)).keys()));

@@ -5,6 +5,7 @@ import { expect, onTestFinished, test } from 'vitest';
 import { aBoat } from '../core/boat/a-boat.test-helper.ts';
 import { writeBoat } from '../core/boat/write-boat.ts';
 import { boatFolder } from '../node/boat-folder.ts';
+import { contentHash } from '../node/files/content-hash.ts';
 import { tempFolder } from '../node/files/temp-folder.test-helper.ts';
 import { serve } from './serve.ts';
 
@@ -37,7 +38,7 @@ const server = async () => {
 };
 
 interface Wish {
-  readonly body?: string;
+  readonly body?: BodyInit;
   readonly headers?: Record<string, string>;
 }
 
@@ -168,4 +169,39 @@ test('the demo boats may be read and not written', async () => {
   const headers = { 'if-match': gannet.headers.get('etag') ?? '' };
   expect((await write('PUT', '/api/demos/gannet', { body: named('Gannet'), headers })).status).toBe(405);
   expect((await write('POST', '/api/demos', { body: named('Gannet') })).status).toBe(405);
+});
+
+const picture = new Uint8Array([0xff, 0xd8, 0xff, 0xe0, 1, 2, 3]);
+const pictureHash = contentHash(picture);
+const pictureAt = (hash: string, shelf = 'boats/tern'): string => `/api/${shelf}/files/${hash}`;
+const asJpeg = { 'content-type': 'image/jpeg' };
+
+test('a picture is kept beside the boat under its hash, and read as the picture it is', async () => {
+  const { address, folder, write } = await server();
+  const kept = await write('PUT', pictureAt(pictureHash), { body: picture, headers: asJpeg });
+  expect(kept).toMatchObject({ status: 200, json: { hash: pictureHash } });
+  expect(readdirSync(join(folder, 'tern.files'))).toEqual([`${pictureHash}.jpeg`]);
+  const response = await fetch(`${address}${pictureAt(pictureHash)}`);
+  expect(response.headers.get('content-type')).toBe('image/jpeg');
+  expect(response.headers.get('x-content-type-options')).toBe('nosniff');
+  expect(new Uint8Array(await response.arrayBuffer())).toEqual(picture);
+  expect((await fetch(`${address}${pictureAt('0'.repeat(64))}`)).status).toBe(404);
+});
+
+test.each<[string, number, { at?: string; body?: BodyInit; headers?: Record<string, string> }]>([
+  ['a page elsewhere', 403, { headers: { origin: 'http://elsewhere.example' } }],
+  ['a page that says where it is not', 403, { headers: { 'sec-fetch-site': 'cross-site' } }],
+  ['a form', 415, { headers: { 'content-type': 'text/plain' } }],
+  ['a drawing that may hold a script', 415, { headers: { 'content-type': 'image/svg+xml' } }],
+  ['a picture that is none', 422, { body: 'no picture', at: pictureAt(contentHash('no picture')) }],
+  ['other bytes than the address says', 422, { at: pictureAt('0'.repeat(64)) }],
+  ['a picture for a boat that is not there', 404, { at: pictureAt(pictureHash, 'boats/gull') }],
+  ['a picture for a path', 404, { at: pictureAt(pictureHash, 'boats/..%2Fgull') }],
+  ['a picture for a demo boat', 405, { at: pictureAt(pictureHash, 'demos/gannet') }],
+  ['more than 8 MB', 413, { body: new Uint8Array(8_000_001) }],
+])('%s keeps no picture', async (_, status, { at = pictureAt(pictureHash), body = picture, headers = {} }) => {
+  const { folder, write } = await server();
+  const kept = await write('PUT', at, { body, headers: { ...asJpeg, ...headers } });
+  expect(kept.status).toBe(status);
+  expect(readdirSync(folder)).toEqual(['tern.boat.json']);
 });

@@ -1,6 +1,7 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { UserError } from '../core/boat/user-error.ts';
-import { type Answer, boatRequest, type Folders } from './boat-requests.ts';
+import type { Answer } from './answer.ts';
+import { boatRequest, type Folders } from './boat-requests.ts';
 import { readStaticFiles, type StaticFile } from './static-files.ts';
 
 const headers = {
@@ -31,8 +32,8 @@ const json = 'application/json; charset=utf-8';
 const sendAnswer = (response: ServerResponse, answer: Answer): void =>
   send(response, {
     status: answer.status,
-    type: json,
-    body: answer.text ?? JSON.stringify(answer.json),
+    type: answer.picture?.type ?? json,
+    body: answer.picture?.bytes ?? answer.text ?? JSON.stringify(answer.json),
     hash: answer.hash,
   });
 

@@ -1,0 +1,15 @@
+/** What the server answers: a status and JSON to be written out, a text that is JSON already, or the bytes of a picture. */
+export interface Answer {
+  readonly status: number;
+  readonly json?: unknown;
+  readonly text?: string;
+  readonly picture?: { readonly type: string; readonly bytes: Buffer };
+  /** hash of the boat file that the answer leaves, sent as its ETag */
+  readonly hash?: string;
+}
+
+/** An answer that is a sentence, with what to do about it. */
+export const says = (status: number, sentence: string, whatToDo?: string): Answer => ({
+  status,
+  json: { says: sentence, ...(whatToDo === undefined ? {} : { whatToDo }) },
+});

@@ -1,0 +1,36 @@
+import type { IncomingMessage } from 'node:http';
+import { largestPictureBytes } from '../core/boat/picture.ts';
+import { contentHash } from '../node/files/content-hash.ts';
+import type { PictureFolder } from '../node/picture-folder.ts';
+import { type Answer, says } from './answer.ts';
+import { bodyOf } from './body-of.ts';
+import { refusalOfWriting } from './refusal-of-writing.ts';
+
+const tooLarge = says(413, 'The picture is larger than 8 MB.', 'Choose a smaller one.');
+
+const keep = async (request: IncomingMessage, pictures: PictureFolder, hash: string): Promise<Answer> => {
+  const refused = refusalOfWriting(request, {
+    type: /^image\/(jpeg|png|webp)$/i,
+    as: 'A picture is sent as image/jpeg, image/png or image/webp.',
+  });
+  if (refused !== undefined) return refused;
+  if (Number(request.headers['content-length'] ?? 0) > largestPictureBytes) return tooLarge;
+  const bytes = await bodyOf(request, largestPictureBytes);
+  if (bytes === undefined) return tooLarge;
+  if (contentHash(bytes) !== hash) return says(422, 'The picture did not arrive whole.', 'Try again.');
+  return { status: 200, json: await pictures.keep(bytes) };
+};
+
+/** Answers what concerns one picture beside a boat: `GET` reads it, `PUT` keeps it, if its bytes are those the address names. */
+export const pictureRequest = async (
+  request: IncomingMessage,
+  { pictures, hash, mayWrite }: { pictures: PictureFolder; hash: string; mayWrite: boolean },
+): Promise<Answer> => {
+  if (request.method === 'GET') {
+    const found = await pictures.read(hash);
+    if (found === undefined) return says(404, 'This picture is not in the folder beside the boat file.');
+    return { status: 200, picture: { type: `image/${found.type}`, bytes: found.bytes } };
+  }
+  if (request.method !== 'PUT' || !mayWrite) return says(405, 'Only reading is possible here.');
+  return keep(request, pictures, hash);
+};
