@@ -48,6 +48,8 @@ export const findingSchema = z.strictObject({
   cure: z.exactOptional(z.string()),
   /** what to do, as edits to choose from */
   cures: z.exactOptional(z.array(cureSchema)),
+  /** why the owner lives with it; the finding itself stays */
+  accepted: z.exactOptional(z.string()),
 });
 export type Finding = z.infer<typeof findingSchema>;
 

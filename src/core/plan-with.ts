@@ -1,3 +1,4 @@
+import { withReasons } from './accepted-findings.ts';
 import type { LayoutMap, Problem } from './backbone/problem.ts';
 import type { blackoutTable } from './blackouts/blackout-table.ts';
 import { type BoatIndex, indexBoat } from './boat/boat-index.ts';
@@ -140,6 +141,7 @@ export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
       ...table,
       ...(steps === undefined ? {} : { phases: roundPlan(steps) }),
     };
-    return { ...whole, findings: findings({ index, plan: whole, reaches: refit.reachesIn(phase) }) };
+    const found = findings({ index, plan: whole, reaches: refit.reachesIn(phase) });
+    return { ...whole, findings: withReasons(found, boat.accepted) };
   };
 };

@@ -71,6 +71,28 @@ test('a missing reading is followed from its note to a cure, and back by undo', 
   expect(app.complaints).toEqual([]);
 });
 
+test('advice is accepted with a reason, which stays with the boat, and is opened again', async () => {
+  const page = await app.newPage({ window: 'laptop', light: 'day' });
+  await openBoat(app, page);
+  await settled(page);
+  const note = page.locator('.note.doubt').first();
+  const title = (await note.locator('h3 button').textContent()) ?? '';
+  await note.getByRole('button', { name: /^accept: / }).click();
+  await note.getByRole('button', { name: 'accept', exact: true }).click();
+  expect(await note.getByRole('alert').textContent()).toMatch(/Say why/);
+  await note.getByRole('textbox').fill('Measured aboard; it is well.');
+  await note.getByRole('textbox').press('Enter');
+  const accepted = page.locator('.accepted-notes');
+  await accepted.locator('summary').click();
+  expect(await accepted.textContent()).toContain('Measured aboard; it is well.');
+  await accepted
+    .getByRole('button', { name: /^open again/ })
+    .first()
+    .click();
+  await page.locator('.note.doubt h3', { hasText: title }).first().waitFor();
+  expect(app.complaints).toEqual([]);
+});
+
 test('the keys take a step back and make it again, but not while somebody types', async () => {
   const page = await pickedGnss({ window: 'laptop', light: 'night' });
   await choose(page, 'goes ashore');

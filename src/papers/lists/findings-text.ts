@@ -1,3 +1,4 @@
+import { isOpen } from '../../core/accepted-findings.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { type Finding, type Level, levels } from '../../core/plan-shape.ts';
 import { textLines } from '../../core/units/text-lines.ts';
@@ -24,11 +25,12 @@ const cureLines = ({ cure, cures = [] }: Finding, currency: string): string[] =>
 };
 
 const findingLines = (finding: Finding, currency: string): string[] => {
-  const { says, limit, id } = finding;
+  const { says, limit, id, accepted } = finding;
   return [
     ...textLines(says, { width, lead: '- ' }),
     ...cureLines(finding, currency),
     ...(limit === undefined ? [] : textLines(limit.source, { width, lead: '  Limit: ' })),
+    ...(accepted === undefined ? [] : textLines(accepted, { width, lead: '  Accepted because: ' })),
     `  [${id}]`,
   ];
 };
@@ -43,15 +45,20 @@ const noteLines = ({ said, more }: Gathered, currency: string): string[] => [
       ]),
 ];
 
-/** The findings as calm text of 80 columns, gravest first and many of one kind gathered, each with its cures, the source of its limit and its id. */
+/** The findings as calm text of 80 columns, gravest first and many of one kind gathered, each with its cures, the source of its limit and its id; those that were accepted come last, with the reason. */
 export const findingsText = (boat: Pick<Boat, 'prices'>, findings: readonly Finding[]): string => {
   if (findings.length === 0) return 'Nothing wrong was found.\n';
   const currency = currencyOf(boat);
   const parts = levels.flatMap((level) => {
-    const own = findings.filter((finding) => finding.level === level);
+    const own = findings.filter((finding) => finding.level === level && isOpen(finding));
     return own.length === 0
       ? []
       : [headings[level], ...gatherFindings(own).flatMap((gathered) => noteLines(gathered, currency)), ''];
   });
-  return `${parts.join('\n').trimEnd()}\n`;
+  const accepted = findings.filter((finding) => !isOpen(finding));
+  const last =
+    accepted.length === 0
+      ? []
+      : ['ACCEPTED, each with its reason', ...accepted.flatMap((finding) => findingLines(finding, currency))];
+  return `${[...parts, ...last].join('\n').trimEnd()}\n`;
 };

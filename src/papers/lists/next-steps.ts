@@ -1,11 +1,13 @@
+import { isOpen } from '../../core/accepted-findings.ts';
 import type { Boat, Way } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { byCodeUnit } from '../../core/units/by-code-unit.ts';
 import { printCount } from './print-figure.ts';
 
 const mendStep = (plan: Plan): string[] => {
-  const dangers = plan.findings.filter((finding) => finding.level === 'danger').length;
-  const faults = plan.findings.filter((finding) => finding.level === 'fault').length;
+  const open = plan.findings.filter(isOpen);
+  const dangers = open.filter((finding) => finding.level === 'danger').length;
+  const faults = open.filter((finding) => finding.level === 'fault').length;
   if (dangers > 0) return [`Mend ${printCount(dangers, 'danger')} first, before anyone works on the boat.`];
   return faults > 0 ? [`Mend ${printCount(faults, 'fault')}; each says how.`] : [];
 };

@@ -37,6 +37,33 @@ test('findings are read gravest first, each with its cure, its source and its id
   );
 });
 
+test('what was accepted comes last with its reason, but a danger stays where dangers stand', () => {
+  const text = findingsText({}, [
+    aFinding('spark', { level: 'danger', says: 'It may burn.', accepted: 'Never did.' }),
+    aFinding('drop', { accepted: 'Measured; it works.' }),
+    aFinding('side', { level: 'advice', says: 'Take the other side.' }),
+  ]);
+  expect(text.split('\n').filter((line) => /^[A-Z]{3}|Accepted/.test(line))).toEqual([
+    'DANGER, before anything else',
+    '  Accepted because: Never did.',
+    'ADVICE',
+    'ACCEPTED, each with its reason',
+    '  Accepted because: Measured; it works.',
+  ]);
+});
+
+test('a finding accepted in the boat file is accepted in the plan, and no step to take', () => {
+  const wreck = anExample('wreck');
+  const found = planOf(wreck).findings;
+  const faults = found.filter(({ level }) => level === 'fault');
+  const accepted = faults.map(({ id }) => ({ finding: id, reason: 'We live with it.' }));
+  const after = planOf({ ...wreck, accepted });
+  expect(after.findings.filter((one) => one.accepted === undefined)).toEqual(
+    found.filter(({ level }) => level !== 'fault'),
+  );
+  expect(accepted.length).toBeGreaterThan(10);
+});
+
 test('a boat without findings is told so', () => {
   expect(findingsText({}, [])).toBe('Nothing wrong was found.\n');
 });

@@ -1,3 +1,4 @@
+import { isOpen } from '../../core/accepted-findings.ts';
 import type { Boat, Kit, Place } from '../../core/boat/boat-schema.ts';
 import type { Finding, Plan } from '../../core/plan-shape.ts';
 import { byCodeUnit } from '../../core/units/by-code-unit.ts';
@@ -72,7 +73,7 @@ export const unitMarks = ({
     aboard.map(({ kit }) => kit),
     index.sheetOf,
   );
-  const findings = findingsByUnit(plan.findings);
+  const findings = findingsByUnit(plan.findings.filter(isOpen));
   const onBus = unitsOnBus(plan);
   return aboard.map(({ kit, place }, order) => ({
     number: order + 1,

@@ -1,4 +1,5 @@
 import type { ReactNode, Ref } from 'react';
+import { isOpen } from '../../../core/accepted-findings.ts';
 import type { Failure } from '../../../core/blackouts-shape.ts';
 import type { Boat } from '../../../core/boat/boat-schema.ts';
 import type { Plan } from '../../../core/plan-shape.ts';
@@ -7,9 +8,20 @@ import type { SearchWords } from '../../../papers/lists/search-words.ts';
 import type { LightStore } from '../../drawing/light-store.ts';
 import type { CardChoice } from '../cards/card-choice.ts';
 import type { Step } from '../steps/step.ts';
+import { usePart } from '../use-part.ts';
 import { AllWords } from '../words/all-words.tsx';
 import { NoteView } from './note-view.tsx';
 import type { Note } from './notes.ts';
+
+const bringAccept = () => import('./accept-note.tsx');
+
+const LateAccepted = ({ plan, titles }: Pick<MarginViewProps, 'plan' | 'titles'>): ReactNode => {
+  const part = usePart(bringAccept);
+  const findings = plan.findings.filter((finding) => !isOpen(finding));
+  return part === undefined || findings.length === 0 ? null : (
+    <part.AcceptedNotes findings={findings} titles={titles} />
+  );
+};
 
 interface MarginViewProps {
   readonly boat: Boat;
@@ -82,6 +94,7 @@ export const MarginView = ({
         ))}
       </ol>
     )}
+    <LateAccepted plan={plan} titles={titles} />
     {step === undefined ? null : <step.Margin boat={boat} plan={plan} hand={{ lights, onShow }} onPull={onPull} />}
     <AllWords />
   </aside>

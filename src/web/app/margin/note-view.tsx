@@ -1,9 +1,12 @@
 import type { ReactNode } from 'react';
 import type { Finding } from '../../../core/plan-shape.ts';
 import { type LightStore, useIsLit } from '../../drawing/light-store.ts';
+import { usePart } from '../use-part.ts';
 import { useExplained, Word } from '../words/explained.tsx';
 import { CureList } from './cure-list.tsx';
 import type { Note } from './notes.ts';
+
+const bringAccept = () => import('./accept-note.tsx');
 
 /** A title is a heading here, so its full stop goes. */
 const withoutStop = (title: string): string => title.replace(/\.$/, '');
@@ -42,6 +45,7 @@ export const NoteView = ({
 }): ReactNode => {
   const { finding, balloon } = note;
   const lit = useIsLit(lights, note.lights);
+  const accept = usePart(bringAccept);
   const [says, cure, ...more] = useExplained([finding.says, finding.cure ?? '', ...note.more.map((one) => one.says)]);
   return (
     <li
@@ -79,6 +83,9 @@ export const NoteView = ({
       <p className="note-code">
         <Word of={finding.level}>{finding.level}</Word> · <code>{finding.rule}</code>
       </p>
+      {accept === undefined ? null : (
+        <accept.AcceptNote findings={[finding, ...note.more]} title={withoutStop(title ?? finding.says)} />
+      )}
     </li>
   );
 };

@@ -1,3 +1,4 @@
+import { isOpen } from '../../../core/accepted-findings.ts';
 import type { Finding, Level, Plan } from '../../../core/plan-shape.ts';
 import { gatherFindings } from '../../../papers/lists/gather-findings.ts';
 
@@ -32,13 +33,15 @@ const lightsOf = (about: readonly string[], plan: Plan): readonly string[] => {
   return [...new Set(named.flatMap((id) => (id.includes('.') && !id.includes(':') ? [id, unitOf(id)] : [id])))];
 };
 
-/** The findings of a plan as notes: dangers first, then faults, doubts and advice, each in the plan's own order, many of one kind in one note. */
+/** The open findings of a plan as notes: dangers first, then faults, doubts and advice, each in the plan's own order, many of one kind in one note. */
 export const notesOf = (plan: Plan, numbers: ReadonlyMap<string, number>): readonly Note[] =>
-  gatherFindings([...plan.findings].sort((a, b) => ranks[a.level] - ranks[b.level])).flatMap(({ said, more }) => {
-    const [finding, ...others] = said;
-    if (finding === undefined) return [];
-    const all = [...others, ...more];
-    const lights = [...new Set([finding, ...all].flatMap(({ about }) => lightsOf(about, plan)))];
-    const balloon = lights.map((id) => numbers.get(id)).find((number) => number !== undefined);
-    return [{ finding, more: all, lights, ...(balloon === undefined ? {} : { balloon }) }];
-  });
+  gatherFindings(plan.findings.filter(isOpen).sort((a, b) => ranks[a.level] - ranks[b.level])).flatMap(
+    ({ said, more }) => {
+      const [finding, ...others] = said;
+      if (finding === undefined) return [];
+      const all = [...others, ...more];
+      const lights = [...new Set([finding, ...all].flatMap(({ about }) => lightsOf(about, plan)))];
+      const balloon = lights.map((id) => numbers.get(id)).find((number) => number !== undefined);
+      return [{ finding, more: all, lights, ...(balloon === undefined ? {} : { balloon }) }];
+    },
+  );
