@@ -113,6 +113,21 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
   'join-ports': fc.record({ from: port, to: port }),
   'let-source-go': fc.record({ reading, at: optional(unit), instance: optional(fc.nat(2)) }),
   'move-unit': fc.record({ unit, place: fc.constantFrom(...full.places.map((entry) => entry.id)) }),
+  'add-heard': fc.record({
+    bus: fc.constantFrom('nav', 'second-nav', 'mast-foot'),
+    port: fc.constantFrom('n2k', 'no-port'),
+    sheets: fc.constant([]),
+    units: fc.array(
+      fc.record({
+        id: fc.constantFrom('heard', 'heard-too'),
+        name: fc.constant('Heard'),
+        sheet: fc.constantFrom(...full.sheets.map((entry) => entry.id)),
+        fate: fc.constant('stays' as const),
+        place,
+      }),
+      { minLength: 1, maxLength: 2 },
+    ),
+  }),
   'add-bus': fc.record({
     id: fc.constantFrom('second', 'nav'),
     name: fc.constant('Second bus'),

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { typicalSheets } from '../../facts/sheets/index.ts';
 import { aBoat } from '../a-boat.test-helper.ts';
 import type { Boat } from '../boat-schema.ts';
 import { UserError } from '../user-error.ts';
@@ -159,6 +160,24 @@ test('a unit by a typical sheet brings the sheet into the file, once', () => {
   expect(refusalOf('add-unit', wind, one)?.says).toBe(
     '"wind" is the id of a unit twice; an id names one thing in the whole file.',
   );
+});
+
+test('what a recording heard comes aboard with its sheets, on the backbone there is or on one made for it', () => {
+  const [typical] = typicalSheets.filter(({ id }) => id === 'wind-sensor-bus');
+  const sheet = { ...typical, id: 'heard-wind', source: 'recording' as const };
+  const unit = { id: 'wind', name: 'Wind', sheet: 'heard-wind', fate: 'stays', place: 'mast-base' } as const;
+  const heard = { bus: 'nav', port: 'n2k', sheets: [sheet], units: [unit] };
+  const after = edits['add-heard'].apply(tern, heard);
+  expect(after.kit.at(-1)).toEqual(unit);
+  expect(after.joins.find(({ bus }) => bus === 'nav')?.members).toContainEqual({
+    kit: 'wind',
+    port: 'n2k',
+    as: 'both',
+  });
+  const bare = edits['add-heard'].apply(aBoat().with({ joins: [] }).boat, { ...heard, bus: 'second' });
+  expect(bare.buses.map(({ id }) => id)).toContain('second');
+  expect(bare.joins.map(({ bus }) => bus)).toEqual(['second']);
+  expect(refusalOf('add-heard', { ...heard, units: [] })?.says).toBeDefined();
 });
 
 test('a port put on a backbone joins those that are on it, and makes the first join where there is none', () => {

@@ -2,6 +2,7 @@ import type * as z from 'zod';
 import { acceptFinding } from './accept-finding.ts';
 import { addBus } from './add-bus.ts';
 import { addCable } from './add-cable.ts';
+import { addHeard } from './add-heard.ts';
 import { addNeed } from './add-need.ts';
 import { addPlace } from './add-place.ts';
 import { addUnit } from './add-unit.ts';
@@ -52,6 +53,7 @@ export const edits = {
   'accept-finding': acceptFinding,
   'add-bus': addBus,
   'add-cable': addCable,
+  'add-heard': addHeard,
   'add-need': addNeed,
   'add-place': addPlace,
   'add-unit': addUnit,
