@@ -3,7 +3,11 @@ import type { Refusal } from '../../workers/protocol.ts';
 import { RefusalView } from '../refusal-view.tsx';
 import { hashOf } from '../route.ts';
 import { OpenFile } from '../top-bar.tsx';
+import { usePart } from '../use-part.ts';
 import { type BoatOnList, copyBoat, fetchBoats, type Shelf } from './fetch-boats.ts';
+import { words } from './words.ts';
+
+const bringNewBoat = () => import('./new-boat/new-boat.tsx');
 
 type OnCopy = (boat: BoatOnList) => void;
 
@@ -48,12 +52,10 @@ const useShelf = (shelf: Shelf, isWanted: boolean, onRefusal: (refusal: Refusal)
   return boats;
 };
 
-/** What to do where the folder has no boat. */
-const FirstBoat = ({ demos, onCopy }: { demos: readonly BoatOnList[] | undefined; onCopy: OnCopy }): ReactNode => (
+/** The demo boats, where the folder has no boat. */
+const DemoBoats = ({ demos, onCopy }: { demos: readonly BoatOnList[] | undefined; onCopy: OnCopy }): ReactNode => (
   <>
-    <p className="first-boat">
-      There is no boat in this folder yet. Start from a demo boat: a copy of it is put in the folder, for you to change.
-    </p>
+    <p className="first-boat">Or start from a demo boat: a copy of it is put in the folder, for you to change.</p>
     {demos === undefined ? null : (
       <ul className="boats">
         {demos.map((boat) => (
@@ -69,6 +71,7 @@ export const BoatsPage = ({ onFile }: { onFile: (file: File) => void }): ReactNo
   const [refusal, setRefusal] = useState<Refusal | undefined>(undefined);
   const boats = useShelf('boats', true, setRefusal);
   const isEmpty = boats?.length === 0;
+  const starting = usePart(bringNewBoat);
   const demos = useShelf('demos', isEmpty, setRefusal);
   const copyFrom = (shelf: Shelf, nameOf: (name: string) => string) => (boat: BoatOnList) => {
     void copyBoat(shelf, { id: boat.id, name: nameOf(boat.name) }).then((made) => {
@@ -80,7 +83,8 @@ export const BoatsPage = ({ onFile }: { onFile: (file: File) => void }): ReactNo
     <main className="boats-page">
       <h2>Boats in this folder</h2>
       {refusal === undefined ? null : <RefusalView refusal={refusal} />}
-      {isEmpty ? <FirstBoat demos={demos} onCopy={copyFrom('demos', (name) => name)} /> : null}
+
+      {isEmpty ? <p className="first-boat">{words.nothingYet}</p> : null}
       {boats === undefined || isEmpty ? null : (
         <ul className="boats">
           {boats.map((boat) => (
@@ -88,6 +92,8 @@ export const BoatsPage = ({ onFile }: { onFile: (file: File) => void }): ReactNo
           ))}
         </ul>
       )}
+      {boats === undefined || starting === undefined ? null : <starting.NewBoat />}
+      {isEmpty ? <DemoBoats demos={demos} onCopy={copyFrom('demos', (name) => name)} /> : null}
       <p className="quiet">
         Or <OpenFile onFile={onFile}>open a boat file</OpenFile> from elsewhere on this machine, or drop it on the page.
         It is read here and goes nowhere.

@@ -1,0 +1,71 @@
+import { edits } from '../../core/boat/edits/index.ts';
+import { UserError } from '../../core/boat/user-error.ts';
+import { writeBoat } from '../../core/boat/write-boat.ts';
+import { heardIn } from '../../core/proof/heard.ts';
+import { heardEdit } from '../../core/proof/heard-edit.ts';
+import { startRecordingReader } from '../../core/proof/recording-reader.ts';
+import { startSurvey } from '../../core/proof/survey.ts';
+import type { SurveyReport } from '../../core/proof/survey-report.ts';
+import { boatFromPattern } from '../../core/starting/boat-from-pattern.ts';
+import type { StartingReply, StartingRequest } from './starting-protocol.ts';
+
+/** Told of the bytes read no more often than this, so that the page has time to draw. */
+const tellEveryBytes = 1024 * 1024;
+
+const readRecording = async (recording: Blob, say: (reply: StartingReply) => void): Promise<SurveyReport> => {
+  const survey = startSurvey();
+  const reader = startRecordingReader(survey.take);
+  let [readBytes, toldBytes] = [0, 0];
+  const pieces = recording.stream().getReader();
+  for (let piece = await pieces.read(); !piece.done; piece = await pieces.read()) {
+    reader.push(piece.value);
+    readBytes += piece.value.length;
+    if (readBytes - toldBytes < tellEveryBytes) continue;
+    toldBytes = readBytes;
+    say({ kind: 'progress', readBytes });
+  }
+  const report = survey.report([reader.end()]);
+  if (report.frames > 0) return report;
+  throw new UserError({
+    says: 'There is not one message of a bus in this file.',
+    whatToDo: 'Choose a boat file, or a recording of the bus as candump text or pcap.',
+  });
+};
+
+const refusalOf = ({ says, place, whatToDo }: UserError): StartingReply => ({
+  kind: 'refused',
+  refusal: { says, whatToDo, ...(place === undefined ? {} : { place }) },
+});
+
+/** Answers what starts a boat, one request after the other; the recording read last stays for those that follow. */
+export const answerStarting = (say: (reply: StartingReply) => void): ((request: StartingRequest) => Promise<void>) => {
+  let report: SurveyReport | undefined;
+  const answer = async (request: StartingRequest): Promise<StartingReply> => {
+    switch (request.kind) {
+      case 'read':
+        report = undefined;
+        report = await readRecording(request.recording, say);
+        return { kind: 'heard', heard: heardIn(report) };
+      case 'make': {
+        const bare = boatFromPattern(request.asked);
+        const params = report === undefined ? undefined : heardEdit(bare, report).params;
+        return {
+          kind: 'made',
+          boatText: writeBoat(params === undefined ? bare : edits['add-heard'].apply(bare, params)),
+        };
+      }
+      case 'edits': {
+        if (report === undefined) return { kind: 'edits', edits: [], added: 0, known: 0 };
+        const { params, added, known } = heardEdit(request.boat, report);
+        return { kind: 'edits', edits: params === undefined ? [] : [{ edit: 'add-heard', params }], added, known };
+      }
+    }
+  };
+  return async (request) => {
+    try {
+      say(await answer(request));
+    } catch (cause) {
+      say(cause instanceof UserError ? refusalOf(cause) : { kind: 'fault', detail: String(cause) });
+    }
+  };
+};
