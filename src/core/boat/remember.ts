@@ -19,7 +19,10 @@ export const remember = <Asked, Answer>({
     const kept = known.get(key) ?? { answer: find(asked) };
     known.delete(key);
     known.set(key, kept);
-    for (const oldest of [...known.keys()].slice(0, known.size - most)) known.delete(oldest);
+    for (const oldest of known.keys()) {
+      if (known.size <= most) break;
+      known.delete(oldest);
+    }
     return kept.answer;
   };
 };

@@ -1,5 +1,6 @@
 import type { Need } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
+import { rememberFor } from '../boat/remember-for.ts';
 import { stepsOf } from './reach.ts';
 import type { Reaches } from './reaches.ts';
 import type { Signal } from './signal.ts';
@@ -23,8 +24,7 @@ const byLength = (a: WayIn, b: WayIn): number =>
 /** A chart is shared by one screen with another: what a screen keeps to itself is not shared. */
 const isOnlyFromOthers = (need: Need): boolean => need.reading === 'chart-share';
 
-/** Every way by which a need is met as it asks to be, shortest first. */
-export const waysInto = (reaches: Reaches, need: Need): WayIn[] => {
+const waysFound = (reaches: Reaches, need: Need): readonly WayIn[] => {
   const hasVariation = reaches.has(need.at, 'variation');
   const met = (signal: Signal, wishes: readonly Wanted[]): Wanted | undefined =>
     wishes.find((wanted) => shortfalls(signal, wanted, hasVariation).length === 0);
@@ -55,3 +55,17 @@ export const waysInto = (reaches: Reaches, need: Need): WayIn[] => {
     });
   return [...self, ...heard].sort(byLength);
 };
+
+/** What of a need its ways hang on: whether it must arrive is no part of it. */
+const askedBy = ({ reading, instance, at, everyMs, reference, withOffset }: Need): string =>
+  [reading, instance, at, everyMs, reference, withOffset].join(' ');
+
+/** Ways are asked for again and again in one plan, and after an edit of one need those of the others are as they were. */
+const waysKept = rememberFor({
+  most: 2000,
+  keyOf: ({ need }: { readonly reaches: Reaches; readonly need: Need }) => askedBy(need),
+  find: (_of: Reaches['of'], { reaches, need }) => waysFound(reaches, need),
+});
+
+/** Every way by which a need is met as it asks to be, shortest first. */
+export const waysInto = (reaches: Reaches, need: Need): readonly WayIn[] => waysKept(reaches.of, { reaches, need });
