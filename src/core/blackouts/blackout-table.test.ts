@@ -4,10 +4,11 @@ import { aBoat } from '../boat/a-boat.test-helper.ts';
 import type { Boat } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import { plan } from '../plan.ts';
-import { blackoutTable, heldNeeds, lossesOf, modelIn } from './blackout-table.ts';
+import { blackoutTable, modelIn } from './blackout-table.ts';
 import { effectOf, type Hit } from './effect.ts';
 import { everyFailure, together } from './every-failure.ts';
 import { failingBoats } from './failing-boats.test-helper.ts';
+import { heldNeeds, lossesOf } from './need-losses.ts';
 import { needWays } from './need-ways.ts';
 import { planned } from './planned.test-helper.ts';
 

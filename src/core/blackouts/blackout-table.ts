@@ -1,6 +1,5 @@
 import type { BlackoutEntry, BlackoutParts, Failure, Loss } from '../blackouts-shape.ts';
 import type { BoatIndex } from '../boat/boat-index.ts';
-import type { Need } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import { isAboard } from '../boat/phase.ts';
 import { rememberFor } from '../boat/remember-for.ts';
@@ -10,8 +9,7 @@ import { type BusState, busTrunk } from './bus-trunk.ts';
 import { darkNodesIn } from './dark-nodes.ts';
 import { type Effect, effectOf, type FailureModel, failureModel, type Hit, stillLines } from './effect.ts';
 import { everyFailure } from './every-failure.ts';
-import { holdsIn } from './losses.ts';
-import { type HoldingWay, type NeedWays, needWays } from './need-ways.ts';
+import { needLosses } from './need-losses.ts';
 import { supplyGraph, type WiredBoat } from './supply-graph.ts';
 import { type TableLine, vitalsOf } from './vitals.ts';
 
@@ -91,78 +89,28 @@ export const failuresIn = rememberFor({
   keyOf: ({ phase }: { readonly phase: number; readonly laid: LaidBoat }) => String(phase),
   find: (_lines: readonly LineEntry[], { laid, phase }) => {
     const model = modelIn(laid, phase);
-    return { model, groups: groupsOf(model, everyFailure(model)) };
+    const groups = groupsOf(model, everyFailure(model));
+    const effects = groups.map(({ effect }) => effect);
+    const lossesIn = rememberFor({
+      most: 1,
+      keyOf: () => '',
+      find: (_of: Reaches['of'], reaches: Reaches) => needLosses(model.wired, effects, reaches),
+    });
+    return { model, groups, lossesIn };
   },
 });
-
-/** A need that is met while nothing fails, with its ways. */
-export interface HeldNeed {
-  readonly need: Need;
-  readonly ways: readonly HoldingWay[];
-  /** units, and lines and buses, of all its ways together */
-  readonly units: ReadonlySet<string>;
-  readonly links: ReadonlySet<string>;
-  /** some way hangs on other readings */
-  readonly conditional: boolean;
-}
-
-const heldNeed = (need: Need, ways: readonly HoldingWay[]): HeldNeed => ({
-  need,
-  ways,
-  units: new Set(ways.flatMap(({ units }) => units)),
-  links: new Set(
-    ways.flatMap(({ hops }) =>
-      hops.flat().flatMap((link) => (link.by === 'bus' ? [link.bus] : link.by === 'line' ? [link.line] : [])),
-    ),
-  ),
-  conditional: ways.some(({ made, variationAt }) => made !== undefined || variationAt !== undefined),
-});
-
-/** Whether a failure touches anything that a need hangs on. */
-const touches = ({ dark, cut, buses }: Effect, { units, links, conditional }: HeldNeed): boolean => {
-  if (conditional) return true;
-  for (const kit of dark) if (units.has(kit)) return true;
-  for (const line of cut) if (links.has(line)) return true;
-  for (const bus of buses.keys()) if (links.has(bus)) return true;
-  return false;
-};
-
-/** What an effect takes off which screen. */
-export const lossesOf = (effect: Effect, held: readonly HeldNeed[], ways: NeedWays): Loss[] => {
-  if (effect.dark.size === 0 && effect.cut.size === 0 && effect.buses.size === 0) return [];
-  const hasDoubt = [...effect.buses.values()].some(({ doubtful }) => doubtful);
-  const holds = holdsIn(ways, effect, false);
-  const mayHold = hasDoubt ? holdsIn(ways, effect, true) : holds;
-  return held.flatMap((one): Loss[] => {
-    if (!touches(effect, one) || one.ways.some(holds)) return [];
-    const { reading, instance, at } = one.need;
-    const named = { reading, ...(instance === undefined ? {} : { instance }), at };
-    return [hasDoubt && one.ways.some(mayHold) ? { ...named, perhaps: true } : named];
-  });
-};
-
-const needOrder = ({ reading, instance, at }: Need): string => `${reading} ${instance ?? -1} ${at}`;
-
-/** The needs that are met in the phase of `reaches`, each once, sorted. */
-export const heldNeeds = (needs: readonly Need[], reaches: Reaches, ways: NeedWays): HeldNeed[] =>
-  [...new Map(needs.map((need) => [needOrder(need), need])).values()]
-    .filter(({ at }) => reaches.network.nodesOf.has(at))
-    .map((need) => heldNeed(need, ways.of(need)))
-    .filter(({ ways: own }) => own.length > 0)
-    .sort((a, b) => byCodeUnit(needOrder(a.need), needOrder(b.need)));
 
 /** What a failure does, as a line of the table. */
 export const tableLine = (
   { failures: [first, ...also], effect, dark, still }: FailureGroup,
-  held: readonly HeldNeed[],
-  ways: NeedWays,
+  loses: readonly Loss[],
 ): TableLine[] => {
   if (first === undefined) return [];
   const doubtful = [...effect.buses].flatMap(([bus, state]) => (state.doubtful ? [bus] : []));
   const entry: BlackoutEntry = {
     ...first,
     ...(also.length === 0 ? {} : { also }),
-    loses: lossesOf(effect, held, ways),
+    loses: [...loses],
     dark: [...dark],
     still: [...still],
     ...(doubtful.length === 0 ? {} : { doubtful }),
@@ -175,9 +123,14 @@ export const tableLine = (
  * those that take the last of a vital reading. Pure.
  */
 export const blackoutTable = (laid: LaidBoat, reaches: Reaches, phase: number): BlackoutParts => {
-  const { model, groups } = failuresIn(laid.lines, { laid, phase });
-  const ways = needWays(model.wired, reaches);
-  const held = heldNeeds(laid.index.boat.needs, reaches, ways);
-  const lines = groups.flatMap((group) => tableLine(group, held, ways));
+  const { model, groups, lossesIn } = failuresIn(laid.lines, { laid, phase });
+  const { ways, heldOf } = lossesIn(reaches.of, reaches);
+  const held = heldOf(laid.index.boat.needs);
+  const lines = groups.flatMap((group, at) =>
+    tableLine(
+      group,
+      held.flatMap(({ losses }) => losses[at] ?? []),
+    ),
+  );
   return { blackouts: lines.map(({ entry }) => entry), vitals: vitalsOf({ wired: model.wired, ways, held, lines }) };
 };

@@ -1,6 +1,7 @@
-import { blackoutTable, heldNeeds, type LaidBoat, tableLine } from '../blackouts/blackout-table.ts';
+import { blackoutTable, type LaidBoat, tableLine } from '../blackouts/blackout-table.ts';
 import { effectOf, type Hit } from '../blackouts/effect.ts';
 import { everyFailure } from '../blackouts/every-failure.ts';
+import { heldNeeds, lossesOf } from '../blackouts/need-losses.ts';
 import { needWays } from '../blackouts/need-ways.ts';
 import { vitalsOf } from '../blackouts/vitals.ts';
 import type { BlackoutEntry, BlackoutParts, Failure, Loss, VitalEntry } from '../blackouts-shape.ts';
@@ -50,7 +51,8 @@ const afterwards = (boat: Boat, { context, input: { laid, phase }, entries, met:
   const hits = everyFailure(model).filter(({ failures: [own] }) => own !== undefined && asked.has(keyOf(own)));
   const lines = hits.flatMap((hit: Hit) => {
     const effect = effectOf(model, hit);
-    return tableLine({ failures: hit.failures, effect, dark: [...effect.dark], still: [] }, held, ways);
+    const loses = lossesOf(effect, held, ways);
+    return tableLine({ failures: hit.failures, effect, dark: [...effect.dark], still: [] }, loses);
   });
   return { lines, vitals: vitalsOf({ wired: model.wired, ways, held, lines }) };
 };

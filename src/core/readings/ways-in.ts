@@ -57,7 +57,7 @@ const waysFound = (reaches: Reaches, need: Need): readonly WayIn[] => {
 };
 
 /** What of a need its ways hang on: whether it must arrive is no part of it. */
-const askedBy = ({ reading, instance, at, everyMs, reference, withOffset }: Need): string =>
+export const askedBy = ({ reading, instance, at, everyMs, reference, withOffset }: Need): string =>
   [reading, instance, at, everyMs, reference, withOffset].join(' ');
 
 /** Ways are asked for again and again in one plan, and after an edit of one need those of the others are as they were. */
