@@ -26,11 +26,6 @@ interface Step {
   readonly hasLayouts: boolean;
 }
 
-const layouts = new Map<string, Layout>();
-for (const problem of layoutProblems(sandpiper)) {
-  for (const layout of solveLayout(problem, { work: 2000 })) layouts.set(problem.hash, layout);
-}
-
 /** The boat with a need left out, the others wished for otherwise, and a unit at another place. */
 const stepped = ({ without, must, at }: Step): Boat => ({
   ...sandpiper,
@@ -38,6 +33,14 @@ const stepped = ({ without, must, at }: Step): Boat => ({
   kit: sandpiper.kit.map((unit, n) => (n === 0 ? { ...unit, place: sandpiper.places[at]?.id ?? unit.place } : unit)),
   ...(must ? { accepted: [] } : {}),
 });
+
+/** The boat that the steps start from, every need of hers kept. */
+const still: Step = { without: -1, must: false, at: 0, hasLayouts: true };
+
+const layouts = new Map<string, Layout>();
+for (const problem of layoutProblems(stepped(still))) {
+  for (const layout of solveLayout(problem, { work: 2000 })) layouts.set(problem.hash, layout);
+}
 
 const textOf = (planned: Plan): string => JSON.stringify(planned);
 
@@ -69,7 +72,6 @@ test('an edit of a need lays nothing anew; moving a unit, and another layout, do
       return orderOf(input);
     },
   });
-  const still = { without: -1, must: false, at: 0, hasLayouts: true };
   counting(stepped(still), layouts);
   counting(stepped({ ...still, must: true }), layouts);
   counting(stepped({ ...still, without: 0 }), layouts);
