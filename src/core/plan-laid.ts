@@ -12,6 +12,7 @@ import { passagesTogether, planRound } from './plan-round.ts';
 import type { planStray } from './plan-stray.ts';
 import type { planTraffic } from './plan-traffic.ts';
 import { beforeOf } from './readings/before-and-after.ts';
+import { roundPlan } from './round-plan.ts';
 import type { busChoices } from './shopping/bus-choices.ts';
 import type { ledRound, orderOf } from './shopping/order-of.ts';
 
@@ -59,19 +60,18 @@ const laidBoat = (boat: Boat, { stray, power, panels, energy, traffic, order, le
       const { lines, ways } = wiring;
       const powered = power({ index, joinsAt, lines, buses });
       const ordered = order({ index, buses, lines, ways, feeds: powered.feeds });
-      return {
-        ...standing,
-        buses,
-        chosen: choices({ index, buses }),
-        laid: {
-          ...wiring,
-          ...powered,
-          ...stray({ index, ...powered, lines, joins, buses: buses.map(({ entry }) => entry) }),
-          ...supply,
-          ...ordered,
-          passages: passagesTogether(passages, ordered.passages),
-        },
+      const laid = {
+        ...wiring,
+        ...powered,
+        ...stray({ index, ...powered, lines, joins, buses: buses.map(({ entry }) => entry) }),
+        ...supply,
+        ...ordered,
+        passages: passagesTogether(passages, ordered.passages),
       };
+      // what looks on computes with the figures as they are; the plan shows them rounded
+      const chosen = choices({ index, buses });
+      const entries = buses.map(({ entry }) => ({ ...entry, ...chosen.get(entry.id) }));
+      return { ...standing, buses, laid, shown: { laid: roundPlan(laid), buses: roundPlan(entries) } };
     },
   });
 };

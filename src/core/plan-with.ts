@@ -100,7 +100,7 @@ export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
   return (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
     const { boat: wired, proposal } = wire(boat);
     const index = indexBoat(wired);
-    const { problems, joinsAt, reachesIn, before, buses, chosen, laid } = laidOf(index.boat, layouts);
+    const { problems, joinsAt, reachesIn, before, buses, laid, shown } = laidOf(index.boat, layouts);
     const refit = refitWith(index, reachesIn);
     const mended = mends({ refit, phase: lastPhase(boat), buses: withUnlaid(problems, buses) });
     const unlaid = unlaidOf(mended, buses);
@@ -110,11 +110,7 @@ export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
       ...remote(refit.reachesIn(phase).network),
       ...lighting(refit.reachesIn(phase).network),
     };
-    const draft: Omit<PlanDraft, keyof typeof table | 'phases'> = roundPlan({
-      boat: boat.name,
-      program,
-      phase,
-      ...laid,
+    const own = roundPlan({
       ...(proposal === undefined ? {} : { proposal }),
       readings: cures({
         refit,
@@ -129,15 +125,19 @@ export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
         lines: laid.lines,
         shields: laid.isolation.shields,
       }),
-      buses: buses.map(({ entry }) => {
-        const mend = mended.get(entry.id);
-        return { ...entry, ...chosen.get(entry.id), ...(mend === undefined ? {} : { mend }) };
-      }),
-      ...(unlaid.length === 0 ? {} : { unlaid }),
     });
     const steps = phases({ refit, layouts, last: { ...laid, buses: entries }, before });
     const whole: PlanDraft = {
-      ...draft,
+      boat: boat.name,
+      program,
+      phase,
+      ...shown.laid,
+      ...own,
+      buses: shown.buses.map((entry) => {
+        const mend = mended.get(entry.id);
+        return mend === undefined ? entry : { ...entry, mend: roundPlan(mend) };
+      }),
+      ...(unlaid.length === 0 ? {} : { unlaid: roundPlan(unlaid) }),
       ...table,
       ...(steps === undefined ? {} : { phases: roundPlan(steps) }),
     };
