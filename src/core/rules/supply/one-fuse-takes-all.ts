@@ -33,17 +33,28 @@ const isDead = ({ port, source }: LoadEntry, fed: ReadonlySet<string>): boolean 
   return source.by === 'unit' || source.by === 'network' ? fed.has(source.port ?? '') : fed.has(port);
 };
 
+/** What each unit draws. */
+type UnitLoads = ReadonlyMap<string, readonly LoadEntry[]>;
+
+const loadsByUnit = (loads: readonly LoadEntry[]): UnitLoads => {
+  const byUnit = new Map<string, LoadEntry[]>();
+  for (const load of loads) {
+    const unit = unitOf(load.port);
+    const own = byUnit.get(unit);
+    if (own === undefined) byUnit.set(unit, [load]);
+    else own.push(load);
+  }
+  return byUnit;
+};
+
 /** Units that are dark without what a circuit feeds: by their own feed, or by the bus where they have no other. */
-const deadUnits = ({ loads }: PlanDraft, fed: ReadonlySet<string>): ReadonlySet<string> => {
-  const units = [...new Set(loads.map(({ port }) => unitOf(port)))];
-  return new Set(
-    units.filter((unit) => {
-      const own = loads.filter(({ port }) => unitOf(port) === unit);
+const deadUnits = (loadsOf: UnitLoads, fed: ReadonlySet<string>): ReadonlySet<string> =>
+  new Set(
+    [...loadsOf].flatMap(([unit, own]) => {
       const straight = own.filter(({ source }) => source.by !== 'bus');
-      return (straight.length > 0 ? straight : own).some((load) => isDead(load, fed));
+      return (straight.length > 0 ? straight : own).some((load) => isDead(load, fed)) ? [unit] : [];
     }),
   );
-};
 
 /** Whether a unit finds the position itself: a port that only passes on what another hears is no source. */
 const givesPosition = (index: BoatIndex, unit: string): boolean => {
@@ -63,16 +74,16 @@ interface Vital {
 }
 
 /** A unit that draws from nothing yet is not counted on; one that draws nothing has a battery of its own. */
-const isLive = ({ loads }: PlanDraft, unit: string): boolean => {
-  const own = loads.filter(({ port }) => unitOf(port) === unit);
+const isLive = (loadsOf: UnitLoads, unit: string): boolean => {
+  const own = loadsOf.get(unit) ?? [];
   return own.length === 0 || own.some(({ source }) => source.by !== 'nothing');
 };
 
 /** What a person needs one of: to call, to know where the boat is, to see it. */
-const vitals = (index: BoatIndex, plan: PlanDraft): Vital[] => {
-  const aboard = index.boat.kit.map(({ id }) => id).filter((id) => staysAboard(index, id) && isLive(plan, id));
+const vitals = (index: BoatIndex, loadsOf: UnitLoads): Vital[] => {
+  const aboard = index.boat.kit.map(({ id }) => id).filter((id) => staysAboard(index, id) && isLive(loadsOf, id));
   return [
-    { words: 'radio', units: radiosAboard(index).filter((id) => isLive(plan, id)) },
+    { words: 'radio', units: radiosAboard(index).filter((id) => isLive(loadsOf, id)) },
     { words: 'position', units: aboard.filter((id) => givesPosition(index, id)) },
     { words: 'screen', units: aboard.filter((id) => screenKindsHere.includes(index.sheetOf.get(id)?.kind ?? '')) },
   ].filter(({ units }) => units.length > 0);
@@ -90,10 +101,11 @@ export const oneFuseTakesAll: Rule = {
   title: 'One circuit takes every radio, every position or every screen with it.',
   sources: ['practice-separate-feeds', 'cfr-46-28-860'],
   check: ({ index, plan }) => {
-    const wanted = vitals(index, plan);
+    const loadsOf = loadsByUnit(plan.loads);
+    const wanted = vitals(index, loadsOf);
     return plan.panels.flatMap(({ panel, circuits }) =>
       circuits.flatMap(({ circuit, feeds }) => {
-        const dead = deadUnits(plan, fedThrough(plan, feeds));
+        const dead = deadUnits(loadsOf, fedThrough(plan, feeds));
         const lost = wanted.filter(({ units }) => units.every((unit) => dead.has(unit)));
         const units = [...new Set(lost.flatMap((vital) => vital.units))];
         // a lone radio goes with its own fuse, and a screen with its own position too

@@ -17,7 +17,10 @@ export const fedName = (index: BoatIndex, target: string): string => {
 };
 
 /** The unit of a port by its id. */
-export const unitOf = (port: string): string => port.split('.')[0] ?? port;
+export const unitOf = (port: string): string => {
+  const dot = port.indexOf('.');
+  return dot < 0 ? port : port.slice(0, dot);
+};
 
 /** Whether the unit of a port is aboard when the refit is done. */
 export const staysAboard = (index: BoatIndex, port: string): boolean => {
