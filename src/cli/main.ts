@@ -63,6 +63,9 @@ commands
   .description('list what is on a recorded bus and draft a boat file from it')
   .argument('<logs...>', 'recordings of the bus: candump text or pcap')
   .option('--out <file>', 'write the drafted boat file here')
+  .option('--into <file>', 'put what was heard aboard this boat; --out gets her, and her file stays as it is')
+  .option('--pattern <id>', 'draft it on a hull pattern (fairlead new --list)')
+  .option('--length <length>', 'length of that hull, for example 11.8 or "39 ft"')
   .option('--json', 'print what was found as JSON')
   .action(survey);
 

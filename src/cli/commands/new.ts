@@ -3,10 +3,10 @@ import { writeBoat } from '../../core/boat/write-boat.ts';
 import type { HullMeasuresId } from '../../core/facts/hull-measures.ts';
 import { boatFromPattern } from '../../core/starting/boat-from-pattern.ts';
 import { patternOf } from '../../core/starting/pattern-of.ts';
-import { parseLength } from '../../core/units/parse-length.ts';
 import { newBoatText } from '../../papers/starting/new-boat-text.ts';
 import { patternsText } from '../../papers/starting/patterns-text.ts';
 import { saveNewBoat } from '../save-new-boat.ts';
+import { typedLength } from '../typed-length.ts';
 
 interface NewOptions {
   readonly pattern?: string;
@@ -24,24 +24,13 @@ const required = (value: string | undefined, option: string, whatToDo: string): 
   throw new UserError({ says: `${option} is missing.`, whatToDo });
 };
 
-/** Metres of a measure typed in either unit; undefined where it was not given. */
-const metresOf = (text: string | undefined, option: string): number | undefined => {
-  if (text === undefined) return undefined;
-  const valueM = parseLength(text);
-  if (valueM !== undefined) return valueM;
-  throw new UserError({
-    says: `${option} is given as “${text}”, which is no length.`,
-    whatToDo: 'Write it like 11.8 m, or 39 ft, or 38 ft 9 in.',
-  });
-};
-
 const measuresOf = ({ length, beam, draft, airDraft }: NewOptions) => {
   const lengthText = required(length, '--length', 'Give the length of the hull, for example --length "39 ft".');
   const [lengthM, beamM, draftM, airDraftM] = [
-    metresOf(lengthText, '--length'),
-    metresOf(beam, '--beam'),
-    metresOf(draft, '--draft'),
-    metresOf(airDraft, '--air-draft'),
+    typedLength(lengthText, '--length'),
+    typedLength(beam, '--beam'),
+    typedLength(draft, '--draft'),
+    typedLength(airDraft, '--air-draft'),
   ];
   return {
     ...(lengthM === undefined ? {} : { lengthM }),

@@ -1,14 +1,21 @@
 import { createReadStream } from 'node:fs';
+import type { Boat } from '../../core/boat/boat-schema.ts';
+import { edits } from '../../core/boat/edits/index.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import { writeBoat } from '../../core/boat/write-boat.ts';
 import { draftBoat } from '../../core/proof/draft-boat.ts';
+import { heardEdit } from '../../core/proof/heard-edit.ts';
 import { maskedReport } from '../../core/proof/masked-report.ts';
 import type { ReaderCounts } from '../../core/proof/recorded-frame.ts';
 import { startRecordingReader } from '../../core/proof/recording-reader.ts';
 import { type Survey, startSurvey } from '../../core/proof/survey.ts';
 import type { SurveyReport } from '../../core/proof/survey-report.ts';
 import { surveyText } from '../../core/proof/survey-text.ts';
+import { boatFromPattern } from '../../core/starting/boat-from-pattern.ts';
+import { patternOf } from '../../core/starting/pattern-of.ts';
+import { loadBoat } from '../../node/files/load-boat.ts';
 import { saveNewBoat } from '../save-new-boat.ts';
+import { typedLength } from '../typed-length.ts';
 
 const cannotRead = (path: string, cause: unknown): UserError => {
   const code = (cause as NodeJS.ErrnoException).code;
@@ -42,14 +49,47 @@ const surveyOf = async (paths: readonly string[]): Promise<SurveyReport> => {
   return survey.report(read);
 };
 
-/** `fairlead survey LOG…`: what is on a recorded bus; `--out` writes a boat file drafted from it. */
-export const survey = async (
-  logs: readonly string[],
-  { out, json = false }: { out?: string; json?: boolean },
-): Promise<void> => {
+interface SurveyOptions {
+  readonly out?: string;
+  readonly into?: string;
+  readonly pattern?: string;
+  readonly length?: string;
+  readonly json?: boolean;
+}
+
+/** The boat that the units heard come aboard of; undefined where they are drafted on a stand-in. */
+const boatFor = async ({ into, pattern, length }: SurveyOptions): Promise<Boat | undefined> => {
+  if (into !== undefined) return (await loadBoat(into)).boat;
+  if (pattern === undefined) return undefined;
+  const lengthM = typedLength(length, '--length');
+  return boatFromPattern({
+    pattern: patternOf(pattern).id,
+    name: 'Draft from a recording',
+    ...(lengthM === undefined ? {} : { lengthM }),
+  });
+};
+
+/** The boat with what was heard aboard, and how that is told. */
+const drafted = (report: SurveyReport, boat: Boat | undefined): { boat: Boat; says: string } => {
+  if (boat === undefined) return { boat: draftBoat(report), says: 'A boat file drafted from it is in' };
+  const { params, added, known } = heardEdit(boat, report);
+  return {
+    boat: params === undefined ? boat : edits['add-heard'].apply(boat, params),
+    says: `${added} units put aboard, ${known} known already; the boat file is in`,
+  };
+};
+
+/**
+ * `fairlead survey LOG…`: what is on a recorded bus; `--out` writes a boat file drafted from it, on a hull pattern with
+ * `--pattern`, or with what was heard put aboard the boat of `--into`, whose own file is left as it is.
+ */
+export const survey = async (logs: readonly string[], options: SurveyOptions): Promise<void> => {
+  const { out, json = false } = options;
+  const boat = await boatFor(options);
   const report = await surveyOf(logs);
   process.stdout.write(json ? `${maskedReport(report)}\n` : surveyText(report));
   if (out === undefined) return;
-  await saveNewBoat(out, writeBoat(draftBoat(report)));
-  process.stderr.write(`A boat file drafted from it is in ${out}. Next: fairlead plan ${out}\n`);
+  const draft = drafted(report, boat);
+  await saveNewBoat(out, writeBoat(draft.boat));
+  process.stderr.write(`${draft.says} ${out}. Next: fairlead plan ${out}\n`);
 };
