@@ -10,6 +10,8 @@ import { EditContext, type MakeEdits } from './edit-context.ts';
 import { EditLine } from './history/edit-line.tsx';
 import { boatSays } from './opening/boat-says.ts';
 import type { BoatsPage } from './opening/boats-page.tsx';
+import { LateRecording } from './opening/recording/late-recording.tsx';
+import { usePickedRecording } from './opening/recording/use-picked-recording.ts';
 import { useOpenedBoat } from './opening/use-opened-boat.ts';
 import { RefusalView } from './refusal-view.tsx';
 import { hashOf, type Route } from './route.ts';
@@ -84,7 +86,13 @@ export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver })
   const mayLeave = useCallback(() => mayLeaveBoat(saver.state()), [saver]);
   const route = useRoute(mayLeave);
   const state = useSyncExternalStore(client.subscribe, client.state);
-  const { openFile, reload, refusal, shutRefusal } = useOpenedBoat(route, state, { client, saver, mayLeave });
+  const { recording, takeRecording } = usePickedRecording(route);
+  const { openFile, reload, refusal, shutRefusal } = useOpenedBoat(route, state, {
+    client,
+    saver,
+    mayLeave,
+    onRecording: takeRecording,
+  });
   useSaving(saver, state.answer);
   const edit: MakeEdits = useCallback(
     (edits, title) => client.change({ kind: 'edit', edits, ...(title === undefined ? {} : { title }) }),
@@ -126,7 +134,17 @@ export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver })
       {state.fault === undefined ? null : <FaultView detail={state.fault} />}
       <EditContext value={edit}>
         <AskContext value={client.ask}>
-          <Body route={route} state={state} client={client} onFile={openFile} />
+          {recording === undefined ? null : (
+            <LateRecording
+              key={`${recording.name} ${recording.lastModified} ${recording.size}`}
+              file={recording}
+              boat={boat}
+              onShut={() => takeRecording(undefined)}
+            />
+          )}
+          {recording !== undefined && route.page === 'boats' ? null : (
+            <Body route={route} state={state} client={client} onFile={openFile} />
+          )}
         </AskContext>
       </EditContext>
     </>

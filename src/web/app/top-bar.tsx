@@ -43,7 +43,7 @@ export const OpenFile = ({ onFile, children }: { onFile: (file: File) => void; c
       <input
         ref={input}
         type="file"
-        accept=".json,application/json"
+        accept=".json,application/json,.log,.txt,.candump,.pcap"
         hidden
         onChange={(event) => {
           const [file] = event.target.files ?? [];

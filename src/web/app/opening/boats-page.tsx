@@ -95,8 +95,8 @@ export const BoatsPage = ({ onFile }: { onFile: (file: File) => void }): ReactNo
       {boats === undefined || starting === undefined ? null : <starting.NewBoat />}
       {isEmpty ? <DemoBoats demos={demos} onCopy={copyFrom('demos', (name) => name)} /> : null}
       <p className="quiet">
-        Or <OpenFile onFile={onFile}>open a boat file</OpenFile> from elsewhere on this machine, or drop it on the page.
-        It is read here and goes nowhere.
+        Or <OpenFile onFile={onFile}>open a boat file</OpenFile> from elsewhere on this machine, or a recording of her
+        bus, or drop it on the page. It is read here and goes nowhere.
       </p>
     </main>
   );

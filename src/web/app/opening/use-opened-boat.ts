@@ -4,6 +4,7 @@ import type { PlanState, Refusal } from '../../workers/protocol.ts';
 import { hashOf, type Route } from '../route.ts';
 import type { BoatSaver } from '../saving/boat-saver.ts';
 import { fetchBoatText } from './fetch-boats.ts';
+import { kindOfFile } from './kind-of-file.ts';
 import { useFileDrop } from './use-file-drop.ts';
 
 const fileGone: Refusal = {
@@ -65,13 +66,22 @@ export interface OpenedBoat {
 export const useOpenedBoat = (
   route: Route,
   state: PlanState,
-  { client, saver, mayLeave }: Hands & { readonly mayLeave: () => boolean },
+  {
+    client,
+    saver,
+    mayLeave,
+    onRecording,
+  }: Hands & {
+    readonly mayLeave: () => boolean;
+    /** takes a file that is no boat file */
+    readonly onRecording: (file: File) => void;
+  },
 ): OpenedBoat => {
   const ofRoute = useBoatOfRoute(route, { client, saver });
   const [shutRevision, setShutRevision] = useState(0);
   const picked = useRef({ opened: 0, text: '' });
   const { shut } = ofRoute;
-  const openFile = useCallback(
+  const openBoat = useCallback(
     (file: File) => {
       if (!mayLeave()) return;
       shut();
@@ -81,6 +91,12 @@ export const useOpenedBoat = (
       });
     },
     [client, mayLeave, shut],
+  );
+  const openFile = useCallback(
+    (file: File) => {
+      void kindOfFile(file).then((kind) => (kind === 'boat' ? openBoat(file) : onRecording(file)));
+    },
+    [openBoat, onRecording],
   );
   useFileDrop(openFile);
   const opened = state.answer?.opened;
