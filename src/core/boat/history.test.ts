@@ -76,13 +76,37 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
       .record({ id: fc.constantFrom('halfway', 'second-halfway'), name: fc.constant('halfway'), xM: metres })
       .map(withoutAbsent),
   }),
+  'add-circuit': fc.record({
+    panel: fc.constantFrom(...full.supply.panels.map((entry) => entry.id), 'no-panel'),
+    circuit: fc.record({
+      id: fc.constantFrom('more', 'nav'),
+      ratingA: fc.constantFrom(3, 10),
+      kind: fc.constant('breaker'),
+      feeds: fc.constantFrom([], ['no-unit.dc']),
+    }),
+  }),
   'add-need': fc.record({ reading, at: unit, must: fc.boolean(), instance: optional(fc.nat(2)) }),
+  'add-sheet': fc.record({
+    sheet: fc.constantFrom(...full.sheets, ...full.sheets.map((own) => ({ ...own, id: 'own' }))),
+  }),
   'add-unit': fc.record({
     id: fc.constantFrom('new-wind', 'gnss', 'second-gnss'),
     name: fc.constant('A new one'),
     sheet: fc.constantFrom('wind-sensor-bus', 'gnss-antenna-bus', ...full.sheets.map((entry) => entry.id), 'no-sheet'),
     fate: fc.constant('comes'),
     place: fc.constantFrom(...full.places.map((entry) => entry.id), 'nowhere'),
+  }),
+  'copy-sheet': fc.record({
+    units: fc.uniqueArray(unit, { minLength: 1, maxLength: 2 }),
+    as: fc.constantFrom('own-sheet', ...full.sheets.map((entry) => entry.id)),
+    sourceNote: optional(fc.constant('Page 12.')),
+  }),
+  'name-unit': fc.record({ unit, name: fc.constantFrom('Another name', '') }),
+  'set-sheet': fc.record({
+    sheet: fc.constantFrom(
+      ...full.sheets.map((own) => ({ ...own, name: 'As the manual has it', source: 'manual' as const })),
+      ...full.sheets.map((own) => ({ ...own, ports: [] })),
+    ),
   }),
   'change-need': fc.record({ reading, at: unit, must: fc.boolean(), everyMs: fc.constantFrom(100, 1000) }),
   'change-sheet': fc.record({

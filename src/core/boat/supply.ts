@@ -41,7 +41,7 @@ const bankSchema = z.strictObject({
 });
 export type Bank = z.infer<typeof bankSchema>;
 
-const circuitSchema = z.strictObject({
+export const circuitSchema = z.strictObject({
   id: idSchema,
   name: z.exactOptional(z.string().min(1).max(120)),
   ratingA: ampsSchema,

@@ -348,3 +348,42 @@ test('waters are set, and taken back to the usual ones', () => {
   expect(edits['set-waters'].apply(quiet, {})).toEqual(tern);
   expect(refusalOf('set-waters', { waters: 'ocean' })).toBeDefined();
 });
+
+test('units of one sheet get a copy of it that is their own and of the manual; the sheet itself stays', () => {
+  const boat = edits['copy-sheet'].apply(tern, { units: ['gnss'], as: 'gnss-own', sourceNote: 'Manual, page 12.' });
+  const own = boat.sheets.find(({ id }) => id === 'gnss-own');
+  expect([own?.source, own?.sourceNote, own?.name]).toEqual(['manual', 'Manual, page 12.', 'GNSS receiver']);
+  expect(boat.kit.find(({ id }) => id === 'gnss')?.sheet).toBe('gnss-own');
+  expect(boat.sheets.find(({ id }) => id === 'gnss-receiver')).toEqual(
+    tern.sheets.find(({ id }) => id === 'gnss-receiver'),
+  );
+  expect(refusalOf('copy-sheet', { units: ['gnss', 'display'], as: 'own' })?.says).toBe(
+    'These units are not of one sheet.',
+  );
+});
+
+test('a sheet that loses a port somebody is joined at is refused', () => {
+  const [sheet] = tern.sheets.filter(({ id }) => id === 'gnss-receiver');
+  expect(refusalOf('set-sheet', { sheet: { ...sheet, ports: [] } })?.says).toContain('n2k');
+  const named = edits['set-sheet'].apply(tern, { sheet: { ...sheet, name: 'Position antenna' } });
+  expect(named.sheets.find(({ id }) => id === 'gnss-receiver')?.name).toBe('Position antenna');
+  expect(refusalOf('set-sheet', { sheet: { ...sheet, id: 'no-sheet' } })?.says).toContain('no-sheet');
+});
+
+test('a circuit more takes one of the places that were counted free', () => {
+  const circuit = { id: 'radar-circuit', ratingA: 5, kind: 'breaker', feeds: [] } as const;
+  const counted = aBoat().change((boat) => {
+    for (const panel of boat.supply.panels) panel.freeWays = 1;
+  }).boat;
+  const [panel] = edits['add-circuit'].apply(counted, { panel: 'main-panel', circuit }).supply.panels;
+  expect([panel?.freeWays, panel?.circuits.at(-1)]).toEqual([0, circuit]);
+  expect(edits['add-circuit'].apply(tern, { panel: 'main-panel', circuit }).supply.panels[0]?.freeWays).toBeUndefined();
+});
+
+test('a unit called otherwise keeps its id', () => {
+  const boat = edits['name-unit'].apply(tern, { unit: 'gnss', name: 'Antenna aft' });
+  expect(boat.kit.find(({ id }) => id === 'gnss')?.name).toBe('Antenna aft');
+  expect(edits['name-unit'].title({ unit: 'gnss', name: 'Antenna aft' }, tern)).toBe(
+    'Call GNSS on the stern rail Antenna aft.',
+  );
+});

@@ -2,9 +2,11 @@ import type * as z from 'zod';
 import { acceptFinding } from './accept-finding.ts';
 import { addBus } from './add-bus.ts';
 import { addCable } from './add-cable.ts';
+import { addCircuit } from './add-circuit.ts';
 import { addHeard } from './add-heard.ts';
 import { addNeed } from './add-need.ts';
 import { addPlace } from './add-place.ts';
+import { addSheet } from './add-sheet.ts';
 import { addUnit } from './add-unit.ts';
 import { addWay } from './add-way.ts';
 import { allowTees } from './allow-tees.ts';
@@ -16,6 +18,7 @@ import { changeSheet } from './change-sheet.ts';
 import { changeWay } from './change-way.ts';
 import { chooseSource } from './choose-source.ts';
 import { confirmJoin } from './confirm-join.ts';
+import { copySheet } from './copy-sheet.ts';
 import { feedPort } from './feed-port.ts';
 import { forbidJoin } from './forbid-join.ts';
 import { joinBus } from './join-bus.ts';
@@ -24,6 +27,7 @@ import { joinWays } from './join-ways.ts';
 import { letSourceGo } from './let-source-go.ts';
 import { movePlaces } from './move-places.ts';
 import { moveUnit } from './move-unit.ts';
+import { nameUnit } from './name-unit.ts';
 import { pinLayout } from './pin-layout.ts';
 import { pinRoute } from './pin-route.ts';
 import { removeCable } from './remove-cable.ts';
@@ -41,6 +45,7 @@ import { setInstance } from './set-instance.ts';
 import { setOrder } from './set-order.ts';
 import { setRate } from './set-rate.ts';
 import { setRemote } from './set-remote.ts';
+import { setSheet } from './set-sheet.ts';
 import { setUnderlay } from './set-underlay.ts';
 import { setWaters } from './set-waters.ts';
 import { splitWay } from './split-way.ts';
@@ -53,9 +58,11 @@ export const edits = {
   'accept-finding': acceptFinding,
   'add-bus': addBus,
   'add-cable': addCable,
+  'add-circuit': addCircuit,
   'add-heard': addHeard,
   'add-need': addNeed,
   'add-place': addPlace,
+  'add-sheet': addSheet,
   'add-unit': addUnit,
   'add-way': addWay,
   'allow-tees': allowTees,
@@ -67,6 +74,7 @@ export const edits = {
   'change-way': changeWay,
   'choose-source': chooseSource,
   'confirm-join': confirmJoin,
+  'copy-sheet': copySheet,
   'feed-port': feedPort,
   'forbid-join': forbidJoin,
   'join-bus': joinBus,
@@ -75,6 +83,7 @@ export const edits = {
   'let-source-go': letSourceGo,
   'move-places': movePlaces,
   'move-unit': moveUnit,
+  'name-unit': nameUnit,
   'pin-layout': pinLayout,
   'pin-route': pinRoute,
   'remove-cable': removeCable,
@@ -92,6 +101,7 @@ export const edits = {
   'set-order': setOrder,
   'set-rate': setRate,
   'set-remote': setRemote,
+  'set-sheet': setSheet,
   'set-underlay': setUnderlay,
   'set-waters': setWaters,
   'split-way': splitWay,
