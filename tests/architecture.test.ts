@@ -33,6 +33,7 @@ const coreRooms = [
   'proof',
   'cures',
   'leading',
+  'kit',
   'rules',
 ];
 /** What each room outside core may import, besides itself. */

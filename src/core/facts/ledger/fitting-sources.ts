@@ -110,6 +110,14 @@ export const fittingSources = {
     standing: 'project choice',
     text: 'A second source or radio of up to 400 euros in parts is worth a word even where a compass is left; a dearer one is for the owner to think of.',
   },
+  'practice-usual-needs': {
+    standing: 'common practice',
+    text: 'What a kind of unit is usually wanted to show, or needs to work: position at a DSC radio, heading at a pilot computer, depth at every helm. Several public installation handbooks agree; a person changes any of them.',
+  },
+  'practice-usual-places': {
+    standing: 'common practice',
+    text: 'Where a kind of unit usually stands: screens at a helm, boxes in a dry locker, antennas high and clear, transducers low, a heading sensor low and amidships. Several public installation handbooks agree.',
+  },
   'practice-swr': {
     standing: 'common practice',
     text: 'Standing-wave ratio: below 1.5 good, below 2 usable, above 3 a fault.',
