@@ -11,6 +11,7 @@ const coreRooms = [
   'facts',
   'boat',
   'starting',
+  'pasted',
   'network',
   'readings',
   'prices',

@@ -93,3 +93,6 @@ export const isFastPacket = (pgn: number): boolean => makerSpecificFast(pgn) || 
 
 /** Whether a message number is free for makers to use as they like. */
 export const isMakersOwn = (pgn: number): boolean => makerSpecificFast(pgn) || makerSpecificSingle(pgn);
+
+/** Every message of the bus that a table knows, by number. */
+export const knownPgns = (): readonly PgnInfo[] => [...table.values()].sort((a, b) => a.pgn - b.pgn);
