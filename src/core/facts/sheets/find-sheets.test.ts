@@ -54,6 +54,16 @@ describe('finding a sheet in plain words', () => {
     );
   });
 
+  test('sheets of one’s own come first, and answer to the plain words of their kind', () => {
+    const [typical] = typicalSheets.filter(({ id }) => id === 'vhf-dsc-bus');
+    if (typical === undefined) throw new Error('no such sheet');
+    const own = { ...typical, id: 'my-set', name: 'The set of the last boat', source: 'manual' as const };
+    const found = findSheets('radio', [own]);
+    expect(found[0]?.sheet).toBe(own);
+    expect(found.slice(1).map(({ sheet }) => sheet.id)).toEqual(ids('radio'));
+    expect(findSheets('radar', [own]).some(({ sheet }) => sheet === own)).toBe(false);
+  });
+
   test('any text gives each sheet at most once, best first', () => {
     fc.assert(
       fc.property(fc.string(), (text) => {

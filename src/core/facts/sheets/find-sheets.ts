@@ -38,15 +38,21 @@ interface Entry {
   readonly phrases: readonly string[];
 }
 
-const entries: readonly Entry[] = typicalSheets.map((sheet) => {
-  const phrases = plainWords[sheet.id] ?? [];
-  return {
-    sheet,
-    named: wordsOf(`${sheet.id} ${sheet.name} ${sheet.kind}`),
-    plain: phrases.flatMap(wordsOf),
-    phrases,
-  };
+const entryOf = (sheet: Sheet, phrases: readonly string[]): Entry => ({
+  sheet,
+  named: wordsOf(`${sheet.id} ${sheet.name} ${sheet.kind}`),
+  plain: phrases.flatMap(wordsOf),
+  phrases,
 });
+
+const entries: readonly Entry[] = typicalSheets.map((sheet) => entryOf(sheet, plainWords[sheet.id] ?? []));
+
+/** A sheet of somebody's own answers to the plain words of its kind. */
+const ownEntry = (sheet: Sheet): Entry =>
+  entryOf(
+    sheet,
+    entries.flatMap((entry) => (entry.sheet.kind === sheet.kind ? entry.phrases : [])),
+  );
 
 const scoreOf = ({ named, plain, phrases }: Entry, asked: readonly string[], text: string): number => {
   const hits = asked.map((word) => Math.max(hit(word, named), worth.plainly * hit(word, plain)));
@@ -56,17 +62,22 @@ const scoreOf = ({ named, plain, phrases }: Entry, asked: readonly string[], tex
   return hits.reduce((sum, one) => sum + one, isPhrase ? worth.phrase : 0);
 };
 
-/**
- * Typical sheets for what somebody calls a unit, the best first; equal ones in the order of the library. Every word must
- * be found in a sheet, in its own words or in plain ones; small words and a plural s do not count. Empty text gives none.
- *
- * @example findSheets('thing that hears ships') // the AIS sheets
- */
-export const findSheets = (text: string): readonly FoundSheet[] => {
-  const asked = wordsOf(text).map(singular);
-  if (asked.length === 0) return [];
-  return entries
+const found = (all: readonly Entry[], asked: readonly string[], text: string): FoundSheet[] =>
+  all
     .map((entry) => ({ sheet: entry.sheet, score: scoreOf(entry, asked, text) }))
     .filter(({ score }) => score > 0)
     .sort((a, b) => b.score - a.score);
+
+/**
+ * Sheets for what somebody calls a unit, the best first; equal ones in the order of the library. Every word must be found
+ * in a sheet, in its own words or in plain ones; small words and a plural s do not count. Empty text gives none.
+ *
+ * `own`: sheets of somebody's own, which come before the typical ones.
+ *
+ * @example findSheets('thing that hears ships') // the AIS sheets
+ */
+export const findSheets = (text: string, own: readonly Sheet[] = []): readonly FoundSheet[] => {
+  const asked = wordsOf(text).map(singular);
+  if (asked.length === 0) return [];
+  return [...found(own.map(ownEntry), asked, text), ...found(entries, asked, text)];
 };
