@@ -52,6 +52,13 @@ test('a screen wants what no helm is without, and more once something aboard say
   expect(more.says).toBe('Put Through-hull sensor for depth, speed and temperature at mast base, with 2 needs.');
 });
 
+test('an antenna alone shows no ships on a screen', () => {
+  const boat = boatWith(emptyBoat(), [screen.id]);
+  expect(placeUnit(boat, { sheet: typical('vhf-whip-1m'), place: 'stern-rail' }).needs).toEqual([]);
+  const ais = placeUnit(boat, { sheet: typical('ais-class-b'), place: 'locker' });
+  expect(ais.needs).toContainEqual({ reading: 'ais-targets', at: 'display', must: true });
+});
+
 test('engines that go by numbers are wanted each by its number', () => {
   const boat = boatWith(emptyBoat(), ['engine-gateway', 'engine-gateway']);
   const numbered = {

@@ -2,9 +2,8 @@ import type { Boat, Bus, Kit, Need } from '../boat/boat-schema.ts';
 import { freeId } from '../boat/every-id.ts';
 import type { EditCall } from '../boat/history.ts';
 import type { Sheet } from '../boat/sheet.ts';
-import { sheetReadings } from '../readings/sheet-readings.ts';
 import { type UnitWish, unitToPlace } from './unit-to-place.ts';
-import { type SheetedUnit, sheetedUnits, usualNeedsAt } from './usual-needs-at.ts';
+import { type SheetedUnit, saidBy, sheetedUnits, usualNeedsAt } from './usual-needs-at.ts';
 
 /** A unit that is to come aboard, with all that comes with it, as one step. */
 export interface PlacedUnit {
@@ -31,7 +30,7 @@ const busFor = (boat: Boat, sheet: Sheet): Bus[] =>
 /** What the unit usually needs, and what the screens aboard usually want of the readings it brings. */
 const needsWith = (boat: Boat, placed: SheetedUnit): Need[] => {
   const aboard = sheetedUnits(boat);
-  const says = new Set(sheetReadings(placed.sheet).says);
+  const says = new Set(saidBy(placed.sheet));
   const atOthers = aboard.flatMap((other) =>
     usualNeedsAt(other, [placed], boat.needs).filter(({ reading }) => says.has(reading)),
   );

@@ -25,6 +25,10 @@ export const sheetedUnits = (boat: Boat): SheetedUnit[] => {
     .sort((a, b) => byCodeUnit(a.unit.id, b.unit.id));
 };
 
+/** What a unit says to others; what an antenna brings to its own radio is no reading for a screen yet. */
+export const saidBy = (sheet: Sheet): readonly ReadingId[] =>
+  sheetReadings({ ...sheet, ports: sheet.ports.filter(({ protocol }) => protocol !== 'coax') }).says;
+
 /** Numbers under which the others say a reading, where it is one of several that are told apart by number. */
 const numbersOf = (others: readonly SheetedUnit[], reading: ReadingId): number[] => {
   if (!numberedReadings.has(reading)) return [];
@@ -54,7 +58,7 @@ export const usualNeedsAt = (
   const usual = usualNeedsOf(sheet.kind);
   if (usual === undefined) return [];
   const hears = new Set(sheetReadings(sheet).hears);
-  const said = new Set(others.filter((one) => one.unit.id !== unit.id).flatMap((one) => sheetReadings(one.sheet).says));
+  const said = new Set(others.filter((one) => one.unit.id !== unit.id).flatMap((one) => saidBy(one.sheet)));
   const wants = (reading: ReadingId): 'must' | 'wish' | undefined => {
     if (usual.must.includes(reading)) return 'must';
     if (!said.has(reading)) return undefined;

@@ -38,4 +38,3 @@ export const foundUnits = (text: string, own: readonly Sheet[]): readonly FoundU
   const isOwn = new Set(own);
   return findSheets(text, own).map(({ sheet }) => unitOf(sheet, isOwn.has(sheet)));
 };
-

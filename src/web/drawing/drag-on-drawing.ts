@@ -15,6 +15,8 @@ export interface Draggable {
   /** where it can be taken hold of, measured anew at every press */
   readonly grips: () => readonly Spot[];
   readonly reachPx: number;
+  /** taken hold of by its balloon, which is pressed as well: only a press that moves holds it */
+  readonly byBalloon?: true;
   /** where it can be let go; of two that are in reach the first counts where both are as near */
   readonly goals: () => readonly Goal[];
   readonly onOver: (key: string | undefined) => void;
@@ -78,12 +80,14 @@ export const dragOnDrawing = (frame: HTMLElement, draggables: readonly Draggable
 
   listen('pointerdown', (event) => {
     if (!event.isPrimary || event.button !== 0) return;
-    if (event.target instanceof Element && event.target.closest('.balloon')) return;
-    const draggable = inReach(draggables, event, (one) => ({ spots: one.grips(), reachPx: one.reachPx }));
+    const isBalloon = event.target instanceof Element && event.target.closest('.balloon') !== null;
+    const likely = draggables.filter(({ byBalloon = false }) => byBalloon === isBalloon);
+    const draggable = inReach(likely, event, (one) => ({ spots: one.grips(), reachPx: one.reachPx }));
     if (draggable === undefined) return;
     const from = { x: event.clientX, y: event.clientY };
     held = { draggable, goals: draggable.goals(), from, isMoving: false, over: undefined };
-    frame.setPointerCapture(event.pointerId);
+    // a pointer that is caught here would no longer press the balloon
+    if (!isBalloon) frame.setPointerCapture(event.pointerId);
   });
   // The sheet pans by these; while something is held it stays where it is.
   for (const name of ['mousedown', 'touchstart'] as const) {
@@ -91,13 +95,14 @@ export const dragOnDrawing = (frame: HTMLElement, draggables: readonly Draggable
       if (held === undefined) return;
       event.stopPropagation();
       // a page that scrolls under a finger would take it away
-      if (name === 'touchstart') event.preventDefault();
+      if (name === 'touchstart' && held.draggable.byBalloon !== true) event.preventDefault();
     });
   }
   listen('pointermove', (event) => {
     if (held === undefined) return;
     const movedPx = Math.hypot(event.clientX - held.from.x, event.clientY - held.from.y);
     if (!held.isMoving && movedPx < leastMovePx) return;
+    if (!held.isMoving) frame.setPointerCapture(event.pointerId);
     held.isMoving = true;
     frame.classList.add('dragging');
     // what is said stands where the hand is not

@@ -74,6 +74,9 @@ export const MarginView = ({
     <h2 className="unseen">Notes</h2>
     <Progress progress={progress} onStop={onStop} />
     {card}
+    {step?.Begin === undefined ? null : (
+      <step.Begin boat={boat} plan={plan} hand={{ lights, onShow }} onPull={onPull} />
+    )}
     {notes.length === 0 ? (
       <p className="calm">
         {titles.size === 0

@@ -1,16 +1,11 @@
 import type { ReactNode } from 'react';
 import { createPortal } from 'react-dom';
 import { pathData } from '../../../papers/drawing/path-data.ts';
-import type { Point } from '../../../papers/drawing/point.ts';
 import { polyline } from '../../../papers/drawing/polyline.ts';
 import './route-ghost.css';
+import { ringPath } from './ring-path.ts';
 import { routeOnView, type SheetPoints } from './route-drag.ts';
 import type { HeldRoute } from './route-held.ts';
-
-const ringMm = 1.1;
-
-const ringPath = ([xMm, yMm]: Point): string =>
-  `M${xMm - ringMm} ${yMm}a${ringMm} ${ringMm} 0 1 0 ${2 * ringMm} 0a${ringMm} ${ringMm} 0 1 0 ${-2 * ringMm} 0Z`;
 
 /** What is held drawn over the sheet: rings where it could be let go, and the route it would take. */
 export const RouteGhost = ({

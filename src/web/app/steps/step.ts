@@ -36,6 +36,8 @@ export interface OnSheetProps {
 /** One step of the job: what stands in the margin there, and what a person works with. Each is brought when it is gone to. */
 export interface Step {
   readonly Margin: ComponentType<StepMarginProps>;
+  /** what is done here first of all, and therefore stands above the notes */
+  readonly Begin?: ComponentType<StepMarginProps>;
   /** the table to type in, and what it is called */
   readonly table?: { readonly words: string; readonly Table: ComponentType<StepTableProps> };
   /** what can be moved on the drawing, in place of tees and routes */

@@ -1,7 +1,17 @@
 import type { ReactNode } from 'react';
 import type { Step, StepMarginProps } from '../step.ts';
+import { AddUnit } from './add-unit.tsx';
 import { KitBlock } from './kit-block.tsx';
+import { KitOnSheet } from './kit-on-sheet.tsx';
 import { SecurityBlock } from './security-block.tsx';
+import { WireHer } from './wire-her.tsx';
+
+const KitBegin = ({ boat, plan }: StepMarginProps): ReactNode => (
+  <>
+    <AddUnit boat={boat} />
+    <WireHer boat={boat} plan={plan} />
+  </>
+);
 
 const KitMargin = (given: StepMarginProps): ReactNode => (
   <>
@@ -11,4 +21,4 @@ const KitMargin = (given: StepMarginProps): ReactNode => (
 );
 
 /** The step Kit: what stays, goes and comes. */
-export const kitStep: Step = { Margin: KitMargin };
+export const kitStep: Step = { Begin: KitBegin, Margin: KitMargin, OnSheet: KitOnSheet };

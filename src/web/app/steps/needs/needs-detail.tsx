@@ -5,6 +5,7 @@ import { cellWords } from '../../../../papers/needs/cell-words.ts';
 import type { NeedsCell, NeedsRow } from '../../../../papers/needs/needs-matrix.ts';
 import { WhyNotView } from '../../cards/why-not-view.tsx';
 import { Explained } from '../../words/explained.tsx';
+import { UsualAt } from './offers/usual-at.tsx';
 
 const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 
@@ -39,6 +40,7 @@ export const NeedsDetail = ({
         : <Explained text={cellWords(at.cell)} />.
       </p>
       {entry?.arrives === true ? <p className="quiet">{wayWords(boat, entry.by)}</p> : null}
+      <UsualAt boat={boat} unit={at.cell.unit} name={at.name} />
       {entry?.whyNot === undefined ? null : <WhyNotView whyNot={entry.whyNot} currency={currencyOf(boat)} />}
     </>
   );

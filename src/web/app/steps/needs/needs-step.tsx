@@ -3,6 +3,7 @@ import type { Step, StepMarginProps } from '../step.ts';
 import { JoinsBlock } from './joins/joins-block.tsx';
 import { NeedsBlock } from './needs-block.tsx';
 import { NeedsTable } from './needs-table.tsx';
+import { NeedsOffers } from './offers/needs-offers.tsx';
 import { SourcesBlock } from './sources/sources-block.tsx';
 
 const NeedsMargin = (given: StepMarginProps): ReactNode => (
@@ -14,4 +15,8 @@ const NeedsMargin = (given: StepMarginProps): ReactNode => (
 );
 
 /** The step Needs: what must be seen where. */
-export const needsStep: Step = { Margin: NeedsMargin, table: { words: 'table of needs', Table: NeedsTable } };
+export const needsStep: Step = {
+  Begin: NeedsOffers,
+  Margin: NeedsMargin,
+  table: { words: 'table of needs', Table: NeedsTable },
+};

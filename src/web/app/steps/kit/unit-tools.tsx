@@ -1,0 +1,90 @@
+import { type ReactNode, type SubmitEvent, useMemo } from 'react';
+import type { Boat, Kit } from '../../../../core/boat/boat-schema.ts';
+import { copyUnit } from '../../../../core/kit/copy-unit.ts';
+import { likelyPlaces } from '../../../../core/kit/likely-places.ts';
+import { useEdit } from '../../edit-context.ts';
+import { takeUp } from './kit-hand.ts';
+import { words } from './words.ts';
+
+const PlaceSelect = ({
+  label,
+  boat,
+  kind,
+  not,
+  onPlace,
+}: {
+  label: string;
+  boat: Boat;
+  kind: string;
+  /** a place that is no choice */
+  not?: string;
+  onPlace: (place: string) => void;
+}): ReactNode => {
+  const places = useMemo(() => likelyPlaces(boat, kind).filter(({ id }) => id !== not), [boat, kind, not]);
+  return (
+    <label>
+      {label}{' '}
+      <select
+        value=""
+        onChange={({ target }) => {
+          if (target.value !== '') onPlace(target.value);
+        }}
+      >
+        <option value="">{words.noPlace}</option>
+        {places.map(({ id, name }) => (
+          <option key={id} value={id}>
+            {name}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+};
+
+/** What can be done with one unit beside setting what becomes of it: name, move, copy, replace, take out. */
+export const UnitTools = ({ boat, unit, children }: { boat: Boat; unit: Kit; children?: ReactNode }): ReactNode => {
+  const edit = useEdit();
+  const kind = boat.sheets.find(({ id }) => id === unit.sheet)?.kind ?? '';
+  const call = (event: SubmitEvent<HTMLFormElement>): void => {
+    event.preventDefault();
+    const name = String(new FormData(event.currentTarget).get('name') ?? '').trim();
+    if (name !== '' && name !== unit.name) edit([{ edit: 'name-unit', params: { unit: unit.id, name } }]);
+  };
+  const copyTo = (place: string): void => {
+    const made = copyUnit(boat, unit.id, place);
+    if (made !== undefined) edit(made.edits, made.says);
+  };
+  return (
+    <div className="kit-tools">
+      <form onSubmit={call}>
+        <label>
+          {words.name} <input name="name" key={unit.name} defaultValue={unit.name} autoComplete="off" maxLength={200} />
+        </label>{' '}
+        <button type="submit" className="press-link">
+          {words.callIt}
+        </button>
+      </form>
+      <PlaceSelect
+        label={words.moveTo}
+        boat={boat}
+        kind={kind}
+        not={unit.place}
+        onPlace={(place) => edit([{ edit: 'move-unit', params: { unit: unit.id, place } }])}
+      />
+      <PlaceSelect label={words.copyTo} boat={boat} kind={kind} onPlace={copyTo} />
+      <p className="kit-presses">
+        <button type="button" className="press-link" onClick={() => takeUp({ replaces: unit.id })}>
+          {words.replace}
+        </button>
+        {children}
+        <button
+          type="button"
+          className="press-link"
+          onClick={() => edit([{ edit: 'remove-unit', params: { unit: unit.id } }])}
+        >
+          {words.takeOut}
+        </button>
+      </p>
+    </div>
+  );
+};

@@ -1,0 +1,97 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { type AppUnderTest, appUnderTest, barriers, keepPicture, openBoat, type PageWish } from './app-under-test.ts';
+
+let app: AppUnderTest;
+beforeAll(async () => {
+  app = await appUnderTest();
+});
+afterAll(() => app.close());
+
+const opened = async (wish: PageWish): Promise<Page> => {
+  const page = await app.newPage(wish);
+  await openBoat(app, page);
+  await page.locator('.course a', { hasText: 'Kit' }).click();
+  await page.getByRole('searchbox').waitFor();
+  return page;
+};
+
+const said = (page: Page, words: string): Promise<unknown> =>
+  page.waitForFunction((text) => document.querySelector('.edit-says')?.textContent?.includes(text) === true, words);
+
+interface Saved {
+  readonly kit: readonly { readonly id: string; readonly place: string; readonly fate: string }[];
+  readonly needs: readonly { readonly at: string; readonly reading: string }[];
+}
+
+/** What the file of the boat holds. */
+const saved = (): Saved => JSON.parse(readFileSync(join(app.folder, 'gannet', 'gannet.boat.json'), 'utf8'));
+
+test('a screen is found in plain words, put aboard by pick and place, and asks for what a screen usually shows', async () => {
+  const page = await opened({ window: 'laptop', light: 'day' });
+  const search = page.getByRole('searchbox');
+  await search.fill('small chart plotter');
+  await search.press('Enter');
+  await page
+    .getByRole('button', { name: /^put .* at / })
+    .first()
+    .waitFor();
+  expect(await barriers(page)).toEqual([]);
+  await keepPicture(page, 'kit-picked-laptop-day');
+  await page.keyboard.press('Enter');
+  await said(page, 'needs.');
+  await expect.poll(() => saved().kit.find(({ id }) => id === 'display')?.fate).toBe('comes');
+  expect(
+    saved()
+      .needs.filter(({ at }) => at === 'display')
+      .map(({ reading }) => reading),
+  ).toEqual(expect.arrayContaining(['position', 'depth', 'heading', 'ais-targets']));
+  expect(app.complaints).toEqual([]);
+});
+
+test('one goes and another comes to the same place as one step, which is taken back', async () => {
+  const page = await opened({ window: 'laptop', light: 'day' });
+  await page.getByRole('button', { name: 'more that can be done with 4-inch colour instrument, flybridge' }).click();
+  await page.getByRole('button', { name: 'this goes, another comes …' }).click();
+  await page.getByRole('heading', { name: 'In place of 4-inch colour instrument, flybridge' }).waitFor();
+  await page.getByRole('searchbox').fill('black and white');
+  await page.locator('.kit-found .row-button').first().click();
+  await said(page, 'Monochrome instrument comes to the same place.');
+  await expect.poll(() => saved().kit.some(({ id }) => id === 'instr-fly')).toBe(false);
+  await page.locator('.edit-line').getByRole('button', { name: 'undo' }).click();
+  await said(page, 'Taken back');
+  await page.getByRole('button', { name: 'more that can be done with 4-inch colour instrument, flybridge' }).waitFor();
+});
+
+test('a unit is dragged on the drawing from one place to another', async () => {
+  const page = await opened({ window: 'laptop', light: 'day' });
+  const balloon = page.locator('.balloon[data-about~="heading"] circle').first();
+  // the place of the display, where its drop ends
+  const goal = page.locator('.balloon[data-about~="mfd-helm"] circle').first();
+  const [from, to] = [await balloon.boundingBox(), await goal.boundingBox()];
+  if (from === null || to === null) throw new Error('the balloons are not to be seen');
+  await page.mouse.move(from.x + from.width / 2, from.y + from.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(from.x - 12, from.y, { steps: 4 });
+  const says = page.locator('.drag-says');
+  await says.getByText('heading sensor').waitFor();
+  // along the boat until it is over some place
+  for (let step = 0; step < 40 && (await says.textContent())?.includes('let it go') === true; step += 1)
+    await page.mouse.move(from.x - 12 - 8 * step, to.y);
+  await page.mouse.up();
+  await said(page, 'Move ');
+});
+
+test('on a phone a unit is put aboard by two taps', async () => {
+  const page = await opened({ window: 'phone', light: 'night' });
+  await page.locator('.kit-found .row-button').nth(1).tap();
+  await page
+    .getByRole('button', { name: /^put .* at / })
+    .first()
+    .tap();
+  await said(page, 'Put 4-inch colour instrument');
+  await keepPicture(page, 'kit-phone-night');
+  expect(app.complaints).toEqual([]);
+});
