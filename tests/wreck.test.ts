@@ -1,7 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { blackoutTable } from '../src/core/blackouts/blackout-table.ts';
 import type { Boat } from '../src/core/boat/boat-schema.ts';
 import { readBoat } from '../src/core/boat/read-boat.ts';
 import { writeBoat } from '../src/core/boat/write-boat.ts';
@@ -9,27 +8,63 @@ import { withHints } from '../src/core/cures/with-hints.ts';
 import { sources } from '../src/core/facts/sources.ts';
 import { lateParts, plan } from '../src/core/plan.ts';
 import type { Finding } from '../src/core/plan-shape.ts';
-import { planWith } from '../src/core/plan-with.ts';
+import { type LateParts, planWith, withoutLateParts } from '../src/core/plan-with.ts';
 import { rules } from '../src/core/rules/index.ts';
 import { runRules } from '../src/core/rules/run-rules.ts';
 import { faults, wreck } from '../tools/demo-boats/wreck/index.ts';
 
 const repository = resolve(import.meta.dirname, '..');
 
-/** What one rule finds on a boat, without the parts of a plan that no rule reads: cures that are tried, other layouts. Single points and phases are worked out for their own rules only. */
-const findingsOf = (boat: Boat, rule: string): Finding[] =>
-  planWith({
+/** Parts of a plan that take long and that only some rules read, with what they bring into it. */
+const readByFew: readonly {
+  readonly readers: string;
+  readonly part: Partial<LateParts>;
+  readonly brings: readonly string[];
+}[] = [
+  { readers: 'blackouts/', part: { blackouts: withoutLateParts.blackouts }, brings: ['blackouts', 'vitals'] },
+  { readers: 'phases/', part: { phases: withoutLateParts.phases }, brings: ['phases'] },
+  { readers: 'energy/', part: { energy: withoutLateParts.energy }, brings: ['energy', 'unknownDraws'] },
+  { readers: 'bus/no-layout-found', part: { mends: withoutLateParts.mends }, brings: ['mend', 'unlaid'] },
+];
+
+/** The same thing, but reading one of the given names of it throws. */
+const withoutNames = <Of extends object>(of: Of, names: readonly string[]): Of =>
+  Object.defineProperties(
+    { ...of },
+    Object.fromEntries(
+      names.map((name) => [
+        name,
+        {
+          get: () => {
+            throw new Error(`A rule reads ${name}, which is left out of its plan.`);
+          },
+        },
+      ]),
+    ),
+  );
+
+/**
+ * What one rule finds on a boat, without the parts of a plan that it does not read: cures that are tried, other layouts, and
+ * what only some rules read. Should it read one of the latter it breaks down, which is a finding too.
+ */
+const findingsOf = (boat: Boat, rule: string): Finding[] => {
+  const leftOut = readByFew.filter(({ readers }) => !rule.startsWith(readers));
+  const names = leftOut.flatMap(({ brings }) => brings);
+  return planWith({
     ...lateParts,
     cures: withHints,
     choices: () => new Map(),
-    blackouts: rule.startsWith('blackouts/') ? lateParts.blackouts : blackoutTable,
-    phases: rule.startsWith('phases/') ? lateParts.phases : () => undefined,
-    findings: (input) =>
+    ...Object.assign({}, ...leftOut.map(({ part }) => part)),
+    findings: ({ plan: whole, ...input }) =>
       runRules(
         rules.filter(({ id }) => id === rule),
-        input,
+        {
+          ...input,
+          plan: withoutNames({ ...whole, buses: whole.buses.map((bus) => withoutNames(bus, names)) }, names),
+        },
       ),
   })(boat, new Map()).findings;
+};
 
 const ruleFile = (id: string): string => join(repository, 'src/core/rules', `${id}.ts`);
 

@@ -1,36 +1,50 @@
 // npm test: everything a change must pass, from a clean checkout, ending with one line of counts.
 import './node-version.mjs';
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { findBrowser } from './browser.mjs';
-import { installSecondOpinions } from './debian-package.mjs';
 import { stop } from './node-version.mjs';
 import { build, install, root } from './ready.mjs';
 
+/** How a program ended, with all it said. */
+const ended = (child) =>
+  new Promise((done) => {
+    let said = '';
+    const hear = (chunk) => {
+      said += chunk;
+    };
+    child.stdout?.setEncoding('utf8').on('data', hear);
+    child.stderr?.setEncoding('utf8').on('data', hear);
+    child.on('error', (error) => done({ status: 1, said: `${said}${error.message}` }));
+    child.on('close', (status) => done({ status, said }));
+  });
+
+const forTests = ended(spawn(process.execPath, [join(root, 'tools/install-for-tests.mjs')], { stdio: 'inherit' }));
 install();
-installSecondOpinions();
-const browser = findBrowser();
-if (browser === undefined) {
-  stop(
-    'The tests open the app in a browser and none was found; install Chromium or Chrome, or set CHROME_PATH to one.',
-  );
-}
 
 const counts = { passed: 0, failed: 0, skipped: 0 };
 const bin = (name) => join(root, 'node_modules', '.bin', name);
 
-const stage = (name, command, args) => {
+const stage = async (name, command, args) => {
   const started = Date.now();
-  const done = spawnSync(command, args, { cwd: root, encoding: 'utf8' });
-  const passed = done.status === 0;
+  const { status, said } = await ended(spawn(command, args, { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] }));
+  const passed = status === 0;
   counts[passed ? 'passed' : 'failed'] += 1;
   process.stdout.write(`${passed ? 'ok  ' : 'FAIL'} ${name} (${((Date.now() - started) / 1000).toFixed(1)} s)\n`);
-  if (!passed) process.stdout.write(`${done.stdout}${done.stderr}\n`);
+  if (!passed) process.stdout.write(`${said}\n`);
 };
 
-const vitest = () => {
+/** Runs stages two at a time, each begun as soon as one before it is done. */
+const stages = async (waiting) => {
+  const lane = async () => {
+    for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) await stage(...next);
+  };
+  await Promise.all([lane(), lane()]);
+};
+
+const vitest = (browser) => {
   const folder = mkdtempSync(join(tmpdir(), 'fairlead-test-'));
   const report = join(folder, 'report.json');
   const args = ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
@@ -47,15 +61,24 @@ const vitest = () => {
   rmSync(folder, { recursive: true });
 };
 
-for (const area of ['core', 'web', 'node']) stage(`types: ${area}`, bin('tsc'), ['-p', `tsconfig.${area}.json`]);
-stage('lint and boundaries', bin('biome'), ['check', '--error-on-warnings', '.']);
-stage('nothing unused', bin('knip'), []);
-stage('schema files are current', bin('tsx'), ['tools/schema.ts', '--check']);
-stage('sources page is current', bin('tsx'), ['tools/sources.ts', '--check']);
-stage('rules page is current', bin('tsx'), ['tools/rules.ts', '--check']);
-stage('the app’s glossary is current', bin('tsx'), ['tools/glossary.ts', '--check']);
-stage('demo boats are current', bin('tsx'), ['tools/demo-boats/main.ts', '--check']);
+await stages([
+  ...['core', 'web', 'node'].map((area) => [`types: ${area}`, bin('tsc'), ['-p', `tsconfig.${area}.json`]]),
+  ['lint and boundaries', bin('biome'), ['check', '--error-on-warnings', '.']],
+  ['nothing unused', bin('knip'), []],
+  ['schema files are current', bin('tsx'), ['tools/schema.ts', '--check']],
+  ['sources page is current', bin('tsx'), ['tools/sources.ts', '--check']],
+  ['rules page is current', bin('tsx'), ['tools/rules.ts', '--check']],
+  ['the app’s glossary is current', bin('tsx'), ['tools/glossary.ts', '--check']],
+  ['demo boats are current', bin('tsx'), ['tools/demo-boats/main.ts', '--check']],
+]);
 build();
-vitest();
+await forTests;
+const browser = findBrowser();
+if (browser === undefined) {
+  stop(
+    'The tests open the app in a browser and none was found; install Chromium or Chrome, or set CHROME_PATH to one.',
+  );
+}
+vitest(browser);
 process.stdout.write(`${counts.passed} passed, ${counts.failed} failed, ${counts.skipped} skipped\n`);
 process.exit(counts.failed === 0 ? 0 : 1);
