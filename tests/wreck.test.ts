@@ -68,6 +68,12 @@ const findingsOf = (boat: Boat, rule: string): Finding[] => {
 
 const ruleFile = (id: string): string => join(repository, 'src/core/rules', `${id}.ts`);
 
+test('what is left out of a plan cannot be read by mistake', () => {
+  const left = withoutNames({ energy: [], lines: [] }, ['energy']);
+  expect(left.lines).toEqual([]);
+  expect(() => left.energy).toThrow('left out');
+});
+
 describe('each rule', () => {
   test('stands in the list once', () => {
     expect(new Set(rules.map((rule) => rule.id)).size).toBe(rules.length);
