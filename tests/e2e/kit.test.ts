@@ -65,6 +65,23 @@ test('one goes and another comes to the same place as one step, which is taken b
   await page.getByRole('button', { name: 'more that can be done with 4-inch colour instrument, flybridge' }).waitFor();
 });
 
+test('a table pasted from a manual is shown as it was understood, and becomes a sheet of the unit’s own', async () => {
+  const page = await opened({ window: 'laptop', light: 'day' });
+  await page.getByRole('button', { name: 'more that can be done with 10 Hz position antenna' }).click();
+  await page.getByRole('button', { name: 'its sheet, from the manual …' }).click();
+  await page.getByText('Port n2k').click();
+  await page
+    .getByRole('textbox', { name: /Type or paste/ })
+    .fill('PGN\tName\tTx\tRx\n127258\tMagnetic Variation\tx\t\n65345\town\t\tx\n130816 to 131000');
+  await page.locator('.pasted-rows').getByText('is a range of 185 numbers').waitFor();
+  await page.getByRole('button', { name: 'take in 2 messages' }).click();
+  await page.getByLabel('Where it was read').fill('manual, page 12');
+  await page.getByRole('button', { name: 'done', exact: true }).click();
+  await said(page, 'The sheet of 10 Hz position antenna from its manual.');
+  await page.locator('.sheet-editor').waitFor({ state: 'detached' });
+  expect(app.complaints).toEqual([]);
+});
+
 test('a unit is dragged on the drawing from one place to another', async () => {
   const page = await opened({ window: 'laptop', light: 'day' });
   const balloon = page.locator('.balloon[data-about~="heading"] circle').first();

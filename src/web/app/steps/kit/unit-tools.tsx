@@ -1,8 +1,9 @@
-import { type ReactNode, type SubmitEvent, useMemo } from 'react';
+import { type ReactNode, type SubmitEvent, useCallback, useMemo, useState } from 'react';
 import type { Boat, Kit } from '../../../../core/boat/boat-schema.ts';
 import { copyUnit } from '../../../../core/kit/copy-unit.ts';
 import { likelyPlaces } from '../../../../core/kit/likely-places.ts';
 import { useEdit } from '../../edit-context.ts';
+import { usePart } from '../../use-part.ts';
 import { takeUp } from './kit-hand.ts';
 import { words } from './words.ts';
 
@@ -41,9 +42,18 @@ const PlaceSelect = ({
   );
 };
 
+const bringEditor = () => import('./sheet-editor/sheet-editor.tsx');
+
+const LateSheetEditor = (given: { boat: Boat; unit: Kit; onClose: () => void }): ReactNode => {
+  const part = usePart(bringEditor);
+  return part === undefined ? null : <part.SheetEditor {...given} />;
+};
+
 /** What can be done with one unit beside setting what becomes of it: name, move, copy, replace, take out. */
-export const UnitTools = ({ boat, unit, children }: { boat: Boat; unit: Kit; children?: ReactNode }): ReactNode => {
+export const UnitTools = ({ boat, unit }: { boat: Boat; unit: Kit }): ReactNode => {
   const edit = useEdit();
+  const [isSheet, setIsSheet] = useState(false);
+  const closeSheet = useCallback(() => setIsSheet(false), []);
   const kind = boat.sheets.find(({ id }) => id === unit.sheet)?.kind ?? '';
   const call = (event: SubmitEvent<HTMLFormElement>): void => {
     event.preventDefault();
@@ -76,7 +86,9 @@ export const UnitTools = ({ boat, unit, children }: { boat: Boat; unit: Kit; chi
         <button type="button" className="press-link" onClick={() => takeUp({ replaces: unit.id })}>
           {words.replace}
         </button>
-        {children}
+        <button type="button" className="press-link" aria-expanded={isSheet} onClick={() => setIsSheet(!isSheet)}>
+          {words.sheet}
+        </button>
         <button
           type="button"
           className="press-link"
@@ -85,6 +97,7 @@ export const UnitTools = ({ boat, unit, children }: { boat: Boat; unit: Kit; chi
           {words.takeOut}
         </button>
       </p>
+      {isSheet ? <LateSheetEditor boat={boat} unit={unit} onClose={closeSheet} /> : null}
     </div>
   );
 };

@@ -53,5 +53,6 @@ export const en = {
   moveTo: 'Move to',
   copyTo: 'Another of it at',
   noPlace: 'choose a place',
+  sheet: 'its sheet, from the manual …',
   replace: 'this goes, another comes …',
 } as const;

@@ -1,0 +1,50 @@
+import type { ReactNode } from 'react';
+import type { Sheet } from '../../../../../core/boat/sheet.ts';
+import { NumberField } from './fields.tsx';
+import { words } from './words.ts';
+
+type Box = NonNullable<Sheet['body']>;
+type SizeKey = 'body' | 'cutout';
+
+const sideOf = (box: Box | undefined, side: keyof Box, value: number | undefined): Box | undefined => {
+  const sides: Partial<Record<keyof Box, number | undefined>> = { ...box, [side]: value };
+  const { depthMm, widthMm = 0, heightMm = 0 } = sides;
+  if (widthMm === 0 && heightMm === 0) return undefined;
+  return { widthMm, heightMm, ...(depthMm === undefined ? {} : { depthMm }) };
+};
+
+/** The body of a unit and the hole it takes, in millimetres. */
+export const SizeFields = ({ sheet, onSheet }: { sheet: Sheet; onSheet: (sheet: Sheet) => void }): ReactNode => {
+  const set = (key: SizeKey, side: keyof Box, value: number | undefined): void => {
+    const { [key]: box, ...rest } = sheet;
+    const next = sideOf(box, side, value);
+    onSheet(next === undefined ? rest : { ...rest, [key]: next });
+  };
+  return (
+    <details className="sheet-part">
+      <summary>{words.sizes}</summary>
+      {(['body', 'cutout'] as const).map((key) => (
+        <fieldset key={key} className="sheet-fields">
+          <legend>{words[key]}</legend>
+          <NumberField
+            label={words.width}
+            value={sheet[key]?.widthMm}
+            onValue={(value) => set(key, 'widthMm', value)}
+          />
+          <NumberField
+            label={words.height}
+            value={sheet[key]?.heightMm}
+            onValue={(value) => set(key, 'heightMm', value)}
+          />
+          {key === 'cutout' ? null : (
+            <NumberField
+              label={words.depth}
+              value={sheet[key]?.depthMm}
+              onValue={(value) => set(key, 'depthMm', value)}
+            />
+          )}
+        </fieldset>
+      ))}
+    </details>
+  );
+};
