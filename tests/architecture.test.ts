@@ -12,6 +12,7 @@ const coreRooms = [
   'boat',
   'starting',
   'pasted',
+  'walk-round',
   'network',
   'readings',
   'prices',

@@ -34,6 +34,7 @@ import {
 } from '../papers/sources/sources-text.ts';
 import { trafficCsv } from '../papers/traffic/traffic-csv.ts';
 import { trafficPaper } from '../papers/traffic/traffic-text.ts';
+import { walkRoundPage } from '../papers/walk-round/walk-round-page.ts';
 
 /** A landscape A3 sheet, the size a yard prints and pins up. */
 const sheetSize = { widthMm: 420, heightMm: 297 };
@@ -91,6 +92,7 @@ export const writePapers = async ({
     ['shopping.csv', shoppingCsv(boat, plan)],
     ['tape.txt', tapeText(boat, plan)],
     ['tape.csv', tapeCsv(boat, plan)],
+    ['walk-round.html', walkRoundPage(boat)],
     ['phases.txt', phasesPaper(boat, plan)],
     ['phases.csv', phasesCsv(boat, plan)],
     ...powerSheets(boat, plan),

@@ -152,6 +152,16 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
       { minLength: 1, maxLength: 2 },
     ),
   }),
+  'change-bank': fc.record({
+    bank: fc.constantFrom(...full.supply.banks.map((entry) => entry.id), 'no-bank'),
+    isolator: fc.boolean(),
+    partedBy: fc.constantFrom('switch', 'relay'),
+  }),
+  'change-panel': fc.record({
+    panel: fc.constantFrom(...full.supply.panels.map((entry) => entry.id), 'no-panel'),
+    freeWays: fc.nat(4),
+  }),
+  'set-negative': fc.record({ place }),
   'add-bus': fc.record({
     id: fc.constantFrom('second', 'nav'),
     name: fc.constant('Second bus'),

@@ -19,7 +19,7 @@ const protectionSchema = z.strictObject({
 });
 export type Protection = z.infer<typeof protectionSchema>;
 
-const bankSchema = z.strictObject({
+export const bankSchema = z.strictObject({
   id: idSchema,
   place: idSchema,
   chemistry: z.enum(['flooded', 'agm', 'gel', 'lifepo4', 'other']),
@@ -55,7 +55,7 @@ export const circuitSchema = z.strictObject({
 });
 export type Circuit = z.infer<typeof circuitSchema>;
 
-const panelSchema = z.strictObject({
+export const panelSchema = z.strictObject({
   id: idSchema,
   place: idSchema,
   from: idSchema,

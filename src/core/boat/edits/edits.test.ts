@@ -162,6 +162,19 @@ test('a unit by a typical sheet brings the sheet into the file, once', () => {
   );
 });
 
+test('what is found out of a bank, of a panel and of the negatives is said, and the rest stays', () => {
+  const [bank, panel] = [tern.supply.banks[0], tern.supply.panels[0]];
+  const main = { kind: 'fuse', ratingA: 80 } as const;
+  const after = edits['change-bank'].apply(tern, { bank: bank?.id, main });
+  expect(after.supply.banks[0]).toEqual({ ...bank, main });
+  expect(edits['change-panel'].apply(tern, { panel: panel?.id, freeWays: 2 }).supply.panels[0]).toEqual({
+    ...panel,
+    freeWays: 2,
+  });
+  expect(edits['set-negative'].apply(tern, { place: 'mast-base' }).supply.negativeAt).toBe('mast-base');
+  expect(refusalOf('set-negative', { place: 'nowhere' })?.says).toContain('nowhere');
+});
+
 test('what a recording heard comes aboard with its sheets, on the backbone there is or on one made for it', () => {
   const [typical] = typicalSheets.filter(({ id }) => id === 'wind-sensor-bus');
   const sheet = { ...typical, id: 'heard-wind', source: 'recording' as const };

@@ -10,9 +10,11 @@ import { addSheet } from './add-sheet.ts';
 import { addUnit } from './add-unit.ts';
 import { addWay } from './add-way.ts';
 import { allowTees } from './allow-tees.ts';
+import { changeBank } from './change-bank.ts';
 import { changeBus } from './change-bus.ts';
 import { changeCable } from './change-cable.ts';
 import { changeNeed } from './change-need.ts';
+import { changePanel } from './change-panel.ts';
 import { changePlace } from './change-place.ts';
 import { changeSheet } from './change-sheet.ts';
 import { changeWay } from './change-way.ts';
@@ -42,6 +44,7 @@ import { setDay } from './set-day.ts';
 import { setFate } from './set-fate.ts';
 import { setGrade } from './set-grade.ts';
 import { setInstance } from './set-instance.ts';
+import { setNegative } from './set-negative.ts';
 import { setOrder } from './set-order.ts';
 import { setRate } from './set-rate.ts';
 import { setRemote } from './set-remote.ts';
@@ -66,9 +69,11 @@ export const edits = {
   'add-unit': addUnit,
   'add-way': addWay,
   'allow-tees': allowTees,
+  'change-bank': changeBank,
   'change-bus': changeBus,
   'change-cable': changeCable,
   'change-need': changeNeed,
+  'change-panel': changePanel,
   'change-place': changePlace,
   'change-sheet': changeSheet,
   'change-way': changeWay,
@@ -98,6 +103,7 @@ export const edits = {
   'set-fate': setFate,
   'set-grade': setGrade,
   'set-instance': setInstance,
+  'set-negative': setNegative,
   'set-order': setOrder,
   'set-rate': setRate,
   'set-remote': setRemote,

@@ -14,6 +14,10 @@ export const fittingSources = {
     standing: 'published',
     text: 'LMR-400 and LMR-240 data sheets, second-hand: loss in dB for 100 ft is k1 sqrt(f) + k2 f, f in MHz.',
   },
+  'practice-copied-settings': {
+    standing: 'common practice',
+    text: 'What is copied out of a unit before it is taken off, by kind of unit; manuals of many kinds of unit name the same.',
+  },
   'practice-mast': {
     standing: 'common practice',
     text: 'Cables in a mast: held every one to two metres by a grip, tied against slapping, parted at the foot in a dry box with slack, drip loop below the exit.',
