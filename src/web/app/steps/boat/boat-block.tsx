@@ -4,6 +4,7 @@ import { printLength } from '../../../../core/units/print-length.ts';
 import { LitRows, type Row } from '../../margin/lit-rows.tsx';
 import type { StepMarginProps } from '../step.ts';
 import { TapeField } from './tape-field.tsx';
+import { WalkRoundBlock } from './walk-round/walk-round-block.tsx';
 
 const howWords = { guessed: 'about ', taped: '', papers: 'by papers ' } as const;
 
@@ -45,6 +46,7 @@ export const BoatBlock = ({ boat, hand }: Pick<StepMarginProps, 'boat' | 'hand'>
         <summary>Lengths that are known ({known.length})</summary>
         <LitRows heading="Taped, or from papers" rows={known.map(lengthRowOf)} empty="None yet." hand={hand} />
       </details>
+      <WalkRoundBlock boat={boat} />
     </>
   );
 };
