@@ -3,6 +3,7 @@ import { chosenSourceSchema } from './chosen-source.ts';
 import { dottedIdSchema, idSchema } from './ids.ts';
 import { measureSchema } from './measure.ts';
 import { ownDaySchema } from './own-day.ts';
+import { photosSchema } from './photo.ts';
 import { kitRemoteSchema } from './remote.ts';
 import { changeSchema, genderSchema, protocolSchema, readingSchema, referenceSchema, sheetSchema } from './sheet.ts';
 import { steeringSchema } from './steering.ts';
@@ -322,6 +323,7 @@ export const boatSchema = z
     ),
     accepted: z.exactOptional(z.array(acceptedSchema)),
     underlays: z.exactOptional(underlaysSchema),
+    photos: z.exactOptional(photosSchema),
   })
   .meta({
     title: 'Fairlead boat file',

@@ -167,6 +167,9 @@ export const canonicalBoat = (boat: Boat): Boat => {
     ...(boat.orders === undefined ? {} : { orders: sortedBy(boat.orders, (entry) => [entry.item]) }),
     ...(boat.accepted === undefined ? {} : { accepted: sortedBy(boat.accepted, (entry) => [entry.finding]) }),
     ...(boat.underlays === undefined ? {} : { underlays: sortedBy(boat.underlays, (entry) => [entry.view]) }),
+    ...(boat.photos === undefined
+      ? {}
+      : { photos: sortedBy(boat.photos, ({ of, shows, picture }) => [of, shows, picture.hash]) }),
   });
   return { ...inOrder, sheets: sortedBy(boat.sheets.map(sheetInOrder), byId) };
 };

@@ -189,6 +189,11 @@ export const aFullBoat = (): Boat =>
           mirrored: true,
         },
       ];
+      boat.photos = [
+        { of: 'display', shows: 'label', picture: { ...picture, hash: 'ef'.repeat(32) } },
+        { of: 'display', shows: 'front', picture },
+        { of: 'helm', shows: 'other', picture: { ...picture, type: 'png' } },
+      ];
       const walk = [
         { place: 'locker', tees: ['feed', 'converter.n2k', 'gnss.n2k'] },
         { place: 'helm', via: 'locker-helm', tees: ['spare@helm#1', 'display.n2k'] },

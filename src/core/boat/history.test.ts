@@ -152,6 +152,16 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
       { minLength: 1, maxLength: 2 },
     ),
   }),
+  'add-photo': fc.record({
+    of: fc.constantFrom(...full.kit.map((entry) => entry.id), 'nothing'),
+    shows: fc.constantFrom('front', 'label'),
+    picture: fc.constant({ hash: '12'.repeat(32), type: 'jpeg', widthPx: 20, heightPx: 10 }),
+  }),
+  'remove-photo': fc.record({
+    of: fc.constantFrom('display', 'nothing'),
+    shows: fc.constantFrom('front', 'label'),
+    hash: fc.constantFrom('ab'.repeat(32), 'ef'.repeat(32), '12'.repeat(32)),
+  }),
   'change-bank': fc.record({
     bank: fc.constantFrom(...full.supply.banks.map((entry) => entry.id), 'no-bank'),
     isolator: fc.boolean(),

@@ -1,4 +1,5 @@
 import type { EditCall } from '../boat/history.ts';
+import type { Photo } from '../boat/photo.ts';
 import type { Bank, Protection } from '../boat/supply.ts';
 
 /** An answer found aboard, by the kind of its question. What has no place in a boat file stays on the form. */
@@ -6,6 +7,7 @@ export type WalkAnswer =
   | { readonly kind: 'way-seen'; readonly way: string; readonly known: 'seen' | 'pulled' }
   | { readonly kind: 'way-length'; readonly way: string; readonly valueM: number }
   | { readonly kind: 'way-bore'; readonly way: string; readonly mm: number }
+  | { readonly kind: 'photos'; readonly photo: Photo }
   | { readonly kind: 'terminator'; readonly unit: string; readonly has: boolean }
   | { readonly kind: 'breaker'; readonly port: string; readonly circuit: string }
   | {
@@ -38,6 +40,8 @@ export const answerEdit = (answer: WalkAnswer): EditCall => {
       };
     case 'way-bore':
       return { edit: 'change-way', params: { way: answer.way, bore: { mm: answer.mm, how: 'taped' } } };
+    case 'photos':
+      return { edit: 'add-photo', params: answer.photo };
     case 'terminator':
       return {
         edit: 'change-sheet',

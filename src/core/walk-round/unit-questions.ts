@@ -7,6 +7,12 @@ import type { WalkQuestion } from './walk-question.ts';
 const isFed = ({ boat }: BoatIndex, port: string): boolean =>
   boat.supply.panels.some(({ circuits }) => circuits.some(({ feeds }) => feeds.includes(port)));
 
+/** Front, back and label, as the walk asks for them. */
+const asked = ['front', 'back', 'label'] as const;
+
+const isPhotographed = ({ boat }: BoatIndex, unit: string): boolean =>
+  asked.every((shows) => (boat.photos ?? []).some((photo) => photo.of === unit && photo.shows === shows));
+
 /** Plugs that end in wires of a pair, whose colours decide how they are joined. */
 const hasPairs = (sheet: Sheet): boolean =>
   sheet.ports.some(({ protocol }) => protocol === 'nmea0183' || protocol === 'analog' || protocol === 'single-wire');
@@ -19,7 +25,7 @@ export const unitQuestions = (index: BoatIndex, unit: Kit, sheet: Sheet): WalkQu
   const onBus = sheet.ports.some(({ protocol }) => protocol === 'nmea2000');
   const supplies = sheet.ports.filter(({ protocol, role }) => protocol === 'dc' && role !== 'talk');
   return [
-    { kind: 'photos', ...about, known: false },
+    { kind: 'photos', ...about, known: isPhotographed(index, unit.id) },
     { kind: 'serial', ...about, known: unit.identity !== undefined },
     ...(stays && sheet.plugs.length > 0 ? [{ kind: 'plugs', ...about, known: isRead } as const] : []),
     ...(stays && hasPairs(sheet) ? [{ kind: 'wire-colours', ...about, known: isRead } as const] : []),

@@ -15,7 +15,8 @@ export const changePanel = defineEdit({
     from: z.exactOptional(from),
     ...optional,
   }),
-  title: ({ panel }) => `Say more of the panel ${panel}.`,
+  title: ({ panel, freeWays }) =>
+    freeWays === undefined ? `Say more of the panel ${panel}.` : `The panel ${panel}: ${freeWays} places free.`,
   change: (boat, { panel, ...wanted }) => {
     Object.assign(findInBoat(boat.supply.panels, panel, 'panel'), wanted);
   },

@@ -5,6 +5,7 @@ import { addCable } from './add-cable.ts';
 import { addCircuit } from './add-circuit.ts';
 import { addHeard } from './add-heard.ts';
 import { addNeed } from './add-need.ts';
+import { addPhoto } from './add-photo.ts';
 import { addPlace } from './add-place.ts';
 import { addSheet } from './add-sheet.ts';
 import { addUnit } from './add-unit.ts';
@@ -35,6 +36,7 @@ import { pinRoute } from './pin-route.ts';
 import { removeCable } from './remove-cable.ts';
 import { removeDay } from './remove-day.ts';
 import { removeNeed } from './remove-need.ts';
+import { removePhoto } from './remove-photo.ts';
 import { removePlace } from './remove-place.ts';
 import { removeUnderlay } from './remove-underlay.ts';
 import { removeUnit } from './remove-unit.ts';
@@ -64,6 +66,7 @@ export const edits = {
   'add-circuit': addCircuit,
   'add-heard': addHeard,
   'add-need': addNeed,
+  'add-photo': addPhoto,
   'add-place': addPlace,
   'add-sheet': addSheet,
   'add-unit': addUnit,
@@ -94,6 +97,7 @@ export const edits = {
   'remove-cable': removeCable,
   'remove-day': removeDay,
   'remove-need': removeNeed,
+  'remove-photo': removePhoto,
   'remove-place': removePlace,
   'remove-underlay': removeUnderlay,
   'remove-unit': removeUnit,

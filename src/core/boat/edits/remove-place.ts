@@ -9,6 +9,7 @@ import { findInBoat } from './find-in-boat.ts';
 import { nameInBoat } from './name-in-boat.ts';
 import { standingAt } from './standing-at.ts';
 import { takeWaysOut, throughInWords } from './take-ways-out.ts';
+import { withoutPhotos } from './without-photos.ts';
 
 const waysAt = ({ ways }: Boat | Draft<Boat>, place: string): ReadonlySet<string> =>
   new Set(ways.filter(({ ends }) => ends.includes(place)).map(({ id }) => id));
@@ -35,5 +36,6 @@ export const removePlace = defineEdit({
     }
     takeWaysOut(boat, waysAt(boat, place));
     boat.places = boat.places.filter(({ id }) => id !== place);
+    withoutPhotos(boat, (of) => of === place);
   },
 });

@@ -6,6 +6,7 @@ import { idSchema, splitDotted } from '../ids.ts';
 import { defineEdit } from './define-edit.ts';
 import { findInBoat } from './find-in-boat.ts';
 import { nameInBoat } from './name-in-boat.ts';
+import { withoutPhotos } from './without-photos.ts';
 
 const belongsTo = (dotted: string | undefined, unit: string): boolean =>
   dotted?.includes('.') === true && splitDotted(dotted).kit === unit;
@@ -61,5 +62,6 @@ export const removeUnit = defineEdit({
     leaveCables(boat, unit);
     leaveDays(boat, unit);
     leaveSources(boat, unit);
+    withoutPhotos(boat, (of) => of === unit);
   },
 });

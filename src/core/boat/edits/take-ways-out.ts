@@ -4,6 +4,7 @@ import { shortName } from '../short-name.ts';
 import { UserError } from '../user-error.ts';
 import { fewInWords } from './few-in-words.ts';
 import { nameInBoat } from './name-in-boat.ts';
+import { withoutPhotos } from './without-photos.ts';
 import { withoutPin } from './without-pin.ts';
 
 interface Through {
@@ -67,4 +68,5 @@ export const takeWaysOut = (boat: Draft<Boat>, ways: ReadonlySet<string>): void 
     if (cable.ways.some((id) => ways.has(id))) cable.ways = cable.ways.filter((id) => !ways.has(id));
   }
   boat.ways = boat.ways.filter(({ id }) => !ways.has(id));
+  withoutPhotos(boat, (of) => ways.has(of));
 };
