@@ -125,13 +125,14 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
     flushSync(() => setPull({ ids: [failure.fails], failure }));
     margin.current?.querySelector<HTMLElement>('.pull-card h2')?.focus();
   };
-  const [isTable, setIsTable] = useState(false);
+  const [openTable, setOpenTable] = useState<string | undefined>(undefined);
   const closeTable = (): void => {
-    setIsTable(false);
+    flushSync(() => setOpenTable(undefined));
     document.querySelector<HTMLElement>('.table-switch')?.focus();
   };
   const part = useStep(step);
-  const table = part?.table;
+  const tables = part?.tables ?? [];
+  const table = tables.find(({ words }) => words === openTable);
   const OnSheet = part?.OnSheet ?? drag?.SheetDrag;
   const choiceOf: Partial<Record<StepId, ReactNode>> = {
     needs: <SheetChoice choice={needsSheetChoice} />,
@@ -147,16 +148,18 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
         isList={isList}
         onSwitch={switchList}
         table={
-          isTable && table !== undefined ? (
-            <table.Table boat={boat} plan={plan} lights={lights} onClose={closeTable} />
-          ) : null
+          table === undefined ? null : <table.Table boat={boat} plan={plan} lights={lights} onClose={closeTable} />
         }
         drag={
           OnSheet === undefined ? null : (
             <OnSheet boat={boat} plan={plan} frame={frame} lights={lights} points={view.drawn?.points} />
           )
         }
-        tableSwitch={table === undefined ? undefined : { words: table.words, onPress: () => setIsTable(!isTable) }}
+        tableSwitches={tables.map(({ words }) => ({
+          words,
+          isOpen: words === openTable,
+          onPress: () => setOpenTable(words === openTable ? undefined : words),
+        }))}
         inPlace={oneLine ?? lanes}
         choice={choiceOf[step] ?? null}
         pages={part?.Pages === undefined ? null : <part.Pages boat={boat} plan={plan} lights={lights} />}

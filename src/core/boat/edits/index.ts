@@ -1,10 +1,12 @@
 import type * as z from 'zod';
 import { acceptFinding } from './accept-finding.ts';
+import { addBank } from './add-bank.ts';
 import { addBus } from './add-bus.ts';
 import { addCable } from './add-cable.ts';
 import { addCircuit } from './add-circuit.ts';
 import { addHeard } from './add-heard.ts';
 import { addNeed } from './add-need.ts';
+import { addPanel } from './add-panel.ts';
 import { addPhoto } from './add-photo.ts';
 import { addPlace } from './add-place.ts';
 import { addSheet } from './add-sheet.ts';
@@ -14,6 +16,7 @@ import { allowTees } from './allow-tees.ts';
 import { changeBank } from './change-bank.ts';
 import { changeBus } from './change-bus.ts';
 import { changeCable } from './change-cable.ts';
+import { changeCircuit } from './change-circuit.ts';
 import { changeNeed } from './change-need.ts';
 import { changePanel } from './change-panel.ts';
 import { changePlace } from './change-place.ts';
@@ -33,9 +36,12 @@ import { moveUnit } from './move-unit.ts';
 import { nameUnit } from './name-unit.ts';
 import { pinLayout } from './pin-layout.ts';
 import { pinRoute } from './pin-route.ts';
+import { removeBank } from './remove-bank.ts';
 import { removeCable } from './remove-cable.ts';
+import { removeCircuit } from './remove-circuit.ts';
 import { removeDay } from './remove-day.ts';
 import { removeNeed } from './remove-need.ts';
+import { removePanel } from './remove-panel.ts';
 import { removePhoto } from './remove-photo.ts';
 import { removePlace } from './remove-place.ts';
 import { removeUnderlay } from './remove-underlay.ts';
@@ -61,11 +67,13 @@ import { unpinRoute } from './unpin-route.ts';
 /** Every edit by its id; menus, keys and buttons share this list. */
 export const edits = {
   'accept-finding': acceptFinding,
+  'add-bank': addBank,
   'add-bus': addBus,
   'add-cable': addCable,
   'add-circuit': addCircuit,
   'add-heard': addHeard,
   'add-need': addNeed,
+  'add-panel': addPanel,
   'add-photo': addPhoto,
   'add-place': addPlace,
   'add-sheet': addSheet,
@@ -75,6 +83,7 @@ export const edits = {
   'change-bank': changeBank,
   'change-bus': changeBus,
   'change-cable': changeCable,
+  'change-circuit': changeCircuit,
   'change-need': changeNeed,
   'change-panel': changePanel,
   'change-place': changePlace,
@@ -94,9 +103,12 @@ export const edits = {
   'name-unit': nameUnit,
   'pin-layout': pinLayout,
   'pin-route': pinRoute,
+  'remove-bank': removeBank,
   'remove-cable': removeCable,
+  'remove-circuit': removeCircuit,
   'remove-day': removeDay,
   'remove-need': removeNeed,
+  'remove-panel': removePanel,
   'remove-photo': removePhoto,
   'remove-place': removePlace,
   'remove-underlay': removeUnderlay,

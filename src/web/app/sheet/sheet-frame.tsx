@@ -18,8 +18,12 @@ interface SheetFrameProps {
   readonly table: ReactNode;
   /** what may be dragged on the drawing */
   readonly drag: ReactNode;
-  /** what the table of this step is called, and how it is opened and closed; absent where there is none */
-  readonly tableSwitch: { readonly words: string; readonly onPress: () => void } | undefined;
+  /** what each table of this step is called, and how it is opened and closed */
+  readonly tableSwitches: readonly {
+    readonly words: string;
+    readonly isOpen: boolean;
+    readonly onPress: () => void;
+  }[];
   /** the drawing that stands in place of the boat; absent while she is shown */
   readonly inPlace: InPlace | undefined;
   /** the choice between the two; null where there is none */
@@ -55,15 +59,17 @@ const SheetTools = ({
   sheet,
   isList,
   onSwitch,
-  tableSwitch,
-  table,
+  tableSwitches,
   inPlace,
   choice,
   isPulling,
   onPullSwitch,
   hasWords,
   onWords,
-}: Omit<SheetFrameProps, 'boatName' | 'view' | 'lights' | 'drag' | 'pages' | 'onPick' | 'onShow' | 'frame'> & {
+}: Omit<
+  SheetFrameProps,
+  'boatName' | 'view' | 'lights' | 'table' | 'drag' | 'pages' | 'onPick' | 'onShow' | 'frame'
+> & {
   /** whether the words on the drawing are explained under it now */
   hasWords: boolean;
   onWords: () => void;
@@ -84,11 +90,11 @@ const SheetTools = ({
         {inPlace === undefined ? <CurveButtons /> : null}
       </>
     )}
-    {tableSwitch === undefined ? null : (
-      <button type="button" className="table-switch" aria-expanded={table !== null} onClick={tableSwitch.onPress}>
-        {tableSwitch.words}
+    {tableSwitches.map(({ words, isOpen, onPress }) => (
+      <button key={words} type="button" className="table-switch" aria-expanded={isOpen} onClick={onPress}>
+        {words}
       </button>
-    )}
+    ))}
     {isList ? null : (
       <button type="button" className="pull-switch" aria-pressed={isPulling} onClick={onPullSwitch}>
         pull out and see

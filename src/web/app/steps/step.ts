@@ -33,13 +33,18 @@ export interface OnSheetProps {
   readonly points: SheetPoints | undefined;
 }
 
+export interface StepTable {
+  readonly words: string;
+  readonly Table: ComponentType<StepTableProps>;
+}
+
 /** One step of the job: what stands in the margin there, and what a person works with. Each is brought when it is gone to. */
 export interface Step {
   readonly Margin: ComponentType<StepMarginProps>;
   /** what is done here first of all, and therefore stands above the notes */
   readonly Begin?: ComponentType<StepMarginProps>;
-  /** the table to type in, and what it is called */
-  readonly table?: { readonly words: string; readonly Table: ComponentType<StepTableProps> };
+  /** the tables over the sheet, and what each is called */
+  readonly tables?: readonly StepTable[];
   /** what can be moved on the drawing, in place of tees and routes */
   readonly OnSheet?: ComponentType<OnSheetProps>;
   /** pages that are made for paper only */

@@ -3,6 +3,7 @@ import type { Step, StepMarginProps } from '../step.ts';
 import { AddUnit } from './add-unit.tsx';
 import { KitBlock } from './kit-block.tsx';
 import { KitOnSheet } from './kit-on-sheet.tsx';
+import { KitTables } from './kit-tables.tsx';
 import { SecurityBlock } from './security-block.tsx';
 import { WireHer } from './wire-her.tsx';
 
@@ -21,4 +22,9 @@ const KitMargin = (given: StepMarginProps): ReactNode => (
 );
 
 /** The step Kit: what stays, goes and comes. */
-export const kitStep: Step = { Begin: KitBegin, Margin: KitMargin, OnSheet: KitOnSheet };
+export const kitStep: Step = {
+  Begin: KitBegin,
+  Margin: KitMargin,
+  tables: [{ words: 'table of kit', Table: KitTables }],
+  OnSheet: KitOnSheet,
+};

@@ -19,6 +19,6 @@ const LinesMargin = (given: StepMarginProps): ReactNode => (
 /** The step Lines: every cable, and what is set at its ends. */
 export const linesStep: Step = {
   Margin: LinesMargin,
-  table: { words: 'settings and pairs', Table: SourceTables },
+  tables: [{ words: 'settings and pairs', Table: SourceTables }],
   Pages: SourcePages,
 };

@@ -18,5 +18,5 @@ const NeedsMargin = (given: StepMarginProps): ReactNode => (
 export const needsStep: Step = {
   Begin: NeedsOffers,
   Margin: NeedsMargin,
-  table: { words: 'table of needs', Table: NeedsTable },
+  tables: [{ words: 'table of needs', Table: NeedsTable }],
 };

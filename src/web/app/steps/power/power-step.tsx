@@ -8,6 +8,8 @@ import { PowerBlock } from './power-block.tsx';
 import { PowerPages } from './power-pages.tsx';
 import { PowerTables } from './power-tables.tsx';
 import { StrayBlock } from './stray-block.tsx';
+import { SupplyTables } from './supply-tables.tsx';
+import { words } from './words.ts';
 
 const PowerMargin = (given: StepMarginProps): ReactNode => (
   <>
@@ -23,6 +25,9 @@ const PowerMargin = (given: StepMarginProps): ReactNode => (
 /** The step Power: volts, wires, fuses and the energy of a day. */
 export const powerStep: Step = {
   Margin: PowerMargin,
-  table: { words: 'tables', Table: PowerTables },
+  tables: [
+    { words: 'tables', Table: PowerTables },
+    { words: words.supply, Table: SupplyTables },
+  ],
   Pages: PowerPages,
 };

@@ -1,0 +1,22 @@
+export const en = {
+  whichTable: 'Which table',
+  find: 'Find in this table',
+  close: 'close',
+  shown: (shown: number, all: number) => (shown === all ? `${all}` : `${shown} of ${all}`),
+  howTo:
+    'Type, or press Enter, to change a cell; arrows move, Shift and arrows mark; copy and paste work with a spreadsheet.',
+  newRow: 'new',
+  newCell: (head: string) => `${head} of a new row`,
+  putIn: 'put in',
+  takeOut: 'take out',
+  takeOutOf: (name: string) => `take out ${name}`,
+  rowTools: 'Take out',
+  sortBy: (head: string) => `sort by ${head}`,
+  nothingPut: 'Nothing was put in.',
+  wrongAt: (where: string, says: string) => `${where}: ${says}`,
+  andMore: (count: number) => `And ${count} more.`,
+  changed: (says: string, count: number) => `Change ${count} cells of ${says}`,
+  added: (says: string, count: number) => `Add ${count === 1 ? 'a row' : `${count} rows`} to ${says}`,
+  nothingHere: 'Nothing here yet. Type in the row below, or paste rows copied from a spreadsheet.',
+  nothingFound: 'No row holds that.',
+} as const;

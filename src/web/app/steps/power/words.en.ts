@@ -1,0 +1,3 @@
+export const en = {
+  supply: 'banks, panels, circuits',
+} as const;
