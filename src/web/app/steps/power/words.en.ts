@@ -1,3 +1,3 @@
 export const en = {
-  supply: 'banks, panels, circuits',
+  supply: 'supply',
 } as const;
