@@ -29,8 +29,23 @@ const cable = fc.constantFrom(...full.cables.map((entry) => entry.id), 'no-cable
 const view = fc.constantFrom('side', 'top');
 const metres = optional(fc.integer({ min: -20, max: 80 }).map((tenths) => tenths / 10));
 
+const panelId = fc.constantFrom(...full.supply.panels.map((entry) => entry.id), 'no-panel');
+const circuitId = fc.constantFrom(
+  ...full.supply.panels.flatMap(({ circuits }) => circuits.map((entry) => entry.id)),
+  'no-circuit',
+);
+const fedFrom = fc.constantFrom(...[...full.supply.banks, ...full.supply.panels].map((entry) => entry.id), 'no-bank');
+
 const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
   'accept-finding': fc.record({ finding, reason: fc.constantFrom('Seen.', 'Known.') }),
+  'add-bank': fc.record({
+    id: fc.constantFrom('more', 'nav'),
+    place,
+    chemistry: fc.constantFrom('agm', 'gel'),
+    nominalV: fc.constantFrom(12, 24),
+    capacityAh: fc.constantFrom(80, 200),
+    for: fc.constantFrom('house', 'start'),
+  }),
   'add-cable': fc.record({
     id: fc.constantFrom('old-feed', 'old-log'),
     kind: fc.constant('feed'),
@@ -42,6 +57,7 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
     condition: fc.constant('untested'),
     fate: fc.constant('stays'),
   }),
+  'add-panel': fc.record({ id: fc.constantFrom('more', 'nav'), place, from: fedFrom, circuits: fc.constant([]) }),
   'add-place': fc.record({
     id: fc.constantFrom('halfway', 'helm'),
     name: fc.constant('halfway'),
@@ -53,7 +69,27 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
     tees: fc.boolean(),
   }),
   'add-way': fc.record({ id: fc.constantFrom('spare-way', 'helm-mast'), ends: fc.tuple(place, place) }),
+  'change-bank': fc
+    .record({ bank: fedFrom, place: optional(place), capacityAh: optional(fc.constantFrom(80, 200)) })
+    .map(withoutAbsent),
   'change-cable': fc.record({ cable, condition: fc.constantFrom('good', 'bad'), ways: optional(fc.tuple(way)) }),
+  'change-circuit': fc
+    .record({
+      panel: panelId,
+      circuit: circuitId,
+      ratingA: optional(fc.constantFrom(3, 10)),
+      feeds: optional(
+        fc.constantFrom(
+          [],
+          ['no-unit.dc'],
+          full.buses.map((entry) => entry.id),
+        ),
+      ),
+    })
+    .map(withoutAbsent),
+  'change-panel': fc
+    .record({ panel: panelId, from: optional(fedFrom), freeWays: optional(fc.constantFrom(0, 3)) })
+    .map(withoutAbsent),
   'change-place': fc.record({ place, tees: optional(fc.boolean()), spares: optional(fc.nat(2)) }),
   'change-way': fc.record({
     way,
@@ -67,7 +103,10 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
       maxLength: 3,
     }),
   }),
+  'remove-bank': fc.record({ bank: fedFrom }),
   'remove-cable': fc.record({ cable }),
+  'remove-circuit': fc.record({ panel: panelId, circuit: circuitId }),
+  'remove-panel': fc.record({ panel: panelId }),
   'remove-place': fc.record({ place }),
   'remove-way': fc.record({ way }),
   'split-way': fc.record({
@@ -161,15 +200,6 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
     of: fc.constantFrom('display', 'nothing'),
     shows: fc.constantFrom('front', 'label'),
     hash: fc.constantFrom('ab'.repeat(32), 'ef'.repeat(32), '12'.repeat(32)),
-  }),
-  'change-bank': fc.record({
-    bank: fc.constantFrom(...full.supply.banks.map((entry) => entry.id), 'no-bank'),
-    isolator: fc.boolean(),
-    partedBy: fc.constantFrom('switch', 'relay'),
-  }),
-  'change-panel': fc.record({
-    panel: fc.constantFrom(...full.supply.panels.map((entry) => entry.id), 'no-panel'),
-    freeWays: fc.nat(4),
   }),
   'set-negative': fc.record({ place }),
   'add-bus': fc.record({
