@@ -71,7 +71,8 @@ describe('every table of Gannet', () => {
   test.each(tablesOf(gannet).map((table) => [table.says, table] as const))('%s says what is there', (_, table) => {
     const rows = table.rowsOf(gannet);
     expect(rows.length).toBeGreaterThan(0);
-    for (const { cells } of rows) expect(new Set(Object.keys(cells))).toEqual(new Set(table.columns.map(({ id }) => id)));
+    for (const { cells } of rows)
+      expect(new Set(Object.keys(cells))).toEqual(new Set(table.columns.map(({ id }) => id)));
   });
 
   test.each(tablesOf(gannet).map((table) => [table.says, table] as const))(

@@ -20,7 +20,7 @@ const CellField = ({
   const list = useId();
   const choices = column.choices ?? [];
   // a key that ends the typing takes the field away, which is no second end
-  const isEnded = useRef(false);
+  const isEnded = useRef<boolean>(false);
   const end = (key: string | undefined): void => {
     if (isEnded.current) return;
     isEnded.current = true;
