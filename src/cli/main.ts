@@ -71,8 +71,9 @@ commands
 
 commands
   .command('sheets')
-  .description('list typical sheets, or find those that answer to what you call a unit')
+  .description('list sheets, own ones first, or find those that answer to what you call a unit')
   .argument('[words...]', 'what you call it, for example: thing that hears ships')
+  .option('--boats <folder>', 'folder of boats in which own sheets are kept', 'boats')
   .option('--json', 'print the sheets found as JSON')
   .action(sheets);
 

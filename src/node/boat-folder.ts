@@ -7,6 +7,7 @@ import { readText } from './files/read-text.ts';
 import { saveBoat } from './files/save-boat.ts';
 import { boatEnding, type FoundBoat, findBoats } from './find-boats.ts';
 import { type PictureFolder, pictureFolder } from './picture-folder.ts';
+import { type SheetFolder, sheetFolder } from './sheet-folder.ts';
 
 /** One boat of a folder: what it is, or why its file cannot be read. */
 export interface BoatOnList {
@@ -30,9 +31,14 @@ export interface BoatFolder {
   readonly save: (id: string, save: { text: string; readHash: string }) => Promise<{ hash: string } | undefined>;
   /** the pictures beside a boat; undefined where the folder has no such boat */
   readonly pictures: (id: string) => Promise<PictureFolder | undefined>;
+  /** the sheets kept beside the boats for the next one */
+  readonly sheets: SheetFolder;
   /** adds a boat under a free name made from its own; throws as `saveBoat` does */
   readonly add: (boat: { name: string; text: string }) => Promise<{ id: string; hash: string }>;
 }
+
+/** The folder beside the boats in which sheets are kept for the next one. */
+export const ownSheets = 'own-sheets';
 
 const describe = async ({ id, path }: FoundBoat): Promise<BoatOnList> => {
   try {
@@ -47,6 +53,7 @@ const describe = async ({ id, path }: FoundBoat): Promise<BoatOnList> => {
 
 /** The boats of one folder: their list, the text of each by id, and saving. A file that cannot be read is listed with the reason. */
 export const boatFolder = (folder: string): BoatFolder => ({
+  sheets: sheetFolder(join(folder, ownSheets)),
   list: async () => {
     const boats = [...(await findBoats(folder)).values()].sort((a, b) => byCodeUnit(a.id, b.id));
     return Promise.all(boats.map(describe));

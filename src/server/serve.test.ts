@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import { aBoat } from '../core/boat/a-boat.test-helper.ts';
 import { writeBoat } from '../core/boat/write-boat.ts';
+import { writeSheet } from '../core/boat/write-sheet.ts';
 import { boatFolder } from '../node/boat-folder.ts';
 import { contentHash } from '../node/files/content-hash.ts';
 import { tempFolder } from '../node/files/temp-folder.test-helper.ts';
@@ -204,4 +205,24 @@ test.each<[string, number, { at?: string; body?: BodyInit; headers?: Record<stri
   const kept = await write('PUT', at, { body, headers: { ...asJpeg, ...headers } });
   expect(kept.status).toBe(status);
   expect(readdirSync(folder)).toEqual(['tern.boat.json']);
+});
+
+test('a sheet is kept for the next boat, given to the page, and forgotten; one that is none is refused', async () => {
+  const { address, folder, write } = await server();
+  const [sheet] = aBoat().boat.sheets;
+  if (sheet === undefined) throw new Error('no sheet');
+  const kept = await write('POST', '/api/sheets', { body: writeSheet(sheet) });
+  expect([kept.status, kept.json.name]).toEqual([201, sheet.name]);
+  expect(readdirSync(join(folder, 'own-sheets'))).toEqual([`${kept.json.id}.sheet.json`]);
+  const list = await (await fetch(`${address}/api/sheets`)).json();
+  expect(list.map(({ id }: { id: string }) => id)).toEqual([kept.json.id]);
+  const bad = await write('POST', '/api/sheets', { body: '{"format":"fairlead-boat"}' });
+  expect([bad.status, bad.json.says]).toEqual([422, expect.stringContaining('fairlead-sheet')]);
+  const elsewhere = { origin: 'http://elsewhere.example' };
+  expect((await write('POST', '/api/sheets', { body: writeSheet(sheet), headers: elsewhere })).status).toBe(403);
+  expect((await write('DELETE', `/api/sheets/${kept.json.id}`, { headers: elsewhere })).status).toBe(403);
+  expect((await write('POST', '/api/sheets', { body: 'x'.repeat(1_000_001) })).status).toBe(413);
+  expect((await write('DELETE', `/api/sheets/${kept.json.id}`)).status).toBe(200);
+  expect((await write('DELETE', `/api/sheets/${kept.json.id}`)).status).toBe(404);
+  expect(readdirSync(join(folder, 'own-sheets'))).toEqual([]);
 });

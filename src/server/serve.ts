@@ -2,6 +2,7 @@ import { createServer, type IncomingMessage, type Server, type ServerResponse } 
 import { UserError } from '../core/boat/user-error.ts';
 import type { Answer } from './answer.ts';
 import { boatRequest, type Folders } from './boat-requests.ts';
+import { sheetRequest } from './sheet-requests.ts';
 import { readStaticFiles, type StaticFile } from './static-files.ts';
 
 const headers = {
@@ -52,9 +53,10 @@ const answer = async ({
   folders: Folders;
 }): Promise<void> => {
   const address = (request.url ?? '/').split('?')[0] ?? '/';
-  const ofBoats = await boatRequest(request, address, folders);
-  if (ofBoats !== undefined) {
-    sendAnswer(response, ofBoats);
+  const told =
+    (await boatRequest(request, address, folders)) ?? (await sheetRequest(request, address, folders.boats.sheets));
+  if (told !== undefined) {
+    sendAnswer(response, told);
     // what a refused request still sends is not taken in
     if (!request.complete) response.once('finish', () => request.destroy());
     return;

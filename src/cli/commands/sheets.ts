@@ -1,7 +1,10 @@
+import { join } from 'node:path';
 import type { Sheet } from '../../core/boat/sheet.ts';
 import { findSheets } from '../../core/facts/sheets/find-sheets.ts';
 import { typicalSheets } from '../../core/facts/sheets/index.ts';
 import { sheetReadings } from '../../core/readings/sheet-readings.ts';
+import { ownSheets } from '../../node/boat-folder.ts';
+import { sheetFolder } from '../../node/sheet-folder.ts';
 import { sheetsText } from '../../papers/lists/sheets-text.ts';
 
 const summary = (sheet: Sheet): object => ({
@@ -11,9 +14,17 @@ const summary = (sheet: Sheet): object => ({
   ...sheetReadings(sheet),
 });
 
-/** `fairlead sheets [words…]`: typical sheets that answer to all the words, best first, or all; exit code 1 when none does. */
-export const sheets = (words: readonly string[], { json = false }: { json?: boolean }): void => {
-  const found = words.length === 0 ? typicalSheets : findSheets(words.join(' ')).map(({ sheet }) => sheet);
+/**
+ * `fairlead sheets [words…]`: sheets that answer to all the words, best first, or all; own ones before typical ones. Exit
+ * code 1 when none does.
+ */
+export const sheets = async (
+  words: readonly string[],
+  { json = false, boats = 'boats' }: { json?: boolean; boats?: string },
+): Promise<void> => {
+  const own = await sheetFolder(join(boats, ownSheets)).list();
+  const found =
+    words.length === 0 ? [...own, ...typicalSheets] : findSheets(words.join(' '), own).map(({ sheet }) => sheet);
   process.stdout.write(json ? `${JSON.stringify(found.map(summary), undefined, 2)}\n` : sheetsText(found));
   if (found.length === 0) process.exitCode = 1;
 };

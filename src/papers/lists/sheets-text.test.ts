@@ -27,6 +27,6 @@ describe('the list of sheets', () => {
   });
 
   test('says in words that nothing was found', () => {
-    expect(found('xyzzy')).toMatch(/^No typical sheet answers .*\.\n$/s);
+    expect(found('xyzzy')).toMatch(/^No sheet answers .*\.\n$/s);
   });
 });

@@ -21,14 +21,14 @@ const sheetLines = (sheet: Sheet): string[] => {
   ];
 };
 
+const countWords = (sheets: readonly Sheet[]): string => {
+  const own = sheets.filter(({ source }) => source !== 'typical').length;
+  const typical = `${printCount(sheets.length - own, 'typical sheet')}. The maker’s own sheet of a unit wins.`;
+  return own === 0 ? typical : `${printCount(own, 'own sheet')}, ${typical}`;
+};
+
 /** Sheets in the order given as text of 80 columns: id, name, and the readings each says and hears in words. */
 export const sheetsText = (sheets: readonly Sheet[]): string =>
   sheets.length === 0
-    ? 'No typical sheet answers to all of these words. Use fewer, or none for the whole\nlist.\n'
-    : `${[
-        ...sheets.flatMap(sheetLines),
-        ...textLines(`${printCount(sheets.length, 'typical sheet')}. The maker’s own sheet of a unit wins.`, {
-          width,
-          lead: '',
-        }),
-      ].join('\n')}\n`;
+    ? 'No sheet answers to all of these words. Use fewer, or none for the whole list.\n'
+    : `${[...sheets.flatMap(sheetLines), ...textLines(countWords(sheets), { width, lead: '' })].join('\n')}\n`;

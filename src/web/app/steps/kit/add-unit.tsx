@@ -10,10 +10,11 @@ import { useEdit } from '../../edit-context.ts';
 import { Explained } from '../../words/explained.tsx';
 import type { StepMarginProps } from '../step.ts';
 import { sayOfHand, takeUp, useKitHand } from './kit-hand.ts';
+import { OpenSheet } from './own-sheets.tsx';
 import { PlaceChoice, type PlaceWish } from './place-choice.tsx';
 import { placeGoals } from './place-goals.ts';
 import { sheetOnPage } from './sheet-on-page.ts';
-import { useOwnSheets } from './use-own-sheets.ts';
+import { forgetSheet, useOwnSheets } from './use-own-sheets.ts';
 import { words } from './words.ts';
 import './kit.css';
 
@@ -76,6 +77,16 @@ const FoundRow = ({
         ⠿
       </span>
     )}
+    {unit.isOwn && isPicked ? (
+      <button
+        type="button"
+        className="press-link kit-forget"
+        aria-label={words.forgetSheet(unit.name)}
+        onClick={() => void forgetSheet(unit.sheet.id)}
+      >
+        {words.forget}
+      </button>
+    ) : null}
     {children}
   </li>
 );
@@ -83,7 +94,7 @@ const FoundRow = ({
 /** Finds a sheet by plain words, and puts a unit of it aboard: pick it, press its place. Or drag it onto the boat. */
 export const AddUnit = ({ boat }: Pick<StepMarginProps, 'boat'>): ReactNode => {
   const edit = useEdit();
-  const own = useOwnSheets();
+  const { sheets: own } = useOwnSheets();
   const heading = useId();
   const field = useRef<HTMLInputElement>(null);
   const { replaces } = useKitHand();
@@ -209,6 +220,7 @@ export const AddUnit = ({ boat }: Pick<StepMarginProps, 'boat'>): ReactNode => {
           <Explained text={words.more(all.length - found.length)} />
         </p>
       ) : null}
+      <OpenSheet />
     </section>
   );
 };

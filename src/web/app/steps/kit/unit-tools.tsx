@@ -5,6 +5,7 @@ import { likelyPlaces } from '../../../../core/kit/likely-places.ts';
 import { useEdit } from '../../edit-context.ts';
 import { usePart } from '../../use-part.ts';
 import { takeUp } from './kit-hand.ts';
+import { KeepSheet } from './own-sheets.tsx';
 import { words } from './words.ts';
 
 const PlaceSelect = ({
@@ -54,7 +55,8 @@ export const UnitTools = ({ boat, unit }: { boat: Boat; unit: Kit }): ReactNode 
   const edit = useEdit();
   const [isSheet, setIsSheet] = useState(false);
   const closeSheet = useCallback(() => setIsSheet(false), []);
-  const kind = boat.sheets.find(({ id }) => id === unit.sheet)?.kind ?? '';
+  const sheet = boat.sheets.find(({ id }) => id === unit.sheet);
+  const kind = sheet?.kind ?? '';
   const call = (event: SubmitEvent<HTMLFormElement>): void => {
     event.preventDefault();
     const name = String(new FormData(event.currentTarget).get('name') ?? '').trim();
@@ -89,6 +91,7 @@ export const UnitTools = ({ boat, unit }: { boat: Boat; unit: Kit }): ReactNode 
         <button type="button" className="press-link" aria-expanded={isSheet} onClick={() => setIsSheet(!isSheet)}>
           {words.sheet}
         </button>
+        {sheet === undefined || sheet.source === 'typical' ? null : <KeepSheet sheet={sheet} />}
         <button
           type="button"
           className="press-link"

@@ -54,5 +54,10 @@ export const en = {
   copyTo: 'Another of it at',
   noPlace: 'choose a place',
   sheet: 'its sheet, from the manual …',
+  keepSheet: 'keep its sheet for the next boat',
+  saveSheet: 'save its sheet as a file',
+  openSheet: 'open the file of a sheet …',
+  forget: 'forget this sheet',
+  forgetSheet: (name: string) => `forget the own sheet ${name}`,
   replace: 'this goes, another comes …',
 } as const;
