@@ -1,8 +1,8 @@
 import { edits } from '../../core/boat/edits/index.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import { writeBoat } from '../../core/boat/write-boat.ts';
+import { heardEdit } from '../../core/kit/heard-edit.ts';
 import { heardIn } from '../../core/proof/heard.ts';
-import { heardEdit } from '../../core/proof/heard-edit.ts';
 import { startRecordingReader } from '../../core/proof/recording-reader.ts';
 import { startSurvey } from '../../core/proof/survey.ts';
 import type { SurveyReport } from '../../core/proof/survey-report.ts';

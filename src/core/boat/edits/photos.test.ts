@@ -35,6 +35,13 @@ test('a photo taken away leaves the others, and the last one leaves nothing', ()
   );
 });
 
+test('a bank that is taken out takes its photos out of the file', () => {
+  const bank = { id: 'spare-bank', place: 'mast-base', chemistry: 'agm', nominalV: 12, capacityAh: 80, for: 'house' };
+  const withBank = edits['add-bank'].apply(tern, bank);
+  const pictured = edits['add-photo'].apply(withBank, { ...front, of: 'spare-bank' });
+  expect(edits['remove-bank'].apply(pictured, { bank: 'spare-bank' })).toEqual(tern);
+});
+
 test('a unit that leaves the boat takes its photos out of the file', () => {
   expect(edits['remove-unit'].apply(withBoth, { unit: 'gnss' })).not.toHaveProperty('photos');
 });

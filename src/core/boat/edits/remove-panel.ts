@@ -3,6 +3,7 @@ import { idSchema } from '../ids.ts';
 import { UserError } from '../user-error.ts';
 import { defineEdit } from './define-edit.ts';
 import { findInBoat } from './find-in-boat.ts';
+import { withoutPhotos } from './without-photos.ts';
 
 /** Takes a panel out with its circuits; refused while another is fed from it. */
 export const removePanel = defineEdit({
@@ -23,5 +24,6 @@ export const removePanel = defineEdit({
       for (const circuit of circuits) circuit.feeds = circuit.feeds.filter((one) => one !== panel);
     for (const key of Object.keys(boat.pins?.fuses ?? {}))
       if (key.startsWith(`${panel}.`)) delete boat.pins?.fuses?.[key];
+    withoutPhotos(boat, (of) => of === panel);
   },
 });

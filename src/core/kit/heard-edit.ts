@@ -2,9 +2,9 @@ import type { Boat } from '../boat/boat-schema.ts';
 import type { EditParams } from '../boat/edits/index.ts';
 import { everyId } from '../boat/every-id.ts';
 import { UserError } from '../boat/user-error.ts';
-import { draftBoat } from './draft-boat.ts';
-import type { SurveyReport } from './survey-report.ts';
-import { usualPlace } from './usual-place.ts';
+import { draftBoat } from '../proof/draft-boat.ts';
+import type { SurveyReport } from '../proof/survey-report.ts';
+import { likelyPlaces } from './likely-places.ts';
 
 /** What puts a recording’s units aboard a boat: the edit, absent where she has them all, and how many she had already. */
 export interface HeardEdit {
@@ -43,7 +43,7 @@ export const heardEdit = (boat: Boat, report: SurveyReport): HeardEdit => {
   const unknown = draft.kit.filter(({ identity }) => identity === undefined || !names.has(identity));
   const made = unknown.flatMap((unit) => {
     const sheet = draft.sheets.find(({ id }) => id === unit.sheet);
-    const place = usualPlace(boat, sheet?.kind ?? '');
+    const place = likelyPlaces(boat, sheet?.kind ?? '')[0]?.id;
     if (sheet === undefined || place === undefined) return [];
     const sheetId = freeAmong(taken, sheet.id);
     return [
