@@ -1,6 +1,7 @@
 import type { LayoutMap } from './backbone/problem.ts';
 import { problemsOf } from './backbone/problems-of.ts';
 import type { Boat } from './boat/boat-schema.ts';
+import { boatText } from './boat/boat-text.ts';
 import { lastPhase } from './boat/phase.ts';
 import { remember } from './boat/remember.ts';
 import { standingBoat, withoutNeeds } from './joins/standing-boat.ts';
@@ -83,7 +84,7 @@ const laidBoat = (boat: Boat, { stray, power, panels, energy, traffic, order, le
 export const planLaid = (late: LaidLateParts) => {
   const boats = remember({
     most: kept.boats,
-    keyOf: (boat: Boat) => JSON.stringify(boat),
+    keyOf: (boat: Boat) => boatText(boat),
     find: (boat) => laidBoat(boat, late),
   });
   return (boat: Boat, layouts: LayoutMap) => boats(withoutNeeds(boat))(layouts);

@@ -2,6 +2,7 @@ import { type Boat, type Bus, boatSchema, type Cable, type Join, type Kit, type 
 import { canonicalSheet } from './canonical-sheet.ts';
 import { byCodeUnit } from './ids.ts';
 import { inSchemaOrder } from './in-schema-order.ts';
+import { keptFor } from './kept-for.ts';
 import type { OwnDay } from './own-day.ts';
 import { type Sheet, sheetSchema } from './sheet.ts';
 import { sortedBy } from './sorted-by.ts';
@@ -123,13 +124,31 @@ const canonicalPins = ({ layouts, routes, ...others }: Pins, ways: ReadonlyMap<s
       }),
 });
 
-/** Sheets put in order before: an edit leaves nearly every sheet of a boat the very one it was. */
-const sheetsInOrder = new WeakMap<Sheet, Sheet>();
+const { shape } = boatSchema;
+const waysById = keptFor((ways: Boat['ways']): ReadonlyMap<string, Way> => new Map(ways.map((way) => [way.id, way])));
+const sheetInOrder = keptFor((sheet: Sheet) => inSchemaOrder(sheetSchema, canonicalSheet(sheet)));
 
-const sheetInOrder = (sheet: Sheet): Sheet => {
-  const known = sheetsInOrder.get(sheet) ?? inSchemaOrder(sheetSchema, canonicalSheet(sheet));
-  sheetsInOrder.set(sheet, known);
-  return known;
+/** The parts of every boat that are long, each put in order once: an edit leaves nearly all of them the very ones they were. */
+const inOrderOf = {
+  places: keptFor((places: Boat['places']) => inSchemaOrder(shape.places, sortedBy(places, byId))),
+  ways: keptFor((ways: Boat['ways']) => inSchemaOrder(shape.ways, sortedBy(ways.map(canonicalWay), byId))),
+  cables: keptFor((cables: Boat['cables']) =>
+    keptFor((ways: Boat['ways']) => {
+      const own = cables.map((cable) => canonicalCable(cable, waysById(ways)));
+      return inSchemaOrder(shape.cables, sortedBy(own, byId));
+    }),
+  ),
+  sheets: keptFor((sheets: Boat['sheets']) => sortedBy(sheets.map(sheetInOrder), byId)),
+  kit: keptFor((kit: Boat['kit']) => inSchemaOrder(shape.kit, sortedBy(kit.map(canonicalUnit), byId))),
+  needs: keptFor((needs: Boat['needs']) =>
+    inSchemaOrder(
+      shape.needs,
+      sortedBy(needs, (need) => [need.reading, need.instance, need.at]),
+    ),
+  ),
+  buses: keptFor((buses: Boat['buses']) => inSchemaOrder(shape.buses, sortedBy(buses.map(canonicalBus), byId))),
+  joins: keptFor((joins: Boat['joins']) => inSchemaOrder(shape.joins, sortedBy(joins.map(canonicalJoin), byId))),
+  supply: keptFor((supply: Supply) => inSchemaOrder(shape.supply, canonicalSupply(supply))),
 };
 
 /**
@@ -140,36 +159,44 @@ const sheetInOrder = (sheet: Sheet): Sheet => {
  * canonical boat is the same, to the byte when written.
  */
 export const canonicalBoat = (boat: Boat): Boat => {
-  const ways = new Map(boat.ways.map((way) => [way.id, way]));
+  const { hull, places, ways, cables, sheets, kit, needs, sources, buses, joins, supply, ...others } = boat;
+  const { days, steering, pins, orders, accepted, underlays, photos } = others;
   const inOrder = inSchemaOrder(boatSchema, {
-    ...boat,
-    ...(boat.hull.masts === undefined
+    ...others,
+    hull: hull.masts === undefined ? hull : { ...hull, masts: sortedBy(hull.masts, ({ foot }) => [foot]) },
+    ...(sources === undefined
       ? {}
-      : { hull: { ...boat.hull, masts: sortedBy(boat.hull.masts, ({ foot }) => [foot]) } }),
-    places: sortedBy(boat.places, byId),
-    ways: sortedBy(boat.ways.map(canonicalWay), byId),
-    cables: sortedBy(
-      boat.cables.map((cable) => canonicalCable(cable, ways)),
-      byId,
-    ),
+      : { sources: sortedBy(sources, ({ reading, instance, at }) => [reading, instance, at]) }),
+    ...(days === undefined ? {} : { days: canonicalDays(days) }),
+    ...(steering === undefined ? {} : { steering: canonicalSteering(steering) }),
+    ...(pins === undefined ? {} : { pins: canonicalPins(pins, waysById(ways)) }),
+    ...(orders === undefined ? {} : { orders: sortedBy(orders, (entry) => [entry.item]) }),
+    ...(accepted === undefined ? {} : { accepted: sortedBy(accepted, (entry) => [entry.finding]) }),
+    ...(underlays === undefined ? {} : { underlays: sortedBy(underlays, (entry) => [entry.view]) }),
+    ...(photos === undefined
+      ? {}
+      : { photos: sortedBy(photos, ({ of, shows, picture }) => [of, shows, picture.hash]) }),
+    // the long parts only take their places here
+    places: [],
+    ways: [],
+    cables: [],
     sheets: [],
-    kit: sortedBy(boat.kit.map(canonicalUnit), byId),
-    needs: sortedBy(boat.needs, (need) => [need.reading, need.instance, need.at]),
-    ...(boat.sources === undefined
-      ? {}
-      : { sources: sortedBy(boat.sources, ({ reading, instance, at }) => [reading, instance, at]) }),
-    buses: sortedBy(boat.buses.map(canonicalBus), byId),
-    joins: sortedBy(boat.joins.map(canonicalJoin), byId),
-    supply: canonicalSupply(boat.supply),
-    ...(boat.days === undefined ? {} : { days: canonicalDays(boat.days) }),
-    ...(boat.steering === undefined ? {} : { steering: canonicalSteering(boat.steering) }),
-    ...(boat.pins === undefined ? {} : { pins: canonicalPins(boat.pins, ways) }),
-    ...(boat.orders === undefined ? {} : { orders: sortedBy(boat.orders, (entry) => [entry.item]) }),
-    ...(boat.accepted === undefined ? {} : { accepted: sortedBy(boat.accepted, (entry) => [entry.finding]) }),
-    ...(boat.underlays === undefined ? {} : { underlays: sortedBy(boat.underlays, (entry) => [entry.view]) }),
-    ...(boat.photos === undefined
-      ? {}
-      : { photos: sortedBy(boat.photos, ({ of, shows, picture }) => [of, shows, picture.hash]) }),
+    kit: [],
+    needs: [],
+    buses: [],
+    joins: [],
+    supply: { banks: [], panels: [], dcdc: [] },
   });
-  return { ...inOrder, sheets: sortedBy(boat.sheets.map(sheetInOrder), byId) };
+  return {
+    ...inOrder,
+    places: inOrderOf.places(places),
+    ways: inOrderOf.ways(ways),
+    cables: inOrderOf.cables(cables)(ways),
+    sheets: inOrderOf.sheets(sheets),
+    kit: inOrderOf.kit(kit),
+    needs: inOrderOf.needs(needs),
+    buses: inOrderOf.buses(buses),
+    joins: inOrderOf.joins(joins),
+    supply: inOrderOf.supply(supply),
+  };
 };

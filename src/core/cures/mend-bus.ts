@@ -4,6 +4,7 @@ import type { Problem } from '../backbone/problem.ts';
 import { strandedDevices } from '../backbone/stranded-devices.ts';
 import { type BoatIndex, indexBoat } from '../boat/boat-index.ts';
 import type { Boat } from '../boat/boat-schema.ts';
+import { boatText } from '../boat/boat-text.ts';
 import { byCodeUnit, splitDotted } from '../boat/ids.ts';
 import { remember } from '../boat/remember.ts';
 import { joinsOf } from '../joins/joins-of.ts';
@@ -161,7 +162,7 @@ const mendOf = (task: MendTask, { layout }: MendedBus, ask: MendAsk): BusMend =>
 /** All of a boat that layouts hang on, as text. */
 const wiredText = ({ boat }: Pick<BoatIndex, 'boat'>): string => {
   const { needs: _, accepted: __, labels: ___, orders: ____, ...wired } = boat;
-  return JSON.stringify(wired);
+  return boatText(wired);
 };
 
 /**

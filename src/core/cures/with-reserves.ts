@@ -6,6 +6,7 @@ import { needWays } from '../blackouts/need-ways.ts';
 import { vitalsOf } from '../blackouts/vitals.ts';
 import type { BlackoutEntry, BlackoutParts, Failure, Loss, VitalEntry } from '../blackouts-shape.ts';
 import type { Boat, Need } from '../boat/boat-schema.ts';
+import { boatText } from '../boat/boat-text.ts';
 import { remember } from '../boat/remember.ts';
 import type { Reaches } from '../readings/reaches.ts';
 import { refitOf } from '../readings/refit.ts';
@@ -121,9 +122,9 @@ const vitalsWithCures = (input: ReserveInput): VitalEntry[] => {
 const keptCures = remember({
   most: 6,
   keyOf: ({ laid: { index, buses }, phase }: ReserveInput) => {
-    const { accepted: _, labels: __, orders: ___, ...boat } = index.boat;
-    const needs = boat.needs.map(({ must: ____, ...need }) => need);
-    return JSON.stringify([phase, { ...boat, needs }, buses.map(({ id, walk }) => [id, walk])]);
+    const { accepted: _, labels: __, orders: ___, needs: wished, ...boat } = index.boat;
+    const needs = JSON.stringify(wished.map(({ must: ____, ...need }) => need));
+    return `${phase} ${boatText(boat)} ${needs} ${JSON.stringify(buses.map(({ id, walk }) => [id, walk]))}`;
   },
   find: vitalsWithCures,
 });

@@ -1,5 +1,6 @@
 import { type BoatIndex, indexBoat } from '../boat/boat-index.ts';
 import type { Boat } from '../boat/boat-schema.ts';
+import { boatText } from '../boat/boat-text.ts';
 import { remember } from '../boat/remember.ts';
 import type { StandingJoin } from '../plan-shape.ts';
 import { type Refit, refitOf } from '../readings/refit.ts';
@@ -24,7 +25,7 @@ const joinsByPhase = (index: BoatIndex): StandingBoat['joinsAt'] => {
 /** A boat as her joins stand; kept for the next edit of something else. */
 export const standingBoat: (boat: Boat) => StandingBoat = remember({
   most: 6,
-  keyOf: (boat: Boat) => JSON.stringify(boat),
+  keyOf: (boat: Boat) => boatText(boat),
   find: (boat) => {
     const index = indexBoat(boat);
     const joinsAt = joinsByPhase(index);

@@ -1,5 +1,6 @@
 import { type BoatIndex, indexBoat } from '../boat/boat-index.ts';
 import type { Boat } from '../boat/boat-schema.ts';
+import { boatText } from '../boat/boat-text.ts';
 import { canonicalBoat } from '../boat/canonical-boat.ts';
 import { lastPhase } from '../boat/phase.ts';
 import { remember } from '../boat/remember.ts';
@@ -20,7 +21,7 @@ export type Proposer = (index: BoatIndex, reaches: Reaches) => WiredBoat | undef
 export const wiredWith = (propose: Proposer): ((boat: Boat) => WiredBoat) => {
   const proposed = remember({
     most: 6,
-    keyOf: (boat: Boat) => JSON.stringify(boat),
+    keyOf: (boat: Boat) => boatText(boat),
     find: (boat) => propose(indexBoat(boat), standingBoat(withoutNeeds(boat)).refit.reachesIn(lastPhase(boat))),
   });
   const wired = new WeakMap<Boat, WiredBoat>();
