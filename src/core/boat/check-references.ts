@@ -12,6 +12,16 @@ import { checkSheet } from './checks/check-sheet.ts';
 import { checkSources } from './checks/check-sources.ts';
 import { checkSteering } from './checks/check-steering.ts';
 import { checkSupply } from './checks/check-supply.ts';
+import { keptFor } from './kept-for.ts';
+import type { Sheet } from './sheet.ts';
+
+/** What is wrong in each sheet, from the sheet on; an edit leaves nearly every sheet of a boat as it was. */
+const wrongIn = keptFor((sheet: Sheet) => checkSheet(sheet, []));
+
+const checkSheets = ({ sheets }: Boat): BoatProblem[] =>
+  sheets.flatMap((sheet, at) =>
+    wrongIn(sheet).map((problem) => ({ ...problem, path: ['sheets', at, ...problem.path] })),
+  );
 
 const checkUnitSheets = (boat: Boat): BoatProblem[] => {
   const sheets = new Map(boat.sheets.map((sheet) => [sheet.id, sheet]));
@@ -32,7 +42,7 @@ const checkUnitSheets = (boat: Boat): BoatProblem[] => {
 export const checkReferences = (boat: Boat): BoatProblem[] => {
   const ids = checkIds(boat);
   if (ids.length > 0) return ids;
-  const sheets = [...boat.sheets.flatMap((sheet, at) => checkSheet(sheet, ['sheets', at])), ...checkUnitSheets(boat)];
+  const sheets = [...checkSheets(boat), ...checkUnitSheets(boat)];
   if (sheets.length > 0) return sheets;
   const known = knownIn(indexBoat(boat));
   return [
