@@ -103,14 +103,14 @@ export const failuresIn = rememberFor({
 /** What a failure does, as a line of the table. */
 export const tableLine = (
   { failures: [first, ...also], effect, dark, still }: FailureGroup,
-  loses: readonly Loss[],
+  loses: Loss[],
 ): TableLine[] => {
   if (first === undefined) return [];
   const doubtful = [...effect.buses].flatMap(([bus, state]) => (state.doubtful ? [bus] : []));
   const entry: BlackoutEntry = {
     ...first,
     ...(also.length === 0 ? {} : { also }),
-    loses: [...loses],
+    loses,
     dark: [...dark],
     still: [...still],
     ...(doubtful.length === 0 ? {} : { doubtful }),
@@ -124,13 +124,8 @@ export const tableLine = (
  */
 export const blackoutTable = (laid: LaidBoat, reaches: Reaches, phase: number): BlackoutParts => {
   const { model, groups, lossesIn } = failuresIn(laid.lines, { laid, phase });
-  const { ways, heldOf } = lossesIn(reaches.of, reaches);
-  const held = heldOf(laid.index.boat.needs);
-  const lines = groups.flatMap((group, at) =>
-    tableLine(
-      group,
-      held.flatMap(({ losses }) => losses[at] ?? []),
-    ),
-  );
+  const { ways, lossesOf } = lossesIn(reaches.of, reaches);
+  const { held, losses } = lossesOf(laid.index.boat.needs);
+  const lines = groups.flatMap((group, at) => tableLine(group, losses[at] ?? []));
   return { blackouts: lines.map(({ entry }) => entry), vitals: vitalsOf({ wired: model.wired, ways, held, lines }) };
 };

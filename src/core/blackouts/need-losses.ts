@@ -87,15 +87,23 @@ export const needLosses = (wired: WiredBoat, effects: readonly Effect[], reaches
     keyOf: askedBy,
     find: (need) => {
       const held = heldNeed(need, ways.of(need));
-      return { ...held, losses: held.ways.length === 0 ? [] : lossIns.map((lossOf) => lossOf(held)) };
+      const losses = lossIns.flatMap((lossOf, effect) => {
+        const loss = held.ways.length === 0 ? undefined : lossOf(held);
+        return loss === undefined ? [] : [{ effect, loss }];
+      });
+      return { ...held, losses };
     },
   });
   return {
     ways,
-    /** the needs that are met, each once, sorted */
-    heldOf: (needs: readonly Need[]) =>
-      needsIn(needs, reaches)
+    /** the needs that are met, each once, sorted; and what each effect takes of them, in the order of the effects */
+    lossesOf: (needs: readonly Need[]) => {
+      const held = needsIn(needs, reaches)
         .map(of)
-        .filter(({ ways: own }) => own.length > 0),
+        .filter(({ ways: own }) => own.length > 0);
+      const losses = effects.map((): Loss[] => []);
+      for (const one of held) for (const { effect, loss } of one.losses) losses[effect]?.push(loss);
+      return { held, losses };
+    },
   };
 };

@@ -75,8 +75,9 @@ const wiresOf = (line: LineEntry | undefined, talker: End, listener: End): PairE
     .map(({ from, to }) => ({ from: wireOf(from), ...(to === undefined ? {} : { to: wireOf(to) }) }));
 
 /** The wire labels of a pair are told from its talker to one listener; where two listeners hang on one plug a wire left open stands once. */
-const withoutDoubles = (wires: PairEntry['wires']): PairEntry['wires'] =>
-  wires.filter((wire, at) => wires.findIndex((other) => JSON.stringify(other) === JSON.stringify(wire)) === at);
+const withoutDoubles = (wires: PairEntry['wires']): PairEntry['wires'] => [
+  ...new Map(wires.map((wire) => [JSON.stringify(wire), wire])).values(),
+];
 
 /** Where the shield of a cable is earthed: as the file or a unit has it, else at the talker; with two talkers, the first. */
 const shieldOf = (index: BoatIndex, join: string, shields: readonly ShieldEntry[]): string | undefined => {
