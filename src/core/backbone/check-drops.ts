@@ -15,11 +15,16 @@ export interface MeasuredDrop extends PlacedTee {
   readonly boughtMm: number;
 }
 
+/** Routes found before, by problem and place: one problem is asked of layout after layout, and nobody changes it in place. */
+const routesOf = new WeakMap<Problem, Map<string, ReadonlyMap<string, DropRoute>>>();
+
 /** Every device that has a tee, with its drop; infinite where no way for drops leads there. */
 export const measureDrops = (problem: Problem, tees: readonly PlacedTee[]): MeasuredDrop[] => {
-  const routesFrom = new Map<string, ReadonlyMap<string, DropRoute>>();
+  const routesFrom = routesOf.get(problem) ?? new Map<string, ReadonlyMap<string, DropRoute>>();
+  routesOf.set(problem, routesFrom);
+  const devices = new Map(problem.devices.map((device) => [device.id, device]));
   return tees.flatMap((placed) => {
-    const device = problem.devices.find(({ id }) => id === placed.tee);
+    const device = devices.get(placed.tee);
     if (device === undefined) return [];
     const routes = routesFrom.get(placed.place) ?? dropRoutes(problem, placed.place);
     routesFrom.set(placed.place, routes);

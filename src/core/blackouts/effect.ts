@@ -39,6 +39,9 @@ export interface FailureModel {
   /** port at the end of a drop, and drop of a port */
   readonly portOfDrop: ReadonlyMap<string, { readonly bus: string; readonly port: string }>;
   readonly dropOfPort: ReadonlyMap<string, string>;
+  /** drops of each bus, and the lines that end at a unit and neither feed it nor are trunk */
+  readonly dropsOfBus: ReadonlyMap<string, readonly { readonly line: string; readonly port: string }[]>;
+  readonly linesOfUnit: ReadonlyMap<string, readonly string[]>;
   readonly busOf: ReadonlyMap<string, string>;
 }
 
@@ -51,6 +54,18 @@ const dropsOf = (wired: WiredBoat, busOf: ReadonlyMap<string, string>): Map<stri
     if (end !== undefined) found.set(id, end);
   }
   return found;
+};
+
+const listed = <Entry>(
+  pairs: readonly (readonly [key: string, entry: Entry])[],
+): ReadonlyMap<string, readonly Entry[]> => {
+  const lists = new Map<string, Entry[]>();
+  for (const [key, entry] of pairs) {
+    const list = lists.get(key);
+    if (list === undefined) lists.set(key, [entry]);
+    else list.push(entry);
+  }
+  return lists;
 };
 
 /** A boat made ready for `effectOf`. */
@@ -77,6 +92,12 @@ export const failureModel = ({
     leadsOf,
     portOfDrop,
     dropOfPort: new Map([...portOfDrop].map(([line, { port }]) => [port, line])),
+    dropsOfBus: listed([...portOfDrop].map(([line, { bus, port }]) => [bus, { line, port }])),
+    linesOfUnit: listed(
+      wired.lines
+        .filter(({ kind }) => kind !== 'feed' && kind !== 'trunk')
+        .flatMap(({ id, from, to }) => [from, to].map((end) => [splitDotted(end).kit, id] as const)),
+    ),
     busOf,
   };
 };
@@ -157,13 +178,10 @@ export const stillLines = (model: FailureModel, { dark, cut, buses, nodes }: Eff
   const trunkOf = (bus: string): BusTrunk | undefined => model.trunks.get(bus);
   for (const [bus, state] of buses) {
     for (const [line, gap] of trunkOf(bus)?.gapOf ?? []) if (!state.liveGaps.has(gap)) found.add(line);
-    for (const [line, drop] of model.portOfDrop) if (drop.bus === bus && !state.partOf.has(drop.port)) found.add(line);
+    for (const { line, port } of model.dropsOfBus.get(bus) ?? []) if (!state.partOf.has(port)) found.add(line);
   }
   for (const [line, leads] of model.leadsOf)
     if (model.lines.get(line)?.kind === 'feed' && leads.every((node) => nodes.has(node))) found.add(line);
-  if (dark.size > 0)
-    for (const { id, kind, from, to } of model.wired.lines)
-      if (kind !== 'feed' && kind !== 'trunk' && [from, to].some((end) => dark.has(splitDotted(end).kit)))
-        found.add(id);
+  for (const unit of dark) for (const line of model.linesOfUnit.get(unit) ?? []) found.add(line);
   return [...found].filter((id) => model.lines.has(id));
 };
