@@ -59,7 +59,6 @@ export default defineConfig({
           environment: 'node',
           testTimeout: 60_000,
           hookTimeout: 120_000,
-          fileParallelism: false,
           sequence: { groupOrder: 2 },
         },
       },
