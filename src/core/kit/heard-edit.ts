@@ -43,7 +43,7 @@ export const heardEdit = (boat: Boat, report: SurveyReport): HeardEdit => {
   const unknown = draft.kit.filter(({ identity }) => identity === undefined || !names.has(identity));
   const made = unknown.flatMap((unit) => {
     const sheet = draft.sheets.find(({ id }) => id === unit.sheet);
-    const place = likelyPlaces(boat, sheet?.kind ?? '')[0]?.id;
+    const place = sheet === undefined ? undefined : likelyPlaces(boat, sheet)[0]?.id;
     if (sheet === undefined || place === undefined) return [];
     const sheetId = freeAmong(taken, sheet.id);
     return [

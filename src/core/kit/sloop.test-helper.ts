@@ -27,7 +27,7 @@ export const emptyBoat = (): Boat => {
 export const boatWith = (boat: Boat, ids: readonly string[]): Boat =>
   ids.reduce((so, id) => {
     const sheet = typical(id);
-    const place = likelyPlaces(so, sheet.kind)[0]?.id ?? '';
+    const place = likelyPlaces(so, sheet)[0]?.id ?? '';
     const { edits, says } = placeUnit(so, { sheet, place });
     return applyEdits(startHistory(so), edits, says).boat;
   }, boat);

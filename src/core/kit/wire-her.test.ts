@@ -3,6 +3,7 @@ import type { Boat } from '../boat/boat-schema.ts';
 import { applyEdits } from '../boat/history.ts';
 import { startHistory } from '../boat/start-history.ts';
 import { plan } from '../plan.ts';
+import { boatFromPattern } from '../starting/boat-from-pattern.ts';
 import { boatWith, emptyBoat } from './sloop.test-helper.ts';
 import { wireHer } from './wire-her.ts';
 
@@ -36,6 +37,23 @@ test('twelve units put aboard by pick and place are wired and fed by one press, 
   // nothing is left to wire
   expect(wireHer(boat, made)).toEqual([]);
 }, 20_000);
+
+test.each([
+  ['sloop-deck-stepped', 9.5],
+  ['pilothouse-motorboat', 11],
+  ['steel-workboat', 15],
+] as const)(
+  'a %s of %s m gets a shopping list from nothing but picks and places',
+  (pattern, lengthM) => {
+    const boat = wired(boatWith(boatFromPattern({ pattern, name: 'Knot', lengthM }), twelve));
+    const made = plan(boat, new Map());
+    expect(made.readings.filter(({ arrives }) => !arrives)).toEqual([]);
+    expect(made.loads.filter(({ source }) => source.by === 'nothing')).toEqual([]);
+    expect(made.shopping.length).toBeGreaterThan(30);
+    expect(made.findings.filter(({ level }) => level === 'danger')).toEqual([]);
+  },
+  20_000,
+);
 
 test('where there are two buses a person says which one a loose unit is for', () => {
   const boat = boatWith(emptyBoat(), ['alarm-buzzer-bus']);

@@ -81,7 +81,7 @@ export const PlaceChoice = ({
 }): ReactNode => {
   const say = useWords();
   const first = useRef<HTMLButtonElement>(null);
-  const places = useMemo(() => likelyPlaces(boat, sheet.kind), [boat, sheet]);
+  const places = useMemo(() => likelyPlaces(boat, sheet), [boat, sheet]);
   const [likeliest] = places;
   const made = useMemo(
     () => (likeliest === undefined ? undefined : placeUnit(boat, { sheet, place: likeliest.id, fate: wish.fate })),

@@ -1,5 +1,6 @@
 import { type ReactNode, type SubmitEvent, useCallback, useMemo, useState } from 'react';
 import type { Boat, Kit } from '../../../../core/boat/boat-schema.ts';
+import type { Sheet } from '../../../../core/boat/sheet.ts';
 import { copyUnit } from '../../../../core/kit/copy-unit.ts';
 import { likelyPlaces } from '../../../../core/kit/likely-places.ts';
 import { useEdit } from '../../edit-context.ts';
@@ -11,18 +12,18 @@ import { words } from './words.ts';
 const PlaceSelect = ({
   label,
   boat,
-  kind,
+  sheet,
   not,
   onPlace,
 }: {
   label: string;
   boat: Boat;
-  kind: string;
+  sheet: Sheet;
   /** a place that is no choice */
   not?: string;
   onPlace: (place: string) => void;
 }): ReactNode => {
-  const places = useMemo(() => likelyPlaces(boat, kind).filter(({ id }) => id !== not), [boat, kind, not]);
+  const places = useMemo(() => likelyPlaces(boat, sheet).filter(({ id }) => id !== not), [boat, sheet, not]);
   return (
     <label>
       {label}{' '}
@@ -56,7 +57,6 @@ export const UnitTools = ({ boat, unit }: { boat: Boat; unit: Kit }): ReactNode 
   const [isSheet, setIsSheet] = useState(false);
   const closeSheet = useCallback(() => setIsSheet(false), []);
   const sheet = boat.sheets.find(({ id }) => id === unit.sheet);
-  const kind = sheet?.kind ?? '';
   const call = (event: SubmitEvent<HTMLFormElement>): void => {
     event.preventDefault();
     const name = String(new FormData(event.currentTarget).get('name') ?? '').trim();
@@ -66,6 +66,7 @@ export const UnitTools = ({ boat, unit }: { boat: Boat; unit: Kit }): ReactNode 
     const made = copyUnit(boat, unit.id, place);
     if (made !== undefined) edit(made.edits, made.says);
   };
+  if (sheet === undefined) return null;
   return (
     <div className="kit-tools">
       <form onSubmit={call}>
@@ -79,11 +80,11 @@ export const UnitTools = ({ boat, unit }: { boat: Boat; unit: Kit }): ReactNode 
       <PlaceSelect
         label={words.moveTo}
         boat={boat}
-        kind={kind}
+        sheet={sheet}
         not={unit.place}
         onPlace={(place) => edit([{ edit: 'move-unit', params: { unit: unit.id, place } }])}
       />
-      <PlaceSelect label={words.copyTo} boat={boat} kind={kind} onPlace={copyTo} />
+      <PlaceSelect label={words.copyTo} boat={boat} sheet={sheet} onPlace={copyTo} />
       <p className="kit-presses">
         <button type="button" className="press-link" onClick={() => takeUp({ replaces: unit.id })}>
           {words.replace}
@@ -91,7 +92,7 @@ export const UnitTools = ({ boat, unit }: { boat: Boat; unit: Kit }): ReactNode 
         <button type="button" className="press-link" aria-expanded={isSheet} onClick={() => setIsSheet(!isSheet)}>
           {words.sheet}
         </button>
-        {sheet === undefined || sheet.source === 'typical' ? null : <KeepSheet sheet={sheet} />}
+        {sheet.source === 'typical' ? null : <KeepSheet sheet={sheet} />}
         <button
           type="button"
           className="press-link"
