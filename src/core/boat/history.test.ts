@@ -232,6 +232,7 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
   'remove-underlay': fc.record({ view }),
   'remove-unit': fc.record({ unit: fc.constantFrom('nobody', 'radio', 'gnss') }),
   'reopen-finding': fc.record({ finding }),
+  'restore-boat': fc.constantFrom({ boat: full }, { boat: { ...full, name: 'Another' } }),
   'set-day': fc.record({
     id: fc.constantFrom('weekend', 'anchor', 'nav'),
     name: fc.constant('A day'),

@@ -48,6 +48,7 @@ import { removeUnderlay } from './remove-underlay.ts';
 import { removeUnit } from './remove-unit.ts';
 import { removeWay } from './remove-way.ts';
 import { reopenFinding } from './reopen-finding.ts';
+import { restoreBoat } from './restore-boat.ts';
 import { setDay } from './set-day.ts';
 import { setFate } from './set-fate.ts';
 import { setGrade } from './set-grade.ts';
@@ -115,6 +116,7 @@ export const edits = {
   'remove-unit': removeUnit,
   'remove-way': removeWay,
   'reopen-finding': reopenFinding,
+  'restore-boat': restoreBoat,
   'set-day': setDay,
   'set-fate': setFate,
   'set-grade': setGrade,
