@@ -2,7 +2,7 @@ import type { Patches } from 'mutative';
 import type { Boat } from './boat-schema.ts';
 
 /** One edit that was made, with what leads forth and back. */
-interface Step {
+export interface Step {
   /** what it did, as a sentence */
   readonly title: string;
   readonly forth: Patches;
