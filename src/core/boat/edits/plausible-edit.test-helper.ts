@@ -25,6 +25,12 @@ interface Shape {
 }
 
 const some = (values: readonly unknown[]): Sketch => fc.constantFrom(...(values.length === 0 ? ['none'] : values));
+const someOf = (ids: readonly string[], least: number): Sketch =>
+  ids.length < least
+    ? fc.constant([])
+    : fc
+        .shuffledSubarray([...ids], { minLength: least, maxLength: Math.min(ids.length, Math.max(least, 3)) })
+        .map((few) => (least === 2 ? few.slice(0, 2) : few));
 const idsOf = (list: readonly { readonly id: string }[]): string[] => list.map(({ id }) => id);
 
 /** Every interface aboard as `unit.port`. */
@@ -56,8 +62,8 @@ const meaningsIn = (boat: Boat): Readonly<Record<string, () => Sketch>> => ({
   at: () => some(idsOf(boat.kit)),
   place: () => some(idsOf(boat.places)),
   way: () => some(idsOf(boat.ways)),
-  ways: () => fc.subarray(idsOf(boat.ways), { minLength: 1, maxLength: 3 }),
-  ends: () => fc.shuffledSubarray(idsOf(boat.places), { minLength: 2, maxLength: 2 }),
+  ways: () => someOf(idsOf(boat.ways), 1),
+  ends: () => someOf(idsOf(boat.places), 2),
   cable: () => some(idsOf(boat.cables)),
   bus: () => some(idsOf(boat.buses)),
   join: () => some(idsOf(boat.joins)),
@@ -186,6 +192,18 @@ const known: { readonly [Id in EditId]?: (boat: Boat) => Sketch } = {
       sheet: some([...idsOf(boat.sheets), ...idsOf(typicalSheets)]),
       fate: some(['stays', 'comes']),
       place: some(idsOf(boat.places)),
+    }),
+  'add-cable': (boat) =>
+    fc.record({
+      id: some(['old-lead', 'old-coax', 'third']),
+      kind: some(['pair', 'coax', 'ethernet']),
+      from: fc.record({ place: some(idsOf(boat.places)) }),
+      to: fc.record({ place: some(idsOf(boat.places)) }),
+      ways: fc.constant([]),
+      length: fc.record({ valueM: fc.integer({ min: 1, max: 20 }), how: some(['taped', 'guessed']) }),
+      diameterMm: fc.integer({ min: 3, max: 12 }),
+      condition: some(['good', 'untested']),
+      fate: some(['stays', 'goes']),
     }),
   'let-source-go': (boat) =>
     some((boat.sources ?? [{ reading: 'depth', primary: '' }]).map(({ primary: _, ...chosen }) => chosen)),
