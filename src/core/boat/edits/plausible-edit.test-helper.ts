@@ -91,11 +91,12 @@ const anyIdOf = (boat: Boat): Sketch =>
 const ofText = (boat: Boat, { pattern }: Shape): Sketch => {
   if (pattern === undefined) return some(['A word', 'Something else']);
   if (pattern === '^[a-z][a-z0-9-]*$') return anyIdOf(boat);
-  return fc.stringMatching(new RegExp(pattern), { maxLength: 40 });
+  return fc.stringMatching(new RegExp(pattern));
 };
 
 const ofNumber = ({ type, minimum = 0, maximum = 20 }: Shape): Sketch => {
   const [min, max] = [Math.ceil(minimum), Math.floor(Math.min(maximum, Math.max(minimum + 40, 20)))];
+  if (min > max) return fc.constant((minimum + maximum) / 2);
   const whole = fc.integer({ min, max });
   return type === 'integer' ? whole : whole.map((value) => Math.min(max, value + 0.5));
 };
@@ -117,9 +118,9 @@ const sketcher = (boat: Boat, definitions: Readonly<Record<string, Shape>>): Ske
   const sketch: Sketcher = (shape, name = '', depth = 0) => {
     const below = (inner: Shape, ownName?: string): Sketch => sketch(inner, ownName, depth + 1);
     if (depth > deepest) return fc.constant('deep');
-    const meant = meanings[name];
-    if (meant !== undefined && shape.properties === undefined && shape.enum === undefined) return meant();
     if (shape.$ref !== undefined) return below(definitions[shape.$ref.replace(/^.*\//, '')] ?? {}, name);
+    const meant = shape.type === 'object' || shape.enum !== undefined ? undefined : meanings[name];
+    if (meant !== undefined) return meant();
     if (shape.const !== undefined) return fc.constant(shape.const);
     if (shape.enum !== undefined) return some(shape.enum);
     const ways = shape.anyOf ?? shape.oneOf;

@@ -17,6 +17,7 @@ const keysOf: ReadonlyMap<string, readonly string[]> = new Map([
   ['instances', ['port', 'reading']],
   ['steering', ['place', 'by']],
   ['masts', ['foot']],
+  ['underlays', ['view']],
 ]);
 
 /** Objects in which every name stands for itself; any other is one thing, such as a length with how it is known. */
