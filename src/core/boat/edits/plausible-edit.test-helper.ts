@@ -206,6 +206,21 @@ const known: { readonly [Id in EditId]?: (boat: Boat) => Sketch } = {
       condition: some(['good', 'untested']),
       fate: some(['stays', 'goes']),
     }),
+  'add-heard': (boat) =>
+    fc.record({
+      bus: some(idsOf(boat.buses)),
+      port: fc.constant('n2k'),
+      sheets: fc.constant([]),
+      units: fc.constantFrom('heard', 'heard-too').map((id) => [
+        {
+          id,
+          name: 'Heard',
+          sheet: boat.sheets.find(({ ports }) => ports.some((port) => port.id === 'n2k'))?.id ?? 'none',
+          fate: 'stays',
+          place: boat.places[0]?.id ?? 'none',
+        },
+      ]),
+    }),
   'let-source-go': (boat) =>
     some((boat.sources ?? [{ reading: 'depth', primary: '' }]).map(({ primary: _, ...chosen }) => chosen)),
   'pin-layout': (boat) =>
