@@ -1,7 +1,10 @@
-import { join } from 'node:path';
+import { realpath } from 'node:fs/promises';
+import { basename, join } from 'node:path';
 import { byCodeUnit } from '../core/boat/ids.ts';
 import { UserError } from '../core/boat/user-error.ts';
 import { boatFileName } from './boat-file-name.ts';
+import { contentHash } from './files/content-hash.ts';
+import { keptStates } from './files/keep-backup.ts';
 import { loadBoat } from './files/load-boat.ts';
 import { readText } from './files/read-text.ts';
 import { saveBoat } from './files/save-boat.ts';
@@ -22,8 +25,16 @@ export interface BoatText {
   readonly hash: string;
 }
 
+/** A state of a boat that was saved over: by what name it is asked for, and when it was saved over. */
+export interface SavedState {
+  readonly id: string;
+  readonly untilMs: number;
+}
+
 /** The boats of one folder, by ids that are looked up in the folder's own list and never made into a path. */
 export interface BoatFolder {
+  /** tells this folder from any other on this machine, without saying where it is */
+  readonly mark: () => Promise<string>;
   readonly list: () => Promise<readonly BoatOnList[]>;
   /** undefined where the folder has no such boat */
   readonly read: (id: string) => Promise<BoatText | undefined>;
@@ -33,6 +44,10 @@ export interface BoatFolder {
   readonly pictures: (id: string) => Promise<PictureFolder | undefined>;
   /** the sheets kept beside the boats for the next one */
   readonly sheets: SheetFolder;
+  /** what was saved over, the newest first; undefined where the folder has no such boat */
+  readonly states: (id: string) => Promise<readonly SavedState[] | undefined>;
+  /** one of those states; undefined where there is none of that name */
+  readonly state: (id: string, state: string) => Promise<BoatText | undefined>;
   /** adds a boat under a free name made from its own; throws as `saveBoat` does */
   readonly add: (boat: { name: string; text: string }) => Promise<{ id: string; hash: string }>;
 }
@@ -54,6 +69,7 @@ const describe = async ({ id, path }: FoundBoat): Promise<BoatOnList> => {
 /** The boats of one folder: their list, the text of each by id, and saving. A file that cannot be read is listed with the reason. */
 export const boatFolder = (folder: string): BoatFolder => ({
   sheets: sheetFolder(join(folder, ownSheets)),
+  mark: async () => contentHash(await realpath(folder)).slice(0, 16),
   list: async () => {
     const boats = [...(await findBoats(folder)).values()].sort((a, b) => byCodeUnit(a.id, b.id));
     return Promise.all(boats.map(describe));
@@ -69,6 +85,17 @@ export const boatFolder = (folder: string): BoatFolder => ({
   pictures: async (id) => {
     const found = (await findBoats(folder)).get(id);
     return found === undefined ? undefined : pictureFolder(found.path);
+  },
+  states: async (id) => {
+    const found = (await findBoats(folder)).get(id);
+    if (found === undefined) return undefined;
+    return (await keptStates(found.path)).map(({ name, untilMs }) => ({ id: basename(name, '.json'), untilMs }));
+  },
+  state: async (id, state) => {
+    const found = (await findBoats(folder)).get(id);
+    const states = found === undefined ? [] : await keptStates(found.path);
+    const wanted = states.find(({ name }) => basename(name, '.json') === state);
+    return wanted === undefined ? undefined : readText(wanted.path);
   },
   add: async ({ name, text }) => {
     const id = boatFileName(name, new Set((await findBoats(folder)).keys()));

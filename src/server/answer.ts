@@ -6,6 +6,8 @@ export interface Answer {
   readonly picture?: { readonly type: string; readonly bytes: Buffer };
   /** hash of the boat file that the answer leaves, sent as its ETag */
   readonly hash?: string;
+  /** tells the folder of the boat from any other on this machine */
+  readonly folder?: string;
 }
 
 /** An answer that is a sentence, with what to do about it. */

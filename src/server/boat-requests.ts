@@ -54,28 +54,46 @@ const add = async (request: IncomingMessage, folder: BoatFolder): Promise<Answer
   return { status: 201, json: { id }, hash };
 };
 
-const read = async (folder: BoatFolder, id: string): Promise<Answer> => {
+const noSuchState = says(404, 'This saved state is no longer kept.', 'Load the list anew.');
+
+const read = async (request: IncomingMessage, folder: BoatFolder, id: string): Promise<Answer> => {
   const found = await folder.read(id);
-  return found === undefined ? noSuchBoat(id) : { status: 200, ...found };
+  if (found === undefined) return noSuchBoat(id);
+  const known = quoted.exec(request.headers['if-none-match'] ?? '')?.[1];
+  const mark = await folder.mark();
+  if (known === found.hash) return { status: 304, text: '', hash: found.hash, folder: mark };
+  return { status: 200, ...found, folder: mark };
 };
 
+const readStates = async (folder: BoatFolder, id: string, state: string | undefined): Promise<Answer> => {
+  if (state === undefined) {
+    const states = await folder.states(id);
+    return states === undefined ? noSuchBoat(id) : { status: 200, json: states };
+  }
+  const found = await folder.state(id, state);
+  return found === undefined ? noSuchState : { status: 200, ...found };
+};
+
+/** What an address asks for: a folder, a boat of it, what that boat was, or a picture beside it. */
 interface Parts {
   readonly shelf: 'boats' | 'demos';
   readonly id?: string;
+  readonly states?: { readonly state?: string };
   /** of a picture beside the boat */
   readonly hash?: string;
 }
 
-/** Which folder an address means, the id in it as that folder lists it, and a picture; an id that is badly written is none. */
+/** The parts of an address, by ids as the folder lists them; an id that is badly written is none. */
 const partsOf = (address: string): Parts | undefined => {
-  const [, shelf, written, hash] =
-    /^\/api\/(boats|demos)(?:\/([^/]+)(?:\/files\/([0-9a-f]{64}))?)?$/.exec(address) ?? [];
+  const [, shelf, written, states, state, hash] =
+    /^\/api\/(boats|demos)(?:\/([^/]+)(?:(\/states(?:\/([0-9-]+))?)|\/files\/([0-9a-f]{64}))?)?$/.exec(address) ?? [];
   if (shelf !== 'boats' && shelf !== 'demos') return undefined;
   try {
     return {
       shelf,
       ...(written === undefined ? {} : { id: decodeURIComponent(written) }),
       ...(hash === undefined ? {} : { hash }),
+      ...(states === undefined ? {} : { states: state === undefined ? {} : { state } }),
     };
   } catch {
     return undefined;
@@ -85,7 +103,7 @@ const partsOf = (address: string): Parts | undefined => {
 const answerTo = async (request: IncomingMessage, address: string, folders: Folders): Promise<Answer | undefined> => {
   const parts = partsOf(address);
   if (parts === undefined) return undefined;
-  const { shelf, id, hash } = parts;
+  const { shelf, id, states, hash } = parts;
   const folder = folders[shelf];
   if (id !== undefined && hash !== undefined) {
     const pictures = await folder.pictures(id);
@@ -93,9 +111,10 @@ const answerTo = async (request: IncomingMessage, address: string, folders: Fold
     return pictureRequest(request, { pictures, hash, mayWrite: shelf === 'boats' });
   }
   if (request.method === 'GET') {
-    return id === undefined ? { status: 200, json: await folder.list() } : read(folder, id);
+    if (id === undefined) return { status: 200, json: await folder.list() };
+    return states === undefined ? read(request, folder, id) : readStates(folder, id, states.state);
   }
-  const isSave = request.method === 'PUT' && id !== undefined;
+  const isSave = request.method === 'PUT' && id !== undefined && states === undefined;
   const isAdd = request.method === 'POST' && id === undefined;
   if (shelf === 'demos' || (!isSave && !isAdd)) return says(405, 'Only reading is possible here.');
   const refused = refusalOfWriting(request, {
@@ -108,9 +127,11 @@ const answerTo = async (request: IncomingMessage, address: string, folders: Fold
 };
 
 /**
- * Answers what concerns boats: `GET /api/boats` lists them, `GET /api/boats/ID` reads one, `PUT /api/boats/ID` saves
- * over one that still holds what `If-Match` says, `POST /api/boats` adds one; `GET` and `PUT /api/boats/ID/files/HASH` read
- * and keep a picture beside it; `/api/demos` may be read in the same way. Only pages of this very server may write, as JSON, at most 16 MB, and only a boat that can be read again. Undefined
+ * Answers what concerns boats: `GET /api/boats` lists them, `GET /api/boats/ID` reads one (304 where it is still what
+ * `If-None-Match` says), `GET /api/boats/ID/states` lists what it was, `GET /api/boats/ID/states/STATE` reads one of
+ * those, `PUT /api/boats/ID` saves over one that still holds what `If-Match` says, `POST /api/boats` adds one; `GET` and
+ * `PUT /api/boats/ID/files/HASH` read and keep a picture beside it; `/api/demos` may be read in the same way. Only pages
+ * of this very server may write, as JSON, at most 16 MB, and only a boat that can be read again. Undefined
  * for any other address.
  */
 export const boatRequest = async (

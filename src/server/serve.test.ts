@@ -162,6 +162,35 @@ test('a folder inside that is none of ours does not keep the others from being l
   ]);
 });
 
+test('a boat that is still what the page has is not sent again', async () => {
+  const { address, path, read } = await server();
+  const { tag } = await read();
+  const ask = () => fetch(`${address}/api/boats/tern`, { headers: { 'if-none-match': tag } });
+  const same = await ask();
+  expect([same.status, await same.text()]).toEqual([304, '']);
+  writeFileSync(path, named('Tern, by hand'));
+  const other = await ask();
+  expect([other.status, await other.text()]).toEqual([200, named('Tern, by hand')]);
+  expect(other.headers.get('fairlead-folder')).toBe(same.headers.get('fairlead-folder'));
+  expect(other.headers.get('fairlead-folder')).toMatch(/^[0-9a-f]{16}$/);
+});
+
+test('what a boat was before each save is listed, the newest first, and can be read and not written', async () => {
+  const { address, read, write } = await server();
+  const { text, tag } = await read();
+  expect(await (await fetch(`${address}/api/boats/tern/states`)).json()).toEqual([]);
+  await write('PUT', '/api/boats/tern', { body: named('Skua'), headers: { 'if-match': tag } });
+  const states: { id: string; untilMs: number }[] = await (await fetch(`${address}/api/boats/tern/states`)).json();
+  expect(states).toHaveLength(1);
+  expect(Math.abs((states[0]?.untilMs ?? 0) - Date.now())).toBeLessThan(60_000);
+  const at = `/api/boats/tern/states/${states[0]?.id}`;
+  expect(await (await fetch(`${address}${at}`)).text()).toBe(text);
+  expect((await write('PUT', at, { body: named('Skua'), headers: { 'if-match': tag } })).status).toBe(405);
+  expect((await fetch(`${address}/api/boats/tern/states/2026-01-01`)).status).toBe(404);
+  expect((await fetch(`${address}/api/boats/tern/states/..%2Ftern`)).status).toBe(404);
+  expect((await fetch(`${address}/api/boats/nobody/states`)).status).toBe(404);
+});
+
 test('the demo boats may be read and not written', async () => {
   const { address, write } = await server();
   const demos: { id: string }[] = await (await fetch(`${address}/api/demos`)).json();

@@ -20,11 +20,13 @@ interface Sent {
   readonly body: string | Buffer;
   readonly cache?: string;
   readonly hash?: string | undefined;
+  readonly folder?: string | undefined;
 }
 
-const send = (response: ServerResponse, { status, type, body, cache = 'no-store', hash }: Sent): void => {
+const send = (response: ServerResponse, { status, type, body, cache = 'no-store', hash, folder }: Sent): void => {
   const tag = hash === undefined ? {} : { etag: `"${hash}"` };
-  response.writeHead(status, { ...headers, ...tag, 'content-type': type, 'cache-control': cache });
+  const mark = folder === undefined ? {} : { 'fairlead-folder': folder };
+  response.writeHead(status, { ...headers, ...tag, ...mark, 'content-type': type, 'cache-control': cache });
   response.end(body);
 };
 
@@ -36,6 +38,7 @@ const sendAnswer = (response: ServerResponse, answer: Answer): void =>
     type: answer.picture?.type ?? json,
     body: answer.picture?.bytes ?? answer.text ?? JSON.stringify(answer.json),
     hash: answer.hash,
+    folder: answer.folder,
   });
 
 const sendSentence = (response: ServerResponse, status: number, says: string): void =>

@@ -15,6 +15,7 @@ import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import { writeBoat } from '../../core/boat/write-boat.ts';
 import { fileRefusal } from './file-refusal.ts';
+import { keptStates } from './keep-backup.ts';
 import { loadBoat } from './load-boat.ts';
 import { saveBoat } from './save-boat.ts';
 import { tempFolder } from './temp-folder.test-helper.ts';
@@ -94,7 +95,7 @@ test('saving the same again writes nothing and keeps no backup', async () => {
   expect(readdirSync(folder)).toEqual(['tern.boat.json']);
 });
 
-test('only the newest 20 backups are kept, and other files beside them are left alone', async () => {
+test('backups are thinned out as they age, and other files beside them are left alone', async () => {
   const folder = tempFolder();
   const path = join(folder, 'tern.boat.json');
   mkdirSync(join(folder, 'tern.backups'));
@@ -102,9 +103,14 @@ test('only the newest 20 backups are kept, and other files beside them are left 
   for (let second = 0; second < 24; second += 1)
     await saveBoat({ path, text: named(`Tern ${second}`), now: at(second) });
   const backups = readdirSync(join(folder, 'tern.backups')).sort();
-  expect(backups).toHaveLength(21);
-  expect(backups[0]).toBe('2026-03-01-09-30-04-000.json');
+  // the first of these two minutes, the newest ten, and what is none of ours
+  expect(backups).toHaveLength(12);
+  expect(backups.slice(0, 2)).toEqual(['2026-03-01-09-30-01-000.json', '2026-03-01-09-30-14-000.json']);
   expect(backups.at(-1)).toBe('mine.json');
+  const states = await keptStates(path);
+  expect(states.map(({ name }) => name)).toEqual(backups.slice(0, -1).toReversed());
+  expect(states[0]?.untilMs).toBe(at(23)().getTime());
+  expect(await keptStates(join(folder, 'other.boat.json'))).toEqual([]);
 });
 
 test('two saves in one moment keep two backups', async () => {
