@@ -33,6 +33,11 @@ const fieldWords: ReadonlyMap<string, string> = new Map([
   ['known', 'how well it is known'],
   ['tail', 'length of its lead'],
   ['hull', 'the hull'],
+  ['pins', 'settled'],
+  ['layouts', 'layout'],
+  ['routes', 'route'],
+  ['wires', 'wire'],
+  ['fuses', 'fuse'],
 ]);
 
 /** `lengthM` as "length", `nominalV` as "nominal": the name of a field as it is said. */
@@ -66,7 +71,7 @@ const thingOf = (path: MergePath, names: ReadonlyMap<string, string>): { thing: 
     const [first, ...rest] = path.map(({ name }) => name);
     const list = thingWords.get(first ?? '');
     if (list !== undefined && rest[0] !== undefined) return { thing: `${list} ${rest[0]}` };
-    return { thing: [fieldName(first ?? ''), ...rest.map(fieldName)].join(', ') };
+    return { thing: [fieldName(first ?? ''), ...rest.map(fieldName)].join(first === 'pins' ? ' ' : ', ') };
   }
   const list = path[at - 1]?.name ?? '';
   const key = path[at]?.name ?? '';

@@ -1,6 +1,8 @@
 import {
   type Change,
+  type FileInFolder,
   firstPlanState,
+  type KeptReply,
   nextPlanState,
   type PlanEvent,
   type PlanReply,
@@ -8,6 +10,7 @@ import {
   type PlanState,
   type RouteAnswer,
   type RouteQuestion,
+  type SavedText,
 } from './protocol.ts';
 
 /** As much of a Worker as the client needs. */
@@ -22,10 +25,14 @@ export interface PlanPort {
 export interface PlanClient {
   readonly state: () => PlanState;
   readonly subscribe: (listener: () => void) => () => void;
-  /** plans a boat file; a plan still running is given up */
-  readonly plan: (boatText: string) => void;
+  /** plans a boat file, one of the folder where `file` says which; a plan still running is given up */
+  readonly plan: (boatText: string, file?: FileInFolder) => void;
   /** changes the boat that is open and plans it anew; does nothing where none is open */
   readonly change: (change: Change) => void;
+  /** tells that a text of the boat has reached its file */
+  readonly saved: (opened: number, saved: SavedText) => void;
+  /** hears of each change as soon as it is kept, before it is planned; gives what ends it */
+  readonly onKept: (listener: (kept: KeptReply) => void) => () => void;
   /** asks about a line of the plan that is shown; the answer is empty where another plan is asked for before it comes */
   readonly ask: (question: RouteQuestion) => Promise<RouteAnswer>;
   /** ends the search in hand; the plan then settles with what is found */
@@ -38,10 +45,15 @@ export interface PlanClient {
 export const planClient = (port: PlanPort): PlanClient => {
   let state = firstPlanState;
   const listeners = new Set<() => void>();
+  const keptListeners = new Set<(kept: KeptReply) => void>();
   const open = new Map<number, (answer: RouteAnswer) => void>();
   let questions = 0;
-  const answer = (number: number, { choices, led }: RouteAnswer): void => {
-    open.get(number)?.({ ...(choices === undefined ? {} : { choices }), ...(led === undefined ? {} : { led }) });
+  const answer = (number: number, { choices, led, words }: RouteAnswer): void => {
+    open.get(number)?.({
+      ...(choices === undefined ? {} : { choices }),
+      ...(led === undefined ? {} : { led }),
+      ...(words === undefined ? {} : { words }),
+    });
     open.delete(number);
   };
   const move = (event: PlanEvent): void => {
@@ -62,6 +74,7 @@ export const planClient = (port: PlanPort): PlanClient => {
   };
   port.onReply((reply) => {
     if (reply.kind === 'told') answer(reply.number, reply);
+    else if (reply.kind === 'kept') for (const listener of keptListeners) listener(reply);
     else move(reply);
   });
   port.onBreak((detail) => move({ kind: 'fault', revision: state.revision, detail }));
@@ -71,10 +84,16 @@ export const planClient = (port: PlanPort): PlanClient => {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
-    plan: (boatText) => ask((revision) => ({ kind: 'plan', revision, boatText })),
+    plan: (boatText, file) =>
+      ask((revision) => ({ kind: 'plan', revision, boatText, ...(file === undefined ? {} : { file }) })),
     change: (change) => {
       const opened = state.answer?.opened;
       if (opened !== undefined) ask((revision) => ({ kind: 'change', revision, opened, change }));
+    },
+    saved: (opened, saved) => port.postMessage({ kind: 'saved', revision: state.revision, opened, saved }),
+    onKept: (listener) => {
+      keptListeners.add(listener);
+      return () => keptListeners.delete(listener);
     },
     ask: (question) => {
       questions += 1;

@@ -9,6 +9,7 @@ import { writeBoat } from '../../core/boat/write-boat.ts';
 import { arrivesAsFiled } from '../../core/joins/unmet-needs.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { planWith, withoutLateParts } from '../../core/plan-with.ts';
+import { boatKeeper } from './boat-keeper.ts';
 import { planningSession } from './planning-session.ts';
 import type { PlanRequest } from './protocol.ts';
 import type { PlanEngine } from './run-plan.ts';
@@ -63,7 +64,8 @@ const hear = planningSession({
     },
     titles: () => whole?.titles ?? new Map(),
   },
-  editor: () => import('../../core/boat/history.ts'),
+  editor: () => import('./boat-editor.ts'),
+  keeper: boatKeeper(),
   leader: async () => {
     const [{ leadChoices }, { ledLine }] = await Promise.all([
       import('../../core/leading/lead-choices.ts'),

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { layoutProblems } from '../../core/backbone/layout-problems.ts';
 import { solveLayout } from '../../core/backbone/solve-layout.ts';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
-import { applyEdits, type EditCall, redo, undo } from '../../core/boat/history.ts';
+import type { EditCall } from '../../core/boat/history.ts';
 import { readBoat } from '../../core/boat/read-boat.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import { writeBoat } from '../../core/boat/write-boat.ts';
@@ -10,6 +10,8 @@ import { leadChoices } from '../../core/leading/lead-choices.ts';
 import { ledLine } from '../../core/led-line.ts';
 import { plan } from '../../core/plan.ts';
 import { planWith, withoutLateParts } from '../../core/plan-with.ts';
+import * as editor from './boat-editor.ts';
+import type { BoatKeeper, KeptBoat } from './kept-boat.ts';
 import { planningSession } from './planning-session.ts';
 import type { Change, PlanAnswer, PlanReply, RouteQuestion } from './protocol.ts';
 import type { PlanEngine } from './run-plan.ts';
@@ -27,11 +29,22 @@ const engine: PlanEngine = {
   titles: () => new Map(),
 };
 
-const session = (over: Partial<PlanEngine> = {}) => {
+/** A browser's store in memory; what is kept in it is plain data, as in a browser. */
+const keeperAtHand = (): BoatKeeper & { readonly kept: Map<string, KeptBoat> } => {
+  const kept = new Map<string, KeptBoat>();
+  return {
+    kept,
+    read: async (key) => structuredClone(kept.get(key)),
+    keep: async (boat) => void kept.set(boat.key, structuredClone(boat)),
+  };
+};
+
+const session = (over: Partial<PlanEngine> = {}, keeper: BoatKeeper = keeperAtHand()) => {
   const posted: PlanReply[] = [];
   const hear = planningSession({
     engine: { ...engine, ...over },
-    editor: () => Promise.resolve({ applyEdits, undo, redo }),
+    editor: () => Promise.resolve(editor),
+    keeper,
     leader: () => Promise.resolve({ leadChoices, ledLine }),
     nowMs: () => 0,
     pause: () => Promise.resolve(),

@@ -1,29 +1,24 @@
-import type { Budget, Layout, LayoutMap } from '../../core/backbone/problem.ts';
-import type { applyEdits, redo, undo } from '../../core/boat/history.ts';
-import { type History, startHistory } from '../../core/boat/start-history.ts';
+import type { Budget, Layout } from '../../core/backbone/problem.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import type { leadChoices } from '../../core/leading/lead-choices.ts';
 import type { ledLine } from '../../core/led-line.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { planChange } from '../../papers/lists/plan-change.ts';
-import type {
-  Change,
-  EditState,
-  LastStep,
-  PlanReply,
-  PlanRequest,
-  Refusal,
-  RouteAnswer,
-  RouteQuestion,
-} from './protocol.ts';
+import type { BoatKeeper, KeptFile } from './kept-boat.ts';
+import {
+  type Editor,
+  editStateOf,
+  keptOf,
+  makeChange,
+  noteSaved,
+  type OpenBoat,
+  openBoat as openedBoat,
+  takeUp,
+  takeUpSteps,
+  textOf,
+} from './open-boat.ts';
+import type { PlanReply, PlanRequest, Refusal, RouteAnswer, RouteQuestion } from './protocol.ts';
 import { type PlanEngine, runPlan } from './run-plan.ts';
-
-/** The three ways in which a history goes on. */
-export interface Editor {
-  readonly applyEdits: typeof applyEdits;
-  readonly undo: typeof undo;
-  readonly redo: typeof redo;
-}
 
 /** What answers questions about the routes of lines. */
 export interface Leader {
@@ -41,27 +36,19 @@ export interface SessionTools {
   readonly nowMs: () => number;
   readonly pause: () => Promise<void>;
   readonly post: (reply: PlanReply) => void;
+  /** keeps boats of the folder between one page and the next */
+  readonly keeper: BoatKeeper;
   /** work for each backbone, counted in layouts tried */
   readonly budget: Budget;
   /** wall clock for all backbones of one plan together */
   readonly patienceMs: number;
 }
 
-/** The boat that is open, with its edits and what is known of its plan. */
-interface OpenBoat {
-  readonly opened: number;
-  readonly readText: string;
-  history: History;
-  /** the last plan that was settled, and how many steps were made since */
-  settled?: Plan;
-  steps: number;
-  /** the layouts of the plan that stands; absent while another is made */
-  layouts?: LayoutMap;
-  last?: Omit<LastStep, 'steps'> & { steps: number };
-}
-
 /** After an edit the drawing waits this long for the best layout rather than flicker through a quick one. */
 const editPatienceMs = 400;
+
+const isDone = (): boolean => true;
+const isNotDone = (): boolean => false;
 
 const refusalOf = ({ says, place, whatToDo, more }: UserError): Refusal => ({
   says,
@@ -69,32 +56,6 @@ const refusalOf = ({ says, place, whatToDo, more }: UserError): Refusal => ({
   whatToDo,
   ...(more.length === 0 ? {} : { more }),
 });
-
-const changed = (editor: Editor, history: History, change: Change): History => {
-  switch (change.kind) {
-    case 'edit':
-      return editor.applyEdits(history, change.edits, change.title);
-    case 'undo':
-      return editor.undo(history);
-    case 'redo':
-      return editor.redo(history);
-  }
-};
-
-const stepOf = (before: History, after: History, { kind }: Change): Pick<LastStep, 'kind' | 'title'> => {
-  if (after === before) return { kind: 'nothing', title: '' };
-  if (kind === 'undo') return { kind: 'undone', title: after.undone.at(-1)?.title ?? '' };
-  return { kind: kind === 'edit' ? 'done' : 'redone', title: after.done.at(-1)?.title ?? '' };
-};
-
-/** Makes one change of the open boat; throws UserError where it is refused, and leaves all as it was. */
-const makeChange = (editor: Editor, open: OpenBoat, change: Change): void => {
-  const after = changed(editor, open.history, change);
-  const step = stepOf(open.history, after, change);
-  if (step.kind !== 'nothing') open.steps += 1;
-  open.last = { ...step, steps: open.steps };
-  open.history = after;
-};
 
 /** Takes in a settled plan: what the steps since the one before changed, and the plan the next steps are held against. */
 const settle = (open: OpenBoat, plan: Plan): void => {
@@ -109,7 +70,7 @@ const settle = (open: OpenBoat, plan: Plan): void => {
 const routeAnswer = (
   { leadChoices: choicesOf, ledLine: ledOf }: Leader,
   open: OpenBoat,
-  asked: RouteQuestion,
+  asked: Exclude<RouteQuestion, { asks: 'compare' }>,
 ): RouteAnswer => {
   const { settled, layouts, history } = open;
   const line = settled?.lines.find(({ id }) => id === asked.line);
@@ -117,15 +78,6 @@ const routeAnswer = (
   if (asked.asks === 'choices') return { choices: choicesOf(history.boat, line) };
   const led = ledOf({ boat: history.boat, layouts, line: line.id, ways: asked.ways });
   return led === undefined ? {} : { led };
-};
-
-const editStateOf = ({ history, last }: OpenBoat): EditState => {
-  const [done, undone] = [history.done.at(-1), history.undone.at(-1)];
-  return {
-    ...(done === undefined ? {} : { undo: done.title }),
-    ...(undone === undefined ? {} : { redo: undone.title }),
-    ...(last === undefined ? {} : { last }),
-  };
 };
 
 /**
@@ -148,7 +100,7 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
     const startMs = tools.nowMs();
     delete of.layouts;
     const boat = of.history.boat;
-    const boatText = of.history.done.length === 0 ? of.readText : engine.writeBoat(boat);
+    const boatText = textOf(of, engine);
     const onPlan = (plan: Plan, settled: boolean): void => {
       if (settled) settle(of, plan);
       const [edits, ms] = [editStateOf(of), tools.nowMs() - startMs];
@@ -178,28 +130,78 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
     });
   };
 
-  const openBoat = async (revision: number, boatText: string): Promise<void> => {
+  /** Keeps the boat as it is now, and then tells the page, which saves it. */
+  const keep = async (of: OpenBoat, revision: number, file?: KeptFile): Promise<void> => {
+    const boatText = textOf(of, engine);
+    const kept = keptOf(of, boatText);
+    // a browser that keeps nothing, or has no room left, must not keep anybody from working
+    const isKept = kept !== undefined && (await tools.keeper.keep(kept).then(isDone, isNotDone));
+    const { opened, turn, clash } = of;
+    const told = { opened, turn, boatText, isKept, isClash: clash !== undefined };
+    tools.post({ kind: 'kept', revision, ...told, ...(file === undefined ? {} : { file }) });
+  };
+
+  /** Takes up what was kept of a boat when it was open before; true where it is then not what its file holds. */
+  const recall = async (of: OpenBoat): Promise<boolean> => {
+    const { key, file } = of;
+    const kept = key === undefined ? undefined : await tools.keeper.read(key).catch(() => undefined);
+    if (kept === undefined || file === undefined) return false;
+    if (kept.text === file.text) {
+      takeUpSteps(of, kept);
+      return false;
+    }
     try {
-      open = { opened: revision, readText: boatText, history: startHistory(engine.readBoat(boatText)), steps: 0 };
+      takeUp(of, { kept, file, editor: await tools.editor() });
+    } catch (error) {
+      // what an older program kept and this one cannot read
+      if (!(error instanceof UserError)) throw error;
+    }
+    return true;
+  };
+
+  const openBoat = async ({ revision, boatText, file }: Extract<PlanRequest, { kind: 'plan' }>): Promise<void> => {
+    let next: OpenBoat;
+    try {
+      next = openedBoat(engine.readBoat(boatText), {
+        opened: revision,
+        text: boatText,
+        ...(file === undefined ? {} : { file }),
+      });
     } catch (error) {
       if (!(error instanceof UserError)) throw error;
       post({ kind: 'refused', revision, ...refusalOf(error) });
       return;
     }
-    await planOpen(open, revision, 0);
+    const isOther = next.key !== undefined && (await recall(next));
+    if (revision !== current) return;
+    open = next;
+    if (isOther) await keep(next, revision);
+    await planOpen(next, revision, 0);
     await tools.editor();
   };
 
   const changeBoat = async ({ revision, opened, change }: Extract<PlanRequest, { kind: 'change' }>): Promise<void> => {
     const editor = await tools.editor();
     if (open === undefined) throw new Error('No boat is open that could be changed.');
+    const of = open;
     try {
-      if (open.opened === opened) makeChange(editor, open, change);
+      if (of.opened === opened) {
+        makeChange(of, change, { editor, pen: engine });
+        const meetsFile = change.kind === 'file' || change.kind === 'merge';
+        await keep(of, revision, meetsFile && of.clash === undefined ? of.file : undefined);
+      }
     } catch (error) {
       if (!(error instanceof UserError)) throw error;
       post({ kind: 'edit-refused', revision, ...refusalOf(error) });
     }
-    await planOpen(open, revision, editPatienceMs);
+    if (revision === current) await planOpen(of, revision, editPatienceMs);
+  };
+
+  const saved = async ({ opened, saved: text }: Extract<PlanRequest, { kind: 'saved' }>): Promise<void> => {
+    if (open?.opened !== opened) return;
+    noteSaved(open, text);
+    const kept = keptOf(open, textOf(open, engine));
+    if (kept !== undefined) await tools.keeper.keep(kept).catch(() => undefined);
   };
 
   const answerQuestion = async ({
@@ -208,6 +210,10 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
     question,
   }: Extract<PlanRequest, { kind: 'ask' }>): Promise<void> => {
     try {
+      if (question.asks === 'compare') {
+        tools.post({ kind: 'told', revision, number, words: (await tools.editor()).compareTexts(question) });
+        return;
+      }
       const leader = await tools.leader();
       const answer = open === undefined || revision !== current ? {} : routeAnswer(leader, open, question);
       tools.post({ kind: 'told', revision, number, ...answer });
@@ -219,6 +225,10 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
 
   return async (request) => {
     const { revision } = request;
+    if (request.kind === 'saved') {
+      await saved(request);
+      return;
+    }
     if (request.kind === 'ask') {
       await answerQuestion(request);
       return;
@@ -233,7 +243,7 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
     }
     current = revision;
     try {
-      if (request.kind === 'plan') await openBoat(revision, request.boatText);
+      if (request.kind === 'plan') await openBoat(request);
       else await changeBoat(request);
     } catch (error) {
       post({ kind: 'fault', revision, detail: error instanceof Error ? error.message : String(error) });

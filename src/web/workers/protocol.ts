@@ -1,37 +1,76 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { EditCall } from '../../core/boat/history.ts';
+import type { MergeChoice } from '../../core/boat/merge/merge-boats.ts';
 import type { LeadChoice } from '../../core/leading/lead-choices.ts';
 import type { LedLine } from '../../core/led-line.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import type { ConflictWords } from '../../papers/lists/boat-change-words.ts';
 import type { PlanChange } from '../../papers/lists/plan-change.ts';
 import type { SearchWords } from '../../papers/lists/search-words.ts';
+import type { KeptFile } from './kept-boat.ts';
+import type { OpeningNotice } from './take-in-file.ts';
 
-/** A change asked for: some edits as one step, or one step back or forth again. */
+/**
+ * A change asked for: some edits as one step, one step back or forth again, a boat as it was saved before set in place of
+ * this one, a file taken in that was changed elsewhere, or choices between that file and what was changed here.
+ */
 export type Change =
   /** `title` says what the step does; without it the edits say it themselves */
   | { readonly kind: 'edit'; readonly edits: readonly EditCall[]; readonly title?: string }
   | { readonly kind: 'undo' }
-  | { readonly kind: 'redo' };
+  | { readonly kind: 'redo' }
+  | { readonly kind: 'restore'; readonly text: string; readonly title: string }
+  | { readonly kind: 'file'; readonly file: KeptFile }
+  | { readonly kind: 'merge'; readonly choices: Readonly<Partial<Record<string, MergeChoice>>> };
 
-/** What a page may ask about a line of the plan that is shown: where it may be led, and what leading it by other ways comes to. */
+/** What a page may ask: where a line of the plan that is shown may be led, what leading it by other ways comes to, and how two texts of a boat differ. */
 export type RouteQuestion =
   | { readonly asks: 'choices'; readonly line: string }
-  | { readonly asks: 'led'; readonly line: string; readonly ways: readonly string[] };
+  | { readonly asks: 'led'; readonly line: string; readonly ways: readonly string[] }
+  /** what one text of a boat says otherwise than the one before it */
+  | { readonly asks: 'compare'; readonly before: string; readonly after: string };
 
 /** What there is to say to a question; nothing where the boat has changed since, or has no such line. */
 export interface RouteAnswer {
   readonly choices?: readonly LeadChoice[];
   readonly led?: LedLine;
+  readonly words?: string;
+}
+
+/** A file of the folder: by what name this browser keeps its boat, and the server’s tag for what it holds. */
+export interface FileInFolder {
+  readonly key: string;
+  readonly tag: string;
+}
+
+/** A text that has reached its file, and the turn of the boat it was. */
+export interface SavedText extends KeptFile {
+  readonly turn: number;
+}
+
+/** The boat after a change, told before it is planned: it is kept in this browser, and is to be saved. */
+export interface KeptReply {
+  readonly opened: number;
+  /** counts the changes of the boat since it was opened */
+  readonly turn: number;
+  readonly boatText: string;
+  /** false where the browser would not keep it: it is in this page only until it is saved */
+  readonly isKept: boolean;
+  /** the file as it was changed elsewhere, once it is taken in */
+  readonly file?: KeptFile;
+  /** whether a person has to choose between this boat and its file before it may be saved */
+  readonly isClash: boolean;
 }
 
 /**
- * What the page asks of the planning worker. `revision` grows with every request, so an old answer can be told from a
+ * What the page asks of the planning worker. `saved` tells that a text has reached its file and plans nothing. `revision` grows with every request, so an old answer can be told from a
  * new one. `opened` is the revision at which the boat that is to be changed was opened; a change meant for a boat that
  * another has replaced meanwhile does nothing. `stop` ends the search and settles the plan with what is found; `cancel`
  * gives the plan up.
  */
 export type PlanRequest =
-  | { readonly kind: 'plan'; readonly revision: number; readonly boatText: string }
+  | { readonly kind: 'plan'; readonly revision: number; readonly boatText: string; readonly file?: FileInFolder }
+  | { readonly kind: 'saved'; readonly revision: number; readonly opened: number; readonly saved: SavedText }
   | { readonly kind: 'change'; readonly revision: number; readonly opened: number; readonly change: Change }
   | { readonly kind: 'ask'; readonly revision: number; readonly number: number; readonly question: RouteQuestion }
   | { readonly kind: 'stop'; readonly revision: number }
@@ -62,6 +101,10 @@ export interface EditState {
   readonly undo?: string;
   readonly redo?: string;
   readonly last?: LastStep;
+  /** what is said of the boat as it was opened, until the first change */
+  readonly notice?: OpeningNotice;
+  /** what a person must choose before the boat can be saved, for its file was changed elsewhere */
+  readonly clash?: readonly ConflictWords[];
 }
 
 /** A boat and its plan; `titles` are the titles of the rules by id, none while nothing was checked yet; `settled` is false while a cheaper layout is still looked for. `ms` is the time since the request. */
@@ -86,6 +129,7 @@ export interface PlanAnswer {
 export type PlanReply =
   | ({ readonly kind: 'progress'; readonly revision: number } & SearchWords)
   | ({ readonly kind: 'answer' } & PlanAnswer)
+  | ({ readonly kind: 'kept'; readonly revision: number } & KeptReply)
   | ({ readonly kind: 'told'; readonly revision: number; readonly number: number } & RouteAnswer)
   | ({ readonly kind: 'refused'; readonly revision: number } & Refusal)
   | ({ readonly kind: 'edit-refused'; readonly revision: number } & Refusal)
@@ -139,6 +183,7 @@ const afterReply = (state: PlanState, reply: PlanReply): PlanState => {
     }
     case 'fault':
       return { ...settledOn(state), fault: reply.detail };
+    case 'kept':
     case 'told':
       return state;
   }

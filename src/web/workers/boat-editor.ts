@@ -1,0 +1,4 @@
+export { boundedHistory } from '../../core/boat/bounded-history.ts';
+export { applyEdits, redo, undo } from '../../core/boat/history.ts';
+export { compareTexts } from './compare-texts.ts';
+export { takeInFile, takeUpKept } from './take-in-file.ts';

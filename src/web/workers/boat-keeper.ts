@@ -1,0 +1,71 @@
+import type { BoatKeeper, KeptBoat, KeptFile } from './kept-boat.ts';
+
+const name = 'fairlead';
+const boats = 'boats';
+/** The texts of files stand apart: they change with each save, not with each edit. */
+const files = 'files';
+
+const answerOf = <Value>(request: IDBRequest<Value>): Promise<Value> =>
+  new Promise((resolve, reject) => {
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = () => reject(request.error ?? new Error('The browser keeps nothing.'));
+  });
+
+const opened = (): Promise<IDBDatabase> => {
+  const request = indexedDB.open(name, 1);
+  request.onupgradeneeded = () => {
+    for (const store of [boats, files]) request.result.createObjectStore(store);
+  };
+  return answerOf(request);
+};
+
+const finished = (work: IDBTransaction): Promise<void> =>
+  new Promise((resolve, reject) => {
+    work.oncomplete = () => resolve();
+    work.onabort = () => reject(work.error ?? new Error('The browser keeps nothing.'));
+  });
+
+/** What is written for a boat: all but the text of its file. */
+type Record = Omit<KeptBoat, 'key' | 'file'> & { readonly tag: string };
+
+const written = (work: IDBTransaction, { key, file, ...rest }: KeptBoat, isNewFile: boolean): void => {
+  const record: Record = { ...rest, tag: file.tag };
+  work.objectStore(boats).put(record, key);
+  if (isNewFile) work.objectStore(files).put(file, key);
+};
+
+const read = async (base: IDBDatabase, key: string): Promise<KeptBoat | undefined> => {
+  const work = base.transaction([boats, files], 'readonly');
+  const [record, file] = await Promise.all([
+    // reason: this file is the only one that writes to these stores
+    answerOf(work.objectStore(boats).get(key) as IDBRequest<Record | undefined>),
+    answerOf(work.objectStore(files).get(key) as IDBRequest<KeptFile | undefined>),
+  ]);
+  if (record === undefined || file === undefined || record.tag !== file.tag) return undefined;
+  const { tag: _, ...rest } = record;
+  return { key, ...rest, file };
+};
+
+/** Keeps boats in the browser’s own store, each write through to the disk before it counts. */
+export const boatKeeper = (): BoatKeeper => {
+  let base: Promise<IDBDatabase> | undefined;
+  const ready = (): Promise<IDBDatabase> => {
+    base ??= opened();
+    return base;
+  };
+  const tags = new Map<string, string>();
+  return {
+    read: async (key) => {
+      const kept = await read(await ready(), key);
+      if (kept !== undefined) tags.set(key, kept.file.tag);
+      return kept;
+    },
+    keep: async (boat) => {
+      const work = (await ready()).transaction([boats, files], 'readwrite', { durability: 'strict' });
+      const isNewFile = tags.get(boat.key) !== boat.file.tag;
+      written(work, boat, isNewFile);
+      await finished(work);
+      tags.set(boat.key, boat.file.tag);
+    },
+  };
+};
