@@ -16,11 +16,20 @@ import { workerPort } from './workers/worker-port.ts';
 const root = document.getElementById('app');
 if (root === null) throw new Error('The page has no place for the app.');
 
-/** Long enough for a hand to make the next change, short enough to lose nothing. */
+/** Long enough for a hand to make the next change, short enough to lose nothing; a save that failed waits longer and longer. */
 const restMs = 600;
-const later = (run: () => void): (() => void) => {
-  const timer = setTimeout(run, restMs);
+const longestMs = 30_000;
+const later = (run: () => void, triesFailed: number): (() => void) => {
+  const waitMs = triesFailed === 0 ? restMs : Math.min(longestMs, 1000 * 2 ** triesFailed);
+  const timer = setTimeout(run, waitMs);
   return () => clearTimeout(timer);
 };
 
-createRoot(root).render(<App client={planClient(workerPort())} saver={boatSaver({ put: putBoat, later })} />);
+const client = planClient(workerPort());
+const saver = boatSaver({
+  put: putBoat,
+  later,
+  onSaved: ({ opened, ...saved }) => client.saved(opened, saved),
+});
+
+createRoot(root).render(<App client={client} saver={saver} />);

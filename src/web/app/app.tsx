@@ -1,6 +1,6 @@
-import { type ReactNode, useCallback, useEffect, useSyncExternalStore } from 'react';
+import { type ReactNode, useCallback, useEffect, useState, useSyncExternalStore } from 'react';
 import type { PlanClient } from '../workers/plan-client.ts';
-import type { PlanState } from '../workers/protocol.ts';
+import type { Change, PlanState } from '../workers/protocol.ts';
 import { AskContext } from './ask-context.ts';
 import { BoatPage } from './boat-page.tsx';
 import { CommandButton } from './commands/command-button.tsx';
@@ -16,9 +16,13 @@ import { useOpenedBoat } from './opening/use-opened-boat.ts';
 import { RefusalView } from './refusal-view.tsx';
 import { hashOf, type Route } from './route.ts';
 import type { BoatSaver } from './saving/boat-saver.ts';
+import type { ClashView } from './saving/clash-view.tsx';
 import { mayLeaveBoat } from './saving/may-leave.ts';
 import { SaveLine } from './saving/save-line.tsx';
+import { useEarlierStates } from './saving/use-earlier-states.tsx';
+import { useFileWatch } from './saving/use-file-watch.ts';
 import { useSaving } from './saving/use-saving.ts';
+import { type HeldBack, HeldBackLine, heldBackWords } from './tabs/held-back-line.tsx';
 import { TopBar } from './top-bar.tsx';
 import { usePart } from './use-part.ts';
 import { useRoute } from './use-route.ts';
@@ -46,6 +50,13 @@ const SkipButtons = (): ReactNode => (
     </button>
   </>
 );
+
+const bringClashView = () => import('./saving/clash-view.tsx');
+
+const LateClashView = (given: Parameters<typeof ClashView>[0]): ReactNode => {
+  const part = usePart(bringClashView);
+  return part === undefined ? null : <part.ClashView {...given} />;
+};
 
 const bringBoatsPage = () => import('./opening/boats-page.tsx');
 
@@ -81,24 +92,39 @@ const Body = ({
   );
 };
 
+const following: HeldBack = { kind: 'follows' };
+
 /** The whole app: the top bar, and under it the list of boats or one boat. */
 export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver }): ReactNode => {
   const mayLeave = useCallback(() => mayLeaveBoat(saver.state()), [saver]);
   const route = useRoute(mayLeave);
   const state = useSyncExternalStore(client.subscribe, client.state);
   const { recording, takeRecording } = usePickedRecording(route);
-  const { openFile, reload, refusal, shutRefusal } = useOpenedBoat(route, state, {
+  const { openFile, reload, role, takeOver, refusal, shutRefusal } = useOpenedBoat(route, state, {
     client,
     saver,
     mayLeave,
     onRecording: takeRecording,
   });
-  useSaving(saver, state.answer);
-  const edit: MakeEdits = useCallback(
-    (edits, title) => client.change({ kind: 'edit', edits, ...(title === undefined ? {} : { title }) }),
-    [client],
+  useSaving(saver, client);
+  useFileWatch(saver, client);
+  const earlier = useEarlierStates({ route, state, client, saver, reload });
+  const held: HeldBack | undefined = earlier.held ?? (role === 'follows' ? following : undefined);
+  const [isRefused, setIsRefused] = useState(false);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what is said of one tab goes with what holds it back
+  useEffect(() => setIsRefused(false), [held?.kind]);
+  const change = useCallback(
+    (asked: Change) => {
+      if (held === undefined) client.change(asked);
+      else setIsRefused(true);
+    },
+    [client, held],
   );
-  const step = useCallback((kind: 'undo' | 'redo') => client.change({ kind }), [client]);
+  const edit: MakeEdits = useCallback(
+    (edits, title) => change({ kind: 'edit', edits, ...(title === undefined ? {} : { title }) }),
+    [change],
+  );
+  const step = useCallback((kind: 'undo' | 'redo') => change({ kind }), [change]);
   const { answer } = state;
   usePageCommands({ route, edits: answer?.edits, onStep: step });
   useCommandKeys();
@@ -124,10 +150,22 @@ export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver })
       />
       {answer === undefined ? null : (
         <section className="edit-row" aria-label="Last step, and file">
-          <EditLine state={state} onStep={step} />
-          <SaveLine key={answer.opened} saver={saver} answer={answer} onReload={reload} />
+          <EditLine
+            state={state}
+            onStep={step}
+            says={held !== undefined && isRefused ? heldBackWords(held) : undefined}
+          />
+          {held === undefined ? (
+            <SaveLine key={answer.opened} saver={saver} answer={answer} onReload={reload} onStates={earlier.onStates} />
+          ) : (
+            <HeldBackLine held={held} onTakeOver={takeOver} onBack={earlier.goBack} onRestore={earlier.restoreSeen} />
+          )}
         </section>
       )}
+      {answer?.edits.clash === undefined ? null : (
+        <LateClashView clash={answer.edits.clash} onMerge={(choices) => client.change({ kind: 'merge', choices })} />
+      )}
+      {earlier.view}
       {refusal === undefined ? null : (
         <RefusalView refusal={refusal} {...(boat === undefined ? {} : { onClose: shutRefusal })} />
       )}

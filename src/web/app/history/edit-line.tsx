@@ -15,8 +15,11 @@ const linkOf = ({ answer, editRefusal }: PlanState): 'undo' | 'redo' | undefined
 export const EditLine = ({
   state,
   onStep,
+  says,
 }: {
   state: PlanState;
+  /** said in place of what was done last */
+  says?: string | undefined;
   onStep: (step: 'undo' | 'redo') => void;
 }): ReactNode => {
   const link = linkOf(state);
@@ -24,7 +27,7 @@ export const EditLine = ({
   return (
     <div className="edit-line">
       <p className="edit-says" role="status" aria-live="polite">
-        {words(lastStepWords(state) ?? '')}
+        {words(says ?? lastStepWords(state) ?? '')}
       </p>
       {link === undefined ? null : (
         <button type="button" className="edit-link" onClick={() => onStep(link)}>

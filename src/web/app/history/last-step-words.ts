@@ -1,5 +1,6 @@
 import { planChangeWords } from '../../../papers/lists/plan-change-words.ts';
 import type { PlanState } from '../../workers/protocol.ts';
+import { noticeWords } from './notice-words.ts';
 
 const before = { done: '', undone: 'Taken back: ', redone: 'Made again: ' } as const;
 
@@ -7,7 +8,8 @@ const before = { done: '', undone: 'Taken back: ', redone: 'Made again: ' } as c
 export const lastStepWords = ({ answer, busy, editRefusal }: PlanState): string | undefined => {
   if (editRefusal !== undefined) return `Not done. ${editRefusal.says} ${editRefusal.whatToDo}`;
   const last = answer?.edits.last;
-  if (answer === undefined || last === undefined) return undefined;
+  if (answer === undefined) return undefined;
+  if (last === undefined) return noticeWords(answer.edits);
   if (last.kind === 'nothing') return 'Nothing to change: it is so already.';
   const did = `${before[last.kind]}${last.title}`;
   if (!answer.settled) return busy ? `${did} Planning anew.` : did;

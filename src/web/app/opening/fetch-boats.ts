@@ -51,12 +51,59 @@ export const fetchBoats = (shelf: Shelf): Promise<{ boats: readonly BoatOnList[]
   // the server and this page are built together
   ask(`/api/${shelf}`, {}, async (response) => ({ boats: (await response.json()) as BoatOnList[] }));
 
+/** One boat file: its text, the tag of what it holds, and what tells its folder from any other on this machine. */
+export interface BoatText {
+  readonly text: string;
+  readonly tag: string;
+  readonly folder: string;
+}
+
+const boatTextOf = async (response: Response): Promise<BoatText> => ({
+  text: await response.text(),
+  tag: tagOf(response),
+  folder: response.headers.get('fairlead-folder') ?? '',
+});
+
 /** The text of one boat file with the tag of what it held, or why it cannot be read. */
-export const fetchBoatText = (
-  shelf: Shelf,
-  id: string,
-): Promise<{ text: string; tag: string } | { refusal: Refusal }> =>
-  ask(addressOf(shelf, id), {}, async (response) => ({ text: await response.text(), tag: tagOf(response) }));
+export const fetchBoatText = (shelf: Shelf, id: string): Promise<BoatText | { refusal: Refusal }> =>
+  ask(addressOf(shelf, id), {}, boatTextOf);
+
+/** How a boat file stands to what this page has of it. */
+export type FileNow =
+  | { readonly kind: 'same' }
+  | { readonly kind: 'changed'; readonly text: string; readonly tag: string }
+  /** there is no such file, or it cannot be read */
+  | { readonly kind: 'gone' }
+  /** the server does not answer */
+  | { readonly kind: 'away' };
+
+/** Looks whether a boat file still holds what its tag says. */
+export const lookAtBoat = async ({ id, tag }: { id: string; tag: string }): Promise<FileNow> => {
+  try {
+    const response = await fetch(addressOf('boats', id), { headers: { 'if-none-match': tag } });
+    if (response.status === 304) return { kind: 'same' };
+    return response.ok ? { kind: 'changed', ...(await boatTextOf(response)) } : { kind: 'gone' };
+  } catch {
+    return { kind: 'away' };
+  }
+};
+
+/** A state of a boat that was saved over: by what name it is asked for, and when. */
+export interface SavedState {
+  readonly id: string;
+  readonly untilMs: number;
+}
+
+/** What a boat was before each save that is still kept, the newest first. */
+export const fetchStates = (id: string): Promise<{ states: readonly SavedState[] } | { refusal: Refusal }> =>
+  // the server and this page are built together
+  ask(`${addressOf('boats', id)}/states`, {}, async (response) => ({
+    states: (await response.json()) as SavedState[],
+  }));
+
+/** The text of one such state. */
+export const fetchState = (id: string, state: string): Promise<{ text: string } | { refusal: Refusal }> =>
+  ask(`${addressOf('boats', id)}/states/${state}`, {}, async (response) => ({ text: await response.text() }));
 
 /** Adds a boat to the folder, or says why not; the server finds a free name for it. */
 export const addBoat = (text: string): Promise<{ id: string } | { refusal: Refusal }> =>

@@ -3,7 +3,9 @@ import type { PlanClient } from '../../workers/plan-client.ts';
 import type { PlanState, Refusal } from '../../workers/protocol.ts';
 import { hashOf, type Route } from '../route.ts';
 import type { BoatSaver } from '../saving/boat-saver.ts';
-import { fetchBoatText } from './fetch-boats.ts';
+import type { BoatRole, BoatTurn } from '../tabs/boat-turn.ts';
+import { browserTurn } from '../tabs/browser-turn.ts';
+import { type BoatText, fetchBoatText } from './fetch-boats.ts';
 import { kindOfFile } from './kind-of-file.ts';
 import { useFileDrop } from './use-file-drop.ts';
 
@@ -17,15 +19,73 @@ interface Hands {
   readonly saver: BoatSaver;
 }
 
+/** Brings the boat of an address into the page, as the tab that works on it or as one that follows. */
+const boatOfAddress = (
+  id: string,
+  { client, saver }: Hands,
+  on: { readonly refusal: (refusal: Refusal) => void; readonly role: (role: BoatRole) => void },
+) => {
+  let isGone = false;
+  let turn: BoatTurn | undefined;
+  let role: BoatRole | undefined;
+  const show = ({ text, tag, folder }: BoatText): void => {
+    if (role === 'follows') client.plan(text);
+    else client.plan(text, { key: `${folder}/${id}`, tag });
+    if (role === 'writes') saver.open({ opened: client.state().revision, text, file: { id, tag } });
+  };
+  const load = async (use: (found: BoatText) => void): Promise<void> => {
+    const found = await fetchBoatText('boats', id);
+    if (isGone) return;
+    if ('refusal' in found) on.refusal(found.refusal);
+    else use(found);
+  };
+  /** The file as it was read before it was this tab’s turn, for the first role; later ones read it again. */
+  let first: BoatText | undefined;
+  const takeRole = (next: BoatRole): void => {
+    if (isGone) return;
+    role = next;
+    on.role(next);
+    if (next === 'follows') saver.close();
+    const read = first;
+    first = undefined;
+    if (read === undefined) void load(show);
+    else show(read);
+  };
+  void load((found) => {
+    first = found;
+    turn = browserTurn(`${found.folder}/${id}`, {
+      onRole: takeRole,
+      onBoat: (text) => client.plan(text),
+      boatNow: () => client.state().answer?.boatText,
+      finish: saver.finish,
+    });
+  });
+  const ofKept = client.onKept(({ boatText }) => turn?.tell(boatText));
+  return {
+    reload: (): void => {
+      saver.close();
+      void load(show);
+    },
+    takeOver: (): void => turn?.takeOver(),
+    leave: (): void => {
+      isGone = true;
+      ofKept();
+      // the next tab may work on the boat once all of it is in the file
+      void saver.finish().then(() => turn?.leave());
+    },
+  };
+};
+
 /** Loads the boat that the address names and has it planned; gives what kept it from loading, and a way to load it anew. */
 const useBoatOfRoute = (route: Route, { client, saver }: Hands) => {
   const [refusal, setRefusal] = useState<Refusal | undefined>(undefined);
-  const [turn, setTurn] = useState(0);
+  const [role, setRole] = useState<BoatRole>('writes');
+  const open = useRef<ReturnType<typeof boatOfAddress> | undefined>(undefined);
   const { page } = route;
   const id = route.page === 'boat' ? route.id : undefined;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another turn loads the same boat anew
   useEffect(() => {
     setRefusal(undefined);
+    setRole('writes');
     if (page === 'file') {
       if (client.state().answer === undefined) setRefusal(fileGone);
       return;
@@ -33,30 +93,27 @@ const useBoatOfRoute = (route: Route, { client, saver }: Hands) => {
     saver.close();
     client.close();
     if (id === undefined) return;
-    let isGone = false;
-    void fetchBoatText('boats', id).then((found) => {
-      if (isGone) return;
-      if ('refusal' in found) {
-        setRefusal(found.refusal);
-        return;
-      }
-      const { text, tag } = found;
-      client.plan(text);
-      saver.open({ opened: client.state().revision, text, file: { id, tag } });
-    });
+    const opened = boatOfAddress(id, { client, saver }, { refusal: setRefusal, role: setRole });
+    open.current = opened;
     return () => {
-      isGone = true;
+      opened.leave();
+      open.current = undefined;
     };
-  }, [page, id, turn, client, saver]);
+  }, [page, id, client, saver]);
   const shut = useCallback(() => setRefusal(undefined), []);
-  const reload = useCallback(() => setTurn((old) => old + 1), []);
-  return { refusal, shut, reload };
+  const reload = useCallback(() => open.current?.reload(), []);
+  const takeOver = useCallback(() => open.current?.takeOver(), []);
+  return { refusal, shut, reload, role, takeOver };
 };
 
 export interface OpenedBoat {
   readonly openFile: (file: File) => void;
   /** loads the boat of the address anew, as its file is now */
   readonly reload: () => void;
+  /** whether this tab works on the boat, or follows another that does */
+  readonly role: BoatRole;
+  /** asks the tab that works on the boat to let this one */
+  readonly takeOver: () => void;
   /** why a boat or a file could not be opened, until it is shut */
   readonly refusal: Refusal | undefined;
   readonly shutRefusal: () => void;
@@ -109,6 +166,8 @@ export const useOpenedBoat = (
   return {
     openFile,
     reload: ofRoute.reload,
+    role: ofRoute.role,
+    takeOver: ofRoute.takeOver,
     refusal: ofRoute.refusal ?? (shutRevision === state.revision ? undefined : state.refusal),
     shutRefusal: () => {
       shut();

@@ -1,23 +1,34 @@
-import { type ReactNode, useState, useSyncExternalStore } from 'react';
+import { type ReactNode, useMemo, useState, useSyncExternalStore } from 'react';
 import type { PlanAnswer, Refusal } from '../../workers/protocol.ts';
+import { useCommands } from '../commands/use-commands.ts';
 import { addBoat } from '../opening/fetch-boats.ts';
 import { hashOf } from '../route.ts';
 import type { BoatSaver, SaveState } from './boat-saver.ts';
 import { downloadBoat } from './download-boat.ts';
+import { whenWords } from './when-words.ts';
+import { words } from './words.ts';
+
+const keptWords = (isKept: boolean): string => (isKept ? words.keptHere : words.notKept);
 
 const wordsOf = (state: SaveState): string => {
   switch (state.kind) {
     case 'nothing':
       return '';
     case 'page':
-      return state.edited ? 'not saved: the edits are in this page only' : 'opened by hand, in this page only';
-    case 'saved':
-      return 'saved';
+      return state.edited ? words.onPageEdited : words.onPage;
+    case 'saved': {
+      if (state.isAway) return words.away;
+      const file = `${state.id}.boat.json`;
+      return state.atMs === undefined ? words.saved(file) : words.savedAt(file, whenWords(state.atMs, Date.now()));
+    }
     case 'saving':
-      return 'saving';
+      return words.saving;
+    case 'clash':
+      return words.clash;
     case 'changed':
+      return state.says === '' ? words.changed : words.notSaved(state.says);
     case 'failed':
-      return `not saved: ${state.says}`;
+      return `${words.notSaved(state.says)} ${keptWords(state.isKept)}`;
   }
 };
 
@@ -32,13 +43,25 @@ export const SaveLine = ({
   saver,
   answer,
   onReload,
+  onStates,
 }: {
   saver: BoatSaver;
   answer: PlanAnswer;
   onReload: () => void;
+  /** shows the earlier states of the boat; absent where the folder keeps none of it */
+  onStates?: (() => void) | undefined;
 }): ReactNode => {
   const state = useSyncExternalStore(saver.subscribe, saver.state);
   const [refusal, setRefusal] = useState<Refusal | undefined>(undefined);
+  useCommands(
+    useMemo(
+      () =>
+        onStates === undefined
+          ? []
+          : [{ id: 'earlier-states', group: 'boat', says: words.earlierSays, short: words.earlier, run: onStates }],
+      [onStates],
+    ),
+  );
   const addToFolder = async (): Promise<void> => {
     const added = await addBoat(answer.boatText);
     if ('refusal' in added) {
@@ -48,25 +71,26 @@ export const SaveLine = ({
     saver.settle();
     window.location.hash = hashOf({ page: 'boat', id: added.id, step: 'lines' });
   };
-  const inTrouble = state.kind === 'changed' || state.kind === 'failed';
-  const words = refusal === undefined ? wordsOf(state) : `not saved: ${refusal.says}`;
+  const inTrouble = state.kind === 'changed' || state.kind === 'failed' || state.kind === 'clash';
+  const says = refusal === undefined ? wordsOf(state) : words.notSaved(refusal.says);
   return (
     <div className={inTrouble ? 'save-line trouble' : 'save-line'}>
-      <p role={inTrouble || refusal !== undefined ? 'alert' : undefined}>{words}</p>
-      {state.kind === 'failed' ? <LineButton onPress={saver.saveNow}>try again</LineButton> : null}
-      {state.kind === 'changed' ? <LineButton onPress={onReload}>load it anew</LineButton> : null}
+      <p role={inTrouble || refusal !== undefined ? 'alert' : undefined}>{says}</p>
+      {state.kind === 'failed' ? <LineButton onPress={saver.saveNow}>{words.tryAgain}</LineButton> : null}
+      {state.kind === 'changed' ? <LineButton onPress={onReload}>{words.loadAnew}</LineButton> : null}
       {state.kind === 'changed' || state.kind === 'page' ? (
         <LineButton onPress={() => void addToFolder()}>
-          {state.kind === 'page' ? 'keep it in the folder' : 'save it under another name'}
+          {state.kind === 'page' ? words.keepInFolder : words.otherName}
         </LineButton>
       ) : null}
+      {onStates === undefined ? null : <LineButton onPress={onStates}>{words.earlier}</LineButton>}
       <LineButton
         onPress={() => {
           downloadBoat({ name: answer.boat.name, text: answer.boatText });
           if (state.kind === 'page') saver.settle();
         }}
       >
-        save a copy
+        {words.saveCopy}
       </LineButton>
     </div>
   );

@@ -1,17 +1,23 @@
 import { useEffect } from 'react';
-import type { PlanAnswer } from '../../workers/protocol.ts';
+import type { PlanClient } from '../../workers/plan-client.ts';
 import type { BoatSaver } from './boat-saver.ts';
 
-/** Hands every change of the boat to the saver, and warns before the page is left with something unsaved. */
-export const useSaving = (saver: BoatSaver, answer: PlanAnswer | undefined): void => {
-  useEffect(() => {
-    if (answer !== undefined) saver.offer(answer.opened, answer.boatText);
-  }, [saver, answer]);
+/** Hands every change of the boat to the saver, and warns before the page is left with something that would be lost. */
+export const useSaving = (saver: BoatSaver, client: PlanClient): void => {
+  useEffect(
+    () =>
+      client.onKept(({ opened, boatText, turn, isKept, file, isClash }) => {
+        if (file !== undefined) saver.rebase(opened, file);
+        if (isClash) saver.hold(opened, true);
+        saver.offer(opened, boatText, { turn, isKept });
+      }),
+    [saver, client],
+  );
   useEffect(() => {
     const leave = (event: BeforeUnloadEvent): void => {
       if (!saver.isUnsaved()) return;
       saver.saveNow();
-      event.preventDefault();
+      if (saver.isAtRisk()) event.preventDefault();
     };
     window.addEventListener('beforeunload', leave);
     return () => window.removeEventListener('beforeunload', leave);
