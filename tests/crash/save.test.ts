@@ -36,16 +36,21 @@ const isWhole = (text: string): boolean => {
   return rows.length === 20_000 && rows.every((row) => row === name);
 };
 
-test('a program killed 20 times while it saves always leaves a whole file', async () => {
+/** Enough for every commit; `KILLS=500` for a long run. */
+const kills = Number(process.env.KILLS ?? 20);
+
+test(`a program killed ${kills} times while it saves always leaves a whole file`, {
+  timeout: 60_000 + kills * 1000,
+}, async () => {
   const folder = mkdtempSync(join(tmpdir(), 'fairlead-crash-'));
   onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
   const script = await builtLoop(folder);
   const path = join(folder, 'tern.boat.json');
-  for (let kill = 0; kill < 20; kill += 1) {
+  for (let kill = 0; kill < kills; kill += 1) {
     const child = await startSaving(script, [path, `Tern ${kill}`, `Skua ${kill}`]);
     const gone = once(child, 'exit');
     // from before a save to some way into the next, in steps that do not fall together with it
-    await wait(kill * 1.7);
+    await wait((kill % 20) * 1.7);
     child.kill('SIGKILL');
     await gone;
     expect(isWhole(readFileSync(path, 'utf8'))).toBe(true);

@@ -56,7 +56,8 @@ const boatOfAddress = (
     turn = browserTurn(`${found.folder}/${id}`, {
       onRole: takeRole,
       onBoat: (text) => client.plan(text),
-      boatNow: () => client.state().answer?.boatText,
+      // while an earlier state is looked at, the boat as she is stands in her file
+      boatNow: () => (saver.file() === undefined ? undefined : client.state().answer?.boatText),
       finish: saver.finish,
     });
   });

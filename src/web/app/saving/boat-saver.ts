@@ -224,8 +224,10 @@ export const boatSaver = ({ put, later, nowMs = () => Date.now(), onSaved }: Sav
     saveNow,
     finish: async () => {
       callOff();
-      if (held !== undefined) await save(held);
-      while (held?.isUnderWay === true) await new Promise((done) => later(() => done(undefined), 0));
+      const of = held;
+      if (of === undefined) return;
+      await save(of);
+      while (of.isUnderWay) await new Promise((done) => later(() => done(undefined), 0));
     },
     settle: () => {
       callOff();
