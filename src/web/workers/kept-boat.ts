@@ -17,6 +17,8 @@ export interface KeptBoat {
   /** changes since the file was read or saved last */
   readonly unsaved: number;
   readonly file: KeptFile;
+  /** hashes of the texts the boat had of late: a file that holds one of them was saved from here */
+  readonly passed: readonly string[];
 }
 
 /** Where boats are kept between one page and the next. */

@@ -152,6 +152,26 @@ test('a save that the page did not live to hear of clashes with nothing', async 
   expect(placeOf(next.answer(), 'gnss')).toBe('locker');
 });
 
+test('a save that landed late, after its edit was taken back and another made, is known for one of ours', async () => {
+  const { page, file } = browser();
+  const killed = await page();
+  await killed.edit(gnssTo('helm'));
+  const late = killed.kept()?.boatText ?? '';
+  await killed.change({ kind: 'undo' });
+  await killed.edit(radioTo('locker'));
+  file.text = late;
+  const next = await page();
+  expect([placeOf(next.answer(), 'gnss'), placeOf(next.answer(), 'radio')]).toEqual(['stern-rail', 'locker']);
+  expect(next.answer().edits.clash).toBeUndefined();
+  await next.edit(gnssTo('locker'));
+  const lost = next.kept()?.boatText ?? '';
+  await next.change({ kind: 'undo' });
+  file.text = lost;
+  await next.meet();
+  expect(placeOf(next.answer(), 'gnss')).toBe('stern-rail');
+  expect(next.kept()).toMatchObject({ isClash: false, file: { text: lost } });
+});
+
 test('a file that is another than the steps lead to has them dropped, and says so', async () => {
   const { page, file } = browser();
   const first = await page();
@@ -275,6 +295,6 @@ test('whatever is edited, saved, taken back, and whenever the page is killed, it
         }
       }
     }),
-    { numRuns: 25 },
+    { numRuns: 40 },
   );
 });

@@ -5,6 +5,7 @@ import type { Plan } from '../../core/plan-shape.ts';
 import type { KeptBoat, KeptFile } from './kept-boat.ts';
 import type { Change, EditState, LastStep, SavedText } from './protocol.ts';
 import type { FileClash, OpeningNotice, TakenIn } from './take-in-file.ts';
+import { textHash } from './text-hash.ts';
 
 /** The ways in which a history goes on. */
 export type Editor = Pick<
@@ -36,6 +37,8 @@ export interface OpenBoat {
   /** by what name it is kept, and the file it stands on; absent where it is not kept */
   readonly key?: string;
   file?: KeptFile;
+  /** hashes of the texts it had of late */
+  passed: readonly string[];
   clash?: FileClash | undefined;
   notice?: OpeningNotice | undefined;
 }
@@ -54,6 +57,7 @@ export const openBoat = (
   steps: 0,
   turn: 0,
   savedTurn: 0,
+  passed: [],
   ...(file === undefined ? {} : { key: file.key, file: { tag: file.tag, text } }),
 });
 
@@ -61,11 +65,20 @@ export const openBoat = (
 export const textOf = ({ history, asRead }: OpenBoat, pen: Pen): string =>
   history.done.at(-1) === asRead.after ? asRead.text : pen.writeBoat(history.boat);
 
+/** Texts remembered of late; far more than can be on their way to the file at once. */
+const passedAtMost = 40;
+
+/** Takes down what text the boat has now. */
+export const notePassed = (open: OpenBoat, text: string): void => {
+  open.passed = [...open.passed, textHash(text)].slice(-passedAtMost);
+};
+
 /** The boat as this browser keeps it; undefined where it is to be kept nowhere. */
-export const keptOf = ({ key, file, history, turn, savedTurn }: OpenBoat, text: string): KeptBoat | undefined =>
-  key === undefined || file === undefined
-    ? undefined
-    : { key, text, done: history.done, undone: history.undone, unsaved: turn - savedTurn, file };
+export const keptOf = (open: OpenBoat, text: string): KeptBoat | undefined => {
+  const { key, file, history, turn, savedTurn, passed } = open;
+  if (key === undefined || file === undefined) return undefined;
+  return { key, text, done: history.done, undone: history.undone, unsaved: turn - savedTurn, file, passed };
+};
 
 /** Takes down that a text has reached the file. */
 export const noteSaved = (open: OpenBoat, { tag, text, turn }: SavedText): void => {
@@ -91,6 +104,7 @@ export const takeUp = (
 ): void => {
   const taken = editor.takeUpKept({ kept, file, boat: open.history.boat });
   open.turn = taken.unsaved;
+  open.passed = kept.passed;
   standOn(open, taken, file);
   if (taken.clash !== undefined) open.file = kept.file;
 };
@@ -108,6 +122,11 @@ const meetFile = (
 ): void => {
   const choices = change.kind === 'merge' ? { choices: change.choices } : {};
   const unsaved = open.turn - open.savedTurn;
+  if (unsaved > 0 && open.passed.includes(textHash(file.text))) {
+    // the answer to a save got lost: the file holds what the boat was a moment ago
+    standOn(open, { history: open.history, unsaved }, file);
+    return;
+  }
   const base = pen.readBoat(open.file?.text ?? open.asRead.text);
   const before = open.history;
   const meeting = { history: before, unsaved, base, file, theirs: pen.readBoat(file.text), ...choices };

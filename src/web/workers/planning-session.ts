@@ -10,6 +10,7 @@ import {
   editStateOf,
   keptOf,
   makeChange,
+  notePassed,
   noteSaved,
   type OpenBoat,
   openBoat as openedBoat,
@@ -133,6 +134,7 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
   /** Keeps the boat as it is now, and then tells the page, which saves it. */
   const keep = async (of: OpenBoat, revision: number, file?: KeptFile): Promise<void> => {
     const boatText = textOf(of, engine);
+    if (of.key !== undefined) notePassed(of, boatText);
     const kept = keptOf(of, boatText);
     // a browser that keeps nothing, or has no room left, must not keep anybody from working
     const isKept = kept !== undefined && (await tools.keeper.keep(kept).then(isDone, isNotDone));

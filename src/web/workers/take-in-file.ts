@@ -1,11 +1,12 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
-import { applyEdits, undo } from '../../core/boat/history.ts';
+import { applyEdits } from '../../core/boat/history.ts';
 import { type MergeChoice, mergeBoats } from '../../core/boat/merge/merge-boats.ts';
 import { readBoat } from '../../core/boat/read-boat.ts';
 import { type History, startHistory } from '../../core/boat/start-history.ts';
 import { writeBoat } from '../../core/boat/write-boat.ts';
 import { boatChangeWords, type ConflictWords, conflictWords } from '../../papers/lists/boat-change-words.ts';
 import type { KeptBoat, KeptFile } from './kept-boat.ts';
+import { textHash } from './text-hash.ts';
 
 /** A file that changed elsewhere while this boat changed here, and what only a person can decide between the two. */
 export interface FileClash {
@@ -61,18 +62,6 @@ export const takeInFile = ({ history, unsaved, base, file, theirs, choices = {} 
   return { history: after, unsaved: isTheirs ? 0 : unsaved + 1 };
 };
 
-/** Steps looked back for a state that reached the file without the browser hearing of it. */
-const lookedBack = 30;
-
-const wasOnTheWay = (history: History, text: string): boolean => {
-  let at = history;
-  for (let back = 0; back < lookedBack && at.done.length > 0; back += 1) {
-    at = undo(at);
-    if (writeBoat(at.boat) === text) return true;
-  }
-  return false;
-};
-
 /** Takes up what the browser kept of a boat whose file is opened again. `boat` is what the file holds now. */
 export const takeUpKept = ({ kept, file, boat }: { kept: KeptBoat; file: KeptFile; boat: Boat }): TakenIn => {
   const steps = { done: kept.done, undone: kept.undone };
@@ -83,7 +72,8 @@ export const takeUpKept = ({ kept, file, boat }: { kept: KeptBoat; file: KeptFil
   }
   const { unsaved } = kept;
   const own = { boat: readBoat(kept.text), ...steps };
-  if (kept.file.text === file.text || wasOnTheWay(own, file.text)) {
+  // a save may have been made that the page did not live to hear of
+  if (kept.file.text === file.text || kept.passed.includes(textHash(file.text))) {
     return { history: own, unsaved, notice: { kind: 'taken-up', changes: unsaved } };
   }
   return takeInFile({ history: own, unsaved, base: readBoat(kept.file.text), file, theirs: boat });
