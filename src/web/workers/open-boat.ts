@@ -61,9 +61,16 @@ export const openBoat = (
   ...(file === undefined ? {} : { key: file.key, file: { tag: file.tag, text } }),
 });
 
+/** A boat is written once, though its text is kept, saved and shown. */
+const written = new WeakMap<Boat, string>();
+
 /** The text of the boat as it is now; as it was read where it is what was read. */
-export const textOf = ({ history, asRead }: OpenBoat, pen: Pen): string =>
-  history.done.at(-1) === asRead.after ? asRead.text : pen.writeBoat(history.boat);
+export const textOf = ({ history, asRead }: OpenBoat, pen: Pen): string => {
+  if (history.done.at(-1) === asRead.after) return asRead.text;
+  const text = written.get(history.boat) ?? pen.writeBoat(history.boat);
+  written.set(history.boat, text);
+  return text;
+};
 
 /** Texts remembered of late; far more than can be on their way to the file at once. */
 const passedAtMost = 40;

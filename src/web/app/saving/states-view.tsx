@@ -19,9 +19,9 @@ const toldAtMost = 24;
 
 /** The earlier states of a boat, and what was changed after each, as the answers come in. */
 const useStates = (id: string, { client, textNow }: { client: PlanClient; textNow: string }) => {
-  const [states, setStates] = useState<readonly SavedState[]>();
+  const [states, setStates] = useState<readonly SavedState[] | undefined>(undefined);
   const [changes, setChanges] = useState<ReadonlyMap<string, string>>(new Map());
-  const [refusal, setRefusal] = useState<Refusal>();
+  const [refusal, setRefusal] = useState<Refusal | undefined>(undefined);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the list is of the moment it was opened
   useEffect(() => {
     let isGone = false;
