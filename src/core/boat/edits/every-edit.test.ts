@@ -29,15 +29,20 @@ const tried = (history: History, call: EditCall): History => {
 // reason: the keys of the record of every edit are the ids of edits
 const ids = Object.keys(edits) as EditId[];
 
+/** Few tries at a time, for most edits find something at once. */
 const findsSomething = (id: EditId): boolean =>
-  boats.some((boat) =>
-    fc.sample(plausibleEdit(boat, id), { numRuns: 60, seed: 7 }).some((call) => {
-      const start = startHistory(boat);
-      return tried(start, call) !== start;
-    }),
+  [1, 2, 3, 4].some((seed) =>
+    boats.some((boat) =>
+      fc.sample(plausibleEdit(boat, id), { numRuns: 5, seed }).some((call) => {
+        const start = startHistory(boat);
+        return tried(start, call) !== start;
+      }),
+    ),
   );
 
-test('most edits find something to change in a boat, made from its schema and the boat’s own things', () => {
+test('most edits find something to change in a boat, made from its schema and the boat’s own things', {
+  timeout: 120_000,
+}, () => {
   // new ones may wait for a line in plausible-edit.test-helper.ts; history.test.ts has parameters for every one
   const unsketched = ids.filter((id) => !findsSomething(id));
   expect(unsketched.length, `Sketch these edits too: ${unsketched.join(', ')}.`).toBeLessThanOrEqual(ids.length / 4);

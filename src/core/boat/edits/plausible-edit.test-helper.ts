@@ -221,6 +221,11 @@ const known: { readonly [Id in EditId]?: (boat: Boat) => Sketch } = {
         },
       ]),
     }),
+  'add-sheet': () => fc.constantFrom(...typicalSheets).map((sheet) => ({ sheet })),
+  'set-sheet': (boat) =>
+    fc
+      .constantFrom(...boat.sheets)
+      .map((sheet) => ({ sheet: { ...sheet, name: `${sheet.name.slice(0, 60)}, once more` } })),
   'let-source-go': (boat) =>
     some((boat.sources ?? [{ reading: 'depth', primary: '' }]).map(({ primary: _, ...chosen }) => chosen)),
   'pin-layout': (boat) =>

@@ -95,7 +95,7 @@ const edited = (base: Boat, given: readonly number[]): Boat =>
 
 const seeds = fc.array(fc.nat(1_000_000), { minLength: 1, maxLength: 5 });
 
-test('a boat merged with the one it comes from, or with itself, is that boat to the byte', () => {
+test('a boat merged with the one it comes from, or with itself, is that boat to the byte', { timeout: 120_000 }, () => {
   fc.assert(
     fc.property(seeds, (made) => {
       const boat = edited(full, made);
@@ -113,7 +113,9 @@ test('a boat merged with the one it comes from, or with itself, is that boat to 
   );
 });
 
-test('where nothing clashes it does not matter which side is which, and every merge can be saved and read', () => {
+test('where nothing clashes it does not matter which side is which, and every merge can be saved and read', {
+  timeout: 120_000,
+}, () => {
   fc.assert(
     fc.property(seeds, seeds, fc.constantFrom<MergeChoice>('ours', 'theirs'), (mine, others, choice) => {
       const [ours, theirs] = [edited(full, mine), edited(full, others)];
@@ -134,7 +136,7 @@ test('where nothing clashes it does not matter which side is which, and every me
   );
 });
 
-test('whatever both changed, choosing one side for all of it keeps all that side says', () => {
+test('whatever both changed, choosing one side for all of it keeps all that side says', { timeout: 120_000 }, () => {
   fc.assert(
     fc.property(seeds, seeds, (mine, others) => {
       const [ours, theirs] = [edited(full, mine), edited(full, others)];
