@@ -2,6 +2,7 @@ import { byCodeUnit } from '../boat/ids.ts';
 import { smallPartPrices } from '../facts/buying.ts';
 import type { LineEntry } from '../plan-shape.ts';
 import { busOf, cutLine, gradeOf, type OrderInput } from './line-cutter.ts';
+import { lineJoints } from './line-joints.ts';
 import { boughtMm, madeUpCost, type Pieces, piecesFor } from './pieces-for.ts';
 import { brokenAsBought, type LaidBus } from './trunk-as-bought.ts';
 
@@ -41,6 +42,27 @@ const longestMm = (line: LineEntry): number => Math.round(line.longestM * 1000);
 const excessMm = ({ line, cut }: CutLine): number =>
   cut === undefined ? 0 : Math.max(0, boughtMm(cut) - longestMm(line));
 
+const wetJoints = ({ index }: OrderInput, line: LineEntry, { pieces }: Pieces): number =>
+  lineJoints(index, { ...line, pieces: pieces.map(({ mm, made }) => ({ lengthM: mm / 1000, made })) }).filter(
+    ({ isWet }) => isWet,
+  ).length;
+
+/** A joint in the bilge or in the weather is where a line fails: then one piece, ready-made or made up, if that can be had. */
+const withoutWetJoints = (input: OrderInput, line: LineEntry, cut: Pieces): Pieces => {
+  if (line.kind !== 'trunk' || wetJoints(input, line, cut) === 0) return cut;
+  const grade = gradeOf(input, line);
+  const mm = longestMm(line);
+  const [ready] = input.prices
+    .ready(line.kind, grade)
+    .filter((entry) => entry.mm >= mm)
+    .map((entry): Pieces => ({ pieces: [{ mm: entry.mm, made: false }], cost: entry.cost }))
+    .sort((one, other) => one.cost - other.cost);
+  const costPerM = input.prices.perM(line.kind, grade);
+  if (costPerM === undefined) return ready ?? cut;
+  const cost = madeUpCost({ mm, made: { costPerM, endsCost: 2 * smallPartPrices.busFieldPlug } });
+  return ready !== undefined && ready.cost <= cost ? ready : { pieces: [{ mm, made: true }], cost };
+};
+
 /** The cheapest pieces of a stretch that waste less than it does now; absent where none do or it is bought already. */
 const lessWasteful = (input: OrderInput, now: CutLine): Required<CutLine> | undefined => {
   const { line, cut, toBuy } = now;
@@ -49,7 +71,9 @@ const lessWasteful = (input: OrderInput, now: CutLine): Required<CutLine> | unde
   const made = { costPerM: input.prices.perM('trunk', grade) ?? 0, endsCost: 2 * smallPartPrices.busFieldPlug };
   const ready = input.prices.ready('trunk', grade);
   const next = piecesFor({ neededMm: longestMm(line), ready, made, mostMm: boughtMm(cut) - 1 });
-  return next === undefined ? undefined : { line, cut: next, toBuy };
+  if (next === undefined) return undefined;
+  const dry = withoutWetJoints(input, line, next);
+  return { line, cut: boughtMm(dry) < boughtMm(cut) ? dry : next, toBuy };
 };
 
 /**
@@ -76,7 +100,7 @@ const withinLimits = (input: OrderInput, bus: LaidBus, cuts: readonly CutLine[])
 
 /**
  * What every line is made of: the cheapest pieces that cover the longest it could be, those of a trunk within the limits of
- * its bus. Sorted by line id.
+ * its bus and with no joint in the bilge or the weather where that can be had. Sorted by line id.
  */
 export const cutLines = (
   input: OrderInput,
@@ -88,7 +112,7 @@ export const cutLines = (
     // Bought for its route, or in it already: there is nothing to buy, and nobody has said of which pieces it is made.
     if (line.pinned === 'bought' || line.pinned === 'fitted') return { line, toBuy: false };
     const cut = cutLine(input, line, longestMm(line));
-    return cut === undefined ? { line, toBuy: false } : { line, cut, toBuy: true };
+    return cut === undefined ? { line, toBuy: false } : { line, cut: withoutWetJoints(input, line, cut), toBuy: true };
   });
   const done = new Map(cuts.map((cut) => [cut.line.id, cut]));
   for (const bus of laid) {

@@ -4,9 +4,11 @@ import { fullWork } from '../backbone/full-work.ts';
 import { layoutProblems } from '../backbone/layout-problems.ts';
 import type { Layout } from '../backbone/problem.ts';
 import { solveLayout } from '../backbone/solve-layout.ts';
+import { indexBoat } from '../boat/boat-index.ts';
 import type { Boat, Kit } from '../boat/boat-schema.ts';
 import { typicalSheets } from '../facts/sheets/index.ts';
 import { plan } from '../plan.ts';
+import { lineJoints } from '../shopping/line-joints.ts';
 import { boatFromPattern } from './boat-from-pattern.ts';
 import { boatPatterns } from './patterns/index.ts';
 
@@ -86,10 +88,14 @@ describe.each(boatPatterns.map(({ id }) => id))('a usual kit aboard a new %s', (
 
   test('shows what was asked for, without a danger or a fault in what the pattern guessed', () => {
     expect(planned.readings.filter(({ arrives }) => !arrives)).toEqual([]);
-    // a mast higher than the longest piece of trunk asks for one cut to length: that is the mast, not the guess
-    const bad = planned.findings.filter(
-      ({ level, rule }) => (level === 'danger' || level === 'fault') && rule !== 'shopping/joint-in-the-wet',
-    );
+    const bad = planned.findings.filter(({ level }) => level === 'danger' || level === 'fault');
     expect(bad.map(({ id, says }) => [id, says])).toEqual([]);
+  });
+
+  test('joins no pieces of the trunk in the wet, nor up a mast', () => {
+    const up = planned.lines.filter(({ kind, places }) => kind === 'trunk' && places.includes('masthead'));
+    const wet = up.flatMap((line) => lineJoints(indexBoat(boat), line)).filter(({ isWet }) => isWet);
+    expect(wet).toEqual([]);
+    expect(up.length > 0).toBe(boat.kit.some(({ id }) => id === 'wind'));
   });
 });

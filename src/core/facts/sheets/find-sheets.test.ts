@@ -13,7 +13,12 @@ describe('finding a sheet in plain words', () => {
     ['fog horn', ['hailer-fog']],
     ['how full is the battery', ['battery-shunt-bus']],
     ['looks ahead', ['sonar-module-fls']],
-    ['the box that steers', ['pilot-computer-0183', 'pilot-computer-bus']],
+    ['the box that steers', ['pilot-computer-bus', 'pilot-computer-0183']],
+    ['heading', ['heading-sensor-bus']],
+    ['wind', ['wind-sensor-bus']],
+    ['pilot head', ['pilot-head-bus']],
+    ['position antenna', ['gnss-antenna-bus']],
+    ['old pilot head', ['pilot-head-maker']],
   ])('"%s" finds first %s', (text, first) => {
     expect(ids(text).slice(0, first.length)).toEqual(first);
   });

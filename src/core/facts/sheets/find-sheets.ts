@@ -1,4 +1,5 @@
 import type { Sheet } from '../../boat/sheet.ts';
+import { firstSheets } from './first-sheets.ts';
 import { typicalSheets } from './index.ts';
 import { plainWords } from './plain-words.ts';
 
@@ -8,8 +9,11 @@ export interface FoundSheet {
   readonly score: number;
 }
 
-/** Worth of a hit: a whole word, the beginning of one, a part of one; doubled where it is said in plain words. */
-const worth = { whole: 6, beginning: 3, part: 1, plainly: 2, phrase: 12 } as const;
+/**
+ * Worth of a hit: a whole word, the beginning of one, a part of one; doubled where it is said in plain words. What most
+ * boats get is worth more, what nobody buys any more is worth less unless it is asked for.
+ */
+const worth = { whole: 6, beginning: 3, part: 1, plainly: 2, phrase: 12, usual: 20, old: -20 } as const;
 
 /** Words too small to tell one unit from another. */
 const small: ReadonlySet<string> = new Set(
@@ -36,13 +40,19 @@ interface Entry {
   readonly named: readonly string[];
   readonly plain: readonly string[];
   readonly phrases: readonly string[];
+  readonly isUsual: boolean;
+  readonly isOld: boolean;
 }
+
+const usual: ReadonlySet<string> = new Set(firstSheets);
 
 const entryOf = (sheet: Sheet, phrases: readonly string[]): Entry => ({
   sheet,
   named: wordsOf(`${sheet.id} ${sheet.name} ${sheet.kind}`),
   plain: phrases.flatMap(wordsOf),
   phrases,
+  isUsual: usual.has(sheet.id),
+  isOld: /^old\b/i.test(sheet.name),
 });
 
 const entries: readonly Entry[] = typicalSheets.map((sheet) => entryOf(sheet, plainWords[sheet.id] ?? []));
@@ -54,12 +64,14 @@ const ownEntry = (sheet: Sheet): Entry =>
     entries.flatMap((entry) => (entry.sheet.kind === sheet.kind ? entry.phrases : [])),
   );
 
-const scoreOf = ({ named, plain, phrases }: Entry, asked: readonly string[], text: string): number => {
+const scoreOf = ({ named, plain, phrases, isUsual, isOld }: Entry, asked: readonly string[], text: string): number => {
   const hits = asked.map((word) => Math.max(hit(word, named), worth.plainly * hit(word, plain)));
   // Every word asked for must be found: "old radar" is no new radar.
   if (hits.includes(0)) return 0;
   const isPhrase = phrases.some((phrase) => phrase === text.trim().toLowerCase());
-  return hits.reduce((sum, one) => sum + one, isPhrase ? worth.phrase : 0);
+  const favour = isUsual ? worth.usual : isOld && !asked.includes('old') ? worth.old : 0;
+  const sum = hits.reduce((all, one) => all + one, isPhrase ? worth.phrase : 0);
+  return Math.max(1, sum + favour);
 };
 
 const found = (all: readonly Entry[], asked: readonly string[], text: string): FoundSheet[] =>
@@ -69,7 +81,7 @@ const found = (all: readonly Entry[], asked: readonly string[], text: string): F
     .sort((a, b) => b.score - a.score);
 
 /**
- * Sheets for what somebody calls a unit, the best first; equal ones in the order of the library. Every word must be found
+ * Sheets for what somebody calls a unit, the best first, what most boats get before the rest; equal ones in the order of the library. Every word must be found
  * in a sheet, in its own words or in plain ones; small words and a plural s do not count. Empty text gives none.
  *
  * `own`: sheets of somebody's own, which come before the typical ones.
