@@ -42,7 +42,7 @@ test('a screen is found in plain words, put aboard by pick and place, and asks f
   await keepPicture(page, 'kit-picked-laptop-day');
   await page.keyboard.press('Enter');
   await said(page, 'needs.');
-  await expect.poll(() => saved().kit.find(({ id }) => id === 'display')?.fate).toBe('comes');
+  await expect.poll(() => saved().kit.find(({ id }) => id === 'display')?.fate, { timeout: 20_000 }).toBe('comes');
   expect(
     saved()
       .needs.filter(({ at }) => at === 'display')
@@ -59,7 +59,7 @@ test('one goes and another comes to the same place as one step, which is taken b
   await page.getByRole('searchbox').fill('black and white');
   await page.locator('.kit-found .row-button').first().click();
   await said(page, 'Monochrome instrument comes to the same place.');
-  await expect.poll(() => saved().kit.some(({ id }) => id === 'instr-fly')).toBe(false);
+  await expect.poll(() => saved().kit.some(({ id }) => id === 'instr-fly'), { timeout: 20_000 }).toBe(false);
   await page.locator('.edit-line').getByRole('button', { name: 'undo' }).click();
   await said(page, 'Taken back');
   await page.getByRole('button', { name: 'more that can be done with 4-inch colour instrument, flybridge' }).waitFor();
