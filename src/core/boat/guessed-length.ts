@@ -1,15 +1,28 @@
-import { waySlack } from '../facts/way-slack.ts';
+import { guessedWay } from '../facts/hull-measures.ts';
+import type { Way } from './boat-schema.ts';
 import type { Measure } from './measure.ts';
-import { type Spot, straightLineM } from './straight-line.ts';
+
+const centimetres = (metres: number): number => Math.round(metres * 100) / 100;
+
+/** Two places at one spot are still joined by a little cable. */
+const leastWayM = 0.1;
 
 /**
- * What a way between two spots is taken to measure while nobody has taped it: the straight line times the usual slack,
- * up to the next centimetre, at least what joins two places at one spot (facts: waySlack).
+ * A length nobody has taped: the straight line times what such ways usually go round, up to the next 5 cm. It is no shorter
+ * than the straight line, and may be 30 % longer, by 0.3 m at least. Source: practice-guessed-ways (common practice).
  *
- * @example guessedLength({ xM: 0, yM: 0, zM: 0 }, { xM: 3, yM: 4, zM: 0 }) // { valueM: 6.5, how: 'guessed' }
+ * @example guessedLength(2, 'open') // { valueM: 2.6, how: 'guessed', lessM: 0.6, moreM: 0.78 }
  */
-export const guessedLength = (one: Spot, other: Spot): Measure => {
-  const lengthM = Math.max(waySlack.least.value, straightLineM(one, other) * waySlack.timesStraight.value);
-  // a trap: 6.5 m must not become 6.51 m because a decimal is not exact in binary
-  return { valueM: Math.ceil(lengthM * 100 - 1e-6) / 100, how: 'guessed' };
+export const guessedLength = (straightM: number, kind: Way['kind']): Measure => {
+  const { throughBoat, upMast, morePct, moreAtLeastM } = guessedWay;
+  const { times } = kind === 'mast' ? upMast : throughBoat;
+  // up, so that a line cut to the shortest length is never below the straight one
+  const leastM = Math.ceil(straightM * 100 - 1e-9) / 100;
+  const valueM = Math.max(leastWayM, leastM, Math.ceil(straightM * times * 20 - 1e-9) / 20);
+  return {
+    valueM: centimetres(valueM),
+    how: 'guessed',
+    lessM: centimetres(valueM - leastM),
+    moreM: centimetres(Math.max((valueM * morePct) / 100, moreAtLeastM)),
+  };
 };

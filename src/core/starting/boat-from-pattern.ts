@@ -1,9 +1,11 @@
 import type { Boat, Place, Way } from '../boat/boat-schema.ts';
+import { guessedLength } from '../boat/guessed-length.ts';
 import type { Measure } from '../boat/measure.ts';
+import { straightLineM } from '../boat/straight-line.ts';
 import type { HullMeasuresId } from '../facts/hull-measures.ts';
 import { type HullSize, hullHeightM } from '../facts/hull-patterns.ts';
+import { centimetres } from './centimetres.ts';
 import { checkMeasures } from './check-measures.ts';
-import { apartM, centimetres, guessedLength } from './guessed-length.ts';
 import { guessedSupply, startBusId } from './guessed-supply.ts';
 import type { PatternPlace, PatternWay } from './pattern.ts';
 import { patternOf } from './pattern-of.ts';
@@ -34,7 +36,7 @@ const wayFrom = (places: ReadonlyMap<string, Place>, row: PatternWay, number: nu
   return {
     id: `w${number}`,
     ends,
-    length: guessedLength(apartM(one, other), kind),
+    length: guessedLength(straightLineM(one, other), kind),
     kind,
     known: 'assumed',
     ...(boreMm === undefined ? {} : { bore: { mm: boreMm, how: 'guessed' as const } }),

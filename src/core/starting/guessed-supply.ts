@@ -1,7 +1,8 @@
 import type { Boat, Place } from '../boat/boat-schema.ts';
+import { guessedLength } from '../boat/guessed-length.ts';
+import { straightLineM } from '../boat/straight-line.ts';
 import type { Circuit, Panel } from '../boat/supply.ts';
 import { hullMeasures, usualCircuits, usualConverters } from '../facts/hull-measures.ts';
-import { apartM, guessedLength } from './guessed-length.ts';
 import type { BoatPattern } from './pattern.ts';
 
 /** The one bus a new boat has, so that what comes aboard has something to join. */
@@ -60,7 +61,7 @@ export const guessedSupply = ({
       { id: houseId, place: houseAt, ...bank, capacityAh: houseAh, for: 'house' },
       { id: 'start', place: startAt, ...bank, capacityAh: startAh, for: 'start' },
     ],
-    panels: panelsOf(pattern, { length: guessedLength(apartM(panel, house), 'open') }),
+    panels: panelsOf(pattern, { length: guessedLength(straightLineM(panel, house), 'open') }),
     dcdc:
       nominalV === 12
         ? []

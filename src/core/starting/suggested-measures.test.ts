@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { guessedLength } from '../boat/guessed-length.ts';
 import { UserError } from '../boat/user-error.ts';
 import { type HullMeasuresId, hullMeasures } from '../facts/hull-measures.ts';
 import { boatFromPattern } from './boat-from-pattern.ts';
-import { guessedLength } from './guessed-length.ts';
 import { patternOf } from './pattern-of.ts';
 import { suggestedMeasures } from './suggested-measures.ts';
 

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { waySchema } from '../boat-schema.ts';
 import { guessedLength } from '../guessed-length.ts';
+import { straightLineM } from '../straight-line.ts';
 import { defineEdit } from './define-edit.ts';
 import { findInBoat } from './find-in-boat.ts';
 import { nameInBoat } from './name-in-boat.ts';
@@ -21,6 +22,11 @@ export const addWay = defineEdit({
     const [from, to] = way.ends;
     const one = findInBoat(boat.places, from, 'place');
     const other = findInBoat(boat.places, to, 'place');
-    boat.ways.push({ ...way, kind: ownKind, known: ownKnown, length: ownLength ?? guessedLength(one, other) });
+    boat.ways.push({
+      ...way,
+      kind: ownKind,
+      known: ownKnown,
+      length: ownLength ?? guessedLength(straightLineM(one, other), ownKind),
+    });
   },
 });

@@ -1,6 +1,5 @@
 import type { Draft } from 'mutative';
 import * as z from 'zod';
-import { waySlack } from '../../facts/way-slack.ts';
 import { type Boat, placeSchema, type Way } from '../boat-schema.ts';
 import { guessedLength } from '../guessed-length.ts';
 import { idSchema } from '../ids.ts';
@@ -24,10 +23,11 @@ const spotOf = (spot: Spot, moved: Partial<Spot>): Spot => ({
 });
 
 /** A guessed length follows the straight line between its places, winding as much as before. */
-const followed = (length: Measure, before: number, [one, other]: readonly [Spot, Spot]): Measure => {
-  if (before < tooNearM) return guessedLength(one, other);
-  const times = straightLineM(one, other) / before;
-  const valueM = Math.max(waySlack.least.value, toMillimetre(length.valueM * times));
+const followed = ({ length, kind }: Way, before: number, [one, other]: readonly [Spot, Spot]): Measure => {
+  const straightM = straightLineM(one, other);
+  if (before < tooNearM || straightM < tooNearM) return guessedLength(straightM, kind);
+  const times = straightM / before;
+  const valueM = toMillimetre(length.valueM * times);
   const lessM = length.lessM === undefined ? {} : { lessM: Math.min(valueM, toMillimetre(length.lessM * times)) };
   const moreM = length.moreM === undefined ? {} : { moreM: toMillimetre(length.moreM * times) };
   return { valueM, how: 'guessed', ...lessM, ...moreM };
@@ -74,7 +74,7 @@ export const movePlaces = defineEdit({
     }
     for (const { way, beforeM } of guessed) {
       const ends = endsOf(boat, way);
-      if (ends !== undefined && straightLineM(...ends) !== beforeM) way.length = followed(way.length, beforeM, ends);
+      if (ends !== undefined && straightLineM(...ends) !== beforeM) way.length = followed(way, beforeM, ends);
     }
   },
 });

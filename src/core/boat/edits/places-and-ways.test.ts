@@ -90,7 +90,7 @@ test('a way between places at one spot is guessed anew when they part', () => {
     for (const way of draft.ways) way.length = { valueM: 0.1, how: 'guessed' };
   }).boat;
   const moved = edits['move-places'].apply(boat, { places: [{ place: 'helm', xM: 5 }] });
-  expect(wayOf(moved, 'helm-mast').length).toEqual({ valueM: 1.3, how: 'guessed' });
+  expect(wayOf(moved, 'helm-mast').length).toEqual({ valueM: 1.3, how: 'guessed', lessM: 0.3, moreM: 0.39 });
 });
 
 test('a place where something stands is not removed, and says what', () => {
@@ -114,8 +114,13 @@ test('a place goes with the ways to it, and what ran through them is said', () =
 test('a way is added with a guessed length, and more where it is known', () => {
   const bare = { id: 'battery-mast', ends: ['battery-box', 'mast-base'] } as const;
   const added = wayOf(edits['add-way'].apply(tern, bare), 'battery-mast');
-  // (2, -0.5, 0.2) to (6, 0, 0.5): 4.042 m straight, times 1.3
-  expect(added).toEqual({ ...bare, kind: 'open', known: 'assumed', length: { valueM: 5.26, how: 'guessed' } });
+  // (2, -0.5, 0.2) to (6, 0, 0.5): 4.042 m straight, times 1.3, up to the next 5 cm
+  expect(added).toEqual({
+    ...bare,
+    kind: 'open',
+    known: 'assumed',
+    length: { valueM: 5.3, how: 'guessed', lessM: 1.25, moreM: 1.59 },
+  });
   const taped = { ...bare, kind: 'conduit', known: 'seen', length: { valueM: 5, how: 'taped' } } as const;
   expect(wayOf(edits['add-way'].apply(tern, taped), 'battery-mast')).toEqual(taped);
   expect(edits['add-way'].title({ ...bare, ends: ['battery-box', 'mast-base'] }, tern)).toBe(

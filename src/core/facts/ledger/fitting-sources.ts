@@ -22,10 +22,6 @@ export const fittingSources = {
     standing: 'common practice',
     text: 'Cables in a mast: held every one to two metres by a grip, tied against slapping, parted at the foot in a dry box with slack, drip loop below the exit.',
   },
-  'practice-way-slack': {
-    standing: 'common practice',
-    text: 'From memory: a cable aboard follows bulkheads, lockers and the turn of the bilge, and comes to about a third more than the straight line; at least 0.1 m.',
-  },
   'memory-cable-weight': {
     standing: 'from memory',
     text: 'Weights of common cables by the metre.',
