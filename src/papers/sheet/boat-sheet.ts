@@ -45,6 +45,8 @@ export interface BoatSheet {
   readonly balloons: readonly SheetBalloon[];
   /** where each place of the boat lies, by its id, in each view */
   readonly points: readonly ReadonlyMap<string, Point>[];
+  /** the views in the same order, as maps between metres aboard and the sheet */
+  readonly views: readonly View[];
 }
 
 interface Request {
@@ -258,5 +260,6 @@ export const boatSheet = (request: Request): BoatSheet => {
     ),
     balloons: marks.map(balloonOf),
     points: views.map((view) => new Map(boat.places.map((place) => [place.id, view.at(place)]))),
+    views,
   };
 };

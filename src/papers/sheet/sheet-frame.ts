@@ -106,6 +106,10 @@ export const isNarrow = (widthMm: number): boolean => widthMm < 150;
 export const drawnHeightM = ({ breakM, shortening }: Shortening, zM: number): number =>
   zM <= breakM ? zM : breakM + (zM - breakM) * shortening;
 
+/** The other way round: the height that is drawn so high. */
+export const heightOfDrawnM = ({ breakM, shortening }: Shortening, drawnM: number): number =>
+  drawnM <= breakM ? drawnM : breakM + (drawnM - breakM) / shortening;
+
 interface Room {
   readonly boat: Boat;
   readonly widthMm: number;

@@ -152,7 +152,14 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
         }
         drag={
           OnSheet === undefined ? null : (
-            <OnSheet boat={boat} plan={plan} frame={frame} lights={lights} points={view.drawn?.points} />
+            <OnSheet
+              boat={boat}
+              plan={plan}
+              frame={frame}
+              lights={lights}
+              points={view.drawn?.points}
+              views={view.drawn?.views}
+            />
           )
         }
         tableSwitches={tables.map(({ words }) => ({

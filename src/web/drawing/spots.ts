@@ -1,4 +1,4 @@
-interface At {
+export interface At {
   readonly x: number;
   readonly y: number;
 }
@@ -42,6 +42,14 @@ const onWindow = (frame: Element, points: readonly (readonly [number, number])[]
   const layer = frame.querySelector<SVGGElement>('.sheet-layer');
   const matrix = layer?.getScreenCTM();
   return matrix == null ? [] : points.map(([x, y]) => new DOMPoint(x, y).matrixTransform(matrix));
+};
+
+/** Where a point of the window lies on the sheet now, in millimetres of it; undefined while the sheet is not there. */
+export const onSheet = (frame: Element, at: At): readonly [xMm: number, yMm: number] | undefined => {
+  const matrix = frame.querySelector<SVGGElement>('.sheet-layer')?.getScreenCTM();
+  if (matrix == null) return undefined;
+  const { x, y } = new DOMPoint(at.x, at.y).matrixTransform(matrix.inverse());
+  return [x, y];
 };
 
 /** A point of the sheet, in millimetres of it. */

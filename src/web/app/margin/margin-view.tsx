@@ -73,6 +73,9 @@ export const MarginView = ({
   <aside className="margin" ref={ref} aria-label="Notes" tabIndex={0}>
     <h2 className="unseen">Notes</h2>
     <Progress progress={progress} onStop={onStop} />
+    {step?.Above === undefined ? null : (
+      <step.Above boat={boat} plan={plan} hand={{ lights, onShow }} onPull={onPull} />
+    )}
     {card}
     {step?.Begin === undefined ? null : (
       <step.Begin boat={boat} plan={plan} hand={{ lights, onShow }} onPull={onPull} />

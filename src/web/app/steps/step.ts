@@ -2,6 +2,7 @@ import type { ComponentType, RefObject } from 'react';
 import type { Failure } from '../../../core/blackouts-shape.ts';
 import type { Boat } from '../../../core/boat/boat-schema.ts';
 import type { Plan } from '../../../core/plan-shape.ts';
+import type { View } from '../../../papers/sheet/view.ts';
 import type { LightStore } from '../../drawing/light-store.ts';
 import type { RowHand } from '../margin/lit-rows.tsx';
 import type { SheetPoints } from '../sheet/route-drag.ts';
@@ -31,6 +32,8 @@ export interface OnSheetProps {
   readonly lights: LightStore;
   /** where the places lie on the sheet; absent while it is not drawn */
   readonly points: SheetPoints | undefined;
+  /** its views, as maps between metres aboard and the sheet */
+  readonly views: readonly View[] | undefined;
 }
 
 export interface StepTable {
@@ -40,6 +43,8 @@ export interface StepTable {
 
 /** One step of the job: what stands in the margin there, and what a person works with. Each is brought when it is gone to. */
 export interface Step {
+  /** what stands over the notes: what is picked, in a step where that is what one works with */
+  readonly Above?: ComponentType<StepMarginProps>;
   readonly Margin: ComponentType<StepMarginProps>;
   /** what is done here first of all, and therefore stands above the notes */
   readonly Begin?: ComponentType<StepMarginProps>;

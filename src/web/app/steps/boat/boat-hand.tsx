@@ -1,0 +1,75 @@
+import { type ReactNode, useCallback, useEffect, useRef } from 'react';
+import { dragOnDrawing } from '../../../drawing/drag-on-drawing.ts';
+import { useEdit } from '../../edit-context.ts';
+import '../../sheet/sheet-drag.css';
+import { unitsChoice, useWords } from '../../words/units.ts';
+import type { OnSheetProps } from '../step.ts';
+import { focusOnName } from './focus-on-name.ts';
+import { type PlaceDragging, placeDrags } from './place-drags.ts';
+import { tools, usePlaceHand, useTool } from './place-hand.ts';
+import { PlaceLayer } from './place-layer.tsx';
+import { gridM } from './snap.ts';
+import { useArrowMoves } from './use-arrow-moves.ts';
+import { useBoatCommands } from './use-boat-commands.ts';
+
+/** Says what is in the hand. */
+const HandSays = (): ReactNode => {
+  const { says } = usePlaceHand();
+  const words = useWords();
+  return (
+    <div className="drag-says" role="status" hidden={says === ''}>
+      <p>{words(says)}</p>
+    </div>
+  );
+};
+
+/** The boat under the hand: her places and ways, to be picked, moved, added, split and joined. */
+export const BoatHand = ({ boat, frame, lights, views }: OnSheetProps): ReactNode => {
+  const edit = useEdit();
+  const tool = useTool();
+  const stepM = gridM[unitsChoice.use() === 'feet' ? 'feet' : 'metres'];
+  const moves = useArrowMoves({ boat, edit });
+  useBoatCommands({ boat, lights, edit });
+  const onNew = useCallback(
+    (id: string): void => {
+      lights.pick([id]);
+      focusOnName(id);
+    },
+    [lights],
+  );
+  const latest = useRef<Omit<PlaceDragging, 'frame'>>(undefined);
+  latest.current = { boat, views: views ?? [], lights, edit, tool, stepM, onNew };
+  useEffect(() => {
+    const window = frame.current;
+    if (window === null) return undefined;
+    return dragOnDrawing(window, () =>
+      latest.current === undefined ? [] : placeDrags({ ...latest.current, frame: window }),
+    );
+  }, [frame]);
+  useEffect(() => {
+    for (const one of tools) frame.current?.classList.toggle(`boat-tool-${one}`, one === tool);
+    return () => {
+      for (const one of tools) frame.current?.classList.remove(`boat-tool-${one}`);
+    };
+  }, [frame, tool]);
+  const layer = views === undefined ? null : (frame.current?.querySelector('.sheet-layer') ?? null);
+  return (
+    <>
+      <HandSays />
+      {views === undefined || layer === null ? null : (
+        <PlaceLayer
+          boat={boat}
+          views={views}
+          layer={layer}
+          lights={lights}
+          stepM={stepM}
+          onArrow={(held, by) => {
+            const picked = lights.picked();
+            moves.press(held, new Set(boat.places.flatMap(({ id }) => (picked.has(id) ? [id] : []))), by);
+          }}
+          onPut={moves.put}
+        />
+      )}
+    </>
+  );
+};

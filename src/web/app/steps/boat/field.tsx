@@ -1,0 +1,139 @@
+import { type ReactNode, type SubmitEvent, useId, useState } from 'react';
+import { words } from './words.ts';
+
+/** Reads what was typed: a value, or undefined where it is none. */
+export type Parse<Value> = (text: string) => Value | undefined;
+
+/**
+ * One line of a form in the margin: what is typed is put in by Enter, or when the keyboard goes on. `shown` is what stands
+ * there now; what cannot be read is said at once and nothing is changed.
+ */
+export const TypedField = <Value,>({
+  label,
+  name,
+  shown,
+  wrong,
+  parse,
+  onPut,
+  wide = false,
+}: {
+  label: string;
+  name: string;
+  shown: string;
+  /** what to write instead */
+  wrong: string;
+  parse: Parse<Value>;
+  onPut: (value: Value) => void;
+  wide?: boolean;
+}): ReactNode => {
+  const [typed, setTyped] = useState<string | undefined>(undefined);
+  const [isWrong, setIsWrong] = useState(false);
+  const help = useId();
+  const put = (): void => {
+    if (typed === undefined || typed === shown) {
+      setTyped(undefined);
+      setIsWrong(false);
+      return;
+    }
+    const value = parse(typed);
+    setIsWrong(value === undefined);
+    if (value === undefined) return;
+    setTyped(undefined);
+    onPut(value);
+  };
+  const submit = (event: SubmitEvent<HTMLFormElement>): void => {
+    event.preventDefault();
+    put();
+  };
+  return (
+    <form className={wide ? 'boat-field wide' : 'boat-field'} onSubmit={submit}>
+      <label>
+        <span>{label}</span>
+        <input
+          name={name}
+          autoComplete="off"
+          value={typed ?? shown}
+          aria-invalid={isWrong}
+          aria-describedby={isWrong ? help : undefined}
+          onChange={(event) => setTyped(event.target.value)}
+          onBlur={put}
+          onKeyDown={(event) => {
+            if (event.key !== 'Escape' || typed === undefined) return;
+            event.stopPropagation();
+            setTyped(undefined);
+            setIsWrong(false);
+          }}
+        />
+      </label>
+      {isWrong ? (
+        <p id={help} className="boat-wrong" role="alert">
+          {wrong}
+        </p>
+      ) : null}
+    </form>
+  );
+};
+
+/** One line of a form in which one of a few words is chosen; `none` is what stands for not saying. */
+export const ChoiceField = <Value extends string>({
+  label,
+  value,
+  options,
+  none,
+  onChoose,
+}: {
+  label: string;
+  value: Value | undefined;
+  options: Readonly<Record<Value, string>>;
+  none?: string;
+  onChoose: (value: Value | undefined) => void;
+}): ReactNode => {
+  // reason: the keys of a record of words are its words
+  const values = Object.keys(options) as Value[];
+  return (
+    <div className="boat-field">
+      <label>
+        <span>{label}</span>
+        <select value={value ?? ''} onChange={(event) => onChoose(values.find((one) => one === event.target.value))}>
+          {none === undefined ? null : <option value="">{none}</option>}
+          {values.map((one) => (
+            <option key={one} value={one}>
+              {options[one]}
+            </option>
+          ))}
+        </select>
+      </label>
+    </div>
+  );
+};
+
+/** One line of a form that is ticked or not. */
+export const TickField = ({
+  label,
+  isTicked,
+  onTick,
+}: {
+  label: string;
+  isTicked: boolean;
+  onTick: (isTicked: boolean) => void;
+}): ReactNode => (
+  <label className="boat-tick">
+    <input type="checkbox" checked={isTicked} onChange={(event) => onTick(event.target.checked)} />
+    <span>{label}</span>
+  </label>
+);
+
+/** A text that says something. */
+export const parseName: Parse<string> = (text) => {
+  const plain = text.trim();
+  return plain === '' || plain.length > 200 ? undefined : plain;
+};
+
+/** A whole number of few things. */
+export const parseCount: Parse<number> = (text) => (/^\s*\d{1,2}\s*$/.test(text) ? Number(text) : undefined);
+
+/** A number of hours or the like, nothing below nothing. */
+export const parseAmount: Parse<number> = (text) =>
+  /^\s*\d+(?:[.,]\d+)?\s*$/.test(text) ? Number(text.trim().replace(',', '.')) : undefined;
+
+export const wrongNumber = words.wrongNumber;
