@@ -1,6 +1,7 @@
 import { mkdir, readdir, readFile, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
-import { largestPictureBytes, type PictureType, pictureTypes } from '../core/boat/picture.ts';
+import type { PictureType } from '../core/boat/picture.ts';
+import { largestPictureBytes, pictureTypes } from '../core/boat/picture-limits.ts';
 import { UserError } from '../core/boat/user-error.ts';
 import { contentHash } from './files/content-hash.ts';
 import { fileRefusal } from './files/file-refusal.ts';

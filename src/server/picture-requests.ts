@@ -1,5 +1,5 @@
 import type { IncomingMessage } from 'node:http';
-import { largestPictureBytes } from '../core/boat/picture.ts';
+import { largestPictureBytes } from '../core/boat/picture-limits.ts';
 import { contentHash } from '../node/files/content-hash.ts';
 import type { PictureFolder } from '../node/picture-folder.ts';
 import { type Answer, says } from './answer.ts';

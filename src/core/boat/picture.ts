@@ -1,9 +1,5 @@
 import * as z from 'zod';
-
-export const pictureTypes = ['jpeg', 'png', 'webp'] as const;
-
-/** Most bytes a picture beside a boat file may have: ten times what one of 2000 pixels usually takes. */
-export const largestPictureBytes = 8_000_000;
+import { pictureTypes } from './picture-limits.ts';
 
 /** SHA-256 of the bytes of a picture, by which it is kept in the folder beside the boat file. */
 const pictureHashSchema = z

@@ -1,7 +1,16 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Underlay } from './underlay.ts';
-import { aboardOf, firstFixes, movedFixes, pictureOf, scaledFixes, underlayPlacement } from './underlay-placement.ts';
+import {
+  aboardOf,
+  firstFixes,
+  mirroredFixes,
+  movedFixes,
+  pictureOf,
+  repinned,
+  scaledFixes,
+  underlayPlacement,
+} from './underlay-placement.ts';
 
 const picture = { hash: '0'.repeat(64), type: 'jpeg', widthPx: 2000, heightPx: 800 } as const;
 const underlay = (more: Partial<Underlay> = {}): Underlay => ({
@@ -99,4 +108,26 @@ test('the first mark takes the picture along, the second turns and scales it abo
     to: { alongM: 11, acrossM: 0.5 },
   });
   expect(movedFixes(given, { fix: 'to', by })).toMatchObject({ from: given.from, to: { alongM: 11, acrossM: 0.5 } });
+});
+
+test('mirrored, a level picture shows its bow at the other end and stays upright', () => {
+  const given = underlay();
+  const placement = underlayPlacement({ ...given, ...mirroredFixes(given), mirrored: true });
+  close(aboardOf(placement, { xPx: 0, yPx: 0 }), { alongM: 10, acrossM: 2 });
+  close(aboardOf(placement, { xPx: 2000, yPx: 0 }), { alongM: 0, acrossM: 2 });
+});
+
+test('fixed by two other points, a picture lies where it lay', () => {
+  fc.assert(
+    fc.property(anyUnderlay, coordinate, coordinate, (given, xPx, yPx) => {
+      const points = [
+        { xPx: 0, yPx: 0 },
+        { xPx: 2000, yPx: 800 },
+      ] as const;
+      const before = aboardOf(underlayPlacement(given), { xPx, yPx });
+      const after = aboardOf(underlayPlacement({ ...given, ...repinned(given, points) }), { xPx, yPx });
+      // places are kept to the millimetre
+      expect(Math.hypot(after.alongM - before.alongM, after.acrossM - before.acrossM)).toBeLessThan(0.01);
+    }),
+  );
 });

@@ -120,3 +120,15 @@ export const movedFixes = ({ from, to }: Fixes, { fix, by }: { fix: keyof Fixes;
   const moved = (one: Fix): Fix => fixAt(one, { alongM: one.alongM + by.alongM, acrossM: one.acrossM + by.acrossM });
   return fix === 'from' ? { from: moved(from), to: moved(to) } : { from, to: moved(to) };
 };
+
+/** The same picture where it lies, fixed by two other points of it. */
+export const repinned = (underlay: Underlay, [one, other]: readonly [PicturePoint, PicturePoint]): Fixes => {
+  const placement = underlayPlacement(underlay);
+  return { from: fixAt(one, aboardOf(placement, one)), to: fixAt(other, aboardOf(placement, other)) };
+};
+
+/** The fixes of a picture that is mirrored: it keeps its middle and its height, and does not turn over. */
+export const mirroredFixes = ({ from, to }: Fixes): Fixes => ({
+  from: { ...from, alongM: to.alongM },
+  to: { ...to, alongM: from.alongM },
+});

@@ -1,4 +1,5 @@
 import type { Refusal } from '../../workers/protocol.ts';
+import { copyPictures } from '../pictures/copy-pictures.ts';
 import type { SaveOutcome } from '../saving/boat-saver.ts';
 
 /** One boat as the server lists it. */
@@ -131,7 +132,9 @@ export const copyBoat = async (
   const found = await fetchBoatText(shelf, id);
   if ('refusal' in found) return found;
   try {
-    return await addBoat(`${JSON.stringify({ ...JSON.parse(found.text), name }, null, 2)}\n`);
+    const made = await addBoat(`${JSON.stringify({ ...JSON.parse(found.text), name }, null, 2)}\n`);
+    if ('id' in made) await copyPictures(found.text, addressOf(shelf, id), addressOf('boats', made.id));
+    return made;
   } catch {
     return { refusal: { says: 'This file is no boat that could be copied.', whatToDo: 'Choose another.' } };
   }

@@ -1,14 +1,15 @@
 import { type ReactNode, useCallback, useEffect, useRef } from 'react';
-import { dragOnDrawing } from '../../../drawing/drag-on-drawing.ts';
+import { type Draggable, dragOnDrawing } from '../../../drawing/drag-on-drawing.ts';
 import { useEdit } from '../../edit-context.ts';
 import '../../sheet/sheet-drag.css';
 import { unitsChoice, useWords } from '../../words/units.ts';
 import type { OnSheetProps } from '../step.ts';
 import { focusOnName } from './focus-on-name.ts';
 import { type PlaceDragging, placeDrags } from './place-drags.ts';
-import { tools, usePlaceHand, useTool } from './place-hand.ts';
+import { heldNow, tools, usePlaceHand, useTool } from './place-hand.ts';
 import { PlaceLayer } from './place-layer.tsx';
 import { gridM } from './snap.ts';
+import { underlayDrags } from './underlay-hand.ts';
 import { useArrowMoves } from './use-arrow-moves.ts';
 import { useBoatCommands } from './use-boat-commands.ts';
 
@@ -21,6 +22,13 @@ const HandSays = (): ReactNode => {
       <p>{words(says)}</p>
     </div>
   );
+};
+
+/** What can be taken hold of: places and ways, and the marks of the pictures under them, which go last. */
+const everyDrag = (on: PlaceDragging): Draggable[] => {
+  const underlays = on.boat.underlays ?? [];
+  const isPoints = on.tool === 'points';
+  return [...placeDrags(on), ...underlayDrags({ ...on, underlays }, { isPoints, inHand: heldNow })];
 };
 
 /** The boat under the hand: her places and ways, to be picked, moved, added, split and joined. */
@@ -43,7 +51,7 @@ export const BoatHand = ({ boat, frame, lights, views }: OnSheetProps): ReactNod
     const window = frame.current;
     if (window === null) return undefined;
     return dragOnDrawing(window, () =>
-      latest.current === undefined ? [] : placeDrags({ ...latest.current, frame: window }),
+      latest.current === undefined ? [] : everyDrag({ ...latest.current, frame: window }),
     );
   }, [frame]);
   useEffect(() => {

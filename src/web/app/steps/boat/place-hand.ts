@@ -1,5 +1,7 @@
 import { useSyncExternalStore } from 'react';
-import type { Axis, SheetViewName } from './view-axes.ts';
+import type { Underlay, UnderlayView } from '../../../../core/boat/underlay.ts';
+import type { PicturePoint } from '../../../../core/boat/underlay-placement.ts';
+import type { Axis } from './view-axes.ts';
 
 export const tools = ['move', 'place', 'way', 'split', 'points'] as const;
 /** What a press on the drawing does. */
@@ -19,7 +21,8 @@ export type InHand =
       readonly to: readonly [number, number];
       readonly count: number;
     }
-  | { readonly kind: 'point'; readonly view: SheetViewName };
+  | { readonly kind: 'point'; readonly view: UnderlayView; readonly point: PicturePoint }
+  | { readonly kind: 'underlay'; readonly underlay: Underlay };
 
 export interface PlaceHand {
   readonly tool: Tool;
@@ -52,3 +55,6 @@ export const usePlaceHand = (): PlaceHand => useSyncExternalStore(subscribe, () 
 
 /** The tool in the hand, for what is not drawn anew with every move. */
 export const useTool = (): Tool => useSyncExternalStore(subscribe, () => now.tool);
+
+/** What is in the hand at this moment, for what answers to it. */
+export const heldNow = (): InHand | undefined => now.inHand;

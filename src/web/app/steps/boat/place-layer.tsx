@@ -16,6 +16,7 @@ import { useWords } from '../../words/units.ts';
 import './place-layer.css';
 import { noShift, shifted } from './moved-places.ts';
 import { type InHand, type Shift, usePlaceHand } from './place-hand.ts';
+import { UnderlayLayer } from './underlay-layer.tsx';
 import { type Axis, axesOf, downOf } from './view-axes.ts';
 import { words } from './words.ts';
 
@@ -194,6 +195,7 @@ export const PlaceLayer = (props: LayerProps): ReactNode => {
   const { inHand } = usePlaceHand();
   return createPortal(
     <g className="place-layer">
+      <UnderlayLayer underlays={boat.underlays ?? []} views={views} stepM={props.stepM} inHand={inHand} />
       {views.map((view) => (
         <g key={view.name} {...namedGroup(words.placesOn[view.name])}>
           <WayLines boat={boat} lights={lights} view={view} picked={picked} />

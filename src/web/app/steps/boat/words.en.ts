@@ -176,14 +176,11 @@ export const en = {
   setScale: 'set the scale',
   firstMark: 'First mark of the picture. Arrow keys move the picture.',
   secondMark: 'Second mark of the picture. Arrow keys turn and scale it about the first.',
-  firstPoint: 'Now the second point.',
+  secondPoint: 'Now the second point.',
   pictureBusy: 'Making the picture smaller.',
   pictureMissing: (view: string) =>
     `The picture ${view} is not in the folder beside the boat file; it is needed for the drawing only.`,
   pictureInPage:
     'This boat was opened by hand, so the picture is kept in this page only, until the boat is kept in the folder.',
-  noPicture: 'This is no picture that can be used. Choose a JPEG, PNG or WebP.',
-  pictureTooLarge: 'This picture is larger than 40 MB. Choose a smaller one.',
-  pictureUnreadable: 'This picture cannot be read. Open it in another program and save it as a JPEG.',
   pictureNotKept: (reason: string) => `The picture could not be kept: ${reason}`,
 } as const;
