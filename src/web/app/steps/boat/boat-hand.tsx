@@ -6,7 +6,7 @@ import { unitsChoice, useWords } from '../../words/units.ts';
 import type { OnSheetProps } from '../step.ts';
 import { focusOnName } from './focus-on-name.ts';
 import { type PlaceDragging, placeDrags } from './place-drags.ts';
-import { heldNow, tools, usePlaceHand, useTool } from './place-hand.ts';
+import { heldNow, takeTool, tools, usePlaceHand, useTool } from './place-hand.ts';
 import { PlaceLayer } from './place-layer.tsx';
 import { gridM } from './snap.ts';
 import { underlayDrags } from './underlay-hand.ts';
@@ -54,6 +54,7 @@ export const BoatHand = ({ boat, frame, lights, views }: OnSheetProps): ReactNod
       latest.current === undefined ? [] : everyDrag({ ...latest.current, frame: window }),
     );
   }, [frame]);
+  useEffect(() => () => takeTool('move'), []);
   useEffect(() => {
     for (const one of tools) frame.current?.classList.toggle(`boat-tool-${one}`, one === tool);
     return () => {

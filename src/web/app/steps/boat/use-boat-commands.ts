@@ -23,6 +23,7 @@ const toolCommands: readonly Command[] = (['move', 'place', 'way', 'split'] as c
   says: words.toolCommand[tool],
   short: words.tool[tool],
   foundBy: words.toolFoundBy,
+  ...(tool === 'move' ? { keys: ['Escape'] } : {}),
   run: () => takeTool(tool),
 }));
 

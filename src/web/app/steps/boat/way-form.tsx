@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { Boat, Way } from '../../../../core/boat/boat-schema.ts';
 import type { EditCall } from '../../../../core/boat/history.ts';
 import { straightLineM } from '../../../../core/boat/straight-line.ts';
+import { inchM } from '../../../../core/units/foot.ts';
 import { parseBore } from '../../../../core/units/parse-bore.ts';
 import { useEdit } from '../../edit-context.ts';
 import { unitsChoice, useWords } from '../../words/units.ts';
@@ -54,26 +55,30 @@ const LengthFields = ({ boat, way }: { boat: Boat; way: Way }): ReactNode => {
   );
 };
 
-const BoreFields = ({ way, change }: { way: Way; change: Change }): ReactNode => (
-  <>
-    <TypedField
-      label={words.bore}
-      name="bore"
-      shown={way.bore === undefined ? '' : `${way.bore.mm} mm`}
-      wrong={words.wrongBore}
-      parse={(text) => (text.trim() === '' ? 0 : parseBore(text))}
-      onPut={(mm) => change(mm === 0 ? { forget: ['bore'] } : { bore: { mm, how: way.bore?.how ?? 'taped' } })}
-    />
-    {way.bore === undefined ? null : (
-      <ChoiceField
-        label={words.boreHow}
-        value={way.bore.how}
-        options={words.hows}
-        onChoose={(how) => how !== undefined && way.bore !== undefined && change({ bore: { mm: way.bore.mm, how } })}
+const BoreFields = ({ way, change }: { way: Way; change: Change }): ReactNode => {
+  const inInches = unitsChoice.use() === 'feet';
+  const shownBore = (mm: number): string => (inInches ? `${(mm / 1000 / inchM).toFixed(2)} in` : `${mm} mm`);
+  return (
+    <>
+      <TypedField
+        label={words.bore}
+        name="bore"
+        shown={way.bore === undefined ? '' : shownBore(way.bore.mm)}
+        wrong={words.wrongBore}
+        parse={(text) => (text.trim() === '' ? 0 : parseBore(text))}
+        onPut={(mm) => change(mm === 0 ? { forget: ['bore'] } : { bore: { mm, how: way.bore?.how ?? 'taped' } })}
       />
-    )}
-  </>
-);
+      {way.bore === undefined ? null : (
+        <ChoiceField
+          label={words.boreHow}
+          value={way.bore.how}
+          options={words.hows}
+          onChoose={(how) => how !== undefined && way.bore !== undefined && change({ bore: { mm: way.bore.mm, how } })}
+        />
+      )}
+    </>
+  );
+};
 
 const nearIds = Object.keys(words.nears);
 
