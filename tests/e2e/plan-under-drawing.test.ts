@@ -52,7 +52,7 @@ test('a plan is put under the drawing, kept beside the boat, and set to scale by
   expect(await page.locator(image).getAttribute('width')).toBe('2000');
   const files = readdirSync(join(app.folder, 'sandpiper', 'sandpiper.files'));
   expect(files).toEqual([expect.stringMatching(/^[0-9a-f]{64}\.png$/)]);
-  // as long as the boat at first, 9.4 m; a third of that once the marks are a third as far apart
+  // as long as the boat at first, 9.4 m; half of that once the marks are half as far apart
   const wasPx = await widthOf(page);
   const apart = page.locator('input[name="apart"]').first();
   expect(await apart.inputValue()).toBe('9.40 m');
@@ -62,7 +62,7 @@ test('a plan is put under the drawing, kept beside the boat, and set to scale by
   expect(await widthOf(page)).toBeCloseTo(wasPx / 2, 0);
   await keepPicture(page, 'plan-under-drawing-laptop-day');
   expect(await barriers(page)).toEqual([]);
-  await page.getByRole('button', { name: 'hide', exact: true }).click();
+  await page.getByRole('button', { name: 'hide the picture from the side' }).click();
   await said(page, 'Hide the picture from the side.');
   expect(await page.locator(image).count()).toBe(0);
   await page.locator('.edit-line').getByRole('button', { name: 'undo' }).click();

@@ -22,7 +22,7 @@ import { leastStripMm } from './strip-layout.ts';
 import { type StripOfBus, stripOfBus } from './strip-nodes.ts';
 import { stripStack, stripStackMm } from './strip-stack.ts';
 import { type UnitMark, unitMarks } from './unit-marks.ts';
-import { asternView, sideView, topView, type View } from './view.ts';
+import { asternView, type ScaledView, sideView, topView, type View } from './view.ts';
 import { viewOfMarks } from './view-of-marks.ts';
 import { type WayBundle, wayBundles } from './way-bundles.ts';
 
@@ -46,7 +46,7 @@ export interface BoatSheet {
   /** where each place of the boat lies, by its id, in each view */
   readonly points: readonly ReadonlyMap<string, Point>[];
   /** the views in the same order, as maps between metres aboard and the sheet */
-  readonly views: readonly View[];
+  readonly views: readonly ScaledView[];
 }
 
 interface Request {

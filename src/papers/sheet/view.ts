@@ -12,6 +12,10 @@ export interface View {
   readonly at: (place: Pick<Place, 'xM' | 'yM' | 'zM'>) => Point;
   /** the view's own two measures: x and z from the side, x and y from above, y and z from astern */
   readonly point: (acrossM: number, secondM: number) => Point;
+}
+
+/** A view of the sheet, which can be read the other way round as well. */
+export interface ScaledView extends View {
   /** the other way round: the two measures that lie at a point of the sheet */
   readonly aboard: (point: Point) => readonly [acrossM: number, secondM: number];
   /** above this, heights are drawn shorter than they are; absent where none is */
@@ -26,11 +30,11 @@ const bandBox = (frame: SheetFrame, name: 'side' | 'top'): Box => ({
 });
 
 /** Where a view starts to shorten a tall mast. */
-const breakOf = (frame: SheetFrame, waterMm: number): Pick<View, 'breakMm'> =>
+const breakOf = (frame: SheetFrame, waterMm: number): Pick<ScaledView, 'breakMm'> =>
   frame.shortening === 1 ? {} : { breakMm: waterMm - frame.breakM * frame.mmPerM };
 
 /** The boat seen from starboard, bow to the right. */
-export const sideView = (frame: SheetFrame): View => {
+export const sideView = (frame: SheetFrame): ScaledView => {
   const point = (xM: number, zM: number): Point => [
     frame.zeroMm + xM * frame.mmPerM,
     frame.waterMm - drawnHeightM(frame, zM) * frame.mmPerM,
@@ -49,7 +53,7 @@ export const sideView = (frame: SheetFrame): View => {
 };
 
 /** The boat seen from above, bow to the right, so starboard lies below the centreline. */
-export const topView = (frame: SheetFrame): View => {
+export const topView = (frame: SheetFrame): ScaledView => {
   const point = (xM: number, yM: number): Point => [
     frame.zeroMm + xM * frame.mmPerM,
     frame.centreMm + yM * frame.mmPerM,
@@ -64,7 +68,7 @@ export const topView = (frame: SheetFrame): View => {
 };
 
 /** The boat seen from behind, port on the left; undefined where she needs no such view. */
-export const asternView = (frame: SheetFrame): View | undefined => {
+export const asternView = (frame: SheetFrame): ScaledView | undefined => {
   const { astern } = frame;
   if (astern === undefined) return undefined;
   const point = (yM: number, zM: number): Point => [

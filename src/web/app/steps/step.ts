@@ -2,7 +2,7 @@ import type { ComponentType, RefObject } from 'react';
 import type { Failure } from '../../../core/blackouts-shape.ts';
 import type { Boat } from '../../../core/boat/boat-schema.ts';
 import type { Plan } from '../../../core/plan-shape.ts';
-import type { View } from '../../../papers/sheet/view.ts';
+import type { ScaledView } from '../../../papers/sheet/view.ts';
 import type { LightStore } from '../../drawing/light-store.ts';
 import type { RowHand } from '../margin/lit-rows.tsx';
 import type { SheetPoints } from '../sheet/route-drag.ts';
@@ -33,7 +33,7 @@ export interface OnSheetProps {
   /** where the places lie on the sheet; absent while it is not drawn */
   readonly points: SheetPoints | undefined;
   /** its views, as maps between metres aboard and the sheet */
-  readonly views: readonly View[] | undefined;
+  readonly views: readonly ScaledView[] | undefined;
 }
 
 export interface StepTable {

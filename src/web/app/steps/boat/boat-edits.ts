@@ -1,6 +1,5 @@
 import type { Boat, Place, Way } from '../../../../core/boat/boat-schema.ts';
 import type { EditCall } from '../../../../core/boat/history.ts';
-import { shortName } from '../../../../core/boat/short-name.ts';
 import { idFor } from './ids-for.ts';
 import type { Axis } from './view-axes.ts';
 import { words } from './words.ts';
@@ -45,11 +44,14 @@ export const newWay = (boat: Boat, ends: readonly [string, string]): NewThing =>
   return { id, edit: { edit: 'add-way', params: { id, ends: [...ends] } } };
 };
 
+/** Names as owners give them run on after a comma. */
+const firstWords = (name: string): string => name.split(',')[0] ?? name;
+
 /** A new place in a way, as far along it as `share` of the straight line. */
 export const newSplit = (boat: Boat, way: Way, share: number): NewThing | undefined => {
   const [one, other] = way.ends.map((end) => boat.places.find(({ id }) => id === end));
   if (one === undefined || other === undefined) return undefined;
-  const name = words.betweenPlace(shortName(one.name), shortName(other.name));
+  const name = words.betweenPlace(firstWords(one.name), firstWords(other.name)).slice(0, 200);
   const id = idFor(boat, name);
   const along = (from: number, to: number): number => toCentimetre(from + (to - from) * share);
   const place = { id, name, xM: along(one.xM, other.xM), yM: along(one.yM, other.yM), zM: along(one.zM, other.zM) };

@@ -12,6 +12,7 @@ import { gridM } from './snap.ts';
 import { underlayDrags } from './underlay-hand.ts';
 import { useArrowMoves } from './use-arrow-moves.ts';
 import { useBoatCommands } from './use-boat-commands.ts';
+import { usePictureDrop } from './use-picture-drop.ts';
 
 /** Says what is in the hand. */
 const HandSays = (): ReactNode => {
@@ -38,6 +39,7 @@ export const BoatHand = ({ boat, frame, lights, views }: OnSheetProps): ReactNod
   const stepM = gridM[unitsChoice.use() === 'feet' ? 'feet' : 'metres'];
   const moves = useArrowMoves({ boat, edit });
   useBoatCommands({ boat, lights, edit });
+  usePictureDrop(frame, { boat, views: views ?? [], edit });
   const onNew = useCallback(
     (id: string): void => {
       lights.pick([id]);
@@ -45,14 +47,13 @@ export const BoatHand = ({ boat, frame, lights, views }: OnSheetProps): ReactNod
     },
     [lights],
   );
-  const latest = useRef<Omit<PlaceDragging, 'frame'>>(undefined);
-  latest.current = { boat, views: views ?? [], lights, edit, tool, stepM, onNew };
+  const on = { boat, views: views ?? [], lights, edit, tool, stepM, onNew };
+  const latest = useRef<Omit<PlaceDragging, 'frame'>>(on);
+  latest.current = on;
   useEffect(() => {
     const window = frame.current;
     if (window === null) return undefined;
-    return dragOnDrawing(window, () =>
-      latest.current === undefined ? [] : everyDrag({ ...latest.current, frame: window }),
-    );
+    return dragOnDrawing(window, () => everyDrag({ ...latest.current, frame: window }));
   }, [frame]);
   useEffect(() => () => takeTool('move'), []);
   useEffect(() => {

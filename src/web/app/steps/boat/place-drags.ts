@@ -1,6 +1,6 @@
 import type { Boat, Way } from '../../../../core/boat/boat-schema.ts';
 import type { Point } from '../../../../papers/drawing/point.ts';
-import type { View } from '../../../../papers/sheet/view.ts';
+import type { ScaledView } from '../../../../papers/sheet/view.ts';
 import type { Draggable, Goal, Hand } from '../../../drawing/drag-on-drawing.ts';
 import type { LightStore } from '../../../drawing/light-store.ts';
 import { onSheet, sheetPoint, sheetStretches } from '../../../drawing/spots.ts';
@@ -14,12 +14,12 @@ import { axesOf, seenOf } from './view-axes.ts';
 import { words } from './words.ts';
 
 /** How near a finger or a mouse must come, and how near a place comes to what it holds on to, pixels. */
-const reachPx = { place: 16, way: 9, snap: 8, drop: 24 } as const;
+const reachPx = { place: 16, crowded: 7, way: 9, snap: 8, drop: 24 } as const;
 
 /** What the hand on the places needs of the page. */
 export interface PlaceDragging {
   readonly boat: Boat;
-  readonly views: readonly View[];
+  readonly views: readonly ScaledView[];
   readonly frame: HTMLElement;
   readonly lights: LightStore;
   readonly edit: MakeEdits;
@@ -31,7 +31,7 @@ export interface PlaceDragging {
 }
 
 /** Where a point of the window lies in a view, by the view’s own two measures. */
-const seenAt = (frame: HTMLElement, view: View, at: Hand['at']) => {
+const seenAt = (frame: HTMLElement, view: ScaledView, at: Hand['at']) => {
   const point = onSheet(frame, at);
   if (point === undefined) return undefined;
   const [alongM, acrossM] = view.aboard([point[0], point[1]]);
@@ -39,7 +39,7 @@ const seenAt = (frame: HTMLElement, view: View, at: Hand['at']) => {
 };
 
 /** So many metres are a few pixels now. */
-const metresOf = (frame: HTMLElement, view: View, px: number): number => {
+const metresOf = (frame: HTMLElement, view: ScaledView, px: number): number => {
   const [from, to] = [seenAt(frame, view, { x: 0, y: 0 }), seenAt(frame, view, { x: px, y: 0 })];
   return from === undefined || to === undefined ? 0 : Math.abs(to.alongM - from.alongM);
 };
@@ -56,7 +56,7 @@ const pickPlace = (on: PlaceDragging, place: string, isMore: boolean): void => {
 };
 
 /** A place in one view: dragged it moves, with all that are picked if it is one of them; pressed it is picked. */
-const placeDrag = (on: PlaceDragging, view: View, place: Boat['places'][number]): Draggable => {
+const placeDrag = (on: PlaceDragging, view: ScaledView, place: Boat['places'][number]): Draggable => {
   const { boat, frame, edit, stepM } = on;
   const moved = (): ReadonlySet<string> => {
     const picked = pickedPlaces(on);
@@ -79,7 +79,8 @@ const placeDrag = (on: PlaceDragging, view: View, place: Boat['places'][number])
   };
   return {
     grips: () => sheetPoint(frame, view.at(place)),
-    reachPx: reachPx.place,
+    // a new place may stand close to one that is there
+    reachPx: on.tool === 'place' ? reachPx.crowded : reachPx.place,
     // a finger that scrolls past takes nothing along: it moves only what it picked before
     isFor: ({ isTouch }) => !isTouch || on.lights.picked().has(place.id),
     onPress: ({ shiftKey }) => pickPlace(on, place.id, shiftKey),
@@ -96,14 +97,14 @@ const placeDrag = (on: PlaceDragging, view: View, place: Boat['places'][number])
   };
 };
 
-const wayPoints = (view: View, boat: Boat, way: Way): Point[] =>
+const wayPoints = (view: ScaledView, boat: Boat, way: Way): Point[] =>
   way.ends.flatMap((end) => {
     const place = boat.places.find(({ id }) => id === end);
     return place === undefined ? [] : [view.at(place)];
   });
 
 /** How far along a way a point of the window lies, as a share of it; well away from its ends. */
-const shareAt = (on: PlaceDragging, view: View, way: Way, at: Hand['at']): number => {
+const shareAt = (on: PlaceDragging, view: ScaledView, way: Way, at: Hand['at']): number => {
   const [from, to] = wayPoints(view, on.boat, way);
   const point = onSheet(on.frame, at);
   if (from === undefined || to === undefined || point === undefined) return 0.5;
@@ -114,7 +115,7 @@ const shareAt = (on: PlaceDragging, view: View, way: Way, at: Hand['at']): numbe
 };
 
 /** A way in one view: pressed it is picked, or split where the tool is for that. */
-const wayDrag = (on: PlaceDragging, view: View, way: Way): Draggable => ({
+const wayDrag = (on: PlaceDragging, view: ScaledView, way: Way): Draggable => ({
   grips: () => sheetStretches(on.frame, wayPoints(view, on.boat, way)),
   reachPx: reachPx.way,
   isFor: ({ isTouch }) => !isTouch || on.tool === 'split',
@@ -134,7 +135,7 @@ const wayDrag = (on: PlaceDragging, view: View, way: Way): Draggable => ({
 });
 
 /** A way that is drawn from a place: let go over another place. */
-const drawDrag = (on: PlaceDragging, view: View, place: Boat['places'][number]): Draggable => {
+const drawDrag = (on: PlaceDragging, view: ScaledView, place: Boat['places'][number]): Draggable => {
   const { boat, frame } = on;
   const goals = (): Goal[] =>
     boat.places
@@ -170,7 +171,7 @@ const drawDrag = (on: PlaceDragging, view: View, place: Boat['places'][number]):
   };
 };
 
-const inBox = ({ box }: View, [xMm, yMm]: Point): boolean =>
+const inBox = ({ box }: ScaledView, [xMm, yMm]: Point): boolean =>
   xMm >= box.leftMm && xMm <= box.rightMm && yMm >= box.topMm && yMm <= box.bottomMm;
 
 /** Empty paper, pressed with the tool for a new place. */

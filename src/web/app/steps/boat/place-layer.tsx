@@ -9,7 +9,7 @@ import { shortName } from '../../../../core/boat/short-name.ts';
 import { pathData } from '../../../../papers/drawing/path-data.ts';
 import type { Point } from '../../../../papers/drawing/point.ts';
 import { polyline } from '../../../../papers/drawing/polyline.ts';
-import type { View } from '../../../../papers/sheet/view.ts';
+import type { ScaledView } from '../../../../papers/sheet/view.ts';
 import type { LightStore } from '../../../drawing/light-store.ts';
 import { nextInRow } from '../../../drawing/roving-focus.ts';
 import { useWords } from '../../words/units.ts';
@@ -25,7 +25,7 @@ const pickedMm = 2.1;
 
 interface LayerProps {
   readonly boat: Boat;
-  readonly views: readonly View[];
+  readonly views: readonly ScaledView[];
   readonly layer: Element;
   readonly lights: LightStore;
   /** one press of an arrow key moves so far */
@@ -44,7 +44,11 @@ const arrows: Readonly<Record<string, readonly [right: number, down: number]>> =
 };
 
 /** How far an arrow key moves a place in a view; ten steps with shift. */
-const arrowShift = (view: View, event: KeyboardEvent, stepM: number): Partial<Record<Axis, number>> | undefined => {
+const arrowShift = (
+  view: ScaledView,
+  event: KeyboardEvent,
+  stepM: number,
+): Partial<Record<Axis, number>> | undefined => {
   const arrow = arrows[event.key];
   if (arrow === undefined || event.ctrlKey || event.metaKey || event.altKey) return undefined;
   const [along, across] = axesOf(view.name);
@@ -57,7 +61,7 @@ const WayLines = ({
   lights,
   view,
   picked,
-}: Pick<LayerProps, 'boat' | 'lights'> & { view: View; picked: ReadonlySet<string> }): ReactNode => {
+}: Pick<LayerProps, 'boat' | 'lights'> & { view: ScaledView; picked: ReadonlySet<string> }): ReactNode => {
   const places = new Map(boat.places.map((place) => [place.id, place]));
   return boat.ways.map((way) => {
     const points = way.ends.flatMap((end) => {
@@ -74,7 +78,7 @@ const WayLines = ({
 };
 
 interface MarksProps extends LayerProps {
-  readonly view: View;
+  readonly view: ScaledView;
   readonly picked: ReadonlySet<string>;
 }
 
@@ -142,7 +146,7 @@ const Ghosts = ({
   shift,
 }: {
   boat: Boat;
-  view: View;
+  view: ScaledView;
   ids: ReadonlySet<string>;
   shift: Shift;
 }): ReactNode => {
@@ -165,7 +169,7 @@ const Ghosts = ({
   );
 };
 
-const HeldInView = ({ boat, view, inHand }: { boat: Boat; view: View; inHand: InHand }): ReactNode => {
+const HeldInView = ({ boat, view, inHand }: { boat: Boat; view: ScaledView; inHand: InHand }): ReactNode => {
   if (inHand.kind === 'places') return <Ghosts boat={boat} view={view} ids={inHand.ids} shift={inHand.shift} />;
   if (inHand.kind !== 'way' || inHand.to === undefined) return null;
   const ends = [inHand.from, inHand.to].flatMap((id) => boat.places.find((place) => place.id === id) ?? []);

@@ -1,19 +1,29 @@
-import { type DragEvent, type ReactNode, useRef, useState } from 'react';
+import { type DragEvent, type ReactNode, useCallback, useRef, useState } from 'react';
 import type { Boat } from '../../../../core/boat/boat-schema.ts';
 import type { Underlay, UnderlayView } from '../../../../core/boat/underlay.ts';
-import { firstFixes, mirroredFixes, scaledFixes } from '../../../../core/boat/underlay-placement.ts';
+import { mirroredFixes, scaledFixes } from '../../../../core/boat/underlay-placement.ts';
+import { CommandButton } from '../../commands/command-button.tsx';
 import { useEdit } from '../../edit-context.ts';
-import { boatOfFolder, keepPicture, usePicture } from '../../pictures/picture-keeper.ts';
-import { shrinkPicture } from '../../pictures/shrink-picture.ts';
+import { boatOfFolder, usePicture } from '../../pictures/picture-keeper.ts';
 import { unitsChoice, useWords } from '../../words/units.ts';
 import { TickField, TypedField } from './field.tsx';
 import { takeTool, useTool } from './place-hand.ts';
+import { takePicture } from './take-picture.ts';
 import { parseTyped, shownLength } from './typed-length.ts';
+import { useUnderlayCommands } from './use-underlay-commands.ts';
 import { words } from './words.ts';
 
 const views = ['side', 'top'] as const satisfies readonly UnderlayView[];
 
-const FileButton = ({ says, onFile }: { says: string; onFile: (file: File) => void }): ReactNode => {
+const FileButton = ({
+  says,
+  view,
+  onFile,
+}: {
+  says: string;
+  view: UnderlayView;
+  onFile: (file: File) => void;
+}): ReactNode => {
   const input = useRef<HTMLInputElement>(null);
   return (
     <>
@@ -25,6 +35,7 @@ const FileButton = ({ says, onFile }: { says: string; onFile: (file: File) => vo
         type="file"
         accept="image/jpeg,image/png,image/webp"
         hidden
+        data-view={view}
         onChange={(event) => {
           const [file] = event.target.files ?? [];
           if (file !== undefined) onFile(file);
@@ -76,39 +87,22 @@ const Scale = ({ underlay }: { underlay: Underlay }): ReactNode => {
 const Kept = ({ underlay, onFile }: { underlay: Underlay; onFile: (file: File) => void }): ReactNode => {
   const edit = useEdit();
   const picture = usePicture(underlay.picture.hash);
-  const { view, hidden, mirrored, ...rest } = underlay;
-  const set = (to: { readonly hidden?: boolean; readonly mirrored?: boolean }): void => {
-    const flags = { hidden: hidden === true, mirrored: mirrored === true, ...to };
-    const fixes = to.mirrored === undefined ? {} : mirroredFixes(underlay);
-    const said = {
-      ...(flags.mirrored ? { mirrored: true } : {}),
-      ...(flags.hidden ? { hidden: true } : {}),
-    };
-    edit([{ edit: 'set-underlay', params: { view, ...rest, ...fixes, ...said } }]);
+  const { view, hidden, mirrored } = underlay;
+  const mirror = (isMirrored: boolean): void => {
+    const { mirrored: _, ...upright } = { ...underlay, ...mirroredFixes(underlay) };
+    edit([{ edit: 'set-underlay', params: isMirrored ? { ...upright, mirrored: true } : upright }]);
   };
   return (
     <>
       {picture.kind === 'here' && boatOfFolder() === undefined ? <p className="quiet">{words.pictureInPage}</p> : null}
       <div className="boat-actions">
-        <button type="button" className="edit-link" onClick={() => set({ hidden: hidden !== true })}>
-          {hidden === true ? words.show : words.hide}
-        </button>
-        <FileButton says={words.exchange} onFile={onFile} />
-        <button
-          type="button"
-          className="edit-link"
-          onClick={() => edit([{ edit: 'remove-underlay', params: { view } }])}
-        >
-          {words.takeAway}
-        </button>
+        <CommandButton id={`picture-shown-${view}`} className="edit-link" />
+        <FileButton says={words.exchange} view={view} onFile={onFile} />
+        <CommandButton id={`picture-away-${view}`} className="edit-link" />
       </div>
       {hidden === true ? null : (
         <>
-          <TickField
-            label={words.mirrored}
-            isTicked={mirrored === true}
-            onTick={(isMirrored) => set({ mirrored: isMirrored })}
-          />
+          <TickField label={words.mirrored} isTicked={mirrored === true} onTick={mirror} />
           <Scale underlay={underlay} />
         </>
       )}
@@ -134,21 +128,12 @@ export const UnderlayBlock = ({ boat }: { boat: Boat }): ReactNode => {
   const [says, setSays] = useState('');
   const take = async (view: UnderlayView, file: File): Promise<void> => {
     setSays(words.pictureBusy);
-    const made = await shrinkPicture(file);
-    if ('refusal' in made) {
-      setSays(made.refusal);
-      return;
-    }
-    const whyNot = await keepPicture(made);
-    if (whyNot !== undefined) {
-      setSays(words.pictureNotKept(whyNot));
-      return;
-    }
-    setSays('');
-    const { picture } = made;
-    const fixes = firstFixes({ ...picture, lengthM: boat.hull.lengthM });
-    edit([{ edit: 'set-underlay', params: { view, picture, ...fixes } }]);
+    setSays(await takePicture({ boat, edit }, view, file));
   };
+  const choose = useCallback((view: UnderlayView): void => {
+    document.querySelector<HTMLInputElement>(`.underlays input[data-view="${view}"]`)?.click();
+  }, []);
+  useUnderlayCommands({ boat, edit }, choose);
   const drop = (event: DragEvent, view: UnderlayView): void => {
     const [file] = event.dataTransfer.files;
     if (file === undefined) return;
@@ -177,7 +162,7 @@ export const UnderlayBlock = ({ boat }: { boat: Boat }): ReactNode => {
           >
             <h3>{words.viewOf[view]}</h3>
             {underlay === undefined ? (
-              <FileButton says={words.choose[view]} onFile={onFile} />
+              <FileButton says={words.choose[view]} view={view} onFile={onFile} />
             ) : (
               <Kept underlay={underlay} onFile={onFile} />
             )}

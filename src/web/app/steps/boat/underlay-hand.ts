@@ -6,7 +6,7 @@ import {
   repinned,
   underlayPlacement,
 } from '../../../../core/boat/underlay-placement.ts';
-import type { View } from '../../../../papers/sheet/view.ts';
+import type { ScaledView } from '../../../../papers/sheet/view.ts';
 import type { Draggable, Hand } from '../../../drawing/drag-on-drawing.ts';
 import { onSheet, sheetPoint } from '../../../drawing/spots.ts';
 import type { MakeEdits } from '../../edit-context.ts';
@@ -17,16 +17,16 @@ const markReachPx = 16;
 
 export interface UnderlayDragging {
   readonly underlays: readonly Underlay[];
-  readonly views: readonly View[];
+  readonly views: readonly ScaledView[];
   readonly frame: HTMLElement;
   readonly edit: MakeEdits;
 }
 
-export const viewOf = (views: readonly View[], { view }: Underlay): View | undefined =>
+export const viewOf = (views: readonly ScaledView[], { view }: Underlay): ScaledView | undefined =>
   views.find(({ name }) => name === view);
 
 /** Where a point of the window lies in the view of a picture. */
-const seenAt = (frame: HTMLElement, view: View, at: Hand['at']) => {
+const seenAt = (frame: HTMLElement, view: ScaledView, at: Hand['at']) => {
   const point = onSheet(frame, at);
   if (point === undefined) return undefined;
   const [alongM, acrossM] = view.aboard([point[0], point[1]]);
@@ -34,7 +34,7 @@ const seenAt = (frame: HTMLElement, view: View, at: Hand['at']) => {
 };
 
 /** One of the two marks of a picture: the first takes the picture along, the other turns and scales it about the first. */
-const markDrag = (on: UnderlayDragging, underlay: Underlay, view: View, fix: 'from' | 'to'): Draggable => {
+const markDrag = (on: UnderlayDragging, underlay: Underlay, view: ScaledView, fix: 'from' | 'to'): Draggable => {
   const moved = ({ from, at }: Hand): Underlay => {
     const [start, end] = [seenAt(on.frame, view, from), seenAt(on.frame, view, at)];
     if (start === undefined || end === undefined) return underlay;

@@ -2,7 +2,7 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef } from 'react';
 import type { Underlay } from '../../../../core/boat/underlay.ts';
 import { movedFixes, underlayPlacement } from '../../../../core/boat/underlay-placement.ts';
-import type { View } from '../../../../papers/sheet/view.ts';
+import type { ScaledView } from '../../../../papers/sheet/view.ts';
 import { useEdit } from '../../edit-context.ts';
 import { usePicture } from '../../pictures/picture-keeper.ts';
 import './underlay-layer.css';
@@ -16,7 +16,7 @@ const runMs = 700;
 const markMm = 2;
 
 /** From pixels of the picture to millimetres of the sheet. */
-const transformOf = (underlay: Underlay, view: View): string => {
+const transformOf = (underlay: Underlay, view: ScaledView): string => {
   const { a, b, alongM, downM, flip } = underlayPlacement(underlay);
   const [originX, originY] = view.point(0, 0);
   const mmPerM = view.point(1, 0)[0] - originX;
@@ -32,7 +32,7 @@ const transformOf = (underlay: Underlay, view: View): string => {
 };
 
 /** The part of a view that is drawn to scale: not above where a tall mast is shortened. */
-const clipOf = ({ box, breakMm }: View) => {
+const clipOf = ({ box, breakMm }: ScaledView) => {
   const topMm = Math.max(box.topMm, breakMm ?? box.topMm);
   return { x: box.leftMm, y: topMm, width: box.rightMm - box.leftMm, height: Math.max(0, box.bottomMm - topMm) };
 };
@@ -105,7 +105,7 @@ const UnderlayView = ({
   first,
 }: {
   underlay: Underlay;
-  view: View;
+  view: ScaledView;
   stepM: number;
   first: readonly [number, number] | undefined;
 }): ReactNode => {
@@ -152,7 +152,7 @@ export const UnderlayLayer = ({
   inHand,
 }: {
   underlays: readonly Underlay[];
-  views: readonly View[];
+  views: readonly ScaledView[];
   stepM: number;
   inHand: InHand | undefined;
 }): ReactNode =>
