@@ -79,7 +79,7 @@ const laidBoat = (boat: Boat, { stray, power, panels, energy, traffic, order, le
 
 /**
  * All of a plan that hangs on what is aboard and where it lies, but not on what is needed where, which source counts, or what a
- * person has accepted: those are taken out of the boat first. So an edit of a need, and a step back, find it as it was.
+ * person has accepted or ordered: those are taken out of the boat first. So an edit of a need, and a step back, find it as it was.
  */
 export const planLaid = (late: LaidLateParts) => {
   const boats = remember({

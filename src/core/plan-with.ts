@@ -20,6 +20,7 @@ import type { planRemote } from './remote/plan-remote.ts';
 import { roundPlan } from './round-plan.ts';
 import type { RuleInput } from './rules/rule.ts';
 import type { planLighting } from './screens/plan-lighting.ts';
+import { withOrders } from './shopping/with-orders.ts';
 import type { planSources } from './sources/plan-sources.ts';
 
 /** What takes time or much script, and what a first picture can do without. */
@@ -132,6 +133,7 @@ export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
       program,
       phase,
       ...shown.laid,
+      shopping: withOrders(shown.laid.shopping, boat.orders),
       ...own,
       buses: shown.buses.map((entry) => {
         const mend = mended.get(entry.id);

@@ -33,5 +33,15 @@ export const standingBoat: (boat: Boat) => StandingBoat = remember({
   },
 });
 
-/** What joins do not hang on: what is needed where, which source counts, what a person has accepted. */
-export const withoutNeeds = ({ accepted: _, sources: __, ...own }: Boat): Boat => ({ ...own, needs: [] });
+/**
+ * What neither joins nor lines hang on is left out: what is needed where, which source counts, what a person has accepted or
+ * ordered, and pictures.
+ */
+export const withoutNeeds = ({
+  accepted: _,
+  sources: __,
+  orders: ___,
+  underlays: ____,
+  photos: _____,
+  ...own
+}: Boat): Boat => ({ ...own, needs: [] });

@@ -1,13 +1,5 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
-import type {
-  BusEntry,
-  FeedEntry,
-  LineEntry,
-  PassageEntry,
-  PlanDraft,
-  ShoppingEntry,
-  WayEntry,
-} from '../plan-shape.ts';
+import type { BusEntry, FeedEntry, LineEntry, PassageEntry, PlanDraft, WayEntry } from '../plan-shape.ts';
 import { priceList } from '../prices/price-list.ts';
 import { otherRoutes } from '../ways/other-routes.ts';
 import { adapterWants } from './adapter-wants.ts';
@@ -59,14 +51,6 @@ const withOther = (others: ReturnType<typeof otherRoutes>, line: LineEntry): Lin
   return other === undefined ? line : { ...line, other };
 };
 
-const withOrders = ({ index }: OrderInput, list: readonly ShoppingEntry[]): ShoppingEntry[] => {
-  const orders = new Map((index.boat.orders ?? []).map((order) => [order.item, order]));
-  return list.map((entry) => {
-    const order = orders.get(entry.id);
-    return order === undefined ? entry : { ...entry, order };
-  });
-};
-
 const orderInput = ({ index, buses, feeds = [] }: Pick<Asked, 'index' | 'buses' | 'feeds'>): OrderInput => ({
   index,
   prices: priceList(index.boat),
@@ -115,7 +99,7 @@ export const orderOf = ({
   const list = mergeWants(wants);
   return {
     lines: cuts.map((cut) => withOther(others, withPieces(input, cut))),
-    shopping: withOrders(input, [...list, ...mergeWants(spareWants(list))]),
+    shopping: [...list, ...mergeWants(spareWants(list))],
     tape: tapeList(input, open, buses),
     passages,
   };
