@@ -31,6 +31,7 @@ const coreRooms = [
   'fitting',
   'shopping',
   'phases',
+  'quote',
   'work',
   'proof',
   'cures',

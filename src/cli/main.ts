@@ -6,6 +6,7 @@ import { check } from './commands/check.ts';
 import { newBoat } from './commands/new.ts';
 import { open } from './commands/open.ts';
 import { plan } from './commands/plan.ts';
+import { quote } from './commands/quote.ts';
 import { sheets } from './commands/sheets.ts';
 import { survey } from './commands/survey.ts';
 
@@ -44,6 +45,14 @@ commands
   .argument('<file>', 'boat file, or - for standard input')
   .option('--json', 'print the findings as JSON')
   .action(check);
+
+commands
+  .command('quote')
+  .description('what the refit brings, takes away and costs: parts, hours, what is not in it')
+  .argument('<file>', 'boat file, or - for standard input')
+  .option('--out <folder>', 'write the quote as text, as a page to print, and its parts as CSV to this folder')
+  .option('--json', 'print the quote as JSON')
+  .action(quote);
 
 commands
   .command('new')

@@ -4,6 +4,7 @@ import { dottedIdSchema, idSchema } from './ids.ts';
 import { measureSchema } from './measure.ts';
 import { ownDaySchema } from './own-day.ts';
 import { photosSchema } from './photo.ts';
+import { quoteSchema } from './quote.ts';
 import { kitRemoteSchema } from './remote.ts';
 import { changeSchema, genderSchema, protocolSchema, readingSchema, referenceSchema, sheetSchema } from './sheet.ts';
 import { steeringSchema } from './steering.ts';
@@ -184,7 +185,7 @@ export const joinSchema = z.strictObject({
 export type Join = z.infer<typeof joinSchema>;
 
 const hundredths = z.int().min(0).max(1_000_000_000).meta({ unit: 'hundredths of the currency' });
-const itemSchema = z
+export const itemSchema = z
   .string()
   .max(160)
   .regex(/^[a-z][a-z0-9-]*$/, 'An item is named as the shopping list names it, for example light-drop-2000mm.');
@@ -321,6 +322,7 @@ export const boatSchema = z
         message: 'An item stands in the orders once.',
       }),
     ),
+    quote: z.exactOptional(quoteSchema),
     accepted: z.exactOptional(z.array(acceptedSchema)),
     underlays: z.exactOptional(underlaysSchema),
     photos: z.exactOptional(photosSchema),

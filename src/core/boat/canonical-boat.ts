@@ -4,6 +4,7 @@ import { byCodeUnit } from './ids.ts';
 import { inSchemaOrder } from './in-schema-order.ts';
 import { keptFor } from './kept-for.ts';
 import type { OwnDay } from './own-day.ts';
+import type { QuoteTerms } from './quote.ts';
 import { type Sheet, sheetSchema } from './sheet.ts';
 import { sortedBy } from './sorted-by.ts';
 import type { SteeringPlace } from './steering.ts';
@@ -75,6 +76,12 @@ const canonicalDays = (days: readonly OwnDay[]): OwnDay[] =>
     days.map((day) => ({ ...day, hours: sortedBy(day.hours, ({ unit, kind }) => [unit, kind]) })),
     byId,
   );
+
+const canonicalQuote = ({ hours, includes, ...others }: QuoteTerms): QuoteTerms => ({
+  ...others,
+  ...(hours === undefined ? {} : { hours: sortedBy(hours, ({ task }) => [task]) }),
+  ...(includes === undefined ? {} : { includes: [...new Set(includes)].sort(byCodeUnit) }),
+});
 
 const canonicalSteering = (steering: readonly SteeringPlace[]): SteeringPlace[] =>
   sortedBy(
@@ -160,7 +167,7 @@ const inOrderOf = {
  */
 export const canonicalBoat = (boat: Boat): Boat => {
   const { hull, places, ways, cables, sheets, kit, needs, sources, buses, joins, supply, ...others } = boat;
-  const { days, steering, pins, orders, accepted, underlays, photos } = others;
+  const { days, steering, pins, orders, quote, accepted, underlays, photos } = others;
   const inOrder = inSchemaOrder(boatSchema, {
     ...others,
     hull: hull.masts === undefined ? hull : { ...hull, masts: sortedBy(hull.masts, ({ foot }) => [foot]) },
@@ -171,6 +178,7 @@ export const canonicalBoat = (boat: Boat): Boat => {
     ...(steering === undefined ? {} : { steering: canonicalSteering(steering) }),
     ...(pins === undefined ? {} : { pins: canonicalPins(pins, waysById(ways)) }),
     ...(orders === undefined ? {} : { orders: sortedBy(orders, (entry) => [entry.item]) }),
+    ...(quote === undefined ? {} : { quote: canonicalQuote(quote) }),
     ...(accepted === undefined ? {} : { accepted: sortedBy(accepted, (entry) => [entry.finding]) }),
     ...(underlays === undefined ? {} : { underlays: sortedBy(underlays, (entry) => [entry.view]) }),
     ...(photos === undefined

@@ -168,6 +168,19 @@ export const aFullBoat = (): Boat =>
         { item: 'unit-gnss', state: 'ordered', supplier: 'the chandler', leadDays: 10, orderBy: '2027-03-31' },
         { item: 'micro-tee', state: 'have', count: 2 },
       ];
+      boat.quote = {
+        by: 'professional',
+        mast: 'down',
+        contingencyPct: 20,
+        hours: [
+          { task: 'survey', eachH: 1.5, reason: 'A small boat.' },
+          { task: 'commission', eachH: 8, reason: 'Two helms.' },
+        ],
+        includes: ['rig', 'mains'],
+        exclusions: ['Painting the dash.', 'New cushions.'],
+        validDays: 21,
+        terms: 'Half on order, half when every reading is proved.',
+      };
       boat.accepted = [
         { finding: 'ways/assumed helm-mast', reason: 'Seen from the other side.' },
         { finding: 'needs/missing depth', reason: 'No transducer yet.' },

@@ -251,6 +251,24 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
     state: fc.constantFrom('have', 'ordered', 'arrived'),
     leadDays: optional(fc.nat(30)),
   }),
+  'set-price': fc.oneof(
+    fc.record({ of: fc.constant('hour'), each: fc.nat(20_000) }),
+    fc
+      .record({
+        of: fc.constant('item'),
+        item: fc.constantFrom('micro-tee', 'Not an item'),
+        each: optional(fc.nat(900)),
+      })
+      .map(withoutAbsent),
+  ),
+  'set-quote': fc
+    .record({
+      by: optional(fc.constantFrom('professional', 'owner')),
+      contingencyPct: optional(fc.constantFrom(0, 30, 900)),
+      hours: optional(fc.constant([{ task: 'survey', eachH: 1.5, reason: 'A small boat.' }])),
+      exclusions: optional(fc.constant(['Painting the dash.'])),
+    })
+    .map(withoutAbsent),
   'set-rate': fc.record({
     port,
     message: fc.constantFrom(127250, 129025, 'RMC', 'ZZZ'),

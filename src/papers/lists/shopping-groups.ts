@@ -32,7 +32,8 @@ export interface ShoppingGroup {
   readonly sum: number;
 }
 
-const titles: Readonly<Record<ShoppingEntry['kind'], string>> = {
+/** What each kind of item is called at the head of its group. */
+export const kindTitles: Readonly<Record<ShoppingEntry['kind'], string>> = {
   unit: 'Units',
   trunk: 'Trunk of the bus',
   drop: 'Drops of the bus',
@@ -72,6 +73,6 @@ export const shoppingGroups = (
   return shoppingKinds.flatMap((kind) => {
     const rows = plan.shopping.filter((entry) => entry.kind === kind).map(rowOf);
     if (rows.length === 0) return [];
-    return [{ title: titles[kind], rows, sum: rows.reduce((sum, row) => sum + (row.sum ?? 0), 0) }];
+    return [{ title: kindTitles[kind], rows, sum: rows.reduce((sum, row) => sum + (row.sum ?? 0), 0) }];
   });
 };

@@ -4,10 +4,8 @@ import { cautions } from '../../core/facts/cautions.ts';
 import { printLength } from '../../core/units/print-length.ts';
 import type { WalkStop } from '../../core/walk-round/walk-question.ts';
 import { walkRound } from '../../core/walk-round/walk-round.ts';
+import { safeHtml } from '../safe-html.ts';
 import { type QuestionWords, questionWords } from './question-words.ts';
-
-const entities: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
-const safe = (text: string): string => text.replace(/[&<>"]/g, (letter) => entities[letter] ?? letter);
 
 const style = `
 @page { size: A4; margin: 14mm; }
@@ -37,7 +35,7 @@ const answerSpace = (space: QuestionWords['space']): string => {
   if (space === 'tick') return box;
   if (space === 'line') return line + line;
   if (space === 'length') return line;
-  return space.map((choice) => `<span class="choice">${box}${safe(choice)}</span> `).join('');
+  return space.map((choice) => `<span class="choice">${box}${safeHtml(choice)}</span> `).join('');
 };
 
 /** The rows of a place; what a row is about is said where it changes. */
@@ -47,8 +45,8 @@ const questionRows = (index: BoatIndex, { place, questions }: WalkStop): string[
     .filter(({ known }) => !known)
     .map((question) => {
       const { of, asks, file, space } = questionWords(index, question, place);
-      const says = file === undefined ? '' : ` <span class="file">In the file: ${safe(file)}.</span>`;
-      const cells = [of === before ? '' : safe(of), `${safe(asks)}${says}`, answerSpace(space)];
+      const says = file === undefined ? '' : ` <span class="file">In the file: ${safeHtml(file)}.</span>`;
+      const cells = [of === before ? '' : safeHtml(of), `${safeHtml(asks)}${says}`, answerSpace(space)];
       before = of;
       return `<tr>${cells.map((cell, at) => `<td class="${columns[at]}">${cell}</td>`).join('')}</tr>`;
     });
@@ -68,15 +66,15 @@ const cautionLines = (ids: readonly string[]): string =>
     .filter(({ id }) => ids.includes(id))
     .map(
       ({ hazard, text, deferTo }) =>
-        `<p class="caution"><strong>Caution, ${safe(hazard)}.</strong> ${safe(text)}${deferTo === undefined ? '' : ` What decides: ${safe(deferTo)}.`}</p>`,
+        `<p class="caution"><strong>Caution, ${safeHtml(hazard)}.</strong> ${safeHtml(text)}${deferTo === undefined ? '' : ` What decides: ${safeHtml(deferTo)}.`}</p>`,
     )
     .join('\n');
 
 const stopPart = (index: BoatIndex, stop: WalkStop, number: number): string => {
   const place = index.places.get(stop.place);
   return [
-    `<h2>${number}. ${safe(place?.name ?? stop.place)}</h2>`,
-    ...(place === undefined ? [] : [`<p class="where">${safe(whereWords(place))}.</p>`]),
+    `<h2>${number}. ${safeHtml(place?.name ?? stop.place)}</h2>`,
+    ...(place === undefined ? [] : [`<p class="where">${safeHtml(whereWords(place))}.</p>`]),
     cautionLines(stop.cautions),
     '<table>',
     ...questionRows(index, stop),
@@ -97,11 +95,11 @@ export const walkRoundPage = (boat: Boat): string => {
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>Walk-round, ${safe(boat.name)}</title>
+<title>Walk-round, ${safeHtml(boat.name)}</title>
 <style>${style}</style>
 </head>
 <body>
-<h1>Walk-round, ${safe(boat.name)}</h1>
+<h1>Walk-round, ${safeHtml(boat.name)}</h1>
 <p>${stops.length} places from the bow aft, what is aloft last; ${open} questions are open; what the file knows already is left out. Take a tape, a torch, a camera and a pencil. Write lengths in metres or in feet and inches, as your tape has them. Switch nothing off before its settings are copied.</p>
 <p>Date ________________ Who ________________________________</p>
 ${stops.map((stop, at) => stopPart(index, stop, at + 1)).join('\n')}

@@ -55,6 +55,8 @@ import { setGrade } from './set-grade.ts';
 import { setInstance } from './set-instance.ts';
 import { setNegative } from './set-negative.ts';
 import { setOrder } from './set-order.ts';
+import { setPrice } from './set-price.ts';
+import { setQuote } from './set-quote.ts';
 import { setRate } from './set-rate.ts';
 import { setRemote } from './set-remote.ts';
 import { setSheet } from './set-sheet.ts';
@@ -123,6 +125,8 @@ export const edits = {
   'set-instance': setInstance,
   'set-negative': setNegative,
   'set-order': setOrder,
+  'set-price': setPrice,
+  'set-quote': setQuote,
   'set-rate': setRate,
   'set-remote': setRemote,
   'set-sheet': setSheet,

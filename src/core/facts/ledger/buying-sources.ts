@@ -26,6 +26,14 @@ export const buyingSources = {
     standing: 'project choice',
     text: 'Each phase is bought for as a whole boat less what was bought before; the hours of a tee put in later are its share of a backbone of ten; whether a must can wait only the owner knows.',
   },
+  'choice-quote-hours': {
+    standing: 'project choice',
+    text: 'Hours of a quote that the usual table has not: a box or sensor fitted, a unit fitted aloft; which tasks a unit or a cable counts as; a tee as its share of a backbone of ten; a way opened as the boat file has it.',
+  },
+  'practice-quote': {
+    standing: 'common practice',
+    text: 'What quotes for a boat’s electronics usually leave out and for how long they hold: trade habit, no standard found.',
+  },
   'choice-spares': {
     standing: 'project choice',
     text: 'What is ordered beyond the plan so that one part that fails does not stop the work, and how much sleeve a label takes.',
