@@ -1,6 +1,8 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { inventedDevices, recordBus } from '../recordings/invented-bus.ts';
+import { candumpBytes } from '../recordings/write-recording.ts';
 import { type AppUnderTest, appUnderTest, barriers, keepPicture, windows } from './app-under-test.ts';
 
 let app: AppUnderTest;
@@ -46,5 +48,42 @@ test('walked round with a phone, what is found out of battery and ways goes into
   const form = await download;
   expect(form.suggestedFilename()).toBe('walk-round-new-boat.html');
   expect(readFileSync(await form.path(), 'utf8')).toContain('Walk-round, New boat');
+  expect(app.complaints).toEqual([]);
+});
+
+/** A white point: the smallest picture there is. */
+const point = Buffer.from(
+  'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mP8/x8AAwMCAO+ip1sAAAAASUVORK5CYII=',
+  'base64',
+);
+
+test('a photo of a unit’s label is kept beside the boat, shown where it was taken, and taken away again', async () => {
+  const page = await app.newPage({ window: 'laptop', light: 'day' });
+  await page.goto(app.address);
+  const recording = Buffer.from(candumpBytes(recordBus({ devices: inventedDevices, seconds: 20 })));
+  const log = { name: 'bus.log', mimeType: 'text/plain', buffer: recording };
+  await page.locator('.top-bar input[type=file]').setInputFiles(log);
+  await page.getByRole('radio', { name: 'sloop, mast on deck' }).check();
+  await page.getByLabel('Name').fill('Pictured');
+  await page.getByRole('button', { name: /^Make this boat with/ }).click();
+  await page.waitForURL(/#\/boat\/pictured\/boat$/);
+  const stop = page
+    .locator('.walk-stop')
+    .filter({ has: page.getByText('display, unit 1').first() })
+    .first();
+  await stop.locator('summary').click();
+  const photos = stop.getByRole('group', { name: 'photos of display, unit 1' });
+  const choosing = page.waitForEvent('filechooser');
+  await photos.getByRole('button', { name: 'label' }).click();
+  await (await choosing).setFiles({ name: 'label.png', mimeType: 'image/png', buffer: point });
+  await stop.getByRole('img', { name: 'display, unit 1: label' }).waitFor();
+  const file = () => JSON.parse(readFileSync(join(app.folder, 'pictured.boat.json'), 'utf8'));
+  await expect.poll(() => file().photos?.[0]).toMatchObject({ of: 'display-1', shows: 'label' });
+  const { hash } = file().photos[0].picture;
+  expect(readdirSync(join(app.folder, 'pictured.files')).some((name) => name.startsWith(hash))).toBe(true);
+  expect(await barriers(page)).toEqual([]);
+  await keepPicture(page, 'walk-round-photo-laptop-day');
+  await stop.getByRole('button', { name: 'take the photo away: display, unit 1: label' }).click();
+  await expect.poll(() => file().photos).toBeUndefined();
   expect(app.complaints).toEqual([]);
 });

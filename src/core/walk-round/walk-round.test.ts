@@ -66,6 +66,22 @@ describe('a unit that is aboard', () => {
   });
 });
 
+test('a unit is pictured once front, back and label are, and not before', () => {
+  const tern = aBoat().boat;
+  const [unit] = tern.kit.filter(({ fate }) => fate !== 'comes');
+  const photoOf = (shows: 'front' | 'back' | 'label', digits: string): WalkAnswer => ({
+    kind: 'photos',
+    photo: {
+      of: unit?.id ?? '',
+      shows,
+      picture: { hash: digits.repeat(32), type: 'jpeg', widthPx: 20, heightPx: 10 },
+    },
+  });
+  const two = withAnswers(tern, photoOf('front', 'ab'), photoOf('label', 'cd'));
+  expect(isKnown(two, unit?.id ?? '', 'photos')).toBe(false);
+  expect(isKnown(withAnswers(two, photoOf('back', 'ef')), unit?.id ?? '', 'photos')).toBe(true);
+});
+
 describe('an answer found aboard', () => {
   const boat = boatFromPattern({ pattern: 'sloop-deck-stepped', name: 'New boat' });
   const gland = boat.ways.find(({ kind }) => kind === 'gland')?.id ?? '';

@@ -4,6 +4,7 @@ import { answerEdit, type WalkAnswer } from '../../../../../core/walk-round/answ
 import type { WalkQuestion } from '../../../../../core/walk-round/walk-question.ts';
 import { useEdit } from '../../../edit-context.ts';
 import { TapeField } from '../tape-field.tsx';
+import { PhotoField } from './photo-field.tsx';
 import { words } from './words.ts';
 
 type OnAnswer = (answer: WalkAnswer) => void;
@@ -162,6 +163,8 @@ export const AnswerField = ({
   const onAnswer: OnAnswer = (answer) => edit([answerEdit(answer)]);
   const { kind, about } = question;
   switch (kind) {
+    case 'photos':
+      return <PhotoField boat={index.boat} unit={about} name={index.kit.get(about)?.name ?? about} />;
     case 'way-length': {
       const way = index.ways.get(about);
       return way === undefined ? null : <TapeField way={way} name={what} />;

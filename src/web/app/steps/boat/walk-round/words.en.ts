@@ -28,4 +28,10 @@ export const en = {
   wrongCount: 'Write a whole number, or 0.',
   inFile: (says: string) => `in the file: ${says}`,
   caution: 'Caution.',
+  shows: { front: 'front', back: 'back with its plugs', label: 'label', other: 'something else' },
+  photosOf: (name: string) => `photos of ${name}`,
+  photoOf: ({ name, shows }: { name: string; shows: string }) => `${name}: ${shows}`,
+  photoMissing: 'This photo is not in the folder beside the boat file.',
+  takeAway: (what: string) => `take the photo away: ${what}`,
+  away: 'take away',
 } as const;
