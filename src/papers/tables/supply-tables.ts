@@ -3,7 +3,7 @@ import { freeId } from '../../core/boat/every-id.ts';
 import type { EditCall } from '../../core/boat/history.ts';
 import type { Bank, Panel } from '../../core/boat/supply.ts';
 import { editOf, saysOf } from './places-table.ts';
-import { idOfName, readChoice, readNumber } from './read-cell.ts';
+import { idOfName, type Read, readChoice, readNumber } from './read-cell.ts';
 import type { BoatTable, CellChoice, TableRow } from './table-shape.ts';
 
 const placesOf = ({ places }: Boat): CellChoice[] => places.map(({ id, name }) => ({ value: id, says: name }));
@@ -21,6 +21,32 @@ const uses = [
   { value: 'both', says: 'both' },
 ] as const;
 
+const parted = [
+  { value: 'switch', says: 'a switch' },
+  { value: 'relay', says: 'a charging relay' },
+  { value: 'diode', says: 'a diode' },
+  { value: 'dcdc', says: 'a converter' },
+  { value: 'apart', says: 'wholly apart' },
+  { value: 'nothing', says: 'nothing' },
+] as const;
+
+const mainText = ({ main }: Bank): string => {
+  if (main === undefined) return '';
+  if (main.kind === 'none') return 'none';
+  return `${main.kind}${main.ratingA === undefined ? '' : ` ${main.ratingA} A`}`;
+};
+
+/** A main fuse as `100 A`, `breaker 60 A`, `fuse` or `none`; what else is known of it stays. */
+const readMain = (bank: Bank | undefined, text: string): Read<NonNullable<Bank['main']>> => {
+  const [, kind = 'fuse', amps] = /^(fuse|breaker|none)?\s*(?:(\d+(?:[.,]\d+)?)\s*a?)?$/i.exec(text.trim()) ?? [];
+  const bare = text.trim() === '' || !/^(fuse|breaker|none)?\s*(?:(\d+(?:[.,]\d+)?)\s*a?)?$/i.test(text.trim());
+  if (bare) return { wrong: `“${text.trim()}” is no main fuse. Write for example “100 A”, “breaker 60 A” or “none”.` };
+  if (kind.toLowerCase() === 'none') return { value: { kind: 'none' } };
+  const was = bank?.main?.kind === 'none' ? {} : bank?.main;
+  const rating = amps === undefined ? {} : { ratingA: Number(amps.replace(',', '.')) };
+  return { value: { ...was, kind: kind.toLowerCase() === 'breaker' ? 'breaker' : 'fuse', ...rating } };
+};
+
 const bankRow = (bank: Bank, boat: Boat): TableRow => ({
   id: bank.id,
   cells: {
@@ -31,6 +57,8 @@ const bankRow = (bank: Bank, boat: Boat): TableRow => ({
     volts: `${bank.nominalV} V`,
     capacity: `${bank.capacityAh} Ah`,
     lowest: bank.lowestV === undefined ? '' : `${bank.lowestV} V`,
+    main: mainText(bank),
+    parted: bank.partedBy === undefined ? '' : saysOf(parted, bank.partedBy),
   },
   sortsBy: { volts: bank.nominalV, capacity: bank.capacityAh, lowest: bank.lowestV ?? 0 },
 });
@@ -53,6 +81,18 @@ const putBank: BoatTable['put'] = (boat, { row: bank, column }, text) => {
     case 'lowest':
       if (text.trim() === '') return { edits: [change({ forget: ['lowestV'] })] };
       return editOf(readNumber(text, volts), (lowestV) => change({ lowestV }));
+    case 'main':
+      if (text.trim() === '') return { edits: [change({ forget: ['main'] })] };
+      return editOf(
+        readMain(
+          boat.supply.banks.find(({ id }) => id === bank),
+          text,
+        ),
+        (main) => change({ main }),
+      );
+    case 'parted':
+      if (text.trim() === '') return { edits: [change({ forget: ['partedBy'] })] };
+      return editOf(readChoice(text, parted), (partedBy) => change({ partedBy }));
     default:
       return { wrong: 'A bank keeps its name: take it out and add another.' };
   }
@@ -95,6 +135,8 @@ export const banksTable = (boat: Boat): BoatTable => ({
     { id: 'volts', says: 'volts', isFigure: true },
     { id: 'capacity', says: 'capacity', isFigure: true },
     { id: 'lowest', says: 'lowest volts', isFigure: true },
+    { id: 'main', says: 'main fuse', hint: '100 A, breaker 60 A, none' },
+    { id: 'parted', says: 'parted from the house by', choices: parted },
   ],
   rowsOf: (now) => now.supply.banks.map((bank) => bankRow(bank, now)),
   put: putBank,

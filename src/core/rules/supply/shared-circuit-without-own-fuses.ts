@@ -27,7 +27,13 @@ export const sharedCircuitWithoutOwnFuses: Rule = {
             says: `${someNames(things.map((id) => fedName(index, id)))} share the circuit ${circuit} of ${ratingA} A. A fault in one takes ${things.length === 2 ? 'both' : 'all'}, and the thinnest of their wires has ${ratingA} A behind it.`,
             measured: { value: things.length, unit: 'units' },
             limit: figurePart({ ...feedsOfOne, unit: 'units' }),
-            cure: 'Put a fuse of its own in the lead of each, as its maker says, and enter fusedEach; or give each a circuit.',
+            cure: 'Put a fuse of its own in the lead of each, as its maker says; or give each a circuit.',
+            cures: [
+              {
+                says: 'Each has a fuse of its own in its lead, or gets one.',
+                edits: [{ edit: 'change-circuit', params: { panel, circuit, fusedEach: true } }],
+              },
+            ],
           },
         ];
       }),

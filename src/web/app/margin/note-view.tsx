@@ -22,8 +22,13 @@ const NoteCure = ({
   words: ReactNode;
   currency: string;
 }): ReactNode => {
-  if (cures !== undefined) return <CureList cures={cures} currency={currency} />;
-  return cure === undefined ? null : <p className="note-cure">{words}</p>;
+  const isSaid = cures?.some(({ says }) => says === cure) === true;
+  return (
+    <>
+      {cure === undefined || isSaid ? null : <p className="note-cure">{words}</p>}
+      {cures === undefined ? null : <CureList cures={cures} currency={currency} />}
+    </>
+  );
 };
 
 /**
