@@ -50,6 +50,9 @@ commands
   .command('quote')
   .description('what the refit brings, takes away and costs: parts, hours, what is not in it')
   .argument('<file>', 'boat file, or - for standard input')
+  .argument('[more...]', 'further boat files to set beside it')
+  .option('--since <file>', 'also say what changed against this older file, and what that costs')
+  .option('--compare', 'also quote each way to wire her, old kit kept or replaced')
   .option('--out <folder>', 'write the quote as text, as a page to print, and its parts as CSV to this folder')
   .option('--json', 'print the quote as JSON')
   .action(quote);

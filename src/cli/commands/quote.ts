@@ -1,11 +1,16 @@
 import { mkdir, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { UserError } from '../../core/boat/user-error.ts';
+import { wiringsOf } from '../../core/joins/proposing/wirings.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import { changeOrder } from '../../core/quote/change-order.ts';
 import { quoteOf } from '../../core/quote/quote-of.ts';
 import type { Quote } from '../../core/quote/quote-shape.ts';
+import { wiredAs } from '../../core/quote/wired-as.ts';
 import { loadBoat } from '../../node/files/load-boat.ts';
+import { changeOrderText } from '../../papers/quote/change-order-text.ts';
+import { type Option, optionsText } from '../../papers/quote/options-text.ts';
 import { quotePage } from '../../papers/quote/quote-page.ts';
 import { quoteCsv, quoteText } from '../../papers/quote/quote-text.ts';
 import { solveAtTerminal } from '../solve-at-terminal.ts';
@@ -16,18 +21,47 @@ interface Quoted {
   readonly quote: Quote;
 }
 
-const quoted = async (file: string): Promise<Quoted> => {
-  const { boat } = await loadBoat(file);
+const quotedBoat = async (boat: Boat): Promise<Quoted> => {
   const plan = await solveAtTerminal(boat);
   return { boat, plan, quote: quoteOf({ boat, plan }) };
 };
 
-const writeQuote = async (folder: string, { boat, plan, quote }: Quoted): Promise<void> => {
-  const papers = [
-    ['quote.txt', quoteText(boat, plan, quote)],
-    ['quote.html', quotePage(boat, plan, quote)],
-    ['quote-parts.csv', quoteCsv(quote)],
-  ] as const;
+const quotedFile = async (file: string): Promise<Quoted> => quotedBoat((await loadBoat(file)).boat);
+
+/** Sums in two currencies have no difference and no order. */
+const refuseOtherCurrency = (one: Quote, { other, file }: { other: Quote; file: string }): void => {
+  if (one.currency === other.currency) return;
+  throw new UserError({
+    says: `Its prices are in ${other.currency}, those of the first boat in ${one.currency}.`,
+    place: file,
+    whatToDo: 'Put the prices of both in one currency.',
+  });
+};
+
+/** The further boats, then the ways to wire the first one, where they are asked for. */
+const optionsOf = async (
+  { boat, quote }: Quoted,
+  { file, more, compare }: { file: string; more: readonly string[]; compare: boolean },
+): Promise<Option[]> => {
+  const options: Option[] = [];
+  for (const other of more) {
+    const own = await quotedFile(other);
+    refuseOtherCurrency(quote, { other: own.quote, file: other });
+    options.push({ id: other, says: `${own.boat.name}, ${basename(other)}`, quote: own.quote });
+  }
+  if (compare) {
+    for (const wiring of wiringsOf(boat)) {
+      const own = await quotedBoat(wiredAs(boat, wiring));
+      options.push({ id: wiring.id, says: wiring.says, quote: own.quote });
+    }
+  }
+  return options.length === 0 ? [] : [{ id: 'first', says: `${boat.name}, ${basename(file)}`, quote }, ...options];
+};
+
+const writeQuote = async (
+  folder: string,
+  papers: readonly (readonly [name: string, text: string])[],
+): Promise<void> => {
   try {
     await mkdir(folder, { recursive: true });
     for (const [name, text] of papers) await writeFile(join(folder, name), text);
@@ -41,11 +75,44 @@ const writeQuote = async (folder: string, { boat, plan, quote }: Quoted): Promis
   process.stderr.write(`Written to ${folder}: ${papers.map(([name]) => name).join(', ')}.\n`);
 };
 
-/** `fairlead quote FILE`: what the refit brings, takes away and costs; `--out` writes it as papers, `--json` prints it as JSON. */
-export const quote = async (file: string, { out, json = false }: { out?: string; json?: boolean }): Promise<void> => {
-  const own = await quoted(file);
-  if (out !== undefined) await writeQuote(out, own);
-  process.stdout.write(
-    json ? `${JSON.stringify(own.quote, undefined, 2)}\n` : quoteText(own.boat, own.plan, own.quote),
-  );
+interface QuoteOptions {
+  readonly out?: string;
+  readonly json?: boolean;
+  readonly since?: string;
+  readonly compare?: boolean;
+}
+
+/**
+ * `fairlead quote FILE [MORE…]`: what the refit brings, takes away and costs; further boats, and with `--compare` the ways to
+ * wire her, stand beside it; `--since` adds the change order against an older file; `--out` writes papers, `--json` prints data.
+ */
+export const quote = async (
+  file: string,
+  more: readonly string[],
+  { out, json = false, since, compare = false }: QuoteOptions,
+): Promise<void> => {
+  const own = await quotedFile(file);
+  const options = await optionsOf(own, { file, more, compare });
+  const before = since === undefined ? undefined : await quotedFile(since);
+  if (before !== undefined) refuseOtherCurrency(own.quote, { other: before.quote, file: since ?? '' });
+  const change = before === undefined ? undefined : changeOrder({ before, after: own });
+  const changeText =
+    before === undefined || change === undefined
+      ? undefined
+      : changeOrderText({ before: before.boat, after: own.boat }, change);
+  const papers: (readonly [string, string])[] = [
+    ['quote.txt', quoteText(own.boat, own.plan, own.quote)],
+    ['quote.html', quotePage(own.boat, own.plan, own.quote)],
+    ['quote-parts.csv', quoteCsv(own.quote)],
+    ...(changeText === undefined ? [] : [['change-order.txt', changeText] as const]),
+    ...(options.length === 0 ? [] : [['options.txt', optionsText(options)] as const]),
+  ];
+  if (out !== undefined) await writeQuote(out, papers);
+  const data = {
+    quote: own.quote,
+    ...(options.length === 0 ? {} : { options }),
+    ...(change === undefined ? {} : { changeOrder: change }),
+  };
+  const texts = papers.filter(([name]) => name.endsWith('.txt')).map(([, text]) => text);
+  process.stdout.write(json ? `${JSON.stringify(data, undefined, 2)}\n` : texts.join('\n'));
 };

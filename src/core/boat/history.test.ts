@@ -246,6 +246,14 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
     phase: optional(fc.integer({ min: 1, max: 3 })),
   }),
   'set-instance': fc.record({ port, reading, instance: fc.nat(3) }),
+  'note-order': fc
+    .record({
+      item: fc.constantFrom('micro-tee', 'light-drop-2000mm', 'Not an item'),
+      supplier: optional(fc.constant('the chandler')),
+      leadDays: optional(fc.nat(30)),
+      forget: optional(fc.constantFrom(['count'], ['supplier', 'orderBy'])),
+    })
+    .map(withoutAbsent),
   'set-order': fc.record({
     item: fc.constantFrom('micro-tee', 'light-drop-2000mm', 'Not an item'),
     state: fc.constantFrom('have', 'ordered', 'arrived'),

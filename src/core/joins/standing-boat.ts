@@ -35,7 +35,7 @@ export const standingBoat: (boat: Boat) => StandingBoat = remember({
 
 /**
  * What neither joins nor lines hang on is left out: what is needed where, which source counts, what a person has accepted or
- * ordered, and pictures.
+ * ordered, pictures, and the terms of a quote.
  */
 export const withoutNeeds = ({
   accepted: _,
@@ -43,5 +43,6 @@ export const withoutNeeds = ({
   orders: ___,
   underlays: ____,
   photos: _____,
+  quote: ______,
   ...own
 }: Boat): Boat => ({ ...own, needs: [] });

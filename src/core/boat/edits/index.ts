@@ -34,6 +34,7 @@ import { letSourceGo } from './let-source-go.ts';
 import { movePlaces } from './move-places.ts';
 import { moveUnit } from './move-unit.ts';
 import { nameUnit } from './name-unit.ts';
+import { noteOrder } from './note-order.ts';
 import { pinLayout } from './pin-layout.ts';
 import { pinRoute } from './pin-route.ts';
 import { removeBank } from './remove-bank.ts';
@@ -104,6 +105,7 @@ export const edits = {
   'move-places': movePlaces,
   'move-unit': moveUnit,
   'name-unit': nameUnit,
+  'note-order': noteOrder,
   'pin-layout': pinLayout,
   'pin-route': pinRoute,
   'remove-bank': removeBank,

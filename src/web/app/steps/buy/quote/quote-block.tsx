@@ -1,0 +1,96 @@
+import { type ReactNode, useMemo } from 'react';
+import type { Boat } from '../../../../../core/boat/boat-schema.ts';
+import type { Plan } from '../../../../../core/plan-shape.ts';
+import { quoteOf } from '../../../../../core/quote/quote-of.ts';
+import { quotePage } from '../../../../../papers/quote/quote-page.ts';
+import { type QuoteRow, quoteRows } from '../../../../../papers/quote/quote-rows.ts';
+import type { StepMarginProps } from '../../step.ts';
+import { QuoteExclusions } from './quote-exclusions.tsx';
+import { QuoteHours } from './quote-hours.tsx';
+import { QuoteTermsFields } from './quote-terms.tsx';
+import { words } from './words.ts';
+import './quote.css';
+
+/** Hands the page to the browser as a file, to be opened and printed from there. */
+const savePage = (boat: Boat, plan: Plan): void => {
+  const page = quotePage(boat, plan, quoteOf({ boat, plan }));
+  const address = URL.createObjectURL(new Blob([page], { type: 'text/html' }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = words.fileName(boat.name.toLowerCase().replace(/[^a-z0-9]+/g, '-'));
+  link.click();
+  URL.revokeObjectURL(address);
+};
+
+const Lines = ({ rows }: { rows: readonly QuoteRow[] }): ReactNode => (
+  <ul className="quote-lines">
+    {rows.map(({ id, what, fact, money }) => (
+      <li key={id} className={id === 'total' ? 'quote-total' : undefined}>
+        <p className="quote-line">
+          <span>{what}</span>
+          <span className="quote-money">{money}</span>
+        </p>
+        {fact === '' ? null : <p className="quiet">{fact}</p>}
+      </li>
+    ))}
+  </ul>
+);
+
+const Fold = ({ title, children }: { title: string; children: ReactNode }): ReactNode => (
+  <details className="quote-fold">
+    <summary>{title}</summary>
+    {children}
+  </details>
+);
+
+const Said = ({ title, says }: { title: string; says: readonly string[] }): ReactNode =>
+  says.length === 0 ? null : (
+    <Fold title={title}>
+      <ul>
+        {says.map((one) => (
+          <li key={one}>{one}</li>
+        ))}
+      </ul>
+    </Fold>
+  );
+
+/** What the refit comes to, what it brings and takes away, and all it is reckoned from. */
+export const QuoteBlock = ({ boat, plan, hand }: Omit<StepMarginProps, 'onPull'>): ReactNode => {
+  const quote = useMemo(() => quoteOf({ boat, plan }), [boat, plan]);
+  const rows = useMemo(() => quoteRows(boat, plan, quote), [boat, plan, quote]);
+  return (
+    <section className="block quote-block">
+      <h2>{words.heading}</h2>
+      <p className="quote-range">{rows.total}</p>
+      <p className="quiet">
+        {rows.standing} {rows.validity}
+      </p>
+      <Lines rows={rows.sums} />
+      <QuoteTermsFields boat={boat} quote={quote} />
+      {rows.phases.length === 0 ? null : (
+        <Fold title={words.phases}>
+          <Lines rows={rows.phases} />
+        </Fold>
+      )}
+      <Said title={words.gets} says={rows.gets} />
+      <Said title={words.loses} says={rows.loses} />
+      <Fold title={words.parts}>
+        <Lines rows={rows.parts} />
+      </Fold>
+      <Fold title={words.hours}>
+        <QuoteHours boat={boat} rows={rows.hours} hand={hand} />
+      </Fold>
+      <Fold title={words.notIn}>
+        <QuoteExclusions boat={boat} />
+      </Fold>
+      {rows.mayChange.length === 0 ? null : (
+        <Fold title={words.mayChange}>
+          <Lines rows={rows.mayChange} />
+        </Fold>
+      )}
+      <button type="button" className="quote-page" onClick={() => savePage(boat, plan)}>
+        {words.savePage}
+      </button>
+    </section>
+  );
+};
