@@ -1,4 +1,5 @@
 import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { words } from './words.ts';
 
 /** What a card may ask of the page round it. */
 export interface CardHand {
@@ -38,7 +39,7 @@ export const CardFrame = ({
         <h2 id={id} ref={heading} tabIndex={-1}>
           {number === undefined ? null : (
             <span className="card-number">
-              <span className="unseen">Balloon </span>
+              <span className="unseen">{words.balloon}</span>
               {number}
               <span className="unseen">: </span>
             </span>
@@ -47,11 +48,11 @@ export const CardFrame = ({
         </h2>
         {hand.onBack === undefined ? null : (
           <button type="button" className="card-button" onClick={hand.onBack}>
-            back
+            {words.back}
           </button>
         )}
         <button type="button" className="card-button" onClick={hand.onClose}>
-          close
+          {words.close}
         </button>
       </div>
       {children}

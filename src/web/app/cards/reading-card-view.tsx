@@ -7,6 +7,7 @@ import { WordsHere } from '../words/words-here.tsx';
 import type { CardChoice } from './card-choice.ts';
 import { CardFrame, type CardHand, CardPart } from './card-frame.tsx';
 import { WhyNotView } from './why-not-view.tsx';
+import { words } from './words.ts';
 
 interface ReadingCardViewProps {
   readonly card: ReadingCard;
@@ -20,7 +21,7 @@ interface ReadingCardViewProps {
 interface WayContext extends Pick<ReadingCardViewProps, 'lights' | 'onGoOn' | 'currency'> {
   readonly ends: ReadonlyMap<string, ReadingEnd>;
   /** what each stop does and what each line carries, each trade word of the whole way explained once */
-  readonly words: ReadonlyMap<ReadingStop | ReadingSend, readonly ReactNode[]>;
+  readonly told: ReadonlyMap<ReadingStop | ReadingSend, readonly ReactNode[]>;
 }
 
 /** Every text on a way, in reading order. */
@@ -30,13 +31,13 @@ const textsOf = (stops: readonly ReadingStop[]): (readonly [ReadingStop | Readin
     ...stop.sends.flatMap((send) => [[send, [send.form, send.on]] as const, ...textsOf(send.to)]),
   ]);
 
-const useWayWords = (stops: readonly ReadingStop[]): WayContext['words'] => {
+const useWayWords = (stops: readonly ReadingStop[]): WayContext['told'] => {
   const all = textsOf(stops);
-  const words = useExplained(all.flatMap(([, texts]) => texts));
+  const explained = useExplained(all.flatMap(([, texts]) => texts));
   let at = 0;
   return new Map(
     all.map(([of, texts]) => {
-      const own = words.slice(at, at + texts.length);
+      const own = explained.slice(at, at + texts.length);
       at += texts.length;
       return [of, own];
     }),
@@ -72,7 +73,7 @@ const UnitButton = ({
 };
 
 const SendView = ({ send, context }: { send: ReadingSend; context: WayContext }): ReactNode => {
-  const [form, on] = context.words.get(send) ?? [];
+  const [form, on] = context.told.get(send) ?? [];
   return (
     <>
       <div className="hop">
@@ -89,12 +90,12 @@ const SendView = ({ send, context }: { send: ReadingSend; context: WayContext })
 };
 
 const StopView = ({ stop, context }: { stop: ReadingStop; context: WayContext }): ReactNode => {
-  const [does] = context.words.get(stop) ?? [];
+  const [does] = context.told.get(stop) ?? [];
   const end = stop.wants ? context.ends.get(stop.unit) : undefined;
   return (
     <li className={stop.wants ? 'stop wants' : 'stop'}>
       <UnitButton name={stop.name} unit={stop.unit} lit={end?.lights ?? [stop.unit]} context={context} />
-      {end === undefined ? null : <p className="row-fact">wants it: {end.fact}</p>}
+      {end === undefined ? null : <p className="row-fact">{words.wantsIt(end.fact)}</p>}
       {stop.does === undefined ? null : <p className="quiet">{does}</p>}
       {stop.sends.map((send) => (
         <SendView key={`${send.form} ${send.on}`} send={send} context={context} />
@@ -105,10 +106,10 @@ const StopView = ({ stop, context }: { stop: ReadingStop; context: WayContext })
 
 const Backups = ({ ends, lights }: { ends: readonly ReadingEnd[]; lights: LightStore }): ReactNode => {
   const backed = ends.filter(({ backups }) => backups.length > 0);
-  if (backed.length === 0) return <p className="quiet">None: when one unit on the way fails, the reading is gone.</p>;
+  if (backed.length === 0) return <p className="quiet">{words.noBackup}</p>;
   return backed.map(({ at, name, backups }) => (
     <div key={at}>
-      <p>At {name}:</p>
+      <p>{words.backupsAt(name)}</p>
       <ul>
         {backups.map((backup) => (
           <li key={backup.says}>
@@ -140,8 +141,8 @@ const Missing = ({ ends, context }: { ends: readonly ReadingEnd[]; context: WayC
 
 /** One reading from where it is made to every screen that wants it, hop by hop; or where its way breaks, and the cures. */
 export const ReadingCardView = ({ card, currency, lights, hand, onGoOn }: ReadingCardViewProps): ReactNode => {
-  const words = useWayWords(card.sources);
-  const context = { lights, onGoOn, currency, words, ends: new Map(card.ends.map((end) => [end.at, end])) };
+  const told = useWayWords(card.sources);
+  const context = { lights, onGoOn, currency, told, ends: new Map(card.ends.map((end) => [end.at, end])) };
   const missing = card.ends.filter(({ whyNot }) => whyNot !== undefined);
   const isComing = card.sources.length > 0;
   return (
@@ -149,13 +150,13 @@ export const ReadingCardView = ({ card, currency, lights, hand, onGoOn }: Readin
       <p>{card.stands}</p>
       <WordsHere texts={[card.name, ...card.ends.map(({ fact }) => fact)]} names={[card.name]} />
       {missing.length === 0 ? null : (
-        <CardPart heading="Does not arrive at">
+        <CardPart heading={words.missingAt}>
           <Missing ends={missing} context={context} />
         </CardPart>
       )}
       {isComing ? (
         <>
-          <CardPart heading="Its way">
+          <CardPart heading={words.itsWay}>
             <ul className={card.sources.length > 1 ? 'stops forked' : 'stops'}>
               {card.sources.map((stop) => (
                 <StopView
@@ -166,12 +167,12 @@ export const ReadingCardView = ({ card, currency, lights, hand, onGoOn }: Readin
               ))}
             </ul>
           </CardPart>
-          <CardPart heading={<Word of="backup">Backups</Word>}>
+          <CardPart heading={<Word of="backup">{words.backups}</Word>}>
             <Backups ends={card.ends} lights={lights} />
           </CardPart>
         </>
       ) : null}
-      <CardPart heading="Before the refit">
+      <CardPart heading={words.readingBefore}>
         <p>{card.before}</p>
       </CardPart>
     </CardFrame>

@@ -1,20 +1,20 @@
 import type { ReactNode } from 'react';
 import type { PortTalk } from '../../../papers/cards/unit-talk.ts';
-import { printCount } from '../../../papers/lists/print-figure.ts';
 import { useExplained } from '../words/explained.tsx';
+import { words } from './words.ts';
 
 /** So many messages are read at a glance; more are folded away. */
 const openMessages = 6;
 
 const MessageList = ({ talk }: { talk: PortTalk }): ReactNode => {
-  const words = useExplained(talk.messages.flatMap(({ what, code = '', how }) => [what, code, how]));
+  const told = useExplained(talk.messages.flatMap(({ what, code = '', how }) => [what, code, how]));
   return (
     <ul className="messages">
       {talk.messages.map(({ code, how, what }, at) => (
         <li key={`${code ?? what} ${how}`}>
-          {words[3 * at]}
-          {code === undefined ? null : <span className="message-code"> {words[3 * at + 1]}</span>}
-          {how === '' ? null : <span className="quiet">, {words[3 * at + 2]}</span>}
+          {told[3 * at]}
+          {code === undefined ? null : <span className="message-code"> {told[3 * at + 1]}</span>}
+          {how === '' ? null : <span className="quiet">, {told[3 * at + 2]}</span>}
         </li>
       ))}
     </ul>
@@ -28,7 +28,8 @@ const PortView = ({ talk }: { talk: PortTalk }): ReactNode => {
     return (
       <>
         <p className="talk-port">
-          {language}, port {port}
+          {language}
+          {words.port(port)}
         </p>
         <MessageList talk={talk} />
       </>
@@ -36,9 +37,7 @@ const PortView = ({ talk }: { talk: PortTalk }): ReactNode => {
   }
   return (
     <details className="talk-more">
-      <summary>
-        {talk.language}, port {port}: {printCount(messages.length, 'message')}
-      </summary>
+      <summary>{words.portMessages(talk.language, port, messages.length)}</summary>
       <MessageList talk={talk} />
     </details>
   );

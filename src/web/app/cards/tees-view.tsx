@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { TeeOfUnit } from '../../../papers/cards/tees-of-unit.ts';
 import { useEdit } from '../edit-context.ts';
 import { useExplained } from '../words/explained.tsx';
+import { words } from './words.ts';
 
 const Tee = ({ tee }: { tee: TeeOfUnit }): ReactNode => {
   const edit = useEdit();
@@ -14,19 +15,20 @@ const Tee = ({ tee }: { tee: TeeOfUnit }): ReactNode => {
         <p key={move.place}>
           {others[at]}{' '}
           <button type="button" className="press-link" onClick={() => edit(move.edits, move.title)}>
-            move it there<span className="unseen">, to {move.place}</span>
+            {words.moveThere}
+            <span className="unseen">{words.toPlace(move.place)}</span>
           </button>
         </p>
       ))}
       {settled === undefined ? null : (
         <p>
-          The layout is settled.{' '}
+          {words.settled}{' '}
           <button
             type="button"
             className="press-link"
             onClick={() => edit([{ edit: 'unpin-layout', params: { bus: settled } }])}
           >
-            let the plan lay it out again
+            {words.layOutAgain}
           </button>
         </p>
       )}

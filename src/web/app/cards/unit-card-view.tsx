@@ -11,6 +11,7 @@ import { CardFrame, type CardHand, CardPart } from './card-frame.tsx';
 import { PlugsView } from './plugs-view.tsx';
 import { TalkView } from './talk-view.tsx';
 import { TeesView } from './tees-view.tsx';
+import { words } from './words.ts';
 
 interface UnitCardViewProps {
   readonly card: UnitCard;
@@ -27,7 +28,7 @@ interface UnitCardViewProps {
 }
 
 const Sentences = ({ texts }: { texts: readonly string[] }): ReactNode =>
-  useExplained(texts).map((words, at) => <p key={texts[at]}>{words}</p>);
+  useExplained(texts).map((told, at) => <p key={texts[at]}>{told}</p>);
 
 const readingChoice = ({ reading, instance }: WantedReading): CardChoice => ({
   kind: 'reading',
@@ -58,7 +59,7 @@ const Wants = ({
 );
 
 const Findings = ({ notes, titles, onNote }: Pick<UnitCardViewProps, 'notes' | 'titles' | 'onNote'>): ReactNode => {
-  if (notes.length === 0) return <p className="quiet">Nothing to put right here.</p>;
+  if (notes.length === 0) return <p className="quiet">{words.nothingToPutRight}</p>;
   return (
     <ul>
       {notes.map((note) => (
@@ -90,36 +91,36 @@ export const UnitCardView = ({
       {card.kind === undefined ? null : <p className="quiet">{kind}</p>}
       <p>{stands}</p>
       {unit === undefined ? null : <FateChoice unit={unit} />}
-      <CardPart heading={<Word of="rests on">Rests on</Word>}>
+      <CardPart heading={<Word of="rests on">{words.restsOn}</Word>}>
         <Sentences texts={card.rests} />
       </CardPart>
-      <CardPart heading={<Word of="finding">Findings</Word>}>
+      <CardPart heading={<Word of="finding">{words.findings}</Word>}>
         <Findings notes={notes} titles={titles} onNote={onNote} />
       </CardPart>
       {card.wants.length === 0 ? null : (
-        <CardPart heading={<Word of="need">Wants</Word>}>
+        <CardPart heading={<Word of="need">{words.wants}</Word>}>
           <Wants wants={card.wants} onGoOn={onGoOn} />
         </CardPart>
       )}
-      <CardPart heading="Says">
-        <TalkView talks={card.says} empty="It says nothing." />
+      <CardPart heading={words.says}>
+        <TalkView talks={card.says} empty={words.saysNothing} />
       </CardPart>
-      <CardPart heading="Hears">
-        <TalkView talks={card.hears} empty="It hears nothing." />
+      <CardPart heading={words.hears}>
+        <TalkView talks={card.hears} empty={words.hearsNothing} />
       </CardPart>
-      <CardPart heading="Draws">
+      <CardPart heading={words.draws}>
         <Sentences texts={card.draws} />
       </CardPart>
       {card.tees.length === 0 ? null : (
-        <CardPart heading={<Word of="tee">Why its tee is here</Word>}>
+        <CardPart heading={<Word of="tee">{words.whyTee}</Word>}>
           <TeesView tees={card.tees} />
         </CardPart>
       )}
-      <CardPart heading={<Word of="plug">Plugs</Word>}>
-        {card.plugs.length === 0 ? <p className="quiet">It has none.</p> : null}
+      <CardPart heading={<Word of="plug">{words.plugs}</Word>}>
+        {card.plugs.length === 0 ? <p className="quiet">{words.noPlugs}</p> : null}
         <PlugsView plugs={card.plugs} lights={lights} />
       </CardPart>
-      <CardPart heading="Before and after">
+      <CardPart heading={words.unitBefore}>
         <Sentences texts={card.before} />
       </CardPart>
     </CardFrame>

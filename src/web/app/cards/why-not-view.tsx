@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { ReadingEntry } from '../../../core/plan-shape.ts';
 import { CureList } from '../margin/cure-list.tsx';
 import { useExplained } from '../words/explained.tsx';
+import { words } from './words.ts';
 
 /** Why a reading does not arrive, and the cures that were tried on the boat. */
 export const WhyNotView = ({
@@ -16,7 +17,7 @@ export const WhyNotView = ({
     <div className="why-not">
       <p>{says}</p>
       {whyNot.cures.length === 0 ? (
-        <p className="quiet">No cure was found among the edits that were tried.</p>
+        <p className="quiet">{words.noCure}</p>
       ) : (
         <CureList cures={whyNot.cures} currency={currency} />
       )}

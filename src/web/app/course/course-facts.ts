@@ -4,10 +4,10 @@ import { cardBoat } from '../../../papers/cards/card-boat.ts';
 import { cablesToBuy } from '../../../papers/lists/cables-to-buy.ts';
 import { feedIsOpen } from '../../../papers/lists/feed-is-open.ts';
 import { layoutWords } from '../../../papers/lists/layout-words.ts';
-import { printCount } from '../../../papers/lists/print-figure.ts';
 import { unfedRows } from '../../../papers/lists/unfed-rows.ts';
 import { voltsAtLoad } from '../../../papers/power/volts-at-load.ts';
 import type { StepId } from '../route.ts';
+import { words } from './words.ts';
 
 /** One waypoint of the course line: `later` marks a step this version does not compute yet. */
 export interface Waypoint {
@@ -20,47 +20,36 @@ export interface Waypoint {
 const boatWaypoint = (boat: Boat): Waypoint => {
   const guessed = boat.ways.filter((way) => way.length.how === 'guessed').length;
   const assumed = boat.ways.filter((way) => way.known === 'assumed').length;
-  const wanting = [
-    ...(guessed > 0 ? [`${printCount(guessed, 'length')} to tape`] : []),
-    ...(assumed > 0 ? [`${printCount(assumed, 'way')} to see`] : []),
-  ];
+  const wanting = [...(guessed > 0 ? [words.toTape(guessed)] : []), ...(assumed > 0 ? [words.toSee(assumed)] : [])];
   return {
     step: 'boat',
-    name: 'Boat',
-    fact: [printCount(boat.places.length, 'place'), ...(wanting.length > 0 ? wanting : ['no length guessed'])].join(
-      ', ',
-    ),
+    name: words.step.boat,
+    fact: [words.places(boat.places.length), ...(wanting.length > 0 ? wanting : [words.noLengthGuessed])].join(', '),
     state: wanting.length === 0 && boat.places.length > 0 ? 'done' : 'open',
   };
 };
 
 const kitWaypoint = (boat: Boat): Waypoint => {
-  const count = (fate: Boat['kit'][number]['fate']): number => boat.kit.filter((unit) => unit.fate === fate).length;
-  const counts = [`${count('comes')} come`, `${count('stays')} stay`, `${count('goes')} go`].filter(
-    (words) => !words.startsWith('0 '),
-  );
+  const counts = (['comes', 'stays', 'goes'] as const).flatMap((fate) => {
+    const count = boat.kit.filter((unit) => unit.fate === fate).length;
+    return count === 0 ? [] : [words.fate[fate](count)];
+  });
   const typical = new Set(boat.sheets.filter((sheet) => sheet.source === 'typical').map((sheet) => sheet.id));
   const rests = boat.kit.some((unit) => unit.fate !== 'goes' && typical.has(unit.sheet));
   return {
     step: 'kit',
-    name: 'Kit',
-    fact: boat.kit.length === 0 ? 'none entered' : counts.join(', '),
+    name: words.step.kit,
+    fact: boat.kit.length === 0 ? words.noneEntered : counts.join(', '),
     state: boat.kit.length > 0 && !rests ? 'done' : 'open',
   };
 };
 
-const restWords = {
-  typical: 'by typical sheets',
-  manual: 'by the manuals',
-  recording: 'by recording',
-  proved: 'proved',
-};
 const weakestFirst = ['typical', 'manual', 'recording', 'proved'] as const;
 
 /** On what the arriving readings rest, all together: the weakest of them says it. */
 const restsOn = (readings: readonly ReadingEntry[]): string | undefined => {
   const weakest = weakestFirst.find((rest) => readings.some((entry) => entry.arrives && entry.rests === rest));
-  return weakest === undefined ? undefined : restWords[weakest];
+  return weakest === undefined ? undefined : words.rests[weakest];
 };
 
 const needsWaypoint = (plan: Plan): Waypoint => {
@@ -69,8 +58,11 @@ const needsWaypoint = (plan: Plan): Waypoint => {
   const rests = restsOn(plan.readings);
   return {
     step: 'needs',
-    name: 'Needs',
-    fact: total === 0 ? 'none entered' : `${arrive} of ${total} arrive${rests === undefined ? '' : `, ${rests}`}`,
+    name: words.step.needs,
+    fact:
+      total === 0
+        ? words.noneEntered
+        : [words.arrive(arrive, total), ...(rests === undefined ? [] : [rests])].join(', '),
     state: total > 0 && arrive === total ? 'done' : 'open',
   };
 };
@@ -83,14 +75,17 @@ const linesWaypoint = (plan: Plan): Waypoint => {
   const open = plan.buses.filter((bus) => !isSettled(bus));
   const lost = plan.gaps.filter(({ kind }) => kind !== 'feed').length;
   const fact = (): string => {
-    if (lost > 0) return `${printCount(lost, 'line has', 'lines have')} no way`;
-    if (first === undefined) return 'no backbone';
+    if (lost > 0) return words.noWay(lost);
+    if (first === undefined) return words.noBackbone;
     if (more.length === 0) return layoutWords(first.layout).short;
-    return `${printCount(plan.buses.length, 'backbone')}, ${open.length === 0 ? 'all settled' : `${open.length} open`}`;
+    return [
+      words.backbones(plan.buses.length),
+      open.length === 0 ? words.allSettled : words.openOnes(open.length),
+    ].join(', ');
   };
   return {
     step: 'lines',
-    name: 'Lines',
+    name: words.step.lines,
     fact: fact(),
     state: first !== undefined && open.length === 0 && lost === 0 ? 'done' : 'open',
   };
@@ -105,13 +100,12 @@ const powerWaypoint = (boat: Boat, plan: Plan): Waypoint => {
     return volts === undefined ? [] : [{ volts, isShort: volts < load.minV && load.source.by !== 'circuit' }];
   });
   const open = plan.feeds.filter(feedIsOpen).length + plugs.filter(({ isShort }) => isShort).length;
-  const worst =
-    plugs.length === 0 ? [] : [`${Math.min(...plugs.map(({ volts }) => volts)).toFixed(2)} V at the worst plug`];
-  const facts = [printCount(fed, 'feed'), ...(open > 0 ? [`${open} to look at`] : worst)];
+  const worst = plugs.length === 0 ? [] : [words.worstPlug(Math.min(...plugs.map(({ volts }) => volts)).toFixed(2))];
+  const facts = [words.feeds(fed), ...(open > 0 ? [words.toLookAt(open)] : worst)];
   return {
     step: 'power',
-    name: 'Power',
-    fact: unfed > 0 ? `${unfed} without a feed` : facts.join(', '),
+    name: words.step.power,
+    fact: unfed > 0 ? words.unfed(unfed) : facts.join(', '),
     state: unfed === 0 && open === 0 && plan.feeds.length > 0 ? 'done' : 'open',
   };
 };
@@ -120,16 +114,16 @@ const powerWaypoint = (boat: Boat, plan: Plan): Waypoint => {
 const buyWaypoint = (plan: Plan): Waypoint => {
   const cables = cablesToBuy(plan);
   const guessed = cables.filter((line) => line.guessed).length;
-  const sure = guessed === 0 ? 'no length guessed' : `${guessed} by guess`;
+  const sure = guessed === 0 ? words.noLengthGuessed : words.byGuess(guessed);
   return {
     step: 'buy',
-    name: 'Buy',
-    fact: cables.length === 0 ? 'no cable to buy' : `${printCount(cables.length, 'cable')}, ${sure}`,
+    name: words.step.buy,
+    fact: cables.length === 0 ? words.noCable : `${words.cables(cables.length)}, ${sure}`,
     state: 'open',
   };
 };
 
-const later = (step: StepId, name: string): Waypoint => ({ step, name, fact: 'planned here later', state: 'later' });
+const later = (step: StepId): Waypoint => ({ step, name: words.step[step], fact: words.later, state: 'later' });
 
 /** The ten waypoints of a boat's course, each with the one fact that matters now. */
 export const courseFacts = ({ boat, plan }: { boat: Boat; plan: Plan }): readonly Waypoint[] => [
@@ -138,9 +132,9 @@ export const courseFacts = ({ boat, plan }: { boat: Boat; plan: Plan }): readonl
   needsWaypoint(plan),
   linesWaypoint(plan),
   powerWaypoint(boat, plan),
-  later('fit', 'Fit'),
+  later('fit'),
   buyWaypoint(plan),
-  later('work', 'Work'),
-  later('prove', 'Prove'),
-  later('binder', 'Binder'),
+  later('work'),
+  later('prove'),
+  later('binder'),
 ];

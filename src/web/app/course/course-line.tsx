@@ -1,8 +1,7 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import type { StepId } from '../route.ts';
 import type { Waypoint } from './course-facts.ts';
-
-const stateWords = { done: 'done', open: 'open', later: 'not in this version' };
+import { words } from './words.ts';
 
 const WaypointView = ({ waypoint, isHere, href }: { waypoint: Waypoint; isHere: boolean; href: string }): ReactNode => {
   const inner = (
@@ -10,7 +9,7 @@ const WaypointView = ({ waypoint, isHere, href }: { waypoint: Waypoint; isHere: 
       <span className="waypoint-mark" aria-hidden="true" />
       <span className="waypoint-name">{waypoint.name}</span>
       <span className="waypoint-fact">{waypoint.fact}</span>
-      <span className="unseen">, {stateWords[waypoint.state]}</span>
+      <span className="unseen">, {words.state[waypoint.state]}</span>
     </>
   );
   return (
@@ -42,7 +41,7 @@ export const CourseLine = ({
     list.current?.querySelector('.here')?.scrollIntoView({ block: 'nearest', inline: 'center' });
   }, [here]);
   return (
-    <nav className="course" aria-label="The ten steps">
+    <nav className="course" aria-label={words.tenSteps}>
       <ol ref={list}>
         {waypoints.map((waypoint) => (
           <WaypointView

@@ -1,0 +1,38 @@
+import { printCount } from '../../../papers/lists/print-figure.ts';
+
+/** What the cards say round what is said of a unit or a reading, in English. */
+export const en = {
+  balloon: 'Balloon ',
+  back: 'back',
+  close: 'close',
+  plug: (plug: string) => `Plug ${plug}:`,
+  nothingPlugged: 'Nothing is plugged in here.',
+  wantsIt: (fact: string) => `wants it: ${fact}`,
+  noBackup: 'None: when one unit on the way fails, the reading is gone.',
+  backupsAt: (name: string) => `At ${name}:`,
+  missingAt: 'Does not arrive at',
+  itsWay: 'Its way',
+  backups: 'Backups',
+  readingBefore: 'Before the refit',
+  port: (port: string) => `, port ${port}`,
+  portMessages: (language: string, port: string, messages: number) =>
+    `${language}, port ${port}: ${printCount(messages, 'message')}`,
+  moveThere: 'move it there',
+  toPlace: (place: string) => `, to ${place}`,
+  settled: 'The layout is settled.',
+  layOutAgain: 'let the plan lay it out again',
+  nothingToPutRight: 'Nothing to put right here.',
+  restsOn: 'Rests on',
+  findings: 'Findings',
+  wants: 'Wants',
+  says: 'Says',
+  saysNothing: 'It says nothing.',
+  hears: 'Hears',
+  hearsNothing: 'It hears nothing.',
+  draws: 'Draws',
+  whyTee: 'Why its tee is here',
+  plugs: 'Plugs',
+  noPlugs: 'It has none.',
+  unitBefore: 'Before and after',
+  noCure: 'No cure was found among the edits that were tried.',
+} as const;
