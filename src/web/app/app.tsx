@@ -26,11 +26,12 @@ import { type HeldBack, HeldBackLine, heldBackWords } from './tabs/held-back-lin
 import { TopBar } from './top-bar.tsx';
 import { usePart } from './use-part.ts';
 import { useRoute } from './use-route.ts';
+import { words } from './words.ts';
 
 const FaultView = ({ detail }: { detail: string }): ReactNode => (
   <section className="refusal" role="alert">
-    <h2>This is a fault in the program, not in the boat file.</h2>
-    <p>Nothing was changed or lost. What the program said:</p>
+    <h2>{words.faultInProgram}</h2>
+    <p>{words.nothingLost}</p>
     <p>
       <code>{detail}</code>
     </p>
@@ -43,10 +44,10 @@ const focusOn = (selector: string) => () => document.querySelector<HTMLElement>(
 const SkipButtons = (): ReactNode => (
   <>
     <button type="button" className="skip" onClick={focusOn('.sheet-frame')}>
-      Skip to the drawing
+      {words.skipToDrawing}
     </button>
     <button type="button" className="skip" onClick={focusOn('.margin')}>
-      Skip to the notes
+      {words.skipToNotes}
     </button>
   </>
 );
@@ -79,7 +80,7 @@ const Body = ({
 }): ReactNode => {
   if (route.page === 'boats') return <LateBoatsPage onFile={onFile} />;
   if (state.answer === undefined) {
-    return <main className="waiting">{state.busy ? 'Reading the boat file.' : null}</main>;
+    return <main className="waiting">{state.busy ? words.reading : null}</main>;
   }
   return (
     <BoatPage
@@ -149,7 +150,7 @@ export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver })
         onFile={openFile}
       />
       {answer === undefined ? null : (
-        <section className="edit-row" aria-label="Last step, and file">
+        <section className="edit-row" aria-label={words.lastStep}>
           <EditLine
             state={state}
             onStep={step}

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Refusal } from '../workers/protocol.ts';
+import { words } from './words.ts';
 
 /** A file that was turned away: what is wrong, where, what to do. What was open stays open. */
 export const RefusalView = ({ refusal, onClose }: { refusal: Refusal; onClose?: () => void }): ReactNode => (
@@ -7,7 +8,7 @@ export const RefusalView = ({ refusal, onClose }: { refusal: Refusal; onClose?: 
     <h2>{refusal.says}</h2>
     {refusal.place === undefined ? null : (
       <p>
-        Where: <code>{refusal.place}</code>
+        {words.where} <code>{refusal.place}</code>
       </p>
     )}
     <p>{refusal.whatToDo}</p>
@@ -16,7 +17,7 @@ export const RefusalView = ({ refusal, onClose }: { refusal: Refusal; onClose?: 
     ))}
     {onClose === undefined ? null : (
       <button type="button" className="refusal-button" onClick={onClose}>
-        back to the boat
+        {words.backToBoat}
       </button>
     )}
   </section>

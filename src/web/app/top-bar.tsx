@@ -3,15 +3,16 @@ import { CommandButton } from './commands/command-button.tsx';
 import { FinderButton } from './commands/finder-button.tsx';
 import { type Light, lights, setLight, useLight } from './theme.ts';
 import { unitsChoice, useWords } from './words/units.ts';
+import { words } from './words.ts';
 
 const UnitsButtons = (): ReactNode => {
   const now = unitsChoice.use();
   return (
     <fieldset className="lights">
-      <legend className="unseen">Units of length</legend>
+      <legend className="unseen">{words.unitsOfLength}</legend>
       {unitsChoice.values.map((units) => (
         <button key={units} type="button" aria-pressed={units === now} onClick={() => unitsChoice.choose(units)}>
-          {units}
+          {words.units[units]}
         </button>
       ))}
     </fieldset>
@@ -22,10 +23,10 @@ const LightButtons = (): ReactNode => {
   const now = useLight();
   return (
     <fieldset className="lights">
-      <legend className="unseen">Light of the screen</legend>
+      <legend className="unseen">{words.lightOfScreen}</legend>
       {lights.map((light: Light) => (
         <button key={light} type="button" aria-pressed={light === now} onClick={() => setLight(light)}>
-          {light}
+          {words.light[light]}
         </button>
       ))}
     </fieldset>
@@ -71,16 +72,16 @@ export const TopBar = ({
   tools?: ReactNode;
   onFile: (file: File) => void;
 }): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   return (
     <header className="top-bar">
       <h1>{name ?? 'Fairlead'}</h1>
-      <p className="top-says">{words(says ?? 'plans the whole change of a boat’s navigation electronics')}</p>
+      <p className="top-says">{say(says ?? words.whatItIs)}</p>
       <div className="top-tools">
         {tools}
         <FinderButton />
-        {isHome ? null : <a href="#/">all boats</a>}
-        <OpenFile onFile={onFile}>open a file</OpenFile>
+        {isHome ? null : <a href="#/">{words.allBoats}</a>}
+        <OpenFile onFile={onFile}>{words.openFile}</OpenFile>
         <CommandButton id="print" className="print-button" />
         <UnitsButtons />
         <LightButtons />

@@ -3,6 +3,7 @@ import type { EditState } from '../../workers/protocol.ts';
 import { hashOf, laterSteps, type Route, type StepId, stepIds } from '../route.ts';
 import { lights, setLight } from '../theme.ts';
 import { unitsChoice } from '../words/units.ts';
+import { words as pageWords } from '../words.ts';
 import type { Command } from './command.ts';
 import { useCommands } from './use-commands.ts';
 import { words } from './words.ts';
@@ -47,7 +48,7 @@ const showCommands: readonly Command[] = [
     (light): Command => ({
       id: `light-${light}`,
       group: 'show',
-      says: words.light(light),
+      says: words.light(pageWords.light[light]),
       foundBy: words.lightFoundBy,
       run: () => setLight(light),
     }),
@@ -56,7 +57,7 @@ const showCommands: readonly Command[] = [
     (units): Command => ({
       id: `units-${units}`,
       group: 'show',
-      says: words.units(units),
+      says: words.units(pageWords.units[units]),
       foundBy: words.unitsFoundBy,
       run: () => unitsChoice.choose(units),
     }),

@@ -1,5 +1,10 @@
-/** What is said of a boat that is opened again, in English. */
+/** What is said of the last step, and of a boat that is opened again, in English. */
 export const en = {
+  before: { done: '', undone: 'Taken back: ', redone: 'Made again: ' },
+  notDone: (why: string) => `Not done. ${why}`,
+  isSoAlready: 'Nothing to change: it is so already.',
+  planningAnew: (did: string) => `${did} Planning anew.`,
+  withStepsBefore: (steps: number) => `With the ${steps === 1 ? 'step' : `${steps} steps`} before: `,
   takenUp: (changes: number) =>
     changes === 1
       ? 'One change that had not reached the file was taken up.'

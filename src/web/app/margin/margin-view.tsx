@@ -12,6 +12,7 @@ import { usePart } from '../use-part.ts';
 import { AllWords } from '../words/all-words.tsx';
 import { NoteView } from './note-view.tsx';
 import type { Note } from './notes.ts';
+import { words } from './words.ts';
 
 const bringAccept = () => import('./accept-note.tsx');
 
@@ -47,7 +48,7 @@ const Progress = ({ progress, onStop }: { progress: SearchWords | undefined; onS
       <>
         {progress.says} {progress.found === undefined ? null : <span aria-live="off">{progress.found} </span>}
         <button type="button" onClick={onStop}>
-          stop with what is found
+          {words.stop}
         </button>
       </>
     )}
@@ -70,8 +71,8 @@ export const MarginView = ({
   ref,
 }: MarginViewProps): ReactNode => (
   // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it
-  <aside className="margin" ref={ref} aria-label="Notes" tabIndex={0}>
-    <h2 className="unseen">Notes</h2>
+  <aside className="margin" ref={ref} aria-label={words.notes} tabIndex={0}>
+    <h2 className="unseen">{words.notes}</h2>
     <Progress progress={progress} onStop={onStop} />
     {step?.Above === undefined ? null : (
       <step.Above boat={boat} plan={plan} hand={{ lights, onShow }} onPull={onPull} />
@@ -81,11 +82,7 @@ export const MarginView = ({
       <step.Begin boat={boat} plan={plan} hand={{ lights, onShow }} onPull={onPull} />
     )}
     {notes.length === 0 ? (
-      <p className="calm">
-        {titles.size === 0
-          ? 'Checking the boat.'
-          : 'Nothing to put right. Every check that this version makes is content with this boat.'}
-      </p>
+      <p className="calm">{titles.size === 0 ? words.checking : words.nothingToPutRight}</p>
     ) : (
       <ol className="notes">
         {notes.map((note) => (

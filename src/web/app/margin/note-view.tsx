@@ -5,6 +5,7 @@ import { usePart } from '../use-part.ts';
 import { useExplained, Word } from '../words/explained.tsx';
 import { CureList } from './cure-list.tsx';
 import type { Note } from './notes.ts';
+import { words } from './words.ts';
 
 const bringAccept = () => import('./accept-note.tsx');
 
@@ -14,18 +15,18 @@ const withoutStop = (title: string): string => title.replace(/\.$/, '');
 /** What to do about a finding: links that do it, or a sentence. */
 const NoteCure = ({
   finding: { cure, cures },
-  words,
+  told,
   currency,
 }: {
   finding: Finding;
   /** the sentence with its trade words explained */
-  words: ReactNode;
+  told: ReactNode;
   currency: string;
 }): ReactNode => {
   const isSaid = cures?.some(({ says }) => says === cure) === true;
   return (
     <>
-      {cure === undefined || isSaid ? null : <p className="note-cure">{words}</p>}
+      {cure === undefined || isSaid ? null : <p className="note-cure">{told}</p>}
       {cures === undefined ? null : <CureList cures={cures} currency={currency} />}
     </>
   );
@@ -69,15 +70,15 @@ export const NoteView = ({
           onFocus={() => lights.rest(note.lights)}
           onBlur={() => lights.rest([])}
         >
-          {balloon === undefined ? null : <span className="unseen">Balloon {balloon}: </span>}
+          {balloon === undefined ? null : <span className="unseen">{words.balloon(balloon)}</span>}
           {title === undefined ? finding.says : withoutStop(title)}
         </button>
       </h3>
       {title === undefined ? null : <p>{says}</p>}
-      <NoteCure finding={finding} words={cure} currency={currency} />
+      <NoteCure finding={finding} told={cure} currency={currency} />
       {note.more.length === 0 ? null : (
         <details className="note-more">
-          <summary>and {note.more.length} more of this kind</summary>
+          <summary>{words.moreOfKind(note.more.length)}</summary>
           <ul>
             {note.more.map(({ id }, at) => (
               <li key={id}>{more[at]}</li>

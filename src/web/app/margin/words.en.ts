@@ -1,4 +1,11 @@
 export const en = {
+  notes: 'Notes',
+  cures: 'Cures',
+  stop: 'stop with what is found',
+  checking: 'Checking the boat.',
+  nothingToPutRight: 'Nothing to put right. Every check that this version makes is content with this boat.',
+  balloon: (balloon: number) => `Balloon ${balloon}: `,
+  moreOfKind: (count: number) => `and ${count} more of this kind`,
   accept: 'accept this',
   acceptAbout: (title: string) => `accept: ${title}`,
   because: 'Accepted because',

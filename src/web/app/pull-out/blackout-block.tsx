@@ -8,24 +8,28 @@ import { vitalNames, vitalWords } from '../../../papers/lists/vital-words.ts';
 import { useWords } from '../words/units.ts';
 import { WordsHere } from '../words/words-here.tsx';
 import './pull-out.css';
+import { words } from './words.ts';
 
 /** Rows shown at once; the others open under them. */
 const shown = 10;
 
+const vitalOf = ({ of, perhaps }: BlackoutRow['vitals'][number]): string => {
+  const name = vitalNames[of].name.toLowerCase();
+  return perhaps ? words.perhapsVital(name) : name;
+};
+
 const RowView = ({ row, onPull }: { row: BlackoutRow; onPull: (failure: Failure) => void }): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   const [first] = row.failures;
-  const more = row.what.length > 1 ? ` and ${row.what.length - 1} more` : '';
+  const more = row.what.length > 1 ? words.andMore(row.what.length - 1) : '';
   return (
     <li className="row">
       <button type="button" className="row-button" onClick={() => (first === undefined ? undefined : onPull(first))}>
-        {words(`${row.what[0] ?? ''}${more}`)}
+        {say(`${row.what[0] ?? ''}${more}`)}
         <span className="row-fact">
           {' '}
-          {words(row.short === '' ? 'no reading' : row.short)}
-          {row.vitals.length === 0
-            ? ''
-            : `; single point: ${row.vitals.map(({ of, perhaps }) => `${vitalNames[of].name.toLowerCase()}${perhaps ? ' perhaps' : ''}`).join(', ')}`}
+          {say(row.short === '' ? words.noReading : row.short)}
+          {row.vitals.length === 0 ? '' : words.singlePoint(row.vitals.map(vitalOf).join(', '))}
         </span>
       </button>
     </li>
@@ -42,7 +46,7 @@ export const BlackoutBlock = ({
   plan: Plan;
   onPull: (failure: Failure) => void;
 }): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   const index = useMemo(() => indexBoat(boat), [boat]);
   const { rows, failures, harmless } = useMemo(() => blackoutRows(index, plan), [index, plan]);
   const vitals = useMemo(() => plan.vitals.map((vital) => vitalWords(index, plan, vital).says), [index, plan]);
@@ -50,13 +54,11 @@ export const BlackoutBlock = ({
   const rest = rows.slice(shown);
   return (
     <section className="block blackout-block">
-      <h2>What one failure takes</h2>
-      <p className="quiet">
-        {failures} looked at, each alone; {harmless} take nothing off any screen.
-      </p>
+      <h2>{words.oneFailure}</h2>
+      <p className="quiet">{words.lookedAt(failures, harmless)}</p>
       <ul className="pull-vitals">
         {vitals.map((says) => (
-          <li key={says}>{words(says)}</li>
+          <li key={says}>{say(says)}</li>
         ))}
       </ul>
       <ul>
@@ -66,7 +68,7 @@ export const BlackoutBlock = ({
       </ul>
       {rest.length === 0 ? null : (
         <details className="known-lengths">
-          <summary>The others ({rest.length})</summary>
+          <summary>{words.others(rest.length)}</summary>
           <ul>
             {rest.map((row) => (
               <RowView key={row.key} row={row} onPull={onPull} />

@@ -5,7 +5,6 @@ import { indexBoat } from '../../../core/boat/boat-index.ts';
 import type { Boat } from '../../../core/boat/boat-schema.ts';
 import type { Plan } from '../../../core/plan-shape.ts';
 import { currencyOf } from '../../../papers/lists/cure-words.ts';
-import { printCount } from '../../../papers/lists/print-figure.ts';
 import { type PulledOut, pullChoices, pulledOut, type VitalLoss } from '../../../papers/lists/pull-out.ts';
 import { vitalNames } from '../../../papers/lists/vital-words.ts';
 import { CureList } from '../margin/cure-list.tsx';
@@ -13,6 +12,7 @@ import { useWords } from '../words/units.ts';
 import { markDrawing } from './mark-drawing.ts';
 import type { Pull } from './pull.ts';
 import './pull-out.css';
+import { words } from './words.ts';
 
 interface PullOutProps {
   readonly boat: Boat;
@@ -67,21 +67,18 @@ const usePulling = ({ frame, onPull, onLeave }: Pick<PullOutProps, 'frame' | 'on
 const namedDark = 6;
 
 const darkWords = (dark: readonly string[]): string => {
-  const more = dark.length > namedDark ? ` and ${printCount(dark.length - namedDark, 'unit')} more` : '';
-  return `Dark with it: ${dark.slice(0, namedDark).join('; ')}${more}.`;
+  const more = dark.length > namedDark ? words.andMoreUnits(dark.length - namedDark) : '';
+  return words.darkWithIt(`${dark.slice(0, namedDark).join('; ')}${more}`);
 };
 
 const listed = (names: readonly string[]): string => names.join(', ');
 
 const Screens = ({ screens }: Pick<PulledOut, 'screens'>): ReactNode => {
-  if (screens.length === 0) return <p>Nothing goes off any screen.</p>;
+  if (screens.length === 0) return <p>{words.nothingGoes}</p>;
   const lost = screens.reduce((sum, { sure, perhaps }) => sum + sure.length + perhaps.length, 0);
   return (
     <>
-      <p>
-        {printCount(lost, 'reading goes', 'readings go')} off{' '}
-        {screens.length === 1 ? 'one screen' : `${screens.length} screens`}:
-      </p>
+      <p>{words.goOff(lost, screens.length)}</p>
       <ul className="pull-screens">
         {screens.map(({ at, name, sure, perhaps }) => (
           <li key={at}>
@@ -89,7 +86,8 @@ const Screens = ({ screens }: Pick<PulledOut, 'screens'>): ReactNode => {
             {sure.length === 0 ? null : <>: {listed(sure)}</>}
             {perhaps.length === 0 ? null : (
               <>
-                {sure.length === 0 ? ': ' : '; '}perhaps {listed(perhaps)}
+                {sure.length === 0 ? ': ' : '; '}
+                {words.perhaps(listed(perhaps))}
               </>
             )}
           </li>
@@ -101,17 +99,14 @@ const Screens = ({ screens }: Pick<PulledOut, 'screens'>): ReactNode => {
 
 const Vital = ({ vital, currency }: { vital: VitalLoss; currency: string }): ReactNode => {
   const { name } = vitalNames[vital.of];
-  const gone =
-    vital.of === 'radio'
-      ? 'No radio can talk.'
-      : `${name} is gone from every screen${vital.perhaps ? ', perhaps' : ''}.`;
+  const gone = vital.of === 'radio' ? words.noRadio : vital.perhaps ? words.perhapsGone(name) : words.gone(name);
   return (
     <li>
-      <strong>Single point: {name.toLowerCase()}.</strong> {gone}
+      <strong>{words.isSinglePoint(name.toLowerCase())}</strong> {gone}
       {vital.cures.length === 0 ? null : <CureList cures={vital.cures} currency={currency} />}
       <p className="quiet">
-        {vital.left.length === 0 ? '' : `What is left: ${vital.left.join('; ')}. `}
-        At hand (common practice): {vital.carry}.
+        {vital.left.length === 0 ? '' : words.whatIsLeft(vital.left.join('; '))}
+        {words.atHand(vital.carry)}
       </p>
     </li>
   );
@@ -130,7 +125,7 @@ const Choices = ({
 }): ReactNode =>
   choices.length < 2 ? null : (
     <fieldset className="pull-choices">
-      <legend>Or only</legend>
+      <legend>{words.orOnly}</legend>
       {choices.map((failure) => (
         <button
           key={`${failure.how} ${failure.fails}`}
@@ -146,18 +141,12 @@ const Choices = ({
   );
 
 const Answer = ({ pulled, currency }: { pulled: PulledOut; currency: string }): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   const { dark, doubtful, screens, vitals } = pulled;
   return (
     <div role="status">
-      {dark.length === 0 ? null : <p>{words(darkWords(dark))}</p>}
-      {doubtful.length === 0 ? null : (
-        <p>
-          {words(
-            `${doubtful.join(' and ')}: left with one terminator. A short bus often still works then; what hangs on it is marked perhaps.`,
-          )}
-        </p>
-      )}
+      {dark.length === 0 ? null : <p>{say(darkWords(dark))}</p>}
+      {doubtful.length === 0 ? null : <p>{say(words.oneTerminator(doubtful))}</p>}
       <Screens screens={screens} />
       {vitals.length === 0 ? null : (
         <ul className="pull-vitals">
@@ -196,20 +185,13 @@ export const PullOutCard = ({ boat, plan, pull, frame, drawn, onPull, onLeave }:
     <section className="block pull-card" aria-labelledby={id}>
       <div className="card-head">
         <h2 id={id} ref={heading} tabIndex={-1}>
-          {pulled === undefined ? 'Pull this out and see' : `Out: ${pulled.what}`}
+          {pulled === undefined ? words.pullThis : words.out(pulled.what)}
         </h2>
         <button type="button" className="card-button" onClick={onLeave}>
-          put it back
+          {words.putBack}
         </button>
       </div>
-      {pulled === undefined ? (
-        <p>
-          Press a unit, a cable, a tee or a fuse on the drawing, or a row below: it goes dark with all that hangs on it.
-          Escape puts it back.
-        </p>
-      ) : (
-        <Answer pulled={pulled} currency={currencyOf(boat)} />
-      )}
+      {pulled === undefined ? <p>{words.howTo}</p> : <Answer pulled={pulled} currency={currencyOf(boat)} />}
       <Choices
         choices={choices}
         chosen={chosen}

@@ -5,6 +5,7 @@ import type { LineEntry, Plan } from '../../../core/plan-shape.ts';
 import { cardBoat } from '../../../papers/cards/card-boat.ts';
 import { lineFromTo, throughWords } from '../../../papers/lists/led-words.ts';
 import type { MakeEdits } from '../edit-context.ts';
+import { words } from './words.ts';
 
 /** Settles a line where it is led, as one step. */
 export const leadLine = (
@@ -13,8 +14,5 @@ export const leadLine = (
   choice: LeadChoice,
 ): void => {
   const names = cardBoat(boat);
-  edit(
-    leadEdits(plan, line, choice.ways),
-    `The ${lineFromTo(names, line)} is led through ${throughWords(names, choice)}.`,
-  );
+  edit(leadEdits(plan, line, choice.ways), words.ledThrough(lineFromTo(names, line), throughWords(names, choice)));
 };

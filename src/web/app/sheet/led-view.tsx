@@ -9,26 +9,27 @@ import { leadWords, ledWords } from '../../../papers/lists/led-words.ts';
 import { useLedLine } from './route-answers.ts';
 import './led-view.css';
 import { useWords } from '../words/units.ts';
+import { words } from './words.ts';
 
 const Outcome = ({ line, led, currency }: { line: LineEntry; led: LedLine; currency: string }): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   const { price, breaks, mends } = ledWords(line, led, currency);
   return (
     <>
-      <p>{words(price)}</p>
+      <p>{say(price)}</p>
       {breaks.length === 0 ? null : (
         <ul className="led-breaks">
           {breaks.map((says) => (
-            <li key={says}>{words(says)}</li>
+            <li key={says}>{say(says)}</li>
           ))}
         </ul>
       )}
       {mends.length === 0 ? null : (
         <>
-          <p>No longer said:</p>
+          <p>{words.noLongerSaid}</p>
           <ul className="led-mends">
             {mends.map((says) => (
-              <li key={says}>{words(says)}</li>
+              <li key={says}>{say(says)}</li>
             ))}
           </ul>
         </>
@@ -49,14 +50,14 @@ export const LedView = ({
   line: LineEntry;
   choice: LeadChoice;
 }): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   const names = useMemo(() => cardBoat(boat), [boat]);
   const led = useLedLine(plan, { line, choice });
   return (
     <div className="led-view">
-      <p>{words(leadWords(names, line, choice))}</p>
-      {led === undefined ? <p className="quiet">Working out its price and limits.</p> : null}
-      {led === 'none' ? <p>Its price and limits could not be worked out.</p> : null}
+      <p>{say(leadWords(names, line, choice))}</p>
+      {led === undefined ? <p className="quiet">{words.workingOut}</p> : null}
+      {led === 'none' ? <p>{words.notWorkedOut}</p> : null}
       {led === undefined || led === 'none' ? null : <Outcome line={line} led={led} currency={currencyOf(boat)} />}
     </div>
   );

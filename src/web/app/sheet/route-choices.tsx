@@ -10,6 +10,7 @@ import { leadLine } from './lead-line.ts';
 import { LedView } from './led-view.tsx';
 import { useLeadChoices } from './route-answers.ts';
 import { holdRoute } from './route-held.ts';
+import { words } from './words.ts';
 
 /** Each route once, by the first place or way it is led through. */
 const eachOnce = (choices: readonly LeadChoice[]): LeadChoice[] => {
@@ -29,7 +30,7 @@ interface ChoicesProps {
 
 const List = ({ boat, plan, line }: ChoicesProps): ReactNode => {
   const edit = useEdit();
-  const words = useWords();
+  const say = useWords();
   const names = useMemo(() => cardBoat(boat), [boat]);
   const known = useLeadChoices(plan, line);
   const choices = useMemo(() => (known === undefined ? undefined : eachOnce(known)), [known]);
@@ -40,8 +41,8 @@ const List = ({ boat, plan, line }: ChoicesProps): ReactNode => {
     holdRoute({ line, choice });
     return () => holdRoute(undefined);
   }, [line, choice]);
-  if (choices === undefined) return <p className="quiet">Looking for other routes.</p>;
-  if (choices.length === 0) return <p>No other way leads there.</p>;
+  if (choices === undefined) return <p className="quiet">{words.looking}</p>;
+  if (choices.length === 0) return <p>{words.noOtherWay}</p>;
   return (
     <>
       <ul className="route-choices">
@@ -53,7 +54,7 @@ const List = ({ boat, plan, line }: ChoicesProps): ReactNode => {
               aria-pressed={order === at}
               onClick={() => setAt(order === at ? undefined : order)}
             >
-              {words(`through ${throughWords(names, one)}, ${one.lengthM.toFixed(2)} m`)}
+              {say(words.through(throughWords(names, one), `${one.lengthM.toFixed(2)} m`))}
             </button>
           </li>
         ))}
@@ -63,7 +64,8 @@ const List = ({ boat, plan, line }: ChoicesProps): ReactNode => {
       </div>
       {choice === undefined ? null : (
         <button type="button" className="press-link" onClick={() => leadLine({ boat, plan, edit }, line, choice)}>
-          lead it there<span className="unseen">, through {throughWords(names, choice)}</span>
+          {words.leadThere}
+          <span className="unseen">{words.leadThrough(throughWords(names, choice))}</span>
         </button>
       )}
     </>
@@ -85,7 +87,7 @@ export const RouteChoices = (of: ChoicesProps): ReactNode => {
         aria-controls={list}
         onClick={() => setIsOpen(!isOpen)}
       >
-        lead it through another place
+        {words.leadElsewhere}
       </button>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: keys pressed on the buttons inside come up to it */}
       <div

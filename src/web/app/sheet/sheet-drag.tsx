@@ -17,6 +17,7 @@ import { useHeldRoute } from './route-held.ts';
 import './sheet-drag.css';
 import { useWords } from '../words/units.ts';
 import { teeDrags } from './tee-drags.ts';
+import { words } from './words.ts';
 
 /** The one line that is picked and may be led elsewhere; where several are picked nobody knows which is meant. */
 const useChosenLine = (plan: Plan, lights: LightStore): LineEntry | undefined => {
@@ -31,18 +32,18 @@ const nothing: SheetPoints = [];
 
 /** Says what is in the hand: a tee in a sentence, a line with all that leading it there comes to. */
 const DragSays = ({ boat, plan, says }: Pick<OnSheetProps, 'boat' | 'plan'> & { says: string }): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   const held = useHeldRoute();
   // a route that the keyboard shows is told of where the keyboard is
   const inHand = held?.choices === undefined ? undefined : held;
   return (
     <div className="drag-says" role="status" hidden={says === '' && inHand === undefined}>
-      {says === '' ? null : <p>{words(says)}</p>}
+      {says === '' ? null : <p>{say(says)}</p>}
       {inHand === undefined ? null : (
         <>
-          <p>{words(`The ${lineFromTo(cardBoat(boat), inHand.line)}.`)}</p>
+          <p>{say(words.theLine(lineFromTo(cardBoat(boat), inHand.line)))}</p>
           {inHand.choice === undefined ? (
-            <p>Hold it over a place with a ring, or over a way, to lead it there. Escape leaves it.</p>
+            <p>{words.holdOver}</p>
           ) : (
             <LedView boat={boat} plan={plan} line={inHand.line} choice={inHand.choice} />
           )}

@@ -7,6 +7,7 @@ import { DrawingWords } from '../words/drawing-words.tsx';
 import type { InPlace } from './in-place.ts';
 import type { SheetList } from './sheet-list.tsx';
 import { type BoatView, curveChoice } from './use-boat-view.ts';
+import { words } from './words.ts';
 
 interface SheetFrameProps {
   readonly boatName: string;
@@ -44,10 +45,10 @@ const CurveButtons = (): ReactNode => {
   const now = curveChoice.use();
   return (
     <fieldset className="lights curves">
-      <legend className="unseen">Curve along the trunk</legend>
+      <legend className="unseen">{words.curve}</legend>
       {curveChoice.values.map((kind) => (
         <button key={kind} type="button" aria-pressed={kind === now} onClick={() => curveChoice.choose(kind)}>
-          {kind}
+          {words.curves[kind]}
         </button>
       ))}
     </fieldset>
@@ -77,34 +78,36 @@ const SheetTools = ({
   <div className="sheet-tools">
     {isList ? null : (
       <>
-        <button type="button" aria-label="Smaller" onClick={() => sheet.current?.smaller()}>
+        <button type="button" aria-label={words.smaller} onClick={() => sheet.current?.smaller()}>
           −
         </button>
         <button type="button" onClick={() => sheet.current?.fit()}>
-          whole sheet
+          {words.wholeSheet}
         </button>
-        <button type="button" aria-label="Larger" onClick={() => sheet.current?.larger()}>
+        <button type="button" aria-label={words.larger} onClick={() => sheet.current?.larger()}>
           +
         </button>
         {choice}
         {inPlace === undefined ? <CurveButtons /> : null}
       </>
     )}
-    {tableSwitches.map(({ words, isOpen, onPress }) => (
-      <button key={words} type="button" className="table-switch" aria-expanded={isOpen} onClick={onPress}>
-        {words}
+    {tableSwitches.map(({ words: table, isOpen, onPress }) => (
+      <button key={table} type="button" className="table-switch" aria-expanded={isOpen} onClick={onPress}>
+        {' '}
+        {table}
       </button>
     ))}
     {isList ? null : (
       <button type="button" className="pull-switch" aria-pressed={isPulling} onClick={onPullSwitch}>
-        pull out and see
+        {words.pullOut}
       </button>
     )}
     <button type="button" className="words-switch" aria-expanded={hasWords} onClick={onWords}>
-      words<span className="unseen"> on the drawing</span>
+      {words.words}
+      <span className="unseen">{words.onDrawing}</span>
     </button>
     <button type="button" onClick={onSwitch}>
-      {isList ? 'show the drawing' : 'show as a list'}
+      {isList ? words.showDrawing : words.showList}
     </button>
   </div>
 );
@@ -121,7 +124,7 @@ export const SheetFrame = (props: SheetFrameProps): ReactNode => {
   const { boatName, view, lights, isList, onPick, onShow, frame, sheet, table, drag, inPlace, pages } = props;
   const [hasWords, setHasWords] = useState(false);
   const shown = inPlace ?? view.drawn;
-  const of = inPlace?.says ?? `Drawing of ${boatName}`;
+  const of = inPlace?.says ?? words.drawingOf(boatName);
   return (
     <main className="sheet-frame" tabIndex={-1}>
       <div
@@ -138,7 +141,7 @@ export const SheetFrame = (props: SheetFrameProps): ReactNode => {
             ref={sheet}
             drawing={shown.drawing}
             overview={shown.overview}
-            label={`${of}. Arrow keys move it, plus and minus change its size, 0 shows the whole sheet.`}
+            label={words.drawingKeys(of)}
             lights={lights}
             onPick={onPick}
           />

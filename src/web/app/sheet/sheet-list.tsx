@@ -1,8 +1,7 @@
 import type { ReactNode } from 'react';
 import { useExplained } from '../words/explained.tsx';
 import type { UnitRow } from './unit-rows.ts';
-
-const fateWords = { stays: 'stays', goes: 'goes ashore', comes: 'comes' };
+import { words } from './words.ts';
 
 interface ListWords {
   readonly joined: ReactNode;
@@ -12,14 +11,14 @@ interface ListWords {
 /** By unit, what it is joined to and its notes; each trade word of the whole list is explained once. */
 const useListWords = (rows: readonly UnitRow[]): ReadonlyMap<string, ListWords> => {
   const texts = rows.map(({ joined, notes }) => [
-    joined.length === 0 ? 'nothing' : joined.join('; '),
+    joined.length === 0 ? words.joinedToNothing : joined.join('; '),
     ...notes.map(({ finding }) => `${finding.level}: ${finding.says}`),
   ]);
-  const words = useExplained(texts.flat());
+  const explained = useExplained(texts.flat());
   let at = 0;
   return new Map(
     rows.map(({ id }, order) => {
-      const [joined, ...notes] = words.slice(at, at + (texts[order]?.length ?? 0));
+      const [joined, ...notes] = explained.slice(at, at + (texts[order]?.length ?? 0));
       at += texts[order]?.length ?? 0;
       return [id, { joined, notes }];
     }),
@@ -34,18 +33,18 @@ export const SheetList = ({
   rows: readonly UnitRow[];
   onShow: (row: UnitRow) => void;
 }): ReactNode => {
-  const words = useListWords(rows);
+  const told = useListWords(rows);
   return (
     <div className="sheet-list">
       <table>
-        <caption>Everything on the drawing</caption>
+        <caption>{words.list}</caption>
         <thead>
           <tr>
-            <th scope="col">No.</th>
-            <th scope="col">Unit</th>
-            <th scope="col">Place</th>
-            <th scope="col">Joined to</th>
-            <th scope="col">Notes</th>
+            <th scope="col">{words.heads.balloon}</th>
+            <th scope="col">{words.heads.unit}</th>
+            <th scope="col">{words.heads.place}</th>
+            <th scope="col">{words.heads.joined}</th>
+            <th scope="col">{words.heads.notes}</th>
           </tr>
         </thead>
         <tbody>
@@ -56,14 +55,14 @@ export const SheetList = ({
                 <button type="button" className="unit-button" onClick={() => onShow(row)}>
                   {row.name}
                 </button>
-                <span className="quiet"> {fateWords[row.fate]}</span>
+                <span className="quiet"> {words.fate[row.fate]}</span>
               </th>
               <td>{row.place}</td>
-              <td>{words.get(row.id)?.joined}</td>
+              <td>{told.get(row.id)?.joined}</td>
               <td>
                 {row.notes.length === 0
-                  ? 'none'
-                  : row.notes.map(({ finding }, at) => <p key={finding.id}>{words.get(row.id)?.notes[at]}</p>)}
+                  ? words.noNotes
+                  : row.notes.map(({ finding }, at) => <p key={finding.id}>{told.get(row.id)?.notes[at]}</p>)}
               </td>
             </tr>
           ))}

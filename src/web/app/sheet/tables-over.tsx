@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { words } from './words.ts';
 
 /** Tables over the lower part of the sheet, under a heading, with what closes them; they scroll as one. */
 export const TablesOver = ({
@@ -17,7 +18,7 @@ export const TablesOver = ({
     <div className="power-tables-head">
       <h2>{heading}</h2>
       <button type="button" onClick={onClose}>
-        close
+        {words.close}
       </button>
     </div>
     {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it */}

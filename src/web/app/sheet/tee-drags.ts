@@ -5,6 +5,7 @@ import { type TeeOfUnit, teesOfUnit } from '../../../papers/cards/tees-of-unit.t
 import type { Draggable, Goal } from '../../drawing/drag-on-drawing.ts';
 import { markSpot, marksOf } from '../../drawing/spots.ts';
 import type { MakeEdits } from '../edit-context.ts';
+import { words } from './words.ts';
 
 /** How near a finger or a mouse must come, pixels. */
 const reachPx = { hold: 16, drop: 36 } as const;
@@ -50,7 +51,7 @@ export const teeDrags = ({
       grips: () => marksOf(frame, tee.port).map(markSpot),
       reachPx: reachPx.hold,
       goals: () => tee.moves.flatMap(({ at }) => goalsAt(frame, at, [at, ...(ports.get(at) ?? [])])),
-      onOver: (at) => say(moveTo(at)?.says ?? `${tee.says} Let go over another tee to move it.`),
+      onOver: (at) => say(moveTo(at)?.says ?? words.otherTee(tee.says)),
       onDrop: (at) => {
         const move = moveTo(at);
         if (move !== undefined) edit(move.edits, move.title);

@@ -2,6 +2,7 @@ import type { Boat } from '../../../core/boat/boat-schema.ts';
 import type { Plan } from '../../../core/plan-shape.ts';
 import { languageWords } from '../../../papers/cards/language-words.ts';
 import type { Note } from '../margin/notes.ts';
+import { words } from './words.ts';
 
 /** One unit of the boat in words: what the drawing shows of it, for those who cannot see it. */
 export interface UnitRow {
@@ -17,14 +18,14 @@ export interface UnitRow {
 const joinedWith = (boat: Boat, plan: Plan, unitId: string): readonly string[] => {
   const buses = new Map(boat.buses.map((bus) => [bus.id, bus.name]));
   const names = new Map(boat.kit.map((unit) => [unit.id, unit.name]));
-  const words = plan.joins
+  const joined = plan.joins
     .filter((join) => join.members.some((member) => member.kit === unitId))
     .map((join) => {
       if (join.bus !== undefined) return buses.get(join.bus) ?? join.bus;
       const others = join.members.filter((member) => member.kit !== unitId).map((member) => names.get(member.kit));
-      return `${languageWords[join.kind]} with ${[...new Set(others)].join(', ')}`;
+      return words.joinedWith(languageWords[join.kind], [...new Set(others)].join(', '));
     });
-  return [...new Set(words)];
+  return [...new Set(joined)];
 };
 
 /** Every unit of the boat with its place, what it is joined to and the notes about it; numbered ones first. */

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { GlossaryTerm } from '../../../papers/glossary/glossary.ts';
 import { useGlossary } from './use-glossary.ts';
+import { words } from './words.ts';
 
 /** Words with what they mean, one under the other. */
 export const WordList = ({ terms }: { terms: readonly GlossaryTerm[] }): ReactNode => (
@@ -17,7 +18,7 @@ export const WordList = ({ terms }: { terms: readonly GlossaryTerm[] }): ReactNo
 /** Every trade word the app uses, shut until asked for. */
 export const AllWords = (): ReactNode => (
   <details className="all-words">
-    <summary>All trade words, explained</summary>
+    <summary>{words.all}</summary>
     <WordList terms={useGlossary()?.glossary ?? []} />
   </details>
 );

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { Drawing, Shape } from '../../../papers/drawing/shapes.ts';
 import { WordList } from './all-words.tsx';
 import { useGlossary } from './use-glossary.ts';
+import { words } from './words.ts';
 
 const textsOf = (shapes: readonly Shape[]): string[] =>
   shapes.flatMap((shape) => {
@@ -14,7 +15,7 @@ export const DrawingWords = ({ drawing }: { drawing: Drawing }): ReactNode => {
   const texts = [...new Set(textsOf(drawing.shapes))];
   const terms = useGlossary()?.termsIn(texts, texts) ?? [];
   return (
-    <section className="drawing-words" aria-label="Words on the drawing">
+    <section className="drawing-words" aria-label={words.onDrawing}>
       <WordList terms={terms} />
     </section>
   );

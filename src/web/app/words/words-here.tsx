@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { TermButton } from './term-button.tsx';
 import { useGlossary } from './use-glossary.ts';
+import { words } from './words.ts';
 
 /**
  * The trade words of texts that stand in buttons or links, where they cannot be buttons themselves: in one line under
@@ -17,7 +18,7 @@ export const WordsHere = ({
   if (terms.length === 0) return null;
   return (
     <p className="words-here">
-      Words here:{' '}
+      {words.here}{' '}
       {terms.map((term, at) => (
         <span key={term.word}>
           {at === 0 ? null : ' · '}

@@ -3,6 +3,7 @@ import type { SheetSize } from '../../../drawing/view-frame.ts';
 import type { PlanAnswer } from '../../../workers/protocol.ts';
 import { keptChoice } from '../../kept-choice.ts';
 import { type InPlace, thickLines } from '../../sheet/in-place.ts';
+import { words } from '../../sheet/words.ts';
 import { usePart } from '../../use-part.ts';
 import { unitsChoice } from '../../words/units.ts';
 
@@ -26,7 +27,7 @@ export const usePowerDrawing = (
     if (!isAsked || size === undefined) return undefined;
     const drawing = part?.oneLine({ boat, plan, widthMm: size.widthMm, units })[0];
     if (drawing === undefined) return undefined;
-    const says = `Power of ${boat.name} on one line`;
+    const says = words.powerOf(boat.name);
     return { drawing, overview: thickLines(drawing.shapes, thickMm), says, isOnPages: true };
   }, [boat, plan, size, isAsked, units, part]);
 };

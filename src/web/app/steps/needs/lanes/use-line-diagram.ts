@@ -3,6 +3,7 @@ import type { SheetSize } from '../../../../drawing/view-frame.ts';
 import type { PlanAnswer } from '../../../../workers/protocol.ts';
 import { keptChoice } from '../../../kept-choice.ts';
 import { type InPlace, thickLines } from '../../../sheet/in-place.ts';
+import { words } from '../../../sheet/words.ts';
 import { usePart } from '../../../use-part.ts';
 import { unitsChoice } from '../../../words/units.ts';
 
@@ -25,7 +26,7 @@ export const useLineDiagram = (
   return useMemo(() => {
     if (!isAsked || size === undefined || part === undefined) return undefined;
     const drawing = part.lineDiagram({ boat, plan, widthMm: size.widthMm, units });
-    const says = `Lines of data of ${boat.name}`;
+    const says = words.linesOf(boat.name);
     return { drawing, overview: thickLines(drawing.shapes, trunkMm), says, isOnPages: false };
   }, [boat, plan, size, isAsked, units, part]);
 };
