@@ -4,6 +4,7 @@ import type { BusEntry, Plan } from '../../../../core/plan-shape.ts';
 import { type BackboneFigure, backboneFigures } from '../../../../papers/lists/backbone-figures.ts';
 import { usePart } from '../../use-part.ts';
 import { Explained, useExplainedNames, Word } from '../../words/explained.tsx';
+import { words } from './words.ts';
 
 const Figures = ({ figures }: { figures: readonly BackboneFigure[] }): ReactNode => {
   const names = useExplainedNames(figures.map(({ name }) => name));
@@ -14,7 +15,7 @@ const Figures = ({ figures }: { figures: readonly BackboneFigure[] }): ReactNode
           <dt>{names[at]}</dt>
           <dd>
             <Explained text={figure.value} />
-            {figure.over ? <span className="unseen"> (past its limit)</span> : null}
+            {figure.over ? <span className="unseen">{words.pastLimit}</span> : null}
           </dd>
         </div>
       ))}
@@ -24,7 +25,7 @@ const Figures = ({ figures }: { figures: readonly BackboneFigure[] }): ReactNode
 
 const Sources = ({ figures }: { figures: readonly BackboneFigure[] }): ReactNode => (
   <details className="sources">
-    <summary>Where the limits come from</summary>
+    <summary>{words.whereLimits}</summary>
     <dl>
       {figures.map((figure) =>
         figure.source === undefined ? null : (
@@ -65,7 +66,7 @@ export const BackboneBlock = ({ boat, plan }: { boat: Boat; plan: Plan }): React
       key={bus.id}
       boat={boat}
       bus={bus}
-      heading={plan.buses.length === 1 ? 'Backbone' : (names.get(bus.id) ?? bus.id)}
+      heading={plan.buses.length === 1 ? words.backbone : (names.get(bus.id) ?? bus.id)}
     />
   ));
 };

@@ -8,17 +8,18 @@ import './backbone-choices.css';
 import { useEdit } from '../../edit-context.ts';
 import { useExplained } from '../../words/explained.tsx';
 import { useWords } from '../../words/units.ts';
+import { words } from './words.ts';
 
 const PriceTable = ({ rows, currency }: { rows: readonly PriceRow[]; currency: string }): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   const hasNext = rows.some(({ next }) => next !== undefined);
   return (
     <table className="price-table">
       <thead>
         <tr>
-          <th scope="col">Price, {currency}</th>
-          <th scope="col">as laid out</th>
-          {hasNext ? <th scope="col">next best</th> : null}
+          <th scope="col">{words.price(currency)}</th>
+          <th scope="col">{words.asLaidOut}</th>
+          {hasNext ? <th scope="col">{words.nextBest}</th> : null}
         </tr>
       </thead>
       <tbody>
@@ -26,7 +27,7 @@ const PriceTable = ({ rows, currency }: { rows: readonly PriceRow[]; currency: s
           <tr key={name}>
             <th scope="row">
               {name}
-              {amount === '' ? null : <span className="row-fact"> {words(amount)}</span>}
+              {amount === '' ? null : <span className="row-fact"> {say(amount)}</span>}
             </th>
             <td>{own}</td>
             {hasNext ? <td>{next}</td> : null}
@@ -49,22 +50,19 @@ const LayoutButtons = ({ bus, name }: { bus: BusEntry; name: string }): ReactNod
         className="press-link"
         onClick={() => edit([{ edit: 'unpin-layout', params: { bus: bus.id } }])}
       >
-        let the plan lay it out again
+        {words.layOutAgain}
       </button>
     );
   }
   return (
     <>
-      <button type="button" className="press-link" onClick={() => settle(bus, `${name} stays as it is laid out.`)}>
-        settle this layout
+      <button type="button" className="press-link" onClick={() => settle(bus, words.stays(name))}>
+        {words.settle}
       </button>
       {nextBest === undefined ? null : (
-        <button
-          type="button"
-          className="press-link"
-          onClick={() => settle(nextBest, `${name} is laid out the next best way.`)}
-        >
-          take the next best{savedByNext(bus) === undefined ? '' : ', cheaper in pieces'}
+        <button type="button" className="press-link" onClick={() => settle(nextBest, words.isNextBest(name))}>
+          {words.takeNextBest}
+          {savedByNext(bus) === undefined ? '' : words.cheaper}
         </button>
       )}
     </>
@@ -81,8 +79,8 @@ export const BackboneChoices = ({ boat, bus, name }: { boat: Boat; bus: BusEntry
   if (rows.length === 0) return null;
   return (
     <div className="backbone-choices">
-      {explained.map((words, at) => (
-        <p key={says[at]}>{words}</p>
+      {explained.map((told, at) => (
+        <p key={says[at]}>{told}</p>
       ))}
       <p className="layout-buttons">
         <LayoutButtons bus={bus} name={name} />

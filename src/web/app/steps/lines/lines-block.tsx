@@ -12,6 +12,7 @@ import { LitRows, type Row, type RowHand } from '../../margin/lit-rows.tsx';
 import './lines-block.css';
 import { RouteChoices } from '../../sheet/route-choices.tsx';
 import { useWords } from '../../words/units.ts';
+import { words } from './words.ts';
 
 /** How full a way is, with the marks of the hard pull and of what goes in no more; the words beside it say the same. */
 const FillGauge = ({ fillPct, isOver }: { fillPct: number; isOver: boolean }): ReactNode => (
@@ -31,13 +32,13 @@ const FillGauge = ({ fillPct, isOver }: { fillPct: number; isOver: boolean }): R
 
 const Acts = ({ boat, plan, row: { key, acts } }: { boat: Boat; plan: Plan; row: RouteRow }): ReactNode => {
   const edit = useEdit();
-  const words = useWords();
+  const say = useWords();
   const line = plan.lines.find(({ id }) => id === key);
   return (
     <div className="route-acts">
       {acts.map(({ says, title, edits }) => (
         <button key={says} type="button" className="press-link" onClick={() => edit(edits, title)}>
-          {words(says)}
+          {say(says)}
         </button>
       ))}
       {line === undefined ? null : <RouteChoices boat={boat} plan={plan} line={line} />}
@@ -70,17 +71,17 @@ export const LinesBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand:
   const masts = useMemo(() => mastRows(names.places, plan), [names, plan]);
   return (
     <>
-      {networks.length === 0 ? null : <LitRows heading="Network" rows={networks} empty="" hand={hand} />}
-      {masts.length === 0 ? null : <LitRows heading="In the mast" rows={masts} empty="" hand={hand} />}
+      {networks.length === 0 ? null : <LitRows heading={words.network} rows={networks} empty="" hand={hand} />}
+      {masts.length === 0 ? null : <LitRows heading={words.inMast} rows={masts} empty="" hand={hand} />}
       {routes.length === 0 ? null : (
-        <LitRows heading="Routes of the other lines" rows={withActs(routes)} empty="" hand={hand} />
+        <LitRows heading={words.otherRoutes} rows={withActs(routes)} empty="" hand={hand} />
       )}
       {busRoutes.length === 0 ? null : (
-        <LitRows heading="Routes of the drops and leads of a bus" rows={withActs(busRoutes)} empty="" hand={hand} />
+        <LitRows heading={words.busRoutes} rows={withActs(busRoutes)} empty="" hand={hand} />
       )}
       {ways.length === 0 ? null : (
         <LitRows
-          heading="How full each pipe is"
+          heading={words.howFull}
           rows={ways.map(({ fillPct, isOver, ...row }) => ({
             ...row,
             control: <FillGauge fillPct={fillPct} isOver={isOver} />,

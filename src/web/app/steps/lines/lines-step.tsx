@@ -6,6 +6,7 @@ import type { Step, StepMarginProps } from '../step.ts';
 import { BackboneBlock } from './backbone-block.tsx';
 import { LinesBlock } from './lines-block.tsx';
 import { TrafficBlock } from './traffic-block.tsx';
+import { words } from './words.ts';
 
 const LinesMargin = (given: StepMarginProps): ReactNode => (
   <>
@@ -19,6 +20,6 @@ const LinesMargin = (given: StepMarginProps): ReactNode => (
 /** The step Lines: every cable, and what is set at its ends. */
 export const linesStep: Step = {
   Margin: LinesMargin,
-  tables: [{ words: 'settings and pairs', Table: SourceTables }],
+  tables: [{ words: words.settingsTable, Table: SourceTables }],
   Pages: SourcePages,
 };

@@ -2,6 +2,7 @@ import { type ReactNode, type SubmitEvent, useEffect, useRef, useState } from 'r
 import { everyMsFrom } from '../../../../papers/traffic/every-ms-from.ts';
 import type { RateRow } from '../../../../papers/traffic/traffic-rows.ts';
 import { useEdit } from '../../edit-context.ts';
+import { words } from './words.ts';
 
 interface RateProps {
   readonly rate: RateRow;
@@ -30,7 +31,7 @@ export const RateField = ({ rate, what, unit }: RateProps): ReactNode => {
     const everyMs = everyMsFrom(text);
     setIsWrong(everyMs === undefined);
     if (everyMs === undefined) return;
-    edit([{ edit: 'set-rate', params: { ...params, everyMs } }], `${unit} sends ${what} every ${everyMs} ms.`);
+    edit([{ edit: 'set-rate', params: { ...params, everyMs } }], words.sendsEvery(unit, what, everyMs));
   };
   return (
     <form
@@ -41,10 +42,7 @@ export const RateField = ({ rate, what, unit }: RateProps): ReactNode => {
       }}
     >
       <label>
-        every{' '}
-        <span className="unseen">
-          how many milliseconds {unit} sends {what}
-        </span>
+        {words.every} <span className="unseen">{words.everyMs(unit, what)}</span>
         <input
           ref={field}
           name="every"
@@ -54,16 +52,16 @@ export const RateField = ({ rate, what, unit }: RateProps): ReactNode => {
           aria-invalid={isWrong}
           onBlur={(event) => put(event.currentTarget.value)}
         />{' '}
-        ms
+        {words.milliseconds}
       </label>
-      {isWrong ? <span role="alert">More than 0 ms and up to a day, please.</span> : null}
+      {isWrong ? <span role="alert">{words.rateWanted}</span> : null}
       {rate.isChanged ? (
         <button
           type="button"
           className="press-link"
-          onClick={() => edit([{ edit: 'set-rate', params }], `${unit} sends ${what} as its sheet says.`)}
+          onClick={() => edit([{ edit: 'set-rate', params }], words.sendsAsSheet(unit, what))}
         >
-          as its sheet says
+          {words.asSheet}
         </button>
       ) : null}
     </form>

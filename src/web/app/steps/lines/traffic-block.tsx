@@ -17,6 +17,7 @@ import { RateField } from './rate-field.tsx';
 import './traffic-block.css';
 import { useWords } from '../../words/units.ts';
 import { WordsHere } from '../../words/words-here.tsx';
+import { words } from './words.ts';
 
 interface GaugeProps {
   /** 0 to 100: what is full as a rule, and at the worst */
@@ -57,14 +58,14 @@ const Marks = ({ marksPct }: { marksPct: readonly number[] }): ReactNode => (
 );
 
 const Message = ({ row, unit }: { row: MessageRow; unit: string }): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   return (
     <li className="traffic-message">
       <span>{row.code === row.what ? row.what : `${row.what} (${row.code})`}</span>
       <span className="row-fact">
         {' '}
-        {words(row.rate.says)}. {row.load}
-        {row.wait === undefined ? null : `, waits ${row.wait}`}
+        {say(row.rate.says)}. {row.load}
+        {row.wait === undefined ? null : words.waits(row.wait)}
       </span>
       {row.rate.isOwn ? <RateField rate={row.rate} what={row.what} unit={unit} /> : null}
     </li>
@@ -84,7 +85,7 @@ const Sender = ({ row, hand }: { row: SenderRow; hand: RowHand }): ReactNode => 
     <details className="traffic-sender">
       <summary>
         {row.name} <span className="traffic-load">{row.load}</span>
-        {row.isChanged ? <span className="row-fact"> rates changed</span> : null}
+        {row.isChanged ? <span className="row-fact">{words.ratesChanged}</span> : null}
         <Gauge filledPct={100 * row.share} />
       </summary>
       <Messages rows={row.messages} unit={row.name} />
@@ -93,17 +94,17 @@ const Sender = ({ row, hand }: { row: SenderRow; hand: RowHand }): ReactNode => 
 );
 
 const Bus = ({ bus, hand }: { bus: BusRows; hand: RowHand }): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   return (
     <div className="traffic-bus">
       <h3>{bus.name}</h3>
-      <p>{words(bus.fact)}</p>
+      <p>{say(bus.fact)}</p>
       <Gauge filledPct={bus.averagePct} worstPct={bus.worstPct} marksPct={bus.marksPct} isOver={bus.isOver} />
       <Marks marksPct={bus.marksPct} />
       {bus.says.map((sentence) => (
-        <p key={sentence}>{words(sentence)}</p>
+        <p key={sentence}>{say(sentence)}</p>
       ))}
-      <p className="quiet">Each sender beside the largest:</p>
+      <p className="quiet">{words.eachSender}</p>
       <ul>
         {bus.senders.map((row) => (
           <Sender key={row.port} row={row} hand={hand} />
@@ -114,12 +115,12 @@ const Bus = ({ bus, hand }: { bus: BusRows; hand: RowHand }): ReactNode => {
 };
 
 const Line = ({ line, hand }: { line: LineRows; hand: RowHand }): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   return (
     <li onPointerEnter={() => hand.lights.rest([line.kit])} onPointerLeave={() => hand.lights.rest([])}>
       <details className="traffic-sender">
         <summary>
-          {line.name} <span className="row-fact">{words(line.fact)}</span>
+          {line.name} <span className="row-fact">{say(line.fact)}</span>
           <Gauge filledPct={line.sharePct} marksPct={[line.markPct]} isOver={line.isOver} />
         </summary>
         <Messages rows={line.messages} unit={line.name} />
@@ -132,7 +133,7 @@ const WatersChoice = ({ here }: { here: Waters }): ReactNode => {
   const edit = useEdit();
   return (
     <label className="waters-choice">
-      Other ships heard as in{' '}
+      {words.otherShips}{' '}
       <select
         value={here}
         onChange={({ currentTarget: { value } }) => {
@@ -156,7 +157,7 @@ export const TrafficBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; han
   if (rows.buses.length === 0 && rows.lines.length === 0) return null;
   return (
     <section className="block traffic-block">
-      <h2>Traffic</h2>
+      <h2>{words.traffic}</h2>
       <WatersChoice here={rows.waters} />
       {rows.buses.map((bus) => (
         <Bus key={bus.bus} bus={bus} hand={hand} />
@@ -164,7 +165,7 @@ export const TrafficBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; han
       {rows.buses.length === 0 ? null : <p className="quiet">{waitCaution}</p>}
       {rows.lines.length === 0 ? null : (
         <div className="traffic-bus">
-          <h3>NMEA 0183 lines</h3>
+          <h3>{words.lines0183}</h3>
           <ul>
             {rows.lines.map((line) => (
               <Line key={line.talker} line={line} hand={hand} />

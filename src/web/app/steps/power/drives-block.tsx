@@ -8,22 +8,24 @@ import { LitRows, type RowHand } from '../../margin/lit-rows.tsx';
 import { useWords } from '../../words/units.ts';
 import { CautionList } from './caution-list.tsx';
 import './drives-block.css';
+import { words } from './words.ts';
 
-const heads = ['computer', 'drive', 'verdict'] as const;
+const heads = Object.values(words.pairHeads);
 
 /** A pair point by point, opened when somebody asks. */
 const Points = ({ row }: { row: DriveRow }): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   return (
     <details className="why">
       <summary>
-        point by point<span className="unseen">: {row.what}</span>
+        {words.pointByPoint}
+        <span className="unseen">{words.ofWhat(row.what)}</span>
       </summary>
       <table className="drive-points">
         <thead>
           <tr>
             <th scope="col">
-              <span className="unseen">what</span>
+              <span className="unseen">{words.what}</span>
             </th>
             {heads.map((head) => (
               <th key={head} scope="col">
@@ -36,14 +38,14 @@ const Points = ({ row }: { row: DriveRow }): ReactNode => {
           {row.points.map(({ key, what, computer, drive, verdict, isOpen }) => (
             <tr key={key}>
               <th scope="row">{what}</th>
-              <td>{words(computer)}</td>
-              <td>{words(drive)}</td>
+              <td>{say(computer)}</td>
+              <td>{say(drive)}</td>
               <td>{isOpen ? <strong>{verdict}</strong> : verdict}</td>
             </tr>
           ))}
         </tbody>
       </table>
-      {row.instead === undefined ? null : <p>{words(row.instead)}</p>}
+      {row.instead === undefined ? null : <p>{say(row.instead)}</p>}
     </details>
   );
 };
@@ -57,18 +59,13 @@ export const DrivesBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand
   return (
     <>
       <LitRows
-        heading="Computer against drive"
+        heading={words.computerAgainstDrive}
         rows={drives.map((row) => ({ ...row, control: <Points row={row} /> }))}
         empty=""
         hand={hand}
       />
-      <CautionList cautions={steeringCautions(plan)} where="for a pilot" />
-      <LitRows
-        heading="What frees the helm"
-        rows={places}
-        empty="The boat file does not say yet where she is steered from."
-        hand={hand}
-      />
+      <CautionList cautions={steeringCautions(plan)} where="pilot" />
+      <LitRows heading={words.freesHelm} rows={places} empty={words.noHelm} hand={hand} />
     </>
   );
 };

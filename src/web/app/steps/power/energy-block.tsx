@@ -16,6 +16,7 @@ import type { RowHand } from '../../margin/lit-rows.tsx';
 import { useWords } from '../../words/units.ts';
 import { WordsHere } from '../../words/words-here.tsx';
 import { DayControls, HoursField } from './own-day-controls.tsx';
+import { words } from './words.ts';
 
 interface BlockProps {
   readonly boat: Boat;
@@ -45,7 +46,7 @@ interface RowProps {
 
 const HoursOf = ({ row, own }: Omit<RowProps, 'hand'>): ReactNode => {
   if (own !== undefined && row.kit !== '' && row.afterWh !== '') return <HoursField day={own} row={row} />;
-  return row.hours === '' ? null : `${row.hours} h`;
+  return row.hours === '' ? null : words.hours(row.hours);
 };
 
 const UnitRow = ({ row, hand, own }: RowProps): ReactNode => (
@@ -65,13 +66,13 @@ const UnitRow = ({ row, hand, own }: RowProps): ReactNode => (
 
 const DayTable = ({ day, hand, own }: { day: EnergyDayRows } & Omit<RowProps, 'row'>): ReactNode => (
   <table className="energy-table">
-    <caption className="unseen">What each unit takes: {day.name}</caption>
+    <caption className="unseen">{words.unitTakes(day.name)}</caption>
     <thead>
       <tr>
-        <th scope="col">Ah, and Wh below</th>
-        <th scope="col">before</th>
-        <th scope="col">after</th>
-        <th scope="col">off, lasts longer by</th>
+        <th scope="col">{words.dayHeads.takes}</th>
+        <th scope="col">{words.dayHeads.before}</th>
+        <th scope="col">{words.dayHeads.after}</th>
+        <th scope="col">{words.dayHeads.saves}</th>
       </tr>
     </thead>
     <tbody>
@@ -87,17 +88,17 @@ interface DayProps extends BlockProps {
 }
 
 const Day = ({ day, boat, plan, hand }: DayProps): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   const own = boat.days?.find(({ id }) => id === day.when);
   return (
     <details className="energy-day">
       <summary>
-        {day.name}: {words(day.takes)}
+        {day.name}: {say(day.takes)}
       </summary>
       {day.says.map((says) => (
-        <p key={says}>{words(says)}</p>
+        <p key={says}>{say(says)}</p>
       ))}
-      {day.units.length === 0 ? <p>Nothing runs.</p> : <DayTable day={day} hand={hand} own={own} />}
+      {day.units.length === 0 ? <p>{words.nothingRuns}</p> : <DayTable day={day} hand={hand} own={own} />}
       <DayControls boat={boat} plan={plan} when={day.when} />
     </details>
   );
@@ -105,24 +106,24 @@ const Day = ({ day, boat, plan, hand }: DayProps): ReactNode => {
 
 /** What a day takes before the refit and after it: the chart first, the figures of each day behind it. */
 export const EnergyBlock = ({ boat, plan, hand }: BlockProps): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   const chart = useMemo(() => energyChart({ boat, plan, widthMm: chartWidthMm }), [boat, plan]);
   const days = useMemo(() => energyDays(boat, plan), [boat, plan]);
   const says = useMemo(() => energySays(boat, plan), [boat, plan]);
   if (days.length === 0) return null;
   return (
     <section className="block energy-block">
-      <h2>The day’s energy</h2>
+      <h2>{words.energy}</h2>
       <svg
         className="energy-chart"
         viewBox={`0 0 ${chart.widthMm} ${chart.heightMm}`}
         role="img"
-        aria-label={`${chart.title ?? ''}. The figures stand below, day by day.`}
+        aria-label={words.chart(chart.title ?? '')}
       >
         <DrawingView drawing={chart} lights={hand.lights} onPick={hand.onShow} />
       </svg>
       {says.map((sentence) => (
-        <p key={sentence}>{words(sentence)}</p>
+        <p key={sentence}>{say(sentence)}</p>
       ))}
       {days.map((day) => (
         <Day key={day.when} day={day} boat={boat} plan={plan} hand={hand} />

@@ -6,6 +6,7 @@ import { isStandardDay } from '../../../../papers/energy/day-name.ts';
 import type { EnergyUnitRow } from '../../../../papers/energy/energy-days.ts';
 import { dayLike, hoursFrom, unitsBesides, withHours } from '../../../../papers/energy/own-day.ts';
 import { useEdit } from '../../edit-context.ts';
+import { words } from './words.ts';
 
 /** Hours a day that one unit runs, put in with Enter or by leaving the field; left empty it runs as usual. */
 export const HoursField = ({ day, row }: { day: OwnDay; row: EnergyUnitRow }): ReactNode => {
@@ -25,8 +26,9 @@ export const HoursField = ({ day, row }: { day: OwnDay; row: EnergyUnitRow }): R
     const hours = hoursFrom(text);
     setIsWrong(hours === undefined && text.trim() !== '');
     if (hours === undefined && text.trim() !== '') return;
-    const says = hours === undefined ? 'runs as usual' : `runs ${hours} h`;
-    edit([{ edit: 'set-day', params: withHours(day, row.kit, hours) }], `${day.name}: ${row.name} ${says}.`);
+    const title =
+      hours === undefined ? words.runsAsUsual(day.name, row.name) : words.runsHours(day.name, row.name, hours);
+    edit([{ edit: 'set-day', params: withHours(day, row.kit, hours) }], title);
   };
   return (
     <form
@@ -37,7 +39,7 @@ export const HoursField = ({ day, row }: { day: OwnDay; row: EnergyUnitRow }): R
       }}
     >
       <label>
-        <span className="unseen">Hours a day of {row.name}</span>
+        <span className="unseen">{words.hoursOf(row.name)}</span>
         <input
           ref={field}
           name="hours"
@@ -47,9 +49,9 @@ export const HoursField = ({ day, row }: { day: OwnDay; row: EnergyUnitRow }): R
           aria-invalid={isWrong}
           onBlur={(event) => put(event.currentTarget.value)}
         />{' '}
-        h
+        {words.hour}
       </label>
-      {isWrong ? <span role="alert">0 to 24, please.</span> : null}
+      {isWrong ? <span role="alert">{words.hoursWanted}</span> : null}
     </form>
   );
 };
@@ -63,7 +65,7 @@ const OwnIt = ({ boat, like }: { boat: Boat; like: StandardDay }): ReactNode => 
       className="press-link"
       onClick={() => edit([{ edit: 'set-day', params: dayLike(boat, like) }])}
     >
-      make it a day of your own
+      {words.makeOwn}
     </button>
   );
 };
@@ -72,20 +74,23 @@ const OwnIt = ({ boat, like }: { boat: Boat; like: StandardDay }): ReactNode => 
 const Own = ({ boat, plan, day }: { boat: Boat; plan: Plan; day: OwnDay }): ReactNode => {
   const edit = useEdit();
   const besides = unitsBesides(boat, plan, day.id);
-  const set = (next: OwnDay, says: string): void => edit([{ edit: 'set-day', params: next }], `${day.name}: ${says}`);
+  const set = (next: OwnDay, title: string): void => edit([{ edit: 'set-day', params: next }], title);
   return (
     <>
       {besides.length === 0 ? null : (
         <label>
-          <span className="unseen">Put in the hours of another unit</span>
+          <span className="unseen">{words.otherUnit}</span>
           <select
             value=""
             onChange={({ currentTarget: { value } }) =>
-              set(withHours(day, value, 1), `${besides.find(({ id }) => id === value)?.name ?? value} runs an hour.`)
+              set(
+                withHours(day, value, 1),
+                words.runsAnHour(day.name, besides.find(({ id }) => id === value)?.name ?? value),
+              )
             }
           >
             <option value="" disabled={true}>
-              put in another unit …
+              {words.putInOther}
             </option>
             {besides.map(({ id, name }) => (
               <option key={id} value={id}>
@@ -96,18 +101,18 @@ const Own = ({ boat, plan, day }: { boat: Boat; plan: Plan; day: OwnDay }): Reac
         </label>
       )}
       <label>
-        charged after{' '}
+        {words.chargedAfter}{' '}
         <select
           value={day.chargedAfter ?? 1}
           onChange={({ currentTarget: { value } }) =>
-            set({ ...day, chargedAfter: Number(value) }, `charged after ${value} of them.`)
+            set({ ...day, chargedAfter: Number(value) }, words.isChargedAfter(day.name, value))
           }
         >
           {[...new Set([1, 2, 3, 4, 5, 7, 10, 14, day.chargedAfter ?? 1])]
             .sort((one, other) => one - other)
             .map((days) => (
               <option key={days} value={days}>
-                {days === 1 ? '1 day' : `${days} days`}
+                {words.days(days)}
               </option>
             ))}
         </select>
@@ -117,7 +122,7 @@ const Own = ({ boat, plan, day }: { boat: Boat; plan: Plan; day: OwnDay }): Reac
         className="press-link"
         onClick={() => edit([{ edit: 'remove-day', params: { day: day.id } }])}
       >
-        take this day out
+        {words.takeDayOut}
       </button>
     </>
   );

@@ -5,35 +5,36 @@ import { cardBoat } from '../../../../papers/cards/card-boat.ts';
 import { type CircuitRow, type PanelRow, panelRows } from '../../../../papers/lists/panel-rows.ts';
 import type { LightStore } from '../../../drawing/light-store.ts';
 import { useWords } from '../../words/units.ts';
+import { words } from './words.ts';
 
 const CircuitLine = ({ row, lights }: { row: CircuitRow; lights: LightStore }): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   const { circuit, name, feeds, rating, kind, load, isOver, isFree } = row;
-  const served = feeds.length > 0 ? feeds.join(', ') : isFree ? 'free' : 'not of this plan';
+  const served = feeds.length > 0 ? feeds.join(', ') : isFree ? words.free : words.notOfPlan;
   return (
     <tr onPointerEnter={() => lights.rest(row.lights)} onPointerLeave={() => lights.rest([])}>
       <th scope="row">{name === undefined ? circuit : `${circuit}, ${name}`}</th>
-      <td>{words(rating)}</td>
+      <td>{say(rating)}</td>
       <td>{kind}</td>
       <td>{served}</td>
       <td>
-        {words(load)}
-        {isOver ? <strong className="to-look-at"> more than it lets through</strong> : null}
+        {say(load)}
+        {isOver ? <strong className="to-look-at">{words.overRating}</strong> : null}
       </td>
     </tr>
   );
 };
 
 const PanelTable = ({ panel, lights }: { panel: PanelRow; lights: LightStore }): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   return (
     <table className="power-table">
       <caption>
-        <strong>Fuses and breakers, {panel.what}.</strong> {words(panel.facts.join(' '))}
+        <strong>{words.panelTitle(panel.what)}</strong> {say(panel.facts.join(' '))}
       </caption>
       <thead>
         <tr>
-          {['circuit', 'rating', 'kind', 'feeds', 'draws'].map((head) => (
+          {Object.values(words.circuitHeads).map((head) => (
             <th key={head} scope="col">
               {head}
             </th>

@@ -12,18 +12,20 @@ import { LitRows, type RowHand } from '../../margin/lit-rows.tsx';
 import { useWords } from '../../words/units.ts';
 import { CautionList } from './caution-list.tsx';
 import './power-block.css';
+import { words } from './words.ts';
 
 /** Why a feed has its wire and its fuse, a sentence each, opened when somebody asks. */
 const Why = ({ name, why }: { name: string; why: readonly string[] }): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   return (
     <details className="why">
       <summary>
-        why this size<span className="unseen">: {name}</span>
+        {words.whySize}
+        <span className="unseen">{words.ofWhat(name)}</span>
       </summary>
       <ul>
         {why.map((sentence) => (
-          <li key={sentence}>{words(sentence)}</li>
+          <li key={sentence}>{say(sentence)}</li>
         ))}
       </ul>
     </details>
@@ -37,60 +39,58 @@ export const PowerBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand:
   const banks = useMemo(() => bankRows(index, plan), [index, plan]);
   const loads = useMemo(() => loadRows(index, plan), [index, plan]);
   const panels = useMemo(() => panelRows(index, plan), [index, plan]);
-  const words = useWords();
+  const say = useWords();
   const missing = whatIsMissing(boat);
   return (
     <>
       {missing === undefined ? null : <p className="block next-thing">{missing}</p>}
       {banks.length === 0 ? null : (
         <>
-          <LitRows heading="Banks and converters" rows={banks} empty="" hand={hand} />
-          <CautionList cautions={bankCautions(plan)} where="for work at a bank" />
+          <LitRows heading={words.banks} rows={banks} empty="" hand={hand} />
+          <CautionList cautions={bankCautions(plan)} where="bank" />
         </>
       )}
       {panels.map(({ key, what, facts, circuits }) => (
         <details key={key} className="block folded on-screen">
-          <summary>
-            Fuses and breakers, {what} ({circuits.length})
-          </summary>
+          <summary>{words.panelFold(what, circuits.length)}</summary>
           {facts.map((fact) => (
             <p key={fact} className="quiet">
-              {words(fact)}
+              {say(fact)}
             </p>
           ))}
           <LitRows
-            heading={`Circuits of ${what}`}
+            heading={words.circuitsOf(what)}
             rows={circuits.map(({ circuit, name, ...row }) => ({
               ...row,
               what: name === undefined ? circuit : `${circuit}, ${name}`,
             }))}
-            empty="No circuit is entered on it yet."
+            empty={words.noCircuit}
             hand={hand}
           />
         </details>
       ))}
-      <LitRows heading="Not fed yet" rows={unfed} empty="Everything that takes power has a feed." hand={hand} />
+      <LitRows heading={words.notFed} rows={unfed} empty={words.allFed} hand={hand} />
       <div className="on-screen">
         <LitRows
-          heading="Feeds"
+          heading={words.feeds}
           rows={fed.map(({ isOpen, why, ...row }) => ({
             ...row,
-            fact: isOpen && row.feed !== undefined ? `${row.fact}; to look at` : row.fact,
+            fact: isOpen && row.feed !== undefined ? words.factToLookAt(row.fact) : row.fact,
             control: why.length === 0 ? null : <Why name={row.what} why={why} />,
           }))}
-          empty="There is no feed yet: a circuit of a panel has to name what it feeds."
+          empty={words.noFeed}
           hand={hand}
         />
-        {fed.length === 0 ? null : <CautionList cautions={wiringCautions()} where="for leading and joining wires" />}
+        {fed.length === 0 ? null : <CautionList cautions={wiringCautions()} where="wiring" />}
       </div>
       {loads.length === 0 ? null : (
         <details className="block folded on-screen">
-          <summary>What everything draws ({loads.length})</summary>
+          <summary>{words.whatAllDraws(loads.length)}</summary>
           <LitRows
-            heading="Before and after"
+            heading={words.beforeAndAfter}
             rows={loads.map(({ isShort, ...row }) => ({
               ...row,
-              fact: isShort ? `${row.fact}, too few: it needs ${row.needs}` : row.fact,
+              fact: isShort ? words.tooFewFor(row.fact, row.needs) : row.fact,
             }))}
             empty=""
             hand={hand}

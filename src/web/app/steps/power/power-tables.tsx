@@ -12,6 +12,7 @@ import { useWords } from '../../words/units.ts';
 import { CautionList } from './caution-list.tsx';
 import { PanelsTables } from './panels-table.tsx';
 import './power-tables.css';
+import { words } from './words.ts';
 
 interface Given {
   readonly boat: Boat;
@@ -19,20 +20,10 @@ interface Given {
   readonly lights: LightStore;
 }
 
-const feedHeads = [
-  'from',
-  'draws',
-  'length',
-  'wire',
-  'lost by the rule',
-  'lost in the cable',
-  'fuse or breaker',
-  'at its end',
-  'needs',
-] as const;
+const feedHeads = Object.values(words.feedHeads);
 
 const FeedLine = ({ row, lights }: { row: FedRow; lights: LightStore }): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   const [isOpen, setIsOpen] = useState(false);
   const { panel, circuit, draws, length, wire, drop, realDrop, fuse, atEnd, needs } = row;
   const cells = [`${panel}, ${circuit}`, draws, length, wire, drop, realDrop, fuse, atEnd, needs];
@@ -47,14 +38,14 @@ const FeedLine = ({ row, lights }: { row: FedRow; lights: LightStore }): ReactNo
           <button type="button" aria-expanded={isOpen} onClick={() => setIsOpen(!isOpen)}>
             {row.what}
           </button>
-          {row.isOpen && row.feed !== undefined ? <strong className="to-look-at"> to look at</strong> : null}
+          {row.isOpen && row.feed !== undefined ? <strong className="to-look-at">{words.toLookAt}</strong> : null}
         </th>
         {cells.map((cell, at) => (
-          <td key={feedHeads[at]}>{words(cell)}</td>
+          <td key={feedHeads[at]}>{say(cell)}</td>
         ))}
       </tr>
       <tr className="why-row" hidden={!isOpen}>
-        <td colSpan={cells.length + 1}>{words(row.why.join(' '))}</td>
+        <td colSpan={cells.length + 1}>{say(row.why.join(' '))}</td>
       </tr>
     </tbody>
   );
@@ -64,10 +55,10 @@ const FeedsTable = ({ boat, plan, lights }: Given): ReactNode => {
   const { fed } = useMemo(() => feedRows(cardBoat(boat), plan), [boat, plan]);
   return (
     <table className="power-table">
-      <caption>Feeds; press a name for why its wire and fuse are so</caption>
+      <caption>{words.feedsCaption}</caption>
       <thead>
         <tr>
-          <th scope="col">feeds</th>
+          <th scope="col">{words.feedsWhat}</th>
           {feedHeads.map((head) => (
             <th key={head} scope="col">
               {head}
@@ -82,21 +73,12 @@ const FeedsTable = ({ boat, plan, lights }: Given): ReactNode => {
   );
 };
 
-const loadHeads = [
-  'typical before',
-  'most before',
-  'typical after',
-  'most after',
-  'for moments',
-  'fed by',
-  'lowest',
-  'needs',
-] as const;
+const loadHeads = Object.values(words.loadHeads);
 
 const amps = (value: number | undefined): string => (value === undefined ? '' : printAmps(value));
 
 const LoadLine = ({ row, lights }: { row: LoadRow; lights: LightStore }): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   const { before, after, fedBy, lowest, needs, isShort } = row;
   const cells = [
     amps(before?.typicalA),
@@ -105,14 +87,14 @@ const LoadLine = ({ row, lights }: { row: LoadRow; lights: LightStore }): ReactN
     amps(after?.mostA),
     amps((after ?? before)?.peakA),
     fedBy,
-    isShort ? `${lowest}, too few` : lowest,
+    isShort ? words.tooFew(lowest) : lowest,
     needs,
   ];
   return (
     <tr onPointerEnter={() => lights.rest(row.lights)} onPointerLeave={() => lights.rest([])}>
       <th scope="row">{row.what}</th>
       {cells.map((cell, at) => (
-        <td key={loadHeads[at]}>{words(cell)}</td>
+        <td key={loadHeads[at]}>{say(cell)}</td>
       ))}
     </tr>
   );
@@ -124,10 +106,10 @@ const LoadsTable = ({ boat, plan, lights }: Given): ReactNode => {
   const sums = useMemo(() => loadSumRows(index, plan), [index, plan]);
   return (
     <table className="power-table">
-      <caption>What every unit drew before and draws after, typical and at most</caption>
+      <caption>{words.loadsCaption}</caption>
       <thead>
         <tr>
-          <th scope="col">unit</th>
+          <th scope="col">{words.unit}</th>
           {loadHeads.map((head) => (
             <th key={head} scope="col">
               {head}
@@ -143,12 +125,8 @@ const LoadsTable = ({ boat, plan, lights }: Given): ReactNode => {
       <tbody className="sums">
         {sums.map(({ key, source, phase, typical, most }) => (
           <tr key={key}>
-            <th scope="row">
-              all on {source}, {phase}
-            </th>
-            <td colSpan={loadHeads.length}>
-              {typical} typical, {most} with everything drawing
-            </td>
+            <th scope="row">{words.allOn(source, phase)}</th>
+            <td colSpan={loadHeads.length}>{words.sums(typical, most)}</td>
           </tr>
         ))}
       </tbody>
@@ -159,7 +137,7 @@ const LoadsTable = ({ boat, plan, lights }: Given): ReactNode => {
 /** Every table, as they stand on the sheet and on paper, with the cautions for those who wire by them. */
 export const AllTables = (given: Given): ReactNode => (
   <>
-    <CautionList cautions={wiringCautions()} where="for leading and joining wires" />
+    <CautionList cautions={wiringCautions()} where="wiring" />
     <FeedsTable {...given} />
     <PanelsTables {...given} />
     <LoadsTable {...given} />
@@ -168,7 +146,7 @@ export const AllTables = (given: Given): ReactNode => (
 
 /** Feeds, fuses and loads as tables over the lower part of the sheet. */
 export const PowerTables = ({ onClose, ...given }: Given & { onClose: () => void }): ReactNode => (
-  <TablesOver heading="Feeds, fuses and loads" label="Tables of feeds, fuses and loads" onClose={onClose}>
+  <TablesOver heading={words.tables} label={words.tablesOf} onClose={onClose}>
     <AllTables {...given} />
   </TablesOver>
 );

@@ -6,6 +6,7 @@ import { compassRows } from '../../../../papers/lists/compass-rows.ts';
 import { currencyOf } from '../../../../papers/lists/cure-words.ts';
 import { isolationRows } from '../../../../papers/lists/isolation-rows.ts';
 import { LitRows, type RowHand } from '../../margin/lit-rows.tsx';
+import { words } from './words.ts';
 
 /** Where the minus meets metal, how shields are earthed, and what turns the compasses. */
 export const StrayBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand: RowHand }): ReactNode => {
@@ -14,8 +15,8 @@ export const StrayBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand:
   const compasses = useMemo(() => compassRows(names, plan), [names, plan]);
   return (
     <>
-      <LitRows heading="Metal and shields" rows={metal} empty="Nothing to say of metal and shields." hand={hand} />
-      <LitRows heading="Compasses" rows={compasses} empty="No magnetic compass is aboard." hand={hand} />
+      <LitRows heading={words.metal} rows={metal} empty={words.noMetal} hand={hand} />
+      <LitRows heading={words.compasses} rows={compasses} empty={words.noCompass} hand={hand} />
     </>
   );
 };
