@@ -1,12 +1,9 @@
 import type { ReactNode } from 'react';
 import type { Kit } from '../../../../core/boat/boat-schema.ts';
 import { useEdit } from '../../edit-context.ts';
+import { words } from './fate-words.ts';
 
-const fates = [
-  ['stays', 'stays'],
-  ['goes', 'goes ashore'],
-  ['comes', 'comes'],
-] as const;
+const fates = ['stays', 'goes', 'comes'] as const;
 
 /** Whether a unit stays, goes or comes; choosing another is an edit. */
 export const FateChoice = ({ unit }: { unit: Kit }): ReactNode => {
@@ -14,8 +11,8 @@ export const FateChoice = ({ unit }: { unit: Kit }): ReactNode => {
   const phase = unit.phase === undefined ? {} : { phase: unit.phase };
   return (
     <fieldset className="fate-choice">
-      <legend className="unseen">What becomes of {unit.name}</legend>
-      {fates.map(([fate, words]) => (
+      <legend className="unseen">{words.becomes(unit.name)}</legend>
+      {fates.map((fate) => (
         <button
           key={fate}
           className="fate-button"
@@ -25,7 +22,7 @@ export const FateChoice = ({ unit }: { unit: Kit }): ReactNode => {
             if (fate !== unit.fate) edit([{ edit: 'set-fate', params: { unit: unit.id, fate, ...phase } }]);
           }}
         >
-          {words}
+          {words.fate[fate]}
         </button>
       ))}
     </fieldset>

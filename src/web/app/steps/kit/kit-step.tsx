@@ -6,6 +6,7 @@ import { KitOnSheet } from './kit-on-sheet.tsx';
 import { KitTables } from './kit-tables.tsx';
 import { SecurityBlock } from './security-block.tsx';
 import { WireHer } from './wire-her.tsx';
+import { words } from './words.ts';
 
 const KitBegin = ({ boat, plan }: StepMarginProps): ReactNode => (
   <>
@@ -25,6 +26,6 @@ const KitMargin = (given: StepMarginProps): ReactNode => (
 export const kitStep: Step = {
   Begin: KitBegin,
   Margin: KitMargin,
-  tables: [{ words: 'table of kit', Table: KitTables }],
+  tables: [{ words: words.table, Table: KitTables }],
   OnSheet: KitOnSheet,
 };

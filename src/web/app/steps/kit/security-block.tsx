@@ -5,18 +5,20 @@ import { cardBoat } from '../../../../papers/cards/card-boat.ts';
 import { handOverSteps, type RemoteRow, remoteRows } from '../../../../papers/lists/remote-rows.ts';
 import { LitRows, type RowHand } from '../../margin/lit-rows.tsx';
 import { useWords } from '../../words/units.ts';
+import { words } from './words.ts';
 
 /** A way in point by point: what it reaches, whether it writes, who holds its password. */
 const Points = ({ row }: { row: RemoteRow }): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   return (
     <details className="why">
       <summary>
-        point by point<span className="unseen">: {row.what}</span>
+        {words.pointByPoint}
+        <span className="unseen">{words.ofWhat(row.what)}</span>
       </summary>
       {row.points.map(({ what, fact }) => (
         <p key={`${what} ${fact}`}>
-          {what}: {words(fact)}.
+          {what}: {say(fact)}.
         </p>
       ))}
     </details>
@@ -31,14 +33,14 @@ export const SecurityBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; ha
   return (
     <>
       <LitRows
-        heading="Who can reach what"
+        heading={words.whoReaches}
         rows={rows.map((row) => ({ ...row, control: <Points row={row} /> }))}
-        empty="No wifi and no link ashore is aboard."
+        empty={words.noWayIn}
         hand={hand}
       />
       {steps.length === 0 ? null : (
         <section className="block">
-          <h2>When she changes hands, or a fitter has gone</h2>
+          <h2>{words.handOver}</h2>
           <ol>
             {steps.map((step) => (
               <li key={step}>{step}</li>

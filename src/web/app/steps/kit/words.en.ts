@@ -1,4 +1,10 @@
 export const en = {
+  table: 'table of kit',
+  whoReaches: 'Who can reach what',
+  noWayIn: 'No wifi and no link ashore is aboard.',
+  pointByPoint: 'point by point',
+  ofWhat: (what: string) => `: ${what}`,
+  handOver: 'When she changes hands, or a fitter has gone',
   put: 'Put a unit aboard',
   putFoundBy: ['add', 'new', 'device', 'screen', 'radio', 'instrument', 'buy'],
   inPlaceOf: (name: string) => `In place of ${name}`,

@@ -6,8 +6,9 @@ import type { NeedsCell, NeedsRow } from '../../../../papers/needs/needs-matrix.
 import { WhyNotView } from '../../cards/why-not-view.tsx';
 import { Explained } from '../../words/explained.tsx';
 import { UsualAt } from './offers/usual-at.tsx';
+import { words } from './words.ts';
 
-const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+const capital = (name: string): string => `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
 
 const wayWords = (boat: Boat, ports: readonly string[]): string => {
   const names = new Map(boat.kit.map(({ id, name }) => [id, name]));
@@ -23,21 +24,12 @@ export const NeedsDetail = ({
   boat: Boat;
   at: { readonly row: NeedsRow; readonly cell: NeedsCell; readonly name: string } | undefined;
 }): ReactNode => {
-  if (at === undefined)
-    return (
-      <p className="quiet">
-        Press a cell, or draw across several: first a must, then a wish, then nothing. ✓ arrives, × does not, a ring is
-        a must.
-      </p>
-    );
+  if (at === undefined) return <p className="quiet">{words.howTo}</p>;
   const { entry } = at.cell;
   return (
     <>
       <p>
-        <strong>
-          {capital(at.row.name)} at {at.name}
-        </strong>
-        : <Explained text={cellWords(at.cell)} />.
+        <strong>{words.readingAt(capital(at.row.name), at.name)}</strong>: <Explained text={cellWords(at.cell)} />.
       </p>
       {entry?.arrives === true ? <p className="quiet">{wayWords(boat, entry.by)}</p> : null}
       <UsualAt boat={boat} unit={at.cell.unit} name={at.name} />

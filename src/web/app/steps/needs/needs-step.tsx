@@ -5,6 +5,7 @@ import { NeedsBlock } from './needs-block.tsx';
 import { NeedsTable } from './needs-table.tsx';
 import { NeedsOffers } from './offers/needs-offers.tsx';
 import { SourcesBlock } from './sources/sources-block.tsx';
+import { words } from './words.ts';
 
 const NeedsMargin = (given: StepMarginProps): ReactNode => (
   <>
@@ -18,5 +19,5 @@ const NeedsMargin = (given: StepMarginProps): ReactNode => (
 export const needsStep: Step = {
   Begin: NeedsOffers,
   Margin: NeedsMargin,
-  tables: [{ words: 'table of needs', Table: NeedsTable }],
+  tables: [{ words: words.table, Table: NeedsTable }],
 };

@@ -13,6 +13,7 @@ import { NeedsDetail } from './needs-detail.tsx';
 import { type CellPlace, nextCell } from './next-cell.ts';
 import { useCellPainting } from './use-cell-painting.ts';
 import './needs-table.css';
+import { words } from './words.ts';
 
 const idOf = ({ key }: NeedsRow, { unit }: NeedsColumn): string => `${key}/${unit}`;
 
@@ -120,23 +121,23 @@ export const NeedsTable = ({
   };
 
   return (
-    <section className="needs-table" aria-label="What must be seen where">
+    <section className="needs-table" aria-label={words.mustBeSeen}>
       <div className="needs-head">
-        <h2>What must be seen where</h2>
+        <h2>{words.mustBeSeen}</h2>
         <button type="button" className="needs-tool" aria-pressed={isWhole} onClick={showWhole}>
-          {isWhole ? 'only what is asked for' : `${matrix.others.length} more readings`}
+          {isWhole ? words.onlyAsked : words.moreReadings(matrix.others.length)}
         </button>
         <button type="button" className="needs-tool" onClick={onClose}>
-          close
+          {words.close}
         </button>
       </div>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it */}
-      <section className="needs-scroll" tabIndex={0} aria-label="Table of needs">
+      <section className="needs-scroll" tabIndex={0} aria-label={words.tableOf}>
         <table ref={table}>
           <thead>
             <tr>
               <th scope="col">
-                <span className="unseen">Reading</span>
+                <span className="unseen">{words.reading}</span>
               </th>
               {columns.map(({ unit, name, label }) => (
                 <th key={unit} scope="col" title={name}>
@@ -154,7 +155,7 @@ export const NeedsTable = ({
                     <button
                       type="button"
                       className="needs-more"
-                      aria-label={`one more ${row.name}`}
+                      aria-label={words.oneMore(row.name)}
                       onClick={() => openNext(row)}
                     >
                       +
@@ -169,7 +170,7 @@ export const NeedsTable = ({
                       cell={at.cell}
                       id={idOf(row, column)}
                       isStop={here.row === r && here.column === c}
-                      about={`${row.name} at ${column.name}`}
+                      about={words.readingAt(row.name, column.name)}
                       painting={painting}
                       onKeyDown={onKeyDown}
                       onFill={() => fill([at], nextAsk(at.cell))}

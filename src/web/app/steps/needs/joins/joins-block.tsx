@@ -10,6 +10,7 @@ import { Explained } from '../../../words/explained.tsx';
 import { useWords } from '../../../words/units.ts';
 import './joins-block.css';
 import { type Comparison, useWirings } from './use-wirings.ts';
+import { words } from './words.ts';
 
 // reason: a plan names edits by their ids, and the worker checks id and parameters before it makes them
 const callsOf = (edits: ProposalRow['edits']): readonly EditCall[] => edits as unknown as readonly EditCall[];
@@ -18,11 +19,11 @@ const JoinButtons = ({ row }: { row: ProposalRow }): ReactNode => {
   const edit = useEdit();
   return (
     <span className="join-buttons">
-      <button type="button" className="press-link" onClick={() => edit(callsOf(row.edits), `${row.says}.`)}>
-        take it into the file
+      <button type="button" className="press-link" onClick={() => edit(callsOf(row.edits), words.joined(row.says))}>
+        {words.takeIn}
       </button>{' '}
-      <button type="button" className="press-link" onClick={() => edit(callsOf(row.forbids), `Not so: ${row.says}.`)}>
-        never this
+      <button type="button" className="press-link" onClick={() => edit(callsOf(row.forbids), words.notSo(row.says))}>
+        {words.neverThis}
       </button>
     </span>
   );
@@ -38,7 +39,7 @@ const Proposal = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand: RowHand 
   return (
     <section className="joins-block">
       <LitRows
-        heading="Joins the plan proposes"
+        heading={words.proposed}
         rows={rows.map((row) => ({
           key: row.join,
           what: row.says,
@@ -46,7 +47,7 @@ const Proposal = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand: RowHand 
           lights: lightsOf(row.join),
           control: <JoinButtons row={row} />,
         }))}
-        empty="None would help with the ports that are free."
+        empty={words.noneProposed}
         hand={hand}
       />
       {rows.length === 0 ? null : (
@@ -58,11 +59,11 @@ const Proposal = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand: RowHand 
             onClick={() =>
               edit(
                 rows.flatMap((row) => callsOf(row.edits)),
-                'Take all proposed joins into the file.',
+                words.allTaken,
               )
             }
           >
-            take all of them into the file
+            {words.takeAll}
           </button>
         </p>
       )}
@@ -78,35 +79,32 @@ const Proposal = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand: RowHand 
 const stateWords = ({ state, wirings, count }: Comparison): string => {
   switch (state) {
     case 'running':
-      return `${wirings.length} of ${count ?? '…'} ways compared.`;
+      return words.compared(wirings.length, `${count ?? '…'}`);
     case 'done':
-      return wirings.length === 0 ? 'No old unit stays that something could replace: there is nothing to compare.' : '';
+      return wirings.length === 0 ? words.nothingToCompare : '';
     case 'stopped':
-      return `Stopped after ${wirings.length} of ${count ?? '…'}.`;
+      return words.stopped(wirings.length, `${count ?? '…'}`);
     case 'failed':
-      return 'The comparison broke down; the boat and her plan are as they were.';
+      return words.failed;
   }
 };
 
 const Wirings = ({ boat }: { boat: Boat }): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   const { found, start, stop } = useWirings(boat);
   const rows = useMemo(() => wiringRows(boat, found?.wirings ?? []), [boat, found]);
   return (
-    <section className="block joins-block" aria-label="Old kit: kept or replaced">
-      <h3>Old kit: kept or replaced</h3>
-      <p className="quiet">
-        What it comes to when old units stay behind converters and when others take their place: units, cable and tees,
-        each way wired at least cost.
-      </p>
+    <section className="block joins-block" aria-label={words.oldKit}>
+      <h3>{words.oldKit}</h3>
+      <p className="quiet">{words.oldKitSays}</p>
       <p>
         {found?.state === 'running' ? (
           <button type="button" className="press-link" onClick={stop}>
-            stop comparing
+            {words.stop}
           </button>
         ) : (
           <button type="button" className="press-link" onClick={start}>
-            {found === undefined ? 'compare them' : 'compare again'}
+            {found === undefined ? words.compare : words.compareAgain}
           </button>
         )}{' '}
         <span role="status">{found === undefined ? '' : stateWords(found)}</span>
@@ -116,7 +114,7 @@ const Wirings = ({ boat }: { boat: Boat }): ReactNode => {
           <li key={id}>
             <strong>{cost}</strong> <span className="row-fact">{proof}</span>
             <br />
-            {words(says)} {words(loses)}
+            {say(says)} {say(loses)}
           </li>
         ))}
       </ol>

@@ -1,6 +1,7 @@
 import { type ReactNode, useId } from 'react';
 import { chooseEdit, type SourceRow, type UnitNames } from '../../../../../papers/sources/source-rows.ts';
 import { useEdit } from '../../../edit-context.ts';
+import { words } from './words.ts';
 
 const proposed = '';
 
@@ -33,7 +34,7 @@ const Choice = ({
           edit(edits, title);
         }}
       >
-        <option value={proposed}>{at === undefined ? 'as proposed' : 'as for the boat'}</option>
+        <option value={proposed}>{at === undefined ? words.asProposed : words.asForBoat}</option>
         {offers.map(({ from, name }) => (
           <option key={from} value={from}>
             {name}
@@ -47,10 +48,11 @@ const Choice = ({
 /** Chooses the source of a reading for the boat, once for each reading, and where somebody asks for it, at single screens. */
 export const SourceChoice = ({ row, names, isForBoat }: Given & { isForBoat: boolean }): ReactNode => (
   <>
-    {isForBoat ? <Choice row={row} names={names} label={`${row.what} comes from`} now={row.boatChoice} /> : null}
+    {isForBoat ? <Choice row={row} names={names} label={words.comesFrom(row.what)} now={row.boatChoice} /> : null}
     <details className="why">
       <summary>
-        screen by screen<span className="unseen">: {row.what}</span>
+        {words.screenByScreen}
+        <span className="unseen">{words.ofWhat(row.what)}</span>
       </summary>
       {row.screens.map(({ kit, name, ownChoice }) => (
         <Choice key={kit} row={row} names={names} at={kit} label={name} now={ownChoice} />

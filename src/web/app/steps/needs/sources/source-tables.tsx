@@ -9,6 +9,7 @@ import { TablesOver } from '../../../sheet/tables-over.tsx';
 import { useWords } from '../../../words/units.ts';
 import '../../power/power-tables.css';
 import './sources.css';
+import { words } from './words.ts';
 
 interface Given {
   readonly boat: Boat;
@@ -24,7 +25,7 @@ const TickBox = (): ReactNode => (
 );
 
 const UnitTable = ({ unit, lights }: { unit: SettingUnit; lights: LightStore }): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   return (
     <table
       className="power-table setting-table unit-table"
@@ -37,9 +38,9 @@ const UnitTable = ({ unit, lights }: { unit: SettingUnit; lights: LightStore }):
       <thead>
         <tr>
           <th scope="col">
-            <span className="unseen">done</span>
+            <span className="unseen">{words.done}</span>
           </th>
-          {['port', 'what', 'set to', 'how'].map((head) => (
+          {Object.values(words.settingHeads).map((head) => (
             <th key={head} scope="col">
               {head}
             </th>
@@ -56,7 +57,7 @@ const UnitTable = ({ unit, lights }: { unit: SettingUnit; lights: LightStore }):
               {forWhom === '' ? null : <div className="row-fact">{forWhom}</div>}
             </th>
             <td>{to}</td>
-            <td>{words(more)}</td>
+            <td>{say(more)}</td>
           </tr>
         ))}
       </tbody>
@@ -73,17 +74,17 @@ const PairTable = ({ pair, lights }: { pair: PairRow; lights: LightStore }): Rea
     <caption>
       <strong>
         {pair.label === '' ? '' : `${pair.label}: `}
-        {pair.talker} to {pair.listener}
+        {words.pairOf(pair.talker, pair.listener)}
       </strong>
-      , {pair.speed}; shield {pair.shield}
+      {words.pairSays(pair.speed, pair.shield)}
     </caption>
     <thead>
       <tr>
         <th scope="col">
-          <span className="unseen">done</span>
+          <span className="unseen">{words.done}</span>
         </th>
-        <th scope="col">at the talker</th>
-        <th scope="col">at the listener</th>
+        <th scope="col">{words.atTalker}</th>
+        <th scope="col">{words.atListener}</th>
       </tr>
     </thead>
     <tbody>
@@ -91,20 +92,20 @@ const PairTable = ({ pair, lights }: { pair: PairRow; lights: LightStore }): Rea
         <tr key={key}>
           <TickBox />
           <th scope="row">{from}</th>
-          <td>{to ?? <span className="pair-open">left open, insulated</span>}</td>
+          <td>{to ?? <span className="pair-open">{words.leftOpen}</span>}</td>
         </tr>
       ))}
       {pair.open.map((wire) => (
         <tr key={wire}>
           <TickBox />
           <th scope="row">{wire}</th>
-          <td className="pair-open">left open, insulated</td>
+          <td className="pair-open">{words.leftOpen}</td>
         </tr>
       ))}
       {pair.isUnknown ? (
         <tr>
           <td />
-          <td colSpan={2}>The sheets do not say how these two are joined: look both up before you cut.</td>
+          <td colSpan={2}>{words.unknownPair}</td>
         </tr>
       ) : null}
     </tbody>
@@ -118,19 +119,13 @@ export const AllSourceTables = ({ boat, plan, lights }: Given): ReactNode => {
   const pairs = useMemo(() => pairRows(index, plan), [index, plan]);
   return (
     <>
-      <h3>What to set in each unit</h3>
-      <p className="quiet table-says">
-        Change one thing, look at every screen, then the next. Write down what stood there before.
-      </p>
+      <h3>{words.whatToSet}</h3>
+      <p className="quiet table-says">{words.setOneByOne}</p>
       {units.map((unit) => (
         <UnitTable key={unit.kit} unit={unit} lights={lights} />
       ))}
-      <h3>Pairs, wire by wire</h3>
-      <p className="quiet table-says">
-        {pairs.length === 0
-          ? 'No pair and no maker’s own wire is planned.'
-          : 'Switch both units off first. One talker on a pair; what is open is cut back and insulated, each wire by itself.'}
-      </p>
+      <h3>{words.pairs}</h3>
+      <p className="quiet table-says">{pairs.length === 0 ? words.noPairs : words.pairsCaution}</p>
       {pairs.map((pair) => (
         <PairTable key={pair.key} pair={pair} lights={lights} />
       ))}
@@ -140,7 +135,7 @@ export const AllSourceTables = ({ boat, plan, lights }: Given): ReactNode => {
 
 /** The tables over the sheet. */
 export const SourceTables = ({ onClose, ...given }: Given & { onClose: () => void }): ReactNode => (
-  <TablesOver heading="Settings and pairs" label="Tables of settings and pairs" onClose={onClose}>
+  <TablesOver heading={words.tables} label={words.tablesOf} onClose={onClose}>
     <AllSourceTables {...given} />
   </TablesOver>
 );

@@ -8,6 +8,7 @@ import { useEdit } from '../../../edit-context.ts';
 import { LitRows, type RowHand } from '../../../margin/lit-rows.tsx';
 import { SourceChoice } from './source-choice.tsx';
 import './sources.css';
+import { words } from './words.ts';
 
 interface BlockProps {
   readonly boat: Boat;
@@ -17,9 +18,9 @@ interface BlockProps {
 
 const factOf = ({ first, standBy, why, screens }: SourceRow): string => {
   const said = first.says === '' ? '' : ` (${first.says})`;
-  const others = standBy.length === 0 ? '' : `; stands by: ${standBy.map(({ name }) => name).join(', ')}`;
-  const where = screens.length === 1 ? `for ${screens[0]?.name ?? ''}` : `for ${screens.length} units`;
-  return `${where}: from ${first.name}${said}, ${why}${others}`;
+  const others = standBy.length === 0 ? '' : words.standsBy(standBy.map(({ name }) => name).join(', '));
+  const where = screens.length === 1 ? words.forOne(screens[0]?.name ?? '') : words.forSeveral(screens.length);
+  return `${words.counts(where, `${first.name}${said}`, why)}${others}`;
 };
 
 const NumberAct = ({ plan }: { plan: Plan }): ReactNode => {
@@ -28,7 +29,7 @@ const NumberAct = ({ plan }: { plan: Plan }): ReactNode => {
   return proposed === undefined ? null : (
     <p className="block source-acts">
       <button type="button" className="press-link" onClick={() => edit(proposed.edits, proposed.title)}>
-        give them the numbers proposed
+        {words.giveNumbers}
       </button>
     </p>
   );
@@ -47,7 +48,7 @@ export const SourcesBlock = ({ boat, plan, hand }: BlockProps): ReactNode => {
   return (
     <>
       <LitRows
-        heading="Which source counts"
+        heading={words.whichCounts}
         rows={open.map((row) => ({
           key: row.key,
           what: row.what,
@@ -55,17 +56,18 @@ export const SourcesBlock = ({ boat, plan, hand }: BlockProps): ReactNode => {
           lights: row.lights,
           control: <SourceChoice row={row} names={index} isForBoat={isFirst(row)} />,
         }))}
-        empty="Every reading comes from one source, or all of them count: nothing to choose."
+        empty={words.noChoice}
         hand={hand}
       />
       <p className="block quiet table-says on-screen">
-        What to set in each unit for this stands at the step Lines, under <b>settings and pairs</b>.
+        {words.settingsStand}
+        <b>{words.settingsTable}</b>.
       </p>
       {others.length === 0 ? null : (
         <details className="block folded on-screen">
-          <summary>Readings with one source, or where all count ({others.length})</summary>
+          <summary>{words.others(others.length)}</summary>
           <LitRows
-            heading="Nothing to choose"
+            heading={words.nothingToChoose}
             rows={others.map((row) => ({ key: row.key, what: row.what, fact: factOf(row), lights: row.lights }))}
             empty=""
             hand={hand}
@@ -74,7 +76,7 @@ export const SourcesBlock = ({ boat, plan, hand }: BlockProps): ReactNode => {
       )}
       {numbers.length === 0 ? null : (
         <>
-          <LitRows heading="Numbers of engines, tanks and batteries" rows={numbers} empty="" hand={hand} />
+          <LitRows heading={words.numbers} rows={numbers} empty="" hand={hand} />
           <NumberAct plan={plan} />
         </>
       )}
