@@ -15,7 +15,7 @@ const opened = async (light: 'day' | 'night'): Promise<Page> => {
   return page;
 };
 
-test('the quote changes with the price of an hour and with the hours of a task, and both are taken back', async () => {
+test('the quote changes with the price of an hour, which is priced as a change, and with the hours of a task; both are taken back', async () => {
   const page = await opened('night');
   const total = page.locator('.quote-range');
   const before = (await total.textContent()) ?? '';
@@ -26,6 +26,14 @@ test('the quote changes with the price of an hour and with the hours of a task, 
   await expect.poll(() => total.textContent()).not.toBe(before);
   const dearer = (await total.textContent()) ?? '';
   expect(Number.parseFloat(dearer)).toBeGreaterThan(Number.parseFloat(before));
+  // the state before it is kept in the folder once this one is saved
+  await page.getByText(/^saved in/).waitFor();
+  const beside = page.locator('.quote-beside');
+  await beside.getByRole('button', { name: 'price what changed' }).click();
+  await beside.locator('select').selectOption({ index: 1 });
+  await beside.getByText(/The change comes to \+/).waitFor();
+  expect(await beside.locator('.quote-total').textContent()).toMatch(/\+\d+\.\d\d/);
+  await beside.getByRole('button', { name: 'put it away' }).click();
   await page.locator('.quote-fold summary', { hasText: 'Work, by task' }).click();
   const survey = page.getByLabel('Hours of one: Survey and sketch of what is aboard');
   await survey.fill('1');

@@ -22,13 +22,14 @@ export const noteOrder = defineEdit({
     ...optional,
     forget: z.exactOptional(z.array(z.enum(forgettable)).min(1)),
   }),
-  title: ({ item: of, state: newState, forget = [], ...wanted }) => {
+  title: ({ item: of, state: newState, forget = [], ...wanted }, { sheets }) => {
     const facts = [
       ...(newState === undefined ? [] : [newState === 'order' ? 'to be ordered' : newState]),
       ...forgettable.flatMap((field) => (wanted[field] === undefined ? [] : [`${fieldWords[field]} ${wanted[field]}`])),
       ...forget.map((field) => `${fieldWords[field]} not known`),
     ];
-    return `Note of ${of}: ${facts.join(', ')}.`;
+    const name = sheets.find(({ id }) => of === `unit-${id}`)?.name ?? of;
+    return `${name}: ${facts.join(', ')}.`;
   },
   change: (boat, { item: of, forget = [], ...wanted }) => {
     const { ...order } = (boat.orders ?? []).find((own) => own.item === of) ?? { item: of, state: 'order' as const };

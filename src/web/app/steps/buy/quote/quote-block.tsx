@@ -3,10 +3,12 @@ import type { Boat } from '../../../../../core/boat/boat-schema.ts';
 import type { Plan } from '../../../../../core/plan-shape.ts';
 import { quoteOf } from '../../../../../core/quote/quote-of.ts';
 import { quotePage } from '../../../../../papers/quote/quote-page.ts';
-import { type QuoteRow, quoteRows } from '../../../../../papers/quote/quote-rows.ts';
+import { quoteRows } from '../../../../../papers/quote/quote-rows.ts';
 import type { StepMarginProps } from '../../step.ts';
+import { BesideBlock } from './beside-block.tsx';
 import { QuoteExclusions } from './quote-exclusions.tsx';
 import { QuoteHours } from './quote-hours.tsx';
+import { QuoteLines } from './quote-lines.tsx';
 import { QuoteTermsFields } from './quote-terms.tsx';
 import { words } from './words.ts';
 import './quote.css';
@@ -21,20 +23,6 @@ const savePage = (boat: Boat, plan: Plan): void => {
   link.click();
   URL.revokeObjectURL(address);
 };
-
-const Lines = ({ rows }: { rows: readonly QuoteRow[] }): ReactNode => (
-  <ul className="quote-lines">
-    {rows.map(({ id, what, fact, money }) => (
-      <li key={id} className={id === 'total' ? 'quote-total' : undefined}>
-        <p className="quote-line">
-          <span>{what}</span>
-          <span className="quote-money">{money}</span>
-        </p>
-        {fact === '' ? null : <p className="quiet">{fact}</p>}
-      </li>
-    ))}
-  </ul>
-);
 
 const Fold = ({ title, children }: { title: string; children: ReactNode }): ReactNode => (
   <details className="quote-fold">
@@ -65,17 +53,17 @@ export const QuoteBlock = ({ boat, plan, hand }: Omit<StepMarginProps, 'onPull'>
       <p className="quiet">
         {rows.standing} {rows.validity}
       </p>
-      <Lines rows={rows.sums} />
+      <QuoteLines rows={rows.sums} />
       <QuoteTermsFields boat={boat} quote={quote} />
       {rows.phases.length === 0 ? null : (
         <Fold title={words.phases}>
-          <Lines rows={rows.phases} />
+          <QuoteLines rows={rows.phases} />
         </Fold>
       )}
       <Said title={words.gets} says={rows.gets} />
       <Said title={words.loses} says={rows.loses} />
       <Fold title={words.parts}>
-        <Lines rows={rows.parts} />
+        <QuoteLines rows={rows.parts} />
       </Fold>
       <Fold title={words.hours}>
         <QuoteHours boat={boat} rows={rows.hours} hand={hand} />
@@ -85,12 +73,13 @@ export const QuoteBlock = ({ boat, plan, hand }: Omit<StepMarginProps, 'onPull'>
       </Fold>
       {rows.mayChange.length === 0 ? null : (
         <Fold title={words.mayChange}>
-          <Lines rows={rows.mayChange} />
+          <QuoteLines rows={rows.mayChange} />
         </Fold>
       )}
       <button type="button" className="quote-page" onClick={() => savePage(boat, plan)}>
         {words.savePage}
       </button>
+      <BesideBlock boat={boat} />
     </section>
   );
 };
