@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { aboardSchema } from './aboard.ts';
 import { chosenSourceSchema } from './chosen-source.ts';
 import { dottedIdSchema, idSchema } from './ids.ts';
 import { measureSchema } from './measure.ts';
@@ -78,6 +79,10 @@ export const placeSchema = z.strictObject({
   reach: z.enum(['open', 'panel', 'hard', 'aloft']),
   tees: z.boolean(),
   spares: z.exactOptional(z.int().min(0).max(20)),
+  /** somebody stood there and it is so */
+  seen: z.exactOptional(z.boolean()),
+  /** every box, plug and cable end there is in this file */
+  counted: z.exactOptional(z.boolean()),
 });
 export type Place = z.infer<typeof placeSchema>;
 
@@ -99,6 +104,8 @@ export const waySchema = z.strictObject({
   hours: z.exactOptional(z.number().min(0).max(1000).meta({ unit: 'h' })),
   exposure: z.exactOptional(z.enum(['dry', 'damp', 'spray', 'weather', 'engine', 'bilge'])),
   near: z.exactOptional(z.array(idSchema)),
+  /** every cable in it is in this file */
+  counted: z.exactOptional(z.boolean()),
 });
 export type Way = z.infer<typeof waySchema>;
 
@@ -145,6 +152,8 @@ export const kitSchema = z.strictObject({
     z.array(z.strictObject({ port: idSchema, reading: readingSchema, instance: z.int().min(0).max(252) })),
   ),
   changes: z.exactOptional(z.array(changeSchema)),
+  /** what was read off it as it hangs aboard */
+  aboard: z.exactOptional(aboardSchema),
 });
 export type Kit = z.infer<typeof kitSchema>;
 

@@ -6,8 +6,8 @@ import { aFullBoat } from './full-boat.test-helper.ts';
 import { readBoat } from './read-boat.ts';
 import { writeBoat } from './write-boat.ts';
 
-/** Lists whose order says something: changes apply one after the other, a walk is walked, an outline is drawn. */
-const ordered = new Set(['changes', 'walk', 'side', 'top']);
+/** Lists whose order says something: changes apply one after the other, a walk is walked, an outline is drawn, terms are read. */
+const ordered = new Set(['changes', 'walk', 'side', 'top', 'exclusions']);
 
 const shuffled = <Entry>(list: readonly Entry[], draw: (below: number) => number): Entry[] => {
   const left = [...list];

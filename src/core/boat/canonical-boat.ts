@@ -39,6 +39,9 @@ const canonicalUnit = (unit: Kit): Kit => ({
   ...(unit.remote?.heldBy === undefined
     ? {}
     : { remote: { ...unit.remote, heldBy: [...unit.remote.heldBy].sort(byCodeUnit) } }),
+  ...(unit.aboard?.settings === undefined
+    ? {}
+    : { aboard: { ...unit.aboard, settings: sortedBy(unit.aboard.settings, ({ name }) => [name]) } }),
 });
 
 const canonicalJoin = (join: Join): Join => ({

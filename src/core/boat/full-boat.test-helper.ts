@@ -61,11 +61,24 @@ export const aFullBoat = (): Boat =>
         { path: 'ports.n2k.len', value: 3, how: 'seen' },
       ],
     })
+    .unit('display', {
+      aboard: {
+        serial: '0042-117',
+        software: '3.1',
+        settings: [
+          { name: 'keel offset', value: '-1.2 m' },
+          { name: 'alarm limits', value: 'shallow 3 m' },
+        ],
+        copied: true,
+      },
+    })
     .change((boat) => {
       for (const way of boat.ways.slice(0, 2)) {
         way.near = ['starter-cable', 'mains'];
         way.allows = ['trunk', 'drop', 'feed'];
+        way.counted = true;
       }
+      for (const place of boat.places.slice(0, 1)) Object.assign(place, { seen: true, counted: true });
       boat.hull.outline = {
         side: [
           [0, 0],
@@ -122,6 +135,7 @@ export const aFullBoat = (): Boat =>
         },
         isolator: true,
         partedBy: 'relay',
+        seen: true,
       });
       boat.supply.chargers = [
         { id: 'shore-charger', place: 'locker', kind: 'mains', charges: ['house', 'engine-bank'], ratedA: 30 },

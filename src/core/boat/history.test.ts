@@ -175,6 +175,31 @@ const params: Readonly<Record<EditId, fc.Arbitrary<object>>> = {
   'join-bus': fc.record({ port, bus: fc.constantFrom(...full.buses.map((entry) => entry.id), 'no-bus') }),
   'join-ports': fc.record({ from: port, to: port }),
   'let-source-go': fc.record({ reading, at: optional(unit), instance: optional(fc.nat(2)) }),
+  'note-aboard': fc
+    .record({
+      unit,
+      serial: optional(fc.constantFrom('12', '13')),
+      settings: optional(
+        fc.uniqueArray(
+          fc
+            .record({ name: fc.constantFrom('keel offset', 'alarms', ''), value: optional(fc.constantFrom('1', '2')) })
+            .map(withoutAbsent),
+          { minLength: 1, maxLength: 2 },
+        ),
+      ),
+      copied: optional(fc.boolean()),
+      forget: optional(fc.constantFrom(['serial'], ['copied', 'software'])),
+    })
+    .map(withoutAbsent),
+  'see-plug': fc
+    .record({
+      unit,
+      plug: fc.constantFrom(...full.sheets.flatMap(({ plugs }) => plugs.map(({ id }) => id)), 'no-plug'),
+      connector: optional(fc.constantFrom('micro-c', 'leads')),
+      gender: optional(fc.constantFrom('male', 'female')),
+      colours: optional(fc.constant([{ label: 'out A', colour: 'white' }])),
+    })
+    .map(withoutAbsent),
   'move-unit': fc.record({ unit, place: fc.constantFrom(...full.places.map((entry) => entry.id)) }),
   'add-heard': fc.record({
     bus: fc.constantFrom('nav', 'second-nav', 'mast-foot'),

@@ -38,6 +38,8 @@ export const bankSchema = z.strictObject({
   isolator: z.exactOptional(z.boolean()),
   /** of a starting bank: what keeps the house from drawing on it */
   partedBy: z.exactOptional(z.enum(['switch', 'relay', 'diode', 'dcdc', 'apart', 'nothing'])),
+  /** its kind and figures were read from its label */
+  seen: z.exactOptional(z.boolean()),
 });
 export type Bank = z.infer<typeof bankSchema>;
 

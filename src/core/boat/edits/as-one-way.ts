@@ -76,5 +76,6 @@ export const asOneWay = (one: Way, other: Way, ends: Way['ends']): Way => {
     ...given('hours', hours),
     ...given('exposure', wordOf(wetness, one.exposure, other.exposure)),
     ...(near.length === 0 ? {} : { near }),
+    ...(one.counted === true && other.counted === true ? { counted: true } : {}),
   };
 };

@@ -54,6 +54,7 @@ export const changeBank = defineEdit({
       ...(main === undefined ? [] : [guardInWords(main)]),
       ...(isolator === undefined ? [] : [isolator ? 'a switch takes it off' : 'no switch takes it off']),
       ...(partedBy === undefined ? [] : [`parted from the house by ${partedWords[partedBy]}`]),
+      ...(said.seen === undefined ? [] : [said.seen ? 'read from its label' : 'not read from its label']),
     ];
     return facts.length === 0 ? `Say more of the bank ${bank}.` : `The bank ${bank}: ${facts.join(', ')}.`;
   },

@@ -4,7 +4,7 @@ import { idSchema } from '../ids.ts';
 import { defineEdit } from './define-edit.ts';
 import { findInBoat } from './find-in-boat.ts';
 
-const { name, kind, diameterMm, conductors, areaMm2, condition, fate, ways, length } = cableSchema.shape;
+const { name, kind, diameterMm, conductors, areaMm2, condition, fate, ways, length, terminator } = cableSchema.shape;
 
 /** Changes what is said of a cable that is aboard, but for what it ends at; what is left out stays. */
 export const changeCable = defineEdit({
@@ -20,6 +20,7 @@ export const changeCable = defineEdit({
     areaMm2,
     condition: z.exactOptional(condition),
     fate: z.exactOptional(fate),
+    terminator,
   }),
   title: ({ cable }, boat) => `Change the cable ${boat.cables.find(({ id }) => id === cable)?.name ?? cable}.`,
   change: (boat, { cable, ...wanted }) => {

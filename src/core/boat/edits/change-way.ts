@@ -20,11 +20,12 @@ export const changeWay = defineEdit({
     ...optional,
     forget: z.exactOptional(z.array(z.enum(forgettable)).min(1)),
   }),
-  title: ({ way, bore, kind: newKind, known: newKnown, forget = [] }, boat) => {
+  title: ({ way, bore, kind: newKind, known: newKnown, counted, forget = [] }, boat) => {
     const facts = [
       ...(newKind === undefined ? [] : [newKind]),
       ...(newKnown === undefined ? [] : [newKnown]),
       ...(bore === undefined ? [] : [`bore ${bore.mm} mm, ${bore.how}`]),
+      ...(counted === undefined ? [] : [counted ? 'all that is in it is known' : 'not all that is in it is known']),
       ...forget.map((field) => `${field === 'trunkTimes' ? 'trunks' : field} not known`),
     ];
     return `Change the way ${wayInWords(boat, way)}${facts.length === 0 ? '' : `: ${facts.join(', ')}`}.`;

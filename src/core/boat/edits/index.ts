@@ -34,6 +34,7 @@ import { letSourceGo } from './let-source-go.ts';
 import { movePlaces } from './move-places.ts';
 import { moveUnit } from './move-unit.ts';
 import { nameUnit } from './name-unit.ts';
+import { noteAboard } from './note-aboard.ts';
 import { noteOrder } from './note-order.ts';
 import { pinLayout } from './pin-layout.ts';
 import { pinRoute } from './pin-route.ts';
@@ -50,6 +51,7 @@ import { removeUnit } from './remove-unit.ts';
 import { removeWay } from './remove-way.ts';
 import { reopenFinding } from './reopen-finding.ts';
 import { restoreBoat } from './restore-boat.ts';
+import { seePlug } from './see-plug.ts';
 import { setDay } from './set-day.ts';
 import { setFate } from './set-fate.ts';
 import { setGrade } from './set-grade.ts';
@@ -105,6 +107,7 @@ export const edits = {
   'move-places': movePlaces,
   'move-unit': moveUnit,
   'name-unit': nameUnit,
+  'note-aboard': noteAboard,
   'note-order': noteOrder,
   'pin-layout': pinLayout,
   'pin-route': pinRoute,
@@ -121,6 +124,7 @@ export const edits = {
   'remove-way': removeWay,
   'reopen-finding': reopenFinding,
   'restore-boat': restoreBoat,
+  'see-plug': seePlug,
   'set-day': setDay,
   'set-fate': setFate,
   'set-grade': setGrade,
