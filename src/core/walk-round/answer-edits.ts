@@ -1,8 +1,10 @@
+import type { Setting } from '../boat/aboard.ts';
+import type { EditParams } from '../boat/edits/index.ts';
 import type { EditCall } from '../boat/history.ts';
 import type { Photo } from '../boat/photo.ts';
-import type { Bank, Protection } from '../boat/supply.ts';
+import type { Bank, Panel } from '../boat/supply.ts';
 
-/** An answer found aboard, by the kind of its question. What has no place in a boat file stays on the form. */
+/** An answer found aboard, by the kind of its question. */
 export type WalkAnswer =
   | { readonly kind: 'way-seen'; readonly way: string; readonly known: 'seen' | 'pulled' }
   | { readonly kind: 'way-length'; readonly way: string; readonly valueM: number }
@@ -10,15 +12,29 @@ export type WalkAnswer =
   | { readonly kind: 'photos'; readonly photo: Photo }
   | { readonly kind: 'terminator'; readonly unit: string; readonly has: boolean }
   | { readonly kind: 'breaker'; readonly port: string; readonly circuit: string }
-  | {
-      readonly kind: 'bank-fuse';
-      readonly bank: string;
-      readonly of: Protection['kind'];
-      readonly ratingA?: number;
-    }
+  | ({ readonly kind: 'bank-plate' } & Pick<
+      EditParams<'change-bank'>,
+      'bank' | 'chemistry' | 'capacityAh' | 'coldCrankingA'
+    >)
+  | { readonly kind: 'bank-fuse'; readonly bank: string; readonly main: NonNullable<Bank['main']> }
   | { readonly kind: 'bank-switch'; readonly bank: string; readonly has: boolean }
   | { readonly kind: 'bank-parted'; readonly bank: string; readonly by: NonNullable<Bank['partedBy']> }
   | { readonly kind: 'negative'; readonly place: string }
+  | ({ readonly kind: 'place-is-so' } & Pick<EditParams<'change-place'>, 'place' | 'exposure' | 'reach' | 'tees'>)
+  | { readonly kind: 'no-such-place'; readonly place: string }
+  | { readonly kind: 'other-boxes'; readonly place: string }
+  | { readonly kind: 'no-such-way'; readonly way: string }
+  | { readonly kind: 'way-holds'; readonly way: string }
+  | { readonly kind: 'serial'; readonly unit: string; readonly serial: string; readonly software?: string }
+  | ({ readonly kind: 'plugs' } & EditParams<'see-plug'>)
+  | { readonly kind: 'settings'; readonly unit: string; readonly settings: readonly Setting[] }
+  | { readonly kind: 'all-copied'; readonly unit: string }
+  | {
+      readonly kind: 'panel-feeder';
+      readonly panel: string;
+      readonly feeder: NonNullable<Panel['feeder']>;
+      readonly mainA?: number;
+    }
   | { readonly kind: 'panel-circuits'; readonly panel: string; readonly free: number };
 
 /** No tape reads finer than a millimetre. */
@@ -49,16 +65,46 @@ export const answerEdit = (answer: WalkAnswer): EditCall => {
       };
     case 'breaker':
       return { edit: 'feed-port', params: { port: answer.port, circuit: answer.circuit } };
-    case 'bank-fuse': {
-      const rating = answer.ratingA === undefined ? {} : { ratingA: answer.ratingA };
-      return { edit: 'change-bank', params: { bank: answer.bank, main: { kind: answer.of, ...rating } } };
+    case 'bank-plate': {
+      const { kind: _, ...plate } = answer;
+      return { edit: 'change-bank', params: { ...plate, seen: true } };
     }
+    case 'bank-fuse':
+      return { edit: 'change-bank', params: { bank: answer.bank, main: answer.main } };
     case 'bank-switch':
       return { edit: 'change-bank', params: { bank: answer.bank, isolator: answer.has } };
     case 'bank-parted':
       return { edit: 'change-bank', params: { bank: answer.bank, partedBy: answer.by } };
     case 'negative':
       return { edit: 'set-negative', params: { place: answer.place } };
+    case 'place-is-so': {
+      const { kind: _, ...place } = answer;
+      return { edit: 'change-place', params: { ...place, seen: true } };
+    }
+    case 'no-such-place':
+      return { edit: 'remove-place', params: { place: answer.place } };
+    case 'other-boxes':
+      return { edit: 'change-place', params: { place: answer.place, counted: true } };
+    case 'no-such-way':
+      return { edit: 'remove-way', params: { way: answer.way } };
+    case 'way-holds':
+      return { edit: 'change-way', params: { way: answer.way, counted: true } };
+    case 'serial': {
+      const { kind: _, ...noted } = answer;
+      return { edit: 'note-aboard', params: noted };
+    }
+    case 'plugs': {
+      const { kind: _, ...seen } = answer;
+      return { edit: 'see-plug', params: seen };
+    }
+    case 'settings':
+      return { edit: 'note-aboard', params: { unit: answer.unit, settings: [...answer.settings] } };
+    case 'all-copied':
+      return { edit: 'note-aboard', params: { unit: answer.unit, copied: true } };
+    case 'panel-feeder': {
+      const { kind: _, ...feeder } = answer;
+      return { edit: 'change-panel', params: feeder };
+    }
     case 'panel-circuits':
       return { edit: 'change-panel', params: { panel: answer.panel, freeWays: answer.free } };
   }

@@ -1,7 +1,7 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
 import type { Kit } from '../boat/boat-schema.ts';
-import type { Sheet } from '../boat/sheet.ts';
-import { copiedSettings } from '../facts/copied-settings.ts';
+import type { Plug, Sheet } from '../boat/sheet.ts';
+import { notedSettings } from '../facts/noted-settings.ts';
 import type { WalkQuestion } from './walk-question.ts';
 
 const isFed = ({ boat }: BoatIndex, port: string): boolean =>
@@ -13,22 +13,29 @@ const asked = ['front', 'back', 'label'] as const;
 const isPhotographed = ({ boat }: BoatIndex, unit: string): boolean =>
   asked.every((shows) => (boat.photos ?? []).some((photo) => photo.of === unit && photo.shows === shows));
 
-/** Plugs that end in wires of a pair, whose colours decide how they are joined. */
-const hasPairs = (sheet: Sheet): boolean =>
-  sheet.ports.some(({ protocol }) => protocol === 'nmea0183' || protocol === 'analog' || protocol === 'single-wire');
+/** Whether every one of some plugs has a part that was looked at aboard, or the sheet was filled in from a manual. */
+const isSeen = ({ changes = [] }: Kit, sheet: Sheet, plugs: readonly Plug[], part: string): boolean =>
+  sheet.source !== 'typical' ||
+  plugs.every(({ id }) => changes.some(({ path }) => path === `plugs.${id}` || path === `plugs.${id}.${part}`));
 
-/** What to look for on one unit that is aboard; of one that goes only what must be kept or known before it is taken off. */
+/** Plugs that end in wires, whose colours decide how they are joined. */
+const withWires = ({ plugs }: Sheet): readonly Plug[] => plugs.filter(({ conductors = [] }) => conductors.length > 0);
+
+/** What to look for on one unit that is aboard; one that goes is looked at as well, for its plugs and wires say what the new one meets. */
 export const unitQuestions = (index: BoatIndex, unit: Kit, sheet: Sheet): WalkQuestion[] => {
   const about = { subject: 'unit', about: unit.id } as const;
-  const stays = unit.fate === 'stays';
-  const isRead = sheet.source !== 'typical';
+  const wired = withWires(sheet);
   const onBus = sheet.ports.some(({ protocol }) => protocol === 'nmea2000');
   const supplies = sheet.ports.filter(({ protocol, role }) => protocol === 'dc' && role !== 'talk');
   return [
     { kind: 'photos', ...about, known: isPhotographed(index, unit.id) },
-    { kind: 'serial', ...about, known: unit.identity !== undefined },
-    ...(stays && sheet.plugs.length > 0 ? [{ kind: 'plugs', ...about, known: isRead } as const] : []),
-    ...(stays && hasPairs(sheet) ? [{ kind: 'wire-colours', ...about, known: isRead } as const] : []),
+    { kind: 'serial', ...about, known: unit.aboard?.serial !== undefined },
+    ...(sheet.plugs.length > 0
+      ? [{ kind: 'plugs', ...about, known: isSeen(unit, sheet, sheet.plugs, 'connector') } as const]
+      : []),
+    ...(wired.length > 0
+      ? [{ kind: 'wire-colours', ...about, known: isSeen(unit, sheet, wired, 'conductors') } as const]
+      : []),
     ...(onBus ? [{ kind: 'terminator', ...about, known: sheet.terminator !== undefined } as const] : []),
     ...(supplies.length === 0
       ? []
@@ -39,6 +46,8 @@ export const unitQuestions = (index: BoatIndex, unit: Kit, sheet: Sheet): WalkQu
             known: supplies.every(({ id }) => isFed(index, `${unit.id}.${id}`)),
           } as const,
         ]),
-    ...(copiedSettings.byKind[sheet.kind] !== undefined ? [{ kind: 'settings', ...about, known: false } as const] : []),
+    ...(notedSettings.byKind[sheet.kind] === undefined
+      ? []
+      : [{ kind: 'settings', ...about, known: unit.aboard?.copied === true } as const]),
   ];
 };

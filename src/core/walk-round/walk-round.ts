@@ -16,16 +16,15 @@ const walkOrder = (one: Place, other: Place): number =>
 
 const hasBore = ({ kind }: Way): boolean => kind === 'conduit' || kind === 'gland' || kind === 'mast';
 
-const wayQuestions = (boat: Boat, way: Way): WalkQuestion[] => {
+const wayQuestions = (way: Way): WalkQuestion[] => {
   const about = { subject: 'way', about: way.id } as const;
-  const holds = boat.cables.some(({ ways }) => ways.includes(way.id));
   return [
     { kind: 'way-seen', ...about, known: way.known !== 'assumed' },
     { kind: 'way-length', ...about, known: way.length.how === 'taped' },
     ...(hasBore(way)
       ? [{ kind: 'way-bore', ...about, known: way.bore !== undefined && way.bore.how !== 'guessed' } as const]
       : []),
-    { kind: 'way-holds', ...about, known: holds },
+    { kind: 'way-holds', ...about, known: way.counted === true },
   ];
 };
 
@@ -35,7 +34,7 @@ const supplyQuestions = ({ supply }: Boat, place: string): WalkQuestion[] => [
     .flatMap((bank): WalkQuestion[] => {
       const about = { subject: 'bank', about: bank.id } as const;
       return [
-        { kind: 'bank-plate', ...about, known: bank.coldCrankingA !== undefined },
+        { kind: 'bank-plate', ...about, known: bank.seen === true || bank.coldCrankingA !== undefined },
         { kind: 'bank-fuse', ...about, known: bank.main !== undefined },
         { kind: 'bank-switch', ...about, known: bank.isolator !== undefined },
         ...(bank.for === 'start'
@@ -93,15 +92,14 @@ export const walkRound = (boat: Boat): readonly WalkStop[] => {
     for (const { id } of ways) asked.add(id);
     const units = unitsAt(index, place.id);
     const own = { subject: 'place', about: place.id } as const;
-    const isSeen = boat.ways.some(({ ends, known }) => ends.includes(place.id) && known !== 'assumed');
     return {
       place: place.id,
       questions: [
-        { kind: 'place-is-so', ...own, known: isSeen },
+        { kind: 'place-is-so', ...own, known: place.seen === true },
         ...units.flatMap(([unit, sheet]) => unitQuestions(index, unit, sheet)),
-        { kind: 'other-boxes', ...own, known: false },
+        { kind: 'other-boxes', ...own, known: place.counted === true },
         ...supplyQuestions(boat, place.id),
-        ...ways.flatMap((way) => wayQuestions(boat, way)),
+        ...ways.flatMap(wayQuestions),
       ],
       cautions: cautionsAt(
         boat,

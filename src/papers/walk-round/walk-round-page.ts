@@ -22,6 +22,7 @@ td.of { width: 30%; }
 td.answer { width: 34%; }
 .box { display: inline-block; width: 3mm; height: 3mm; border: 0.3mm solid #17232f; margin-right: 1.2mm; }
 .choice { white-space: nowrap; margin-right: 3mm; }
+.blank { display: block; border-bottom: 0.25mm dotted #17232f; min-height: 6mm; padding-top: 1.6mm; margin-bottom: 0.6mm; font-size: 8.5pt; color: #58626c; }
 .line { display: block; border-bottom: 0.25mm dotted #17232f; height: 6mm; }
 `;
 
@@ -31,8 +32,10 @@ const columns = ['of', 'asks', 'answer'] as const;
 const box = '<span class="box"></span>';
 const line = '<span class="line"></span>';
 
-const answerSpace = (space: QuestionWords['space']): string => {
-  if (space === 'tick') return box;
+const blankLine = (name: string): string => `<span class="blank">${safeHtml(name)}</span>`;
+
+const answerSpace = ({ space, blanks = [] }: QuestionWords): string => {
+  if (space === 'settings') return `${blanks.map(blankLine).join('')}${box}all is copied`;
   if (space === 'line') return line + line;
   if (space === 'length') return line;
   return space.map((choice) => `<span class="choice">${box}${safeHtml(choice)}</span> `).join('');
@@ -44,9 +47,10 @@ const questionRows = (index: BoatIndex, { place, questions }: WalkStop): string[
   return questions
     .filter(({ known }) => !known)
     .map((question) => {
-      const { of, asks, file, space } = questionWords(index, question, place);
+      const words = questionWords(index, question, place);
+      const { of, asks, file } = words;
       const says = file === undefined ? '' : ` <span class="file">In the file: ${safeHtml(file)}.</span>`;
-      const cells = [of === before ? '' : safeHtml(of), `${safeHtml(asks)}${says}`, answerSpace(space)];
+      const cells = [of === before ? '' : safeHtml(of), `${safeHtml(asks)}${says}`, answerSpace(words)];
       before = of;
       return `<tr>${cells.map((cell, at) => `<td class="${columns[at]}">${cell}</td>`).join('')}</tr>`;
     });

@@ -214,7 +214,7 @@ export const AnswerField = ({
           wrong={words.wrongNumber}
           answerOf={(ratingA, chosen) => {
             const of = guardKinds.find((guard) => guard === chosen) ?? 'fuse';
-            return { kind, bank: about, of, ...(of === 'none' ? {} : { ratingA }) };
+            return { kind, bank: about, main: { kind: of, ...(of === 'none' ? {} : { ratingA }) } };
           }}
           onAnswer={onAnswer}
         />
