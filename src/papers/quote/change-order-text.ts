@@ -53,7 +53,9 @@ const readingWords = ({ before, after }: { before: Boat; after: Boat }, entry: R
 };
 
 const saysOf = (boats: { before: Boat; after: Boat }, order: ChangeOrder): string[] => {
-  const names = [boats.after, boats.before].map((boat) => indexBoat(boat));
+  const names = [boats.after, boats.before].map((boat) =>
+    indexBoat({ ...boat, kit: boat.kit.map((unit) => ({ ...unit, name: shortName(unit.name) })) }),
+  );
   const endOf = (end: string): string => {
     const [now, old] = names.map((own) => endWords(own, end));
     return now === end ? (old ?? end) : (now ?? end);

@@ -4,6 +4,7 @@ import type { Plan } from '../../../../../core/plan-shape.ts';
 import { quoteOf } from '../../../../../core/quote/quote-of.ts';
 import { quotePage } from '../../../../../papers/quote/quote-page.ts';
 import { quoteRows } from '../../../../../papers/quote/quote-rows.ts';
+import { useCommands } from '../../../commands/use-commands.ts';
 import type { StepMarginProps } from '../../step.ts';
 import { BesideBlock } from './beside-block.tsx';
 import { QuoteExclusions } from './quote-exclusions.tsx';
@@ -46,6 +47,20 @@ const Said = ({ title, says }: { title: string; says: readonly string[] }): Reac
 export const QuoteBlock = ({ boat, plan, hand }: Omit<StepMarginProps, 'onPull'>): ReactNode => {
   const quote = useMemo(() => quoteOf({ boat, plan }), [boat, plan]);
   const rows = useMemo(() => quoteRows(boat, plan, quote), [boat, plan, quote]);
+  useCommands(
+    useMemo(
+      () => [
+        {
+          id: 'save-quote',
+          group: 'boat',
+          says: words.savePage,
+          foundBy: words.saveFoundBy,
+          run: () => savePage(boat, plan),
+        },
+      ],
+      [boat, plan],
+    ),
+  );
   return (
     <section className="block quote-block">
       <h2>{words.heading}</h2>

@@ -1,6 +1,7 @@
 export const en = {
   heading: 'Quote',
   savePage: 'save the quote as a page to print',
+  saveFoundBy: ['quote', 'offer', 'estimate', 'price'],
   fileName: (boat: string) => `quote-${boat}.html`,
   gets: 'What you get',
   loses: 'What you lose',
