@@ -16,7 +16,7 @@ const inFeet = (figure: string, unit: string): string =>
 
 /**
  * A sentence with its lengths in other units: metres as feet and whole inches, millimetres as inches to a hundredth.
- * Areas of conductors stay as they are.
+ * Areas of conductors stay as they are; `inWireUnits` says those.
  *
  * @example inUnits('The drop is 6.40 m; the limit is 6 m.', 'feet') // 'The drop is 21 ft; the limit is 19 ft 8 in.'
  */

@@ -205,13 +205,18 @@ test('a unit that too few volts reach is told in words, not by colour alone', ()
   expect(page === undefined ? '' : saysOf(page)).toContain('too few: it needs 11.79 V');
 });
 
-test('lengths are in feet where asked, and areas stay as they are', () => {
+test('lengths are in feet and wires in gauges where asked; with metres go mm², and both sizes where nobody asked', () => {
   const [boat, known] = [boats.gannet, plans.get('gannet')];
   if (boat === undefined || known === undefined) throw new Error('No Gannet.');
   const [page] = oneLine({ boat, plan: known, widthMm: 233, units: 'feet' });
   const says = page === undefined ? '' : saysOf(page);
-  expect(says).toMatch(/4 mm² \(12 AWG\), 30 ft 3 in/);
+  expect(says).toMatch(/\b12 AWG, 30 ft 3 in/);
+  expect(says).not.toContain('4 mm²');
   expect(says).not.toMatch(/\d m\b/);
+  const metric = oneLine({ boat, plan: known, widthMm: 233, units: 'metres' }).map(saysOf).join(' ');
+  expect(metric).toContain('4 mm², ');
+  expect(metric).not.toContain('AWG');
+  expect(oneLine({ boat, plan: known, widthMm: 233 }).map(saysOf).join(' ')).toContain('4 mm² (12 AWG), ');
 });
 
 test('equal boats give equal bytes', () => {

@@ -3,6 +3,7 @@ import type { Plan } from '../../core/plan-shape.ts';
 import { cardBoat } from '../cards/card-boat.ts';
 import type { Drawing, Shape } from '../drawing/shapes.ts';
 import { inUnits } from '../lists/in-units.ts';
+import { inWireUnits } from '../lists/in-wire-units.ts';
 import { unitMarks } from '../sheet/unit-marks.ts';
 import { columnShapes, type UnitNumber } from './one-line-column.ts';
 import { oneLineKey } from './one-line-key.ts';
@@ -16,7 +17,8 @@ interface Request {
   readonly widthMm: number;
   /** of one page; absent for one sheet as high as it needs to be */
   readonly heightMm?: number;
-  readonly units?: 'metres' | 'feet';
+  /** metres with mm², or feet with gauges; absent for metres with both sizes of each wire */
+  readonly units?: 'metres' | 'feet' | undefined;
 }
 
 const edgeMm = 5;
@@ -26,11 +28,11 @@ const titleMm = 8;
 const columnMm = 195;
 const betweenMm = 8;
 
-const inFeet = (node: PowerNode): PowerNode => ({
+const said = (node: PowerNode, say: (words: string) => string): PowerNode => ({
   ...node,
-  wire: inUnits(node.wire, 'feet'),
-  facts: node.facts.map((fact) => inUnits(fact, 'feet')),
-  children: node.children.map(inFeet),
+  wire: say(node.wire),
+  facts: node.facts.map(say),
+  children: node.children.map((child) => said(child, say)),
 });
 
 const numbersOf = (boat: Boat, plan: Plan): ReadonlyMap<string, UnitNumber> =>
@@ -81,7 +83,11 @@ export const oneLine = (request: Request): Drawing[] => {
   const { boat, plan, widthMm, heightMm } = request;
   const made = powerTree(cardBoat(boat), plan);
   const metres = made.length === 0 ? [nothingYet] : made;
-  const nodes = request.units === 'feet' ? metres.map(inFeet) : metres;
+  const { units } = request;
+  const nodes =
+    units === undefined
+      ? metres
+      : metres.map((node) => said(node, (words) => inUnits(inWireUnits(words, units), units)));
   const rows = rowsOf(nodes);
   const isPaged = heightMm !== undefined;
   const freeMm = widthMm - 2 * edgeMm;

@@ -26,7 +26,7 @@ export const en = {
   light: (light: string) => `light of the screen: ${light}`,
   units: (units: string) => `lengths in ${units}`,
   lightFoundBy: ['theme', 'dark', 'bright', 'red'],
-  unitsFoundBy: ['imperial', 'metric', 'feet', 'metres'],
+  unitsFoundBy: ['imperial', 'metric', 'feet', 'metres', 'wire', 'gauge', 'AWG', 'mm²'],
   finder: 'what can be done here',
   finderButton: 'do',
   typeHere: 'Type what you want to do',

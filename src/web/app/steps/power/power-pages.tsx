@@ -16,7 +16,8 @@ const nothing = (): void => undefined;
 
 /** The power drawing in pages and the tables in full, made only for paper. */
 export const PowerPages = ({ boat, plan, lights }: { boat: Boat; plan: Plan; lights: LightStore }): ReactNode => {
-  const units = unitsChoice.use() === 'feet' ? 'feet' : 'metres';
+  const chosen = unitsChoice.use();
+  const units = chosen === 'both' ? undefined : chosen;
   const isPrinting = useIsPrinting();
   if (!isPrinting) return null;
   return (

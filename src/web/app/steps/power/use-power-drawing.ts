@@ -22,7 +22,8 @@ export const usePowerDrawing = (
   { size, isAsked }: { readonly size: SheetSize | undefined; readonly isAsked: boolean },
 ): InPlace | undefined => {
   const part = usePart(bringOneLine);
-  const units = unitsChoice.use() === 'feet' ? 'feet' : 'metres';
+  const chosen = unitsChoice.use();
+  const units = chosen === 'both' ? undefined : chosen;
   return useMemo(() => {
     if (!isAsked || size === undefined) return undefined;
     const drawing = part?.oneLine({ boat, plan, widthMm: size.widthMm, units })[0];
