@@ -35,7 +35,10 @@ describe('trade words in running text', () => {
   });
 
   test('port is a side of the boat, or an interface where the words round it say so', () => {
-    expect(marked('radar arch, port bracket', 'to port corner of the stern rail')).toEqual([]);
+    expect(marked('radar arch, port bracket', 'to port corner of the stern rail')).toEqual([
+      'arch: arch',
+      'stern rail: stern rail',
+    ]);
     expect(marked('joined to port in of Old radio')).toEqual(['port: port']);
     expect(marked('it is wired at its port in')).toEqual(['port: port']);
   });

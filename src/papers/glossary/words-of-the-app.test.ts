@@ -6,6 +6,8 @@ import { protocols, referenceSchema } from '../../core/boat/sheet.ts';
 import { readingWords } from '../../core/facts/reading-words.ts';
 import { levels } from '../../core/plan-shape.ts';
 import { rules } from '../../core/rules/index.ts';
+import { boatFromPattern } from '../../core/starting/boat-from-pattern.ts';
+import { boatPatterns } from '../../core/starting/patterns/index.ts';
 import { connectorWords } from '../cards/connector-words.ts';
 import { languageWords } from '../cards/language-words.ts';
 import { aBus } from '../lists/a-plan.test-helper.ts';
@@ -72,6 +74,46 @@ describe('every trade word the app shows is explained', () => {
   test('every abbreviation in the title of a rule', () => {
     const short = rules.flatMap(({ title }) => [...title.matchAll(/\b[A-Z]{2,}(?:-\d+)?\b/g)].map(([word]) => word));
     expect([...new Set(short)].filter((word) => termOf(word) === undefined)).toEqual([]);
+  });
+});
+
+describe('the parts of a boat', () => {
+  const places = boatPatterns.flatMap(({ id }) =>
+    boatFromPattern({ pattern: id, name: id }).places.map(({ name }) => name),
+  );
+  const found = new Set(termsIn(places).map(({ word }) => word));
+
+  test('are explained where the hull patterns name them', () => {
+    const parts = ['transom', 'lazarette', 'quarter berth', 'stern rail', 'spreader', 'headliner', 'flybridge'];
+    const inside = ['chain locker', 'saloon', 'sole', 'dash', 'arch', 'centreline', 'console', 'helm', 'wheelhouse'];
+    const named = [...parts, ...inside].filter((word) => places.some((name) => name.includes(word)));
+    expect(named.length).toBeGreaterThan(10);
+    expect(named.filter((word) => !found.has(word))).toEqual([]);
+  });
+
+  test('and her measures are explained by name, her kinds in the words of the first page', () => {
+    expect(unexplained(['beam', 'draft', 'air draft'])).toEqual([]);
+    const kinds = termsIn(['sloop, mast on deck', 'ketch', 'pilothouse motorboat', 'trawler', 'rigid inflatable']);
+    expect(kinds.map(({ word }) => word)).toEqual(['sloop', 'ketch', 'wheelhouse', 'trawler', 'rigid inflatable']);
+  });
+
+  test('the words of quote, walk-round and comparison too', () => {
+    const words = [
+      'quote',
+      'change order',
+      'contingency',
+      'exclusion',
+      'days to come',
+      'walk-round',
+      'hull pattern',
+      'wiring',
+    ];
+    expect(unexplained(words)).toEqual([]);
+    expect(termsIn(['On top of the hours', '14 days to come']).map(({ word }) => word)).toEqual([
+      'contingency',
+      'days to come',
+    ]);
+    expect(termsIn(['The first draft of the quote is on the way.'])).toEqual([]);
   });
 });
 

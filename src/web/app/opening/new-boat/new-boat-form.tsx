@@ -5,6 +5,7 @@ import { boatFromPattern, type PatternAsked } from '../../../../core/starting/bo
 import { newBoatDrawing } from '../../../../papers/starting/new-boat-drawing.ts';
 import type { Refusal } from '../../../workers/protocol.ts';
 import { RefusalView } from '../../refusal-view.tsx';
+import { WordsHere } from '../../words/words-here.tsx';
 import { HullChoice } from './hull-choice.tsx';
 import { MeasureField } from './measure-field.tsx';
 import { StillDrawing } from './still-drawing.tsx';
@@ -88,6 +89,7 @@ const Measures = ({
           {isMaking ? words.making : says}
         </button>
       </div>
+      <WordsHere texts={[]} names={Object.values(words.measure).map((name) => name.toLowerCase())} />
       <Preview asked={asked} />
     </form>
   );
@@ -110,6 +112,7 @@ export const NewBoatForm = ({
   return (
     <div className="new-boat">
       <HullChoice chosen={pattern} onChoose={setPattern} />
+      <WordsHere texts={Object.values(words.hull)} />
       {refusal === undefined ? null : <RefusalView refusal={refusal} />}
       {pattern === undefined ? (
         <p className="quiet">{words.chooseFirst}</p>
