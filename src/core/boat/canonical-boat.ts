@@ -165,7 +165,7 @@ const inOrderOf = {
  * The same boat with everything that has no order of its own put into one: lists sorted by their ids, the ends of ways by
  * code unit, the ways of a cable as they are walked from its `from`, those of a settled route from the end that comes first by
  * code unit, names in the order of the schema. Changes of a unit,
- * steps of a pinned walk and points of an outline keep their order. However a file's lists and names are shuffled, its
+ * steps of a pinned walk, points of an outline and exclusions of a quote keep their order. However a file's lists and names are shuffled, its
  * canonical boat is the same, to the byte when written.
  */
 export const canonicalBoat = (boat: Boat): Boat => {
