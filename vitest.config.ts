@@ -57,6 +57,9 @@ export default defineConfig({
           name: 'e2e',
           include: ['tests/e2e/**/*.test.ts'],
           environment: 'node',
+          globalSetup: ['tests/e2e/one-browser.ts'],
+          // what opens and shuts pages is loaded once for all files
+          isolate: false,
           testTimeout: 60_000,
           hookTimeout: 120_000,
           sequence: { groupOrder: 2 },

@@ -5,18 +5,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import AxeBuilder from '@axe-core/playwright';
-import { type Browser, chromium, type Page } from 'playwright-core';
+import { chromium, type Page } from 'playwright-core';
+import { inject } from 'vitest';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
-const quiet = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
 
 /** A window to test in: a laptop at the chart table, or a phone in a locker. */
 export const windows = {
@@ -59,10 +51,7 @@ const startServer = async (folder: string): Promise<{ server: ChildProcess; addr
   return { server, address };
 };
 
-const startBrowser = (): Promise<Browser> =>
-  chromium.launch({ executablePath: process.env.CHROME_PATH ?? '/usr/bin/chromium', args: quiet });
-
-/** Starts the built server on a folder of the test's own, which goes with it, and a browser. */
+/** Starts the built server on a folder of the test's own, which goes with it, and takes its pages from the browser of the run. */
 export const appUnderTest = async ({ demos = true }: { demos?: boolean } = {}): Promise<AppUnderTest> => {
   const folder = mkdtempSync(join(tmpdir(), 'fairlead-boats-'));
   // the app saves what is edited, so every page starts from the demo boats as they come
@@ -71,7 +60,7 @@ export const appUnderTest = async ({ demos = true }: { demos?: boolean } = {}): 
   };
   putBack();
   const { server, address } = await startServer(folder);
-  const browser = await startBrowser();
+  const browser = await chromium.connect(inject('browserAt'));
   const complaints: string[] = [];
   return {
     address,
@@ -108,9 +97,13 @@ export const openBoat = async (app: AppUnderTest, page: Page, route = 'gannet'):
   await page.locator('.progress:empty').waitFor({ state: 'attached', timeout: 60_000 });
 };
 
-/** What stands in the way of people who use the page by keyboard or by ear, as far as axe knows. */
+/**
+ * What stands in the way of people who use the page by keyboard or by ear, as far as axe knows. It is asked for nothing
+ * else, as the long lists of what is well take it twice the time; no page of the app holds frames.
+ */
 export const barriers = async (page: Page): Promise<readonly string[]> => {
-  const { violations } = await new AxeBuilder({ page }).analyze();
+  const axe = new AxeBuilder({ page }).setLegacyMode(true).options({ resultTypes: ['violations'] });
+  const { violations } = await axe.analyze();
   return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
 };
 

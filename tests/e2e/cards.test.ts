@@ -1,18 +1,12 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, keepPicture, openBoat, windows } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, barriers, keepPicture, openBoat, windows } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
   app = await appUnderTest();
 });
 afterAll(() => app.close());
-
-const barriers = async (page: Page): Promise<readonly string[]> => {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
-};
 
 const focused = (page: Page): Promise<string> => page.evaluate(() => document.activeElement?.textContent ?? '');
 

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { text } from 'node:stream/consumers';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { inventedDevices, recordBus } from '../recordings/invented-bus.ts';
 import { candumpBytes } from '../recordings/write-recording.ts';
@@ -47,7 +48,7 @@ test('walked round with a phone, what is found out of battery and ways goes into
   await page.getByRole('button', { name: 'save the form to print' }).tap();
   const form = await download;
   expect(form.suggestedFilename()).toBe('walk-round-new-boat.html');
-  expect(readFileSync(await form.path(), 'utf8')).toContain('Walk-round, New boat');
+  expect(await text(await form.createReadStream())).toContain('Walk-round, New boat');
   expect(app.complaints).toEqual([]);
 });
 
