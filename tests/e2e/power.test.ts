@@ -66,7 +66,7 @@ test('why a feed has its size is opened in the margin and in the table, in the u
   expect(await why.textContent()).toMatch(
     /It may lose 0\.36\s?V.*So it is .*\smm².*by the published rule.*in the cable itself/,
   );
-  await page.locator('.table-switch').click();
+  await page.getByRole('button', { name: 'tables', exact: true }).click();
   const table = page.getByRole('region', { name: 'Feeds, fuses and loads' });
   await table.getByRole('button', { name: '24-inch solid-state dome radar' }).click();
   expect(await table.locator('.why-row:not([hidden])').textContent()).toContain('That asks for 4');

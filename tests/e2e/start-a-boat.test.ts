@@ -35,7 +35,7 @@ test('from an empty folder to a boat by the keyboard alone: a hull, a name and a
   await page.getByRole('heading', { level: 1, name: 'Kittiwake' }).waitFor();
   await page
     .locator('.save-line p')
-    .filter({ hasText: /^saved$/ })
+    .filter({ hasText: /^saved in/ })
     .waitFor();
   expect(readdirSync(app.folder)).toEqual(['kittiwake.boat.json']);
   expect(heldBy('kittiwake').hull).toMatchObject({ kind: 'ketch', lengthM: 11.89, beamM: 3.65 });
