@@ -15,7 +15,7 @@ const isPhotographed = ({ boat }: BoatIndex, unit: string): boolean =>
 
 /** Whether every one of some plugs has a part that was looked at aboard, or the sheet was filled in from a manual. */
 const isSeen = ({ changes = [] }: Kit, sheet: Sheet, plugs: readonly Plug[], part: string): boolean =>
-  sheet.source !== 'typical' ||
+  sheet.source === 'manual' ||
   plugs.every(({ id }) => changes.some(({ path }) => path === `plugs.${id}` || path === `plugs.${id}.${part}`));
 
 /** Plugs that end in wires, whose colours decide how they are joined. */

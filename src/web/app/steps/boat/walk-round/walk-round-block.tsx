@@ -1,13 +1,13 @@
-import { type ReactNode, useMemo } from 'react';
-import { type BoatIndex, indexBoat } from '../../../../../core/boat/boat-index.ts';
+import { type ReactNode, useCallback, useEffect, useMemo, useRef } from 'react';
+import { indexBoat } from '../../../../../core/boat/boat-index.ts';
 import type { Boat } from '../../../../../core/boat/boat-schema.ts';
-import { cautions } from '../../../../../core/facts/cautions.ts';
-import type { WalkQuestion, WalkStop } from '../../../../../core/walk-round/walk-question.ts';
+import type { WalkStop } from '../../../../../core/walk-round/walk-question.ts';
 import { walkRound } from '../../../../../core/walk-round/walk-round.ts';
-import { questionWords } from '../../../../../papers/walk-round/question-words.ts';
 import { walkRoundPage } from '../../../../../papers/walk-round/walk-round-page.ts';
-import { useWords } from '../../../words/units.ts';
-import { AnswerField } from './answer-field.tsx';
+import type { Command } from '../../../commands/command.ts';
+import { useCommands } from '../../../commands/use-commands.ts';
+import { nextOpen } from './next-open.ts';
+import { WalkStopView } from './walk-stop.tsx';
 import { words } from './words.ts';
 import './walk-round.css';
 
@@ -21,71 +21,90 @@ const saveForm = (boat: Boat): void => {
   URL.revokeObjectURL(address);
 };
 
-const QuestionRow = ({
-  index,
-  question,
-  place,
-}: {
-  index: BoatIndex;
-  question: WalkQuestion;
-  place: string;
-}): ReactNode => {
-  const say = useWords();
-  const { of, asks, file } = questionWords(index, question, place);
-  return (
-    <li>
-      <p>
-        <span className="walk-of">{say(of)}</span> {say(asks)}
-        {file === undefined ? null : <span className="quiet"> {say(words.inFile(file))}</span>}
-      </p>
-      <AnswerField index={index} question={question} what={say(`${of}: ${asks}`)} />
-    </li>
-  );
+const rowOf = (block: HTMLElement | null, key: string | undefined): HTMLElement | undefined =>
+  [...(block?.querySelectorAll<HTMLElement>('[data-question]') ?? [])].find((row) => row.dataset.question === key);
+
+/** Opens the place of a question and goes there; into its first field where `into`, for that opens the keyboard of a phone. */
+const goTo = (row: HTMLElement, into: boolean): void => {
+  const stop = row.closest('details');
+  if (stop !== null) stop.open = true;
+  const field = into ? row.querySelector<HTMLElement>('input:not([hidden]), select, button') : null;
+  (field ?? row).focus({ preventScroll: true });
+  row.scrollIntoView({ block: 'center' });
 };
 
-const StopView = ({ index, stop, number }: { index: BoatIndex; stop: WalkStop; number: number }): ReactNode => {
-  const open = stop.questions.filter(({ known }) => !known);
-  const said = cautions.filter(({ id }) => stop.cautions.includes(id));
-  return (
-    <details className="walk-stop">
-      <summary>
-        {number}. {index.places.get(stop.place)?.name ?? stop.place}
-        <span className="quiet"> {words.openHere(open.length)}</span>
-      </summary>
-      {said.map(({ id, text }) => (
-        <p key={id} className="walk-caution">
-          <strong>{words.caution}</strong> {text}
-        </p>
-      ))}
-      <ul>
-        {open.map((question) => (
-          <QuestionRow
-            key={`${question.kind} ${question.about}`}
-            index={index}
-            question={question}
-            place={stop.place}
-          />
-        ))}
-      </ul>
-    </details>
+/** The question one is at, and the way on from it: by a press, and of itself where an answer took the field away. */
+const useWayOn = (stops: readonly WalkStop[]) => {
+  const block = useRef<HTMLElement>(null);
+  const last = useRef<string | undefined>(undefined);
+  const goOn = useCallback(
+    (into: boolean): void => {
+      const row = rowOf(block.current, nextOpen(stops, last.current));
+      if (row === undefined) return;
+      last.current = row.dataset.question;
+      goTo(row, into);
+    },
+    [stops],
   );
+  useEffect(() => {
+    const wasHere = last.current !== undefined && rowOf(block.current, last.current) === undefined;
+    if (wasHere && document.activeElement === document.body) goOn(false);
+  }, [goOn]);
+  useEffect(() => {
+    const note = ({ target }: FocusEvent): void => {
+      const row = target instanceof Element ? target.closest<HTMLElement>('[data-question]') : null;
+      if (row !== null) last.current = row.dataset.question;
+    };
+    const here = block.current;
+    here?.addEventListener('focusin', note);
+    return () => here?.removeEventListener('focusin', note);
+  }, []);
+  return { block, goOn };
 };
 
 /** The walk round the boat on the screen: place by place what is still open, each with what takes the answer. */
 export const WalkRoundBlock = ({ boat }: { boat: Boat }): ReactNode => {
   const index = useMemo(() => indexBoat(boat), [boat]);
   const stops = useMemo(() => walkRound(boat), [boat]);
-  const questions = stops.flatMap((stop) => stop.questions).filter(({ known }) => !known).length;
+  const questions = stops.flatMap((stop) => stop.questions);
+  const answered = questions.filter(({ known }) => known).length;
+  const isDone = answered === questions.length;
+  const { block, goOn } = useWayOn(stops);
+  useCommands(
+    useMemo(
+      (): Command[] => [
+        {
+          id: 'next-open-question',
+          group: 'go',
+          says: words.goToNext,
+          short: words.next,
+          foundBy: words.goToNextFoundBy,
+          keys: ['Alt+N'],
+          ...(isDone ? { whyNot: words.allAnswered } : {}),
+          run: () => goOn(true),
+        },
+      ],
+      [goOn, isDone],
+    ),
+  );
   return (
-    <section className="block walk-round">
+    <section ref={block} className="block walk-round">
       <h2>{words.heading}</h2>
-      <p>{words.open({ places: stops.length, questions })}</p>
+      <p>{words.intro(stops.length)}</p>
       <button type="button" className="walk-form" onClick={() => saveForm(boat)}>
         {words.saveForm}
       </button>
       {stops.map((stop, at) => (
-        <StopView key={stop.place} index={index} stop={stop} number={at + 1} />
+        <WalkStopView key={stop.place} index={index} stop={stop} number={at + 1} />
       ))}
+      <div className="walk-bar">
+        <span role="status">{words.answeredOf({ answered, all: questions.length })}</span>
+        {isDone ? null : (
+          <button type="button" onClick={() => goOn(true)}>
+            {words.next}
+          </button>
+        )}
+      </div>
     </section>
   );
 };
