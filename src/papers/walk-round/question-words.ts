@@ -71,6 +71,7 @@ const wayWords = (index: BoatIndex, kind: WalkKind, way: Way): Words => {
 const unitWords = (index: BoatIndex, kind: WalkKind, unit: string): Words => {
   const sheet = index.sheetOf.get(unit);
   const aboard = index.kit.get(unit)?.aboard;
+  const usual = notedSettings.byKind[sheet?.kind ?? ''] ?? [];
   switch (kind) {
     case 'photos':
       return { asks: 'Photo of', space: ['front', 'back with its plugs', 'label'] };
@@ -108,9 +109,9 @@ const unitWords = (index: BoatIndex, kind: WalkKind, unit: string): Words => {
     default:
       return withFile(
         {
-          asks: `Copy before it is switched off: ${copiedSettings.byKind[sheet?.kind ?? ''] ?? 'what is set in it'}`,
+          asks: `Copy before it is switched off: ${copiedSettings.byKind[sheet?.kind ?? ''] ?? usual.join(', ')}`,
           space: 'settings',
-          blanks: notedSettings.byKind[sheet?.kind ?? ''] ?? [],
+          blanks: usual,
         },
         (aboard?.settings ?? []).map((setting) => `${setting.name} ${shownSetting(setting)}`).join('; '),
       );

@@ -24,6 +24,16 @@ test('it warns where a battery is opened and where one climbs', () => {
   expect(page).toContain('Caution, working aloft.');
 });
 
+test('there is a line for each setting to copy, and a radio’s own number is told by its last two digits only', () => {
+  const tern = aBoat().boat;
+  const radio = tern.kit.find(({ id }) => id === 'radio');
+  if (radio !== undefined) radio.aboard = { settings: [{ name: 'MMSI', value: '002345678' }] };
+  const noted = walkRoundPage(tern);
+  for (const name of ['MMSI', 'group numbers']) expect(noted).toContain(`<span class="blank">${name}</span>`);
+  expect(noted).toContain('In the file: MMSI •••••••78.');
+  expect(noted).not.toContain('002345678');
+});
+
 test('of a unit that is aboard it asks for pictures, plugs and what to copy, and not of one that only comes', () => {
   const tern = aBoat().boat;
   const about = walkRoundPage(tern);
