@@ -131,7 +131,7 @@ export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver })
   useCommandKeys();
   const boat = answer?.boat;
   useEffect(() => {
-    document.title = boat === undefined ? 'Fairlead' : `${boat.name} · Fairlead`;
+    document.title = boat === undefined ? words.program : words.titleOf(boat.name);
   }, [boat]);
   return (
     <>

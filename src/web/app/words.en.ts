@@ -1,5 +1,7 @@
 /** What the page says round the boat, in English. */
 export const en = {
+  program: 'Fairlead',
+  titleOf: (boat: string) => `${boat} · Fairlead`,
   faultInProgram: 'This is a fault in the program, not in the boat file.',
   nothingLost: 'Nothing was changed or lost. What the program said:',
   skipToDrawing: 'Skip to the drawing',

@@ -8,6 +8,7 @@ import { startSurvey } from '../../core/proof/survey.ts';
 import type { SurveyReport } from '../../core/proof/survey-report.ts';
 import { boatFromPattern } from '../../core/starting/boat-from-pattern.ts';
 import type { StartingReply, StartingRequest } from './starting-protocol.ts';
+import { words } from './words.ts';
 
 /** Told of the bytes read no more often than this, so that the page has time to draw. */
 const tellEveryBytes = 1024 * 1024;
@@ -27,8 +28,8 @@ const readRecording = async (recording: Blob, say: (reply: StartingReply) => voi
   const report = survey.report([reader.end()]);
   if (report.frames > 0) return report;
   throw new UserError({
-    says: 'There is not one message of a bus in this file.',
-    whatToDo: 'Choose a boat file, or a recording of the bus as candump text or pcap.',
+    says: words.noMessage,
+    whatToDo: words.chooseAnother,
   });
 };
 

@@ -15,6 +15,7 @@ import { currencyOf } from '../../papers/lists/cure-words.ts';
 import { changeRows } from '../../papers/quote/change-order-text.ts';
 import { type Option, optionRows } from '../../papers/quote/options-text.ts';
 import type { QuoteAsked, QuoteReply } from './quote-reply.ts';
+import { words } from './words.ts';
 
 // The page forbids code made from text; without this zod would try it and the browser would log a refusal.
 config({ jitless: true });
@@ -50,7 +51,7 @@ const tellOptions = ({ boat, says }: Extract<QuoteAsked, { asks: 'options' }>): 
 const tellChange = ({ boat, before }: Extract<QuoteAsked, { asks: 'since' }>): void => {
   const old = readBoat(before);
   if (currencyOf(old) !== currencyOf(boat)) {
-    say({ kind: 'refused', says: `Her prices were in ${currencyOf(old)} then, and are in ${currencyOf(boat)} now.` });
+    say({ kind: 'refused', says: words.otherCurrency(currencyOf(old), currencyOf(boat)) });
     return;
   }
   const order = changeOrder({ before: planned(old), after: planned(boat) });

@@ -7,6 +7,7 @@ import { writeBoat } from '../../core/boat/write-boat.ts';
 import { boatChangeWords, type ConflictWords, conflictWords } from '../../papers/lists/boat-change-words.ts';
 import type { KeptBoat, KeptFile } from './kept-boat.ts';
 import { textHash } from './text-hash.ts';
+import { words } from './words.ts';
 
 /** A file that changed elsewhere while this boat changed here, and what only a person can decide between the two. */
 export interface FileClash {
@@ -54,8 +55,7 @@ export const takeInFile = ({ history, unsaved, base, file, theirs, choices = {} 
     const conflicts = conflictWords(merge.conflicts, { ours, theirs });
     return { history, unsaved, clash: { file, conflicts } };
   }
-  const did =
-    unsaved === 0 ? 'Take in what was changed in the file.' : 'Put together with what was changed in the file.';
+  const did = unsaved === 0 ? words.tookIn : words.putTogether;
   const title = `${did} ${boatChangeWords({ before: ours, after: merge.boat })}`.trim();
   const after = applyEdits(history, [{ edit: 'restore-boat', params: { boat: merge.boat } }], title);
   const isTheirs = writeBoat(after.boat) === writeBoat(theirs);

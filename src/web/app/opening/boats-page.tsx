@@ -16,11 +16,11 @@ const BoatRow = ({ boat, onCopy }: { boat: BoatOnList; onCopy: OnCopy }): ReactN
     <a href={hashOf({ page: 'boat', id: boat.id, step: 'lines' })}>
       <span className="boat-name">{boat.name}</span>
       <span className="boat-says">
-        {boat.says} <span className="boat-file">{boat.id}.boat.json</span>
+        {boat.says} <span className="boat-file">{words.fileOf(boat.id)}</span>
       </span>
     </a>
-    <button type="button" className="copy-button" aria-label={`copy ${boat.name}`} onClick={() => onCopy(boat)}>
-      copy
+    <button type="button" className="copy-button" aria-label={words.copyOf(boat.name)} onClick={() => onCopy(boat)}>
+      {words.copy}
     </button>
   </li>
 );
@@ -55,7 +55,7 @@ const useShelf = (shelf: Shelf, isWanted: boolean, onRefusal: (refusal: Refusal)
 /** The demo boats, where the folder has no boat. */
 const DemoBoats = ({ demos, onCopy }: { demos: readonly BoatOnList[] | undefined; onCopy: OnCopy }): ReactNode => (
   <>
-    <p className="first-boat">Or start from a demo boat: a copy of it is put in the folder, for you to change.</p>
+    <p className="first-boat">{words.demo}</p>
     {demos === undefined ? null : (
       <ul className="boats">
         {demos.map((boat) => (
@@ -81,22 +81,23 @@ export const BoatsPage = ({ onFile }: { onFile: (file: File) => void }): ReactNo
   };
   return (
     <main className="boats-page">
-      <h2>Boats in this folder</h2>
+      <h2>{words.inFolder}</h2>
       {refusal === undefined ? null : <RefusalView refusal={refusal} />}
 
       {isEmpty ? <p className="first-boat">{words.nothingYet}</p> : null}
       {boats === undefined || isEmpty ? null : (
         <ul className="boats">
           {boats.map((boat) => (
-            <BoatRow key={boat.id} boat={boat} onCopy={copyFrom('boats', (name) => `${name}, a copy`)} />
+            <BoatRow key={boat.id} boat={boat} onCopy={copyFrom('boats', words.copyName)} />
           ))}
         </ul>
       )}
       {boats === undefined || starting === undefined ? null : <starting.NewBoat />}
       {isEmpty ? <DemoBoats demos={demos} onCopy={copyFrom('demos', (name) => name)} /> : null}
       <p className="quiet">
-        Or <OpenFile onFile={onFile}>open a boat file</OpenFile> from elsewhere on this machine, or a recording of her
-        bus, or drop it on the page. It is read here and goes nowhere.
+        {words.or}
+        <OpenFile onFile={onFile}>{words.openFile}</OpenFile>
+        {words.fromElsewhere}
       </p>
     </main>
   );

@@ -1,6 +1,7 @@
 import type { Refusal } from '../../workers/protocol.ts';
 import { copyPictures } from '../pictures/copy-pictures.ts';
 import type { SaveOutcome } from '../saving/boat-saver.ts';
+import { words } from './boat-words.ts';
 
 /** One boat as the server lists it. */
 export interface BoatOnList {
@@ -13,8 +14,8 @@ export interface BoatOnList {
 export type Shelf = 'boats' | 'demos';
 
 const noServer: Refusal = {
-  says: 'The program that serves this page does not answer.',
-  whatToDo: 'Start it again in the terminal with npm start, then load this page again.',
+  says: words.noServer,
+  whatToDo: words.startServer,
 };
 
 const addressOf = (shelf: Shelf, id: string): string => `/api/${shelf}/${encodeURIComponent(id)}`;
@@ -136,6 +137,6 @@ export const copyBoat = async (
     if ('id' in made) await copyPictures(found.text, addressOf(shelf, id), addressOf('boats', made.id));
     return made;
   } catch {
-    return { refusal: { says: 'This file is no boat that could be copied.', whatToDo: 'Choose another.' } };
+    return { refusal: { says: words.noCopy, whatToDo: words.chooseAnother } };
   }
 };

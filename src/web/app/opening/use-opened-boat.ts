@@ -5,13 +5,14 @@ import { hashOf, type Route } from '../route.ts';
 import type { BoatSaver } from '../saving/boat-saver.ts';
 import type { BoatRole, BoatTurn } from '../tabs/boat-turn.ts';
 import { browserTurn } from '../tabs/browser-turn.ts';
+import { words } from './boat-words.ts';
 import { type BoatText, fetchBoatText } from './fetch-boats.ts';
 import { kindOfFile } from './kind-of-file.ts';
 import { useFileDrop } from './use-file-drop.ts';
 
 const fileGone: Refusal = {
-  says: 'A file opened by hand is not kept when the page is loaded anew.',
-  whatToDo: 'Open it again, or drop it on the page.',
+  says: words.fileGone,
+  whatToDo: words.openAgain,
 };
 
 interface Hands {

@@ -1,4 +1,14 @@
 export const en = {
+  inFolder: 'Boats in this folder',
+  fileOf: (id: string) => `${id}.boat.json`,
+  copy: 'copy',
+  copyOf: (boat: string) => `copy ${boat}`,
+  copyName: (boat: string) => `${boat}, a copy`,
+  demo: 'Or start from a demo boat: a copy of it is put in the folder, for you to change.',
+  or: 'Or ',
+  openFile: 'open a boat file',
+  fromElsewhere:
+    ' from elsewhere on this machine, or a recording of her bus, or drop it on the page. It is read here and goes nowhere.',
   nothingYet:
     'There is no boat in this folder yet. Make yours here: choose what is most like her and give her length. You can also open a boat file, or drop a recording of her bus on the page.',
 } as const;

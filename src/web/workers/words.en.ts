@@ -1,0 +1,8 @@
+/** What the workers say of files, in English. */
+export const en = {
+  otherCurrency: (then: string, now: string) => `Her prices were in ${then} then, and are in ${now} now.`,
+  noMessage: 'There is not one message of a bus in this file.',
+  chooseAnother: 'Choose a boat file, or a recording of the bus as candump text or pcap.',
+  tookIn: 'Take in what was changed in the file.',
+  putTogether: 'Put together with what was changed in the file.',
+} as const;
