@@ -5,16 +5,15 @@ import { LitRows, type Row } from '../../margin/lit-rows.tsx';
 import type { StepMarginProps } from '../step.ts';
 import { TapeField } from './tape-field.tsx';
 import { WalkRoundBlock } from './walk-round/walk-round-block.tsx';
-
-const howWords = { guessed: 'about ', taped: '', papers: 'by papers ' } as const;
+import { words } from './words.ts';
 
 const lengthWords = ({ length }: Way): string =>
-  `${howWords[length.how]}${printLength({ valueM: length.valueM, as: 'metres' })}`;
+  `${words.byHow[length.how]}${printLength({ valueM: length.valueM, as: 'metres' })}`;
 
 /** What is still to tape or to look at, and the lengths that are known. */
 export const BoatBlock = ({ boat, hand }: Pick<StepMarginProps, 'boat' | 'hand'>): ReactNode => {
   const names = new Map(boat.places.map((place) => [place.id, place.name]));
-  const nameOf = (way: Way): string => way.ends.map((end) => names.get(end) ?? end).join(' to ');
+  const nameOf = (way: Way): string => way.ends.map((end) => names.get(end) ?? end).join(words.fromTo);
   const rowOf = (way: Way, fact: string): Row => ({
     key: way.id,
     what: nameOf(way),
@@ -30,21 +29,16 @@ export const BoatBlock = ({ boat, hand }: Pick<StepMarginProps, 'boat' | 'hand'>
   const assumed = boat.ways.filter((way) => way.known === 'assumed');
   return (
     <>
+      <LitRows heading={words.toTape} rows={guessed.map(lengthRowOf)} empty={words.allTaped} hand={hand} />
       <LitRows
-        heading="Lengths to tape"
-        rows={guessed.map(lengthRowOf)}
-        empty="Every length was taped or comes from papers."
-        hand={hand}
-      />
-      <LitRows
-        heading="Ways nobody has looked at"
+        heading={words.unseenWays}
         rows={assumed.map((way) => rowOf(way, way.kind))}
-        empty="Every way was seen or had a line pulled through."
+        empty={words.allSeen}
         hand={hand}
       />
       <details className="block known-lengths">
-        <summary>Lengths that are known ({known.length})</summary>
-        <LitRows heading="Taped, or from papers" rows={known.map(lengthRowOf)} empty="None yet." hand={hand} />
+        <summary>{words.knownLengths(known.length)}</summary>
+        <LitRows heading={words.tapedOrPapers} rows={known.map(lengthRowOf)} empty={words.noneYet} hand={hand} />
       </details>
       <WalkRoundBlock boat={boat} />
     </>

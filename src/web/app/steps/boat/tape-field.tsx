@@ -2,6 +2,7 @@ import { type ReactNode, type SubmitEvent, useId, useState } from 'react';
 import type { Way } from '../../../../core/boat/boat-schema.ts';
 import { parseLength } from '../../../../core/units/parse-length.ts';
 import { useEdit } from '../../edit-context.ts';
+import { words } from './words.ts';
 
 /** No tape reads finer than a millimetre. */
 const toMillimetre = (valueM: number): number => Math.round(valueM * 1000) / 1000;
@@ -32,21 +33,21 @@ export const TapeField = ({ way, name }: { way: Way; name: string }): ReactNode 
   return (
     <form className="tape-field" onSubmit={put}>
       <label>
-        <span className="unseen">Taped length from {name}</span>
+        <span className="unseen">{words.tapedFrom(name)}</span>
         <input
           name="length"
           autoComplete="off"
-          placeholder="taped, m"
+          placeholder={words.tapedHint}
           aria-invalid={isWrong}
           aria-describedby={isWrong ? help : undefined}
         />
       </label>
-      <button type="submit" className="tape-put" aria-label={`put in the taped length from ${name}`}>
-        put in
+      <button type="submit" className="tape-put" aria-label={words.putInTaped(name)}>
+        {words.putInLength}
       </button>
       {isWrong ? (
         <p id={help} className="tape-wrong" role="alert">
-          Write a length, for example 2.35 m or 7 ft 9.
+          {words.lengthWanted}
         </p>
       ) : null}
     </form>

@@ -9,6 +9,22 @@ const whereabouts = ({ xM, yM, zM }: { xM: number; yM: number; zM: number }): st
   ].join(', ');
 
 export const en = {
+  // what the margin lists
+  table: 'places and ways',
+  byHow: { guessed: 'about ', taped: '', papers: 'by papers ' },
+  fromTo: ' to ',
+  toTape: 'Lengths to tape',
+  allTaped: 'Every length was taped or comes from papers.',
+  unseenWays: 'Ways nobody has looked at',
+  allSeen: 'Every way was seen or had a line pulled through.',
+  knownLengths: (count: number) => `Lengths that are known (${count})`,
+  tapedOrPapers: 'Taped, or from papers',
+  noneYet: 'None yet.',
+  tapedFrom: (way: string) => `Taped length from ${way}`,
+  tapedHint: 'taped, m',
+  putInTaped: (way: string) => `put in the taped length from ${way}`,
+  putInLength: 'put in',
+  lengthWanted: 'Write a length, for example 2.35 m or 7 ft 9.',
   // what the hand does on the drawing
   tools: 'What a press on the drawing does',
   tool: {

@@ -4,16 +4,14 @@ import type { Plan } from '../../../../core/plan-shape.ts';
 import { cardBoat } from '../../../../papers/cards/card-boat.ts';
 import { currencyOf } from '../../../../papers/lists/cure-words.ts';
 import { printMoney } from '../../../../papers/lists/order-words.ts';
-import { printCount } from '../../../../papers/lists/print-figure.ts';
 import { type ShoppingRow, shoppingGroups } from '../../../../papers/lists/shopping-groups.ts';
 import { tapeRows } from '../../../../papers/lists/tape-rows.ts';
 import { LitRows, type Row, type RowHand } from '../../margin/lit-rows.tsx';
 import { OrderChoice } from './order-choice.tsx';
+import { words } from './words.ts';
 
 const factOf = ({ sum, sure, stands }: ShoppingRow): string =>
-  [sum === undefined ? 'price to be asked' : printMoney(sum), sure, ...(stands === undefined ? [] : [stands])].join(
-    ', ',
-  );
+  [sum === undefined ? words.priceToAsk : printMoney(sum), sure, ...(stands === undefined ? [] : [stands])].join(', ');
 
 /** The order: what to tape or to prove before it, then everything to buy by kind, each with where it stands. */
 export const BuyBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand: RowHand }): ReactNode => {
@@ -33,27 +31,24 @@ export const BuyBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand: R
   return (
     <>
       <section className="block">
-        <h2>The order</h2>
-        <p className="quiet">
-          {printCount(plan.shopping.length, 'item')}, {printMoney(sum)} {currency} for those that have a price. Cable
-          covers the longest each line could be.
-        </p>
+        <h2>{words.order}</h2>
+        <p className="quiet">{words.orderSays(plan.shopping.length, `${printMoney(sum)} ${currency}`)}</p>
       </section>
       <LitRows
-        heading="To tape or to prove first"
+        heading={words.tapeFirst}
         rows={tape.map(({ id, todo, answer, lights, atStake }) => ({
           key: id,
-          what: `${todo}: ${printMoney(atStake)} ${currency} at stake`,
+          what: words.atStake(todo, `${printMoney(atStake)} ${currency}`),
           fact: answer,
           lights,
         }))}
-        empty="Nothing more to tape: the order is sure."
+        empty={words.nothingToTape}
         hand={hand}
       />
       {groups.map((group) => (
         <LitRows
           key={group.title}
-          heading={`${group.title}, ${printMoney(group.sum)} ${currency}`}
+          heading={words.group(group.title, `${printMoney(group.sum)} ${currency}`)}
           rows={group.rows.map(rowOf)}
           empty=""
           hand={hand}

@@ -1,13 +1,9 @@
 import type { ReactNode } from 'react';
 import type { Order } from '../../../../core/boat/boat-schema.ts';
 import { useEdit } from '../../edit-context.ts';
+import { words } from './words.ts';
 
-const states = [
-  ['have', 'at hand'],
-  ['ordered', 'ordered'],
-  ['arrived', 'arrived'],
-  ['returned', 'sent back'],
-] as const;
+const states = ['have', 'ordered', 'arrived', 'returned'] as const;
 
 /** Where an item of the order stands; choosing another is an edit, with supplier and days kept. */
 export const OrderChoice = ({
@@ -22,8 +18,8 @@ export const OrderChoice = ({
   const edit = useEdit();
   return (
     <fieldset className="order-choice">
-      <legend className="unseen">Where it stands with {name}</legend>
-      {states.map(([state, words]) => (
+      <legend className="unseen">{words.whereItStands(name)}</legend>
+      {states.map((state) => (
         <button
           key={state}
           type="button"
@@ -31,11 +27,11 @@ export const OrderChoice = ({
           aria-pressed={order?.state === state}
           onClick={() => {
             const next = order?.state === state ? 'order' : state;
-            const says = `${name}: ${next === 'order' ? 'to be ordered' : words}.`;
+            const says = words.stands(name, words.state[next]);
             edit([{ edit: 'set-order', params: { ...order, item, state: next } }], says);
           }}
         >
-          {words}
+          {words.state[state]}
         </button>
       ))}
     </fieldset>

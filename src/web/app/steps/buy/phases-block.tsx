@@ -8,6 +8,7 @@ import { CureList } from '../../margin/cure-list.tsx';
 import { LitRows, type RowHand } from '../../margin/lit-rows.tsx';
 import './phases-block.css';
 import { useWords } from '../../words/units.ts';
+import { words } from './words.ts';
 
 interface BlockProps {
   readonly boat: Boat;
@@ -22,10 +23,10 @@ interface FoldProps {
 }
 
 const Fold = ({ title, rows, hand }: FoldProps): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   return rows.length === 0 ? null : (
     <details className="phases-fold">
-      <summary>{words(title)}</summary>
+      <summary>{say(title)}</summary>
       <LitRows heading={title} rows={rows} empty="" hand={hand} />
     </details>
   );
@@ -33,21 +34,21 @@ const Fold = ({ title, rows, hand }: FoldProps): ReactNode => {
 
 /** She after each phase: what arrives, what each bus and feed carries, what is bought; then what phasing costs and what to provide early. */
 export const PhasesBlock = ({ boat, plan, hand }: BlockProps): ReactNode => {
-  const words = useWords();
+  const say = useWords();
   const currency = currencyOf(boat);
   const rows = useMemo(() => phaseRows(cardBoat(boat), plan, currency), [boat, plan, currency]);
   if (rows === undefined) return null;
   const { phases, costs, more, cures, provide } = rows;
   return (
     <section className="block phases-block">
-      <h2>Phases</h2>
+      <h2>{words.phases}</h2>
       {phases.map(({ phase, says, rows: own }) => (
-        <Fold key={phase} title={`Phase ${phase}: ${says}`} rows={own} hand={hand} />
+        <Fold key={phase} title={words.phase(phase, says)} rows={own} hand={hand} />
       ))}
-      <p>{words(costs)}</p>
+      <p>{say(costs)}</p>
       {cures.length === 0 ? null : <CureList cures={cures} currency={currency} />}
-      <Fold title="Bought because of the phases" rows={more} hand={hand} />
-      <Fold title={`To provide early: ${provide.length}`} rows={provide} hand={hand} />
+      <Fold title={words.becauseOfPhases} rows={more} hand={hand} />
+      <Fold title={words.toProvide(provide.length)} rows={provide} hand={hand} />
     </section>
   );
 };
