@@ -1,7 +1,9 @@
 import { spawnSync } from 'node:child_process';
-import { rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterEach, describe, expect, test } from 'vitest';
+import { looseWords } from './loose-words.ts';
 
 const repository = resolve(import.meta.dirname, '..');
 const bin = (name: string): string => join(repository, 'node_modules/.bin', name);
@@ -45,5 +47,42 @@ describe('each net catches a planted fault', { timeout: 60_000 }, () => {
     const { status, text } = run('knip', ['--no-progress']);
     expect(status).not.toBe(0);
     expect(text).toContain('planted-fault.ts');
+  });
+});
+
+describe('the net of loose words', () => {
+  const caughtIn = (file: string, text: string): string[] => {
+    const folder = mkdtempSync(join(tmpdir(), 'fairlead-words-'));
+    writeFileSync(join(folder, file), text);
+    const found = looseWords(folder).map(({ line, words }) => `${line} ${words}`);
+    rmSync(folder, { recursive: true });
+    return found;
+  };
+
+  test.each([
+    ['text of an element', '<p>Nothing here {count}</p>', ['1 Nothing here']],
+    ['a name that is read out', '<nav aria-label="Steps" className="course" />', ['1 Steps']],
+    ['a name with a value in it', `<nav title={\`go to \${name}\`} />`, ['1 go to']],
+    ['one side of a choice', "<p>{isOpen ? 'open' : words.shut}</p>", ['1 open']],
+    ['a heading that is handed on', '<LitRows heading="Feeds" rows={rows} />', ['1 Feeds']],
+    ['what a table is called', '<Step tables={[{ words: "tables", Table }]} />', ['1 tables']],
+    ['letters of any alphabet', '<p>Кабель</p>', ['1 Кабель']],
+  ])('catches %s', (_what, element, found) => {
+    expect(caughtIn('planted-fault.tsx', `export const Planted = () => ${element};`)).toEqual(found);
+  });
+
+  test('catches a whole sentence in any file', () => {
+    expect(caughtIn('planted-fault.ts', "\nexport const says = { refusal: 'Choose another file.' };")).toEqual([
+      '2 Choose another file.',
+    ]);
+  });
+
+  test('lets pass what is no word: signs, names of looks, keys, faults of the program, language files', () => {
+    const element = "<p className={isLit ? 'row lit' : 'row'} data-key=\"a b\">· {words.close} × {name}</p>";
+    expect(caughtIn('sound.tsx', `export const Sound = () => ${element};`)).toEqual([]);
+    expect(caughtIn('sound.ts', "export const fail = () => { throw new Error('There is no boat here.'); };")).toEqual(
+      [],
+    );
+    expect(caughtIn('words.en.ts', "export const en = { close: 'Close it now.' };")).toEqual([]);
   });
 });

@@ -13,6 +13,14 @@ test('a language of one country is spoken as that language', () => {
   expect(spokenIn('fr-CA', { en, fr }).close).toBe('fermer');
 });
 
+test('the types refuse a language that lacks a sentence or a value', () => {
+  // @ts-expect-error nothing says `head`
+  const short: Words<typeof en> = { close: 'fermer', left: (count) => `reste ${count}` };
+  // @ts-expect-error a sentence with a value must stay one
+  const flat: Words<typeof en> = { close: 'fermer', left: 'reste', head: { of: 'Appareils' } };
+  expect([short.close, flat.close]).toEqual(['fermer', 'fermer']);
+});
+
 test('a part that is not written in a language speaks English', () => {
   expect(spokenIn('nl', { en, fr }).left(3)).toBe('3 left');
 });

@@ -1,10 +1,12 @@
-/** The same words in any language: sentences for sentences, and the same values for those that hold some. */
+/** The same words in any language: sentences for sentences, the same values for those that hold some, any number of words to be found by. */
 export type Words<Of> = {
   readonly [Key in keyof Of]: Of[Key] extends string
     ? string
     : Of[Key] extends (...given: infer Given) => string
       ? (...given: Given) => string
-      : Words<Of[Key]>;
+      : Of[Key] extends readonly string[]
+        ? readonly string[]
+        : Words<Of[Key]>;
 };
 
 /** What one part of the app says: in English, which is always complete, and in as many other languages as it was put into. */

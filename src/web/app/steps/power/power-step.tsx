@@ -26,7 +26,7 @@ const PowerMargin = (given: StepMarginProps): ReactNode => (
 export const powerStep: Step = {
   Margin: PowerMargin,
   tables: [
-    { words: 'tables', Table: PowerTables },
+    { words: words.feedTables, Table: PowerTables },
     { words: words.supply, Table: SupplyTables },
   ],
   Pages: PowerPages,

@@ -82,6 +82,7 @@ export const en = {
   unit: 'unit',
   allOn: (source: string, phase: string) => `all on ${source}, ${phase}`,
   sums: (typical: string, most: string) => `${typical} typical, ${most} with everything drawing`,
+  feedTables: 'tables',
   tables: 'Feeds, fuses and loads',
   tablesOf: 'Tables of feeds, fuses and loads',
   metal: 'Metal and shields',
