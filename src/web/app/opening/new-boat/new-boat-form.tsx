@@ -88,8 +88,8 @@ const Measures = ({
         <button type="submit" className="make-button" disabled={isMaking}>
           {isMaking ? words.making : says}
         </button>
+        <WordsHere texts={[]} names={Object.values(words.measure).map((name) => name.toLowerCase())} />
       </div>
-      <WordsHere texts={[]} names={Object.values(words.measure).map((name) => name.toLowerCase())} />
       <Preview asked={asked} />
     </form>
   );
