@@ -112,13 +112,13 @@ export const NewBoatForm = ({
   return (
     <div className="new-boat">
       <HullChoice chosen={pattern} onChoose={setPattern} />
-      <WordsHere texts={Object.values(words.hull)} />
       {refusal === undefined ? null : <RefusalView refusal={refusal} />}
       {pattern === undefined ? (
         <p className="quiet">{words.chooseFirst}</p>
       ) : (
         <Measures pattern={pattern} onMake={onMake} says={says} isMaking={isMaking} />
       )}
+      <WordsHere texts={Object.values(words.hull)} />
     </div>
   );
 };
