@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { parseAst } from 'vite';
+import { parseSync } from 'vite';
 
 /** Words of a language that stand in a part of the page and not in its language file. */
 export interface LooseWords {
@@ -96,7 +96,7 @@ export const looseWords = (folder: string): LooseWords[] =>
     .flatMap((file) => {
       const text = readFileSync(join(folder, file), 'utf8');
       // reason: the syntax is read by names, whatever kind it is of
-      const syntax = parseAst(text, { lang: file.endsWith('x') ? 'tsx' : 'ts' }) as unknown as Syntax;
+      const syntax = parseSync(file, text).program as unknown as Syntax;
       const found = new Map(looseIn(syntax).map((part) => [part.start, textOf(part) ?? '']));
       return [...found].map(([start, words]) => ({
         file,

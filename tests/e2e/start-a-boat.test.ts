@@ -46,7 +46,7 @@ test('beside a boat that is there another is made on a phone, and a length that 
   const page = await app.newPage({ window: 'phone', light: 'night' });
   await page.goto(app.address);
   await page.getByText('kittiwake.boat.json').waitFor();
-  await page.getByText('rigid inflatable', { exact: true }).tap();
+  await page.locator('.hull').getByText('rigid inflatable', { exact: true }).tap();
   await page.getByLabel('Beam').fill('wide');
   await page.getByText('Write a length, for example').waitFor();
   await page.getByRole('button', { name: 'Make this boat' }).tap();
