@@ -10,9 +10,10 @@ import { inject } from 'vitest';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 
-/** A window to test in: a laptop at the chart table, or a phone in a locker. */
+/** A window to test in: a laptop at the chart table, a tablet at the helm, or a phone in a locker. */
 export const windows = {
   laptop: { width: 1440, height: 900 },
+  tablet: { width: 1024, height: 768 },
   phone: { width: 390, height: 844 },
 } as const;
 
@@ -71,7 +72,7 @@ export const appUnderTest = async ({ demos = true }: { demos?: boolean } = {}): 
       putBack();
       const context = await browser.newContext({
         viewport: windows[window],
-        hasTouch: window === 'phone',
+        hasTouch: window !== 'laptop',
         reducedMotion: 'reduce',
       });
       await context.addInitScript((kept) => localStorage.setItem('fairlead-theme', kept), light);
@@ -97,15 +98,18 @@ export const openBoat = async (app: AppUnderTest, page: Page, route = 'gannet'):
   await page.locator('.progress:empty').waitFor({ state: 'attached', timeout: 60_000 });
 };
 
-/**
- * What stands in the way of people who use the page by keyboard or by ear, as far as axe knows. It is asked for nothing
- * else, as the long lists of what is well take it twice the time; no page of the app holds frames.
- */
-export const barriers = async (page: Page): Promise<readonly string[]> => {
-  const axe = new AxeBuilder({ page }).setLegacyMode(true).options({ resultTypes: ['violations'] });
+/** Asks axe for violations only, as the long lists of what is well take it twice the time; no page here holds frames. */
+const asked = async (page: Page, only: { readonly runOnly?: string[] }): Promise<readonly string[]> => {
+  const axe = new AxeBuilder({ page }).setLegacyMode(true).options({ resultTypes: ['violations'], ...only });
   const { violations } = await axe.analyze();
   return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
 };
+
+/** What stands in the way of people who use the page by keyboard or by ear, as far as axe knows. */
+export const barriers = (page: Page): Promise<readonly string[]> => asked(page, {});
+
+/** Words too faint on what they stand on: all that axe knows of that one light can have and another not. */
+export const contrasts = (page: Page): Promise<readonly string[]> => asked(page, { runOnly: ['color-contrast'] });
 
 /** Keeps a picture of a page under dist/pictures, for a person to look at. */
 export const keepPicture = async (page: Page, name: string): Promise<void> => {

@@ -94,6 +94,8 @@ const useSheetHand = ({ widthMm, heightMm }: Drawing): SheetHand => {
     const whole = sightThrough(element, sheet);
     made.moveTo(firstFrame(whole, (pxPerMm * whole.window.widthMm) / element.getBoundingClientRect().width));
     const measure = (): void => {
+      // while the list stands in its place the drawing has no measures
+      if (element.getBoundingClientRect().height === 0) return;
       sight = sightOnScreen(element, sheet);
       map.current?.lay(seenBox(sight, made.frame()));
     };

@@ -43,12 +43,14 @@ const UnitControl = ({
   return (
     <>
       <div className="kit-row">
-        <input
-          type="checkbox"
-          aria-label={words.choose(unit.name)}
-          checked={isChosen}
-          onChange={({ target }) => onChoose(target.checked)}
-        />
+        <label className="kit-tick">
+          <input
+            type="checkbox"
+            aria-label={words.choose(unit.name)}
+            checked={isChosen}
+            onChange={({ target }) => onChoose(target.checked)}
+          />
+        </label>
         <select
           aria-label={words.becomes(unit.name)}
           value={unit.fate}

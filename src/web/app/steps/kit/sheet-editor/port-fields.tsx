@@ -48,7 +48,7 @@ const MessageList = ({
   withRates?: boolean;
 }): ReactNode => (
   <div className="sheet-messages">
-    <h5>{heading}</h5>
+    <h4>{heading}</h4>
     {list.length === 0 ? <p className="quiet">{words.nothing}</p> : null}
     <ul>
       {list.map((message, at) => {

@@ -51,7 +51,7 @@ export const SheetEditor = ({ boat, unit, onClose }: { boat: Boat; unit: Kit; on
     setDraft({ ...draft, ports: draft.ports.map((one, index) => (index === at ? port : one)) });
   return (
     <section className="sheet-editor" aria-label={words.heading(unit.name)}>
-      <h4>{words.heading(unit.name)}</h4>
+      <h3>{words.heading(unit.name)}</h3>
       {old.source === 'manual' ? null : <p className="quiet">{words.typical}</p>}
       <TextField label={words.name} value={draft.name} longest={120} onValue={(name) => setDraft({ ...draft, name })} />
       <TextField
@@ -67,7 +67,7 @@ export const SheetEditor = ({ boat, unit, onClose }: { boat: Boat; unit: Kit; on
           <span>{words.forAll(alike)}</span>
         </label>
       )}
-      <h5>{words.ports}</h5>
+      <h4>{words.ports}</h4>
       {draft.ports.map((port, at) => (
         <PortFields
           key={port.id}
