@@ -6,6 +6,7 @@ import { walkRound } from '../../../../../core/walk-round/walk-round.ts';
 import { walkRoundPage } from '../../../../../papers/walk-round/walk-round-page.ts';
 import type { Command } from '../../../commands/command.ts';
 import { useCommands } from '../../../commands/use-commands.ts';
+import { Word } from '../../../words/explained.tsx';
 import { nextOpen } from './next-open.ts';
 import { WalkStopView } from './walk-stop.tsx';
 import { words } from './words.ts';
@@ -89,7 +90,9 @@ export const WalkRoundBlock = ({ boat }: { boat: Boat }): ReactNode => {
   );
   return (
     <section ref={block} className="block walk-round">
-      <h2>{words.heading}</h2>
+      <h2>
+        <Word of="walk-round">{words.heading}</Word>
+      </h2>
       <p>{words.intro(stops.length)}</p>
       <button type="button" className="walk-form" onClick={() => saveForm(boat)}>
         {words.saveForm}

@@ -5,6 +5,7 @@ import { quoteOf } from '../../../../../core/quote/quote-of.ts';
 import { quotePage } from '../../../../../papers/quote/quote-page.ts';
 import { quoteRows } from '../../../../../papers/quote/quote-rows.ts';
 import { useCommands } from '../../../commands/use-commands.ts';
+import { Word } from '../../../words/explained.tsx';
 import type { StepMarginProps } from '../../step.ts';
 import { BesideBlock } from './beside-block.tsx';
 import { QuoteExclusions } from './quote-exclusions.tsx';
@@ -63,7 +64,9 @@ export const QuoteBlock = ({ boat, plan, hand }: Omit<StepMarginProps, 'onPull'>
   );
   return (
     <section className="block quote-block">
-      <h2>{words.heading}</h2>
+      <h2>
+        <Word of="quote">{words.heading}</Word>
+      </h2>
       <p className="quote-range">{rows.total}</p>
       <p className="quiet">
         {rows.standing} {rows.validity}
