@@ -4,148 +4,17 @@ import { typicalSheets } from '../../facts/sheets/index.ts';
 import type { Boat } from '../boat-schema.ts';
 import type { EditCall } from '../history.ts';
 import { type EditId, edits } from './index.ts';
-
-type Sketch = fc.Arbitrary<unknown>;
-/** What stands in the schema of parameters, as JSON Schema says it. */
-interface Shape {
-  readonly $ref?: string;
-  readonly const?: unknown;
-  readonly enum?: readonly unknown[];
-  readonly anyOf?: readonly Shape[];
-  readonly oneOf?: readonly Shape[];
-  readonly type?: string;
-  readonly properties?: Readonly<Record<string, Shape>>;
-  readonly required?: readonly string[];
-  readonly items?: Shape;
-  readonly prefixItems?: readonly Shape[];
-  readonly minItems?: number;
-  readonly pattern?: string;
-  readonly minimum?: number;
-  readonly maximum?: number;
-}
-
-const some = (values: readonly unknown[]): Sketch => fc.constantFrom(...(values.length === 0 ? ['none'] : values));
-const someOf = (ids: readonly string[], least: number): Sketch =>
-  ids.length < least
-    ? fc.constant([])
-    : fc
-        .shuffledSubarray([...ids], { minLength: least, maxLength: Math.min(ids.length, Math.max(least, 3)) })
-        .map((few) => (least === 2 ? few.slice(0, 2) : few));
-const idsOf = (list: readonly { readonly id: string }[]): string[] => list.map(({ id }) => id);
-
-/** Every interface aboard as `unit.port`. */
-const portsOf = (boat: Boat): string[] =>
-  boat.kit.flatMap((unit) =>
-    (boat.sheets.find(({ id }) => id === unit.sheet)?.ports ?? []).map(({ id }) => `${unit.id}.${id}`),
-  );
-
-const circuitsOf = ({ supply }: Boat): string[] =>
-  supply.panels.flatMap((panel) => panel.circuits.map(({ id }) => `${panel.id}.${id}`));
-
-/** Lines as the plan would name them, enough to settle and let go. */
-const linesOf = (boat: Boat): string[] => [
-  ...Object.keys(boat.pins?.routes ?? {}),
-  ...boat.joins.flatMap(({ members: [one, other], kind }) =>
-    one === undefined || other === undefined ? [] : [`${kind}:${one.kit}.${one.port}~${other.kit}.${other.port}`],
-  ),
-];
-
-const messagesOf = (boat: Boat): unknown[] =>
-  boat.sheets.flatMap(({ ports }) => ports.flatMap(({ sends = [] }) => sends.map((one) => one.pgn ?? one.sentence)));
-
-const findings = ['needs/missing depth', 'ways/assumed helm-mast', 'power/drop display'];
-
-/** What a name in the parameters of an edit means, whichever edit it is. */
-const meaningsIn = (boat: Boat): Readonly<Record<string, () => Sketch>> => ({
-  unit: () => some(idsOf(boat.kit)),
-  kit: () => some(idsOf(boat.kit)),
-  at: () => some(idsOf(boat.kit)),
-  place: () => some(idsOf(boat.places)),
-  way: () => some(idsOf(boat.ways)),
-  ways: () => someOf(idsOf(boat.ways), 1),
-  ends: () => someOf(idsOf(boat.places), 2),
-  cable: () => some(idsOf(boat.cables)),
-  bus: () => some(idsOf(boat.buses)),
-  join: () => some(idsOf(boat.joins)),
-  sheet: () => some([...idsOf(boat.sheets), ...idsOf(typicalSheets)]),
-  day: () => some(idsOf(boat.days ?? [])),
-  circuit: () => some(circuitsOf(boat)),
-  port: () => some(portsOf(boat)),
-  primary: () => some(portsOf(boat)),
-  from: () => some(portsOf(boat)),
-  to: () => some(portsOf(boat)),
-  line: () => some(linesOf(boat)),
-  message: () => some(messagesOf(boat)),
-  value: () => some([1, 2, 'a word']),
-  changes: () => fc.constant([]),
-  finding: () => some([...findings, ...(boat.accepted ?? []).map((entry) => entry.finding)]),
-  item: () => some(['micro-tee', 'light-drop-2000mm', ...(boat.orders ?? []).map((entry) => entry.item)]),
-});
-
-const anyIdOf = (boat: Boat): Sketch =>
-  fc.oneof(
-    some(['a-new-one', 'another', 'third']),
-    some([...idsOf(boat.places), ...idsOf(boat.ways), ...idsOf(boat.kit), ...idsOf(boat.buses), ...idsOf(boat.sheets)]),
-  );
-
-const ofText = (boat: Boat, { pattern }: Shape): Sketch => {
-  if (pattern === undefined) return some(['A word', 'Something else']);
-  if (pattern === '^[a-z][a-z0-9-]*$') return anyIdOf(boat);
-  return fc.stringMatching(new RegExp(pattern));
-};
-
-const ofNumber = ({ type, minimum = 0, maximum = 20 }: Shape): Sketch => {
-  const [min, max] = [Math.ceil(minimum), Math.floor(Math.min(maximum, Math.max(minimum + 40, 20)))];
-  if (min > max) return fc.constant((minimum + maximum) / 2);
-  const whole = fc.integer({ min, max });
-  return type === 'integer' ? whole : whole.map((value) => Math.min(max, value + 0.5));
-};
-
-type Sketcher = (shape: Shape, name?: string, depth?: number) => Sketch;
-
-/** A shape that holds itself is not followed further down than this. */
-const deepest = 8;
-
-const ofFields = (shape: Shape, sketch: (inner: Shape, name?: string) => Sketch): Sketch => {
-  const { properties = {}, required = [] } = shape;
-  const model = Object.fromEntries(Object.entries(properties).map(([name, inner]) => [name, sketch(inner, name)]));
-  return fc.record(model, { requiredKeys: required.filter((name) => name in model) });
-};
-
-/** Makes values that fit a shape, with the boat's own things where a name says which are meant. */
-const sketcher = (boat: Boat, definitions: Readonly<Record<string, Shape>>): Sketcher => {
-  const meanings = meaningsIn(boat);
-  const sketch: Sketcher = (shape, name = '', depth = 0) => {
-    const below = (inner: Shape, ownName?: string): Sketch => sketch(inner, ownName, depth + 1);
-    if (depth > deepest) return fc.constant('deep');
-    if (shape.$ref !== undefined) return below(definitions[shape.$ref.replace(/^.*\//, '')] ?? {}, name);
-    const meant = shape.type === 'object' || shape.enum !== undefined ? undefined : meanings[name];
-    if (meant !== undefined) return meant();
-    if (shape.const !== undefined) return fc.constant(shape.const);
-    if (shape.enum !== undefined) return some(shape.enum);
-    const ways = shape.anyOf ?? shape.oneOf;
-    if (ways !== undefined) return fc.oneof(...ways.map((one) => below(one, name)));
-    if (shape.prefixItems !== undefined) return fc.tuple(...shape.prefixItems.map((one) => below(one)));
-    switch (shape.type) {
-      case 'object':
-        return shape.properties === undefined ? fc.constant({}) : ofFields(shape, below);
-      case 'array':
-        return fc.array(below(shape.items ?? {}), { minLength: shape.minItems ?? 0, maxLength: 3 });
-      case 'boolean':
-        return fc.boolean();
-      case 'number':
-      case 'integer':
-        return ofNumber(shape);
-      default:
-        return ofText(boat, shape);
-    }
-  };
-  return sketch;
-};
+import { idsOf, portsOf, type Shape, type Sketch, sketcher, some } from './sketcher.test-helper.ts';
 
 /** Stand-ins where a boat has none of a kind left: an edit of them is refused. */
 const noNeed = { reading: 'depth', at: 'none', must: true } as const;
 const noJoin = { kind: 'usb' as const, members: [] };
+
+/** The circuits aboard, each with its panel. */
+const circuitsIn = ({ supply }: Boat): object[] =>
+  supply.panels.flatMap(({ id: panel, circuits }) => circuits.map(({ id }) => ({ panel, circuit: id })));
+
+const partsOf = (of: unknown): object => (typeof of === 'object' && of !== null ? of : {});
 
 /** What the shape alone does not tell: how the parts of one edit hang together. */
 const known: { readonly [Id in EditId]?: (boat: Boat) => Sketch } = {
@@ -221,6 +90,46 @@ const known: { readonly [Id in EditId]?: (boat: Boat) => Sketch } = {
         },
       ]),
     }),
+  'add-circuit': (boat) =>
+    fc.record({
+      panel: some(idsOf(boat.supply.panels)),
+      circuit: fc.record({
+        id: some(['one-circuit-more', 'another-circuit']),
+        ratingA: fc.constantFrom(3, 10),
+        kind: some(['breaker', 'fuse']),
+        feeds: fc.constant([]),
+      }),
+    }),
+  'change-circuit': (boat) =>
+    fc
+      .record({ of: some(circuitsIn(boat)), ratingA: fc.constantFrom(3, 7.5, 10) })
+      .map(({ of, ratingA }) => ({ ...partsOf(of), ratingA })),
+  'remove-circuit': (boat) => some(circuitsIn(boat)).map(partsOf),
+  'add-panel': (boat) =>
+    fc.record({
+      id: some(['one-panel-more', 'another-panel']),
+      place: some(idsOf(boat.places)),
+      from: some(idsOf(boat.supply.banks)),
+      circuits: fc.constant([]),
+    }),
+  'change-panel': (boat) =>
+    fc.record({ panel: some(idsOf(boat.supply.panels)), freeWays: fc.nat(6), mainA: fc.constantFrom(20, 40) }),
+  'copy-sheet': (boat) =>
+    fc.record({ units: some(idsOf(boat.kit)).map((id) => [id]), as: some(['own-sheet', 'another-sheet']) }),
+  'see-plug': (boat) =>
+    fc
+      .record({
+        of: fc.constantFrom(...boat.kit, undefined),
+        connector: some(['micro-c', 'leads']),
+        gender: some(['male', 'female']),
+      })
+      .map(({ of, ...seen }) => ({
+        unit: of?.id ?? 'none',
+        plug: boat.sheets.find(({ id }) => id === of?.sheet)?.plugs[0]?.id ?? 'none',
+        ...seen,
+      })),
+  'remove-photo': (boat) =>
+    some((boat.photos ?? []).map(({ of, shows, picture }) => ({ of, shows, hash: picture.hash }))),
   'add-sheet': () => fc.constantFrom(...typicalSheets).map((sheet) => ({ sheet })),
   'set-sheet': (boat) =>
     fc
