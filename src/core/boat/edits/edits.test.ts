@@ -1,30 +1,10 @@
 import { expect, test } from 'vitest';
-import { typicalSheets } from '../../facts/sheets/index.ts';
 import { aBoat } from '../a-boat.test-helper.ts';
 import type { Boat } from '../boat-schema.ts';
-import { UserError } from '../user-error.ts';
 import { type EditId, edits } from './index.ts';
+import { refusalOf } from './refusal-of.test-helper.ts';
 
 const tern = aBoat().boat;
-
-const refusalOf = (id: EditId, params: unknown, boat: Boat = tern): UserError | undefined => {
-  try {
-    edits[id].apply(boat, params);
-    return undefined;
-  } catch (error) {
-    if (error instanceof UserError) return error;
-    throw error;
-  }
-};
-
-test('a join that is forbidden stands in the file so, and is no join', () => {
-  const members = [
-    { kit: 'converter', port: 'out', as: 'talk' as const },
-    { kit: 'radio', port: 'gps-in', as: 'listen' as const },
-  ];
-  const after = edits['forbid-join'].apply(tern, { kind: 'nmea0183', members });
-  expect(after.joins.at(-1)).toEqual({ id: 'never-converter-radio', kind: 'nmea0183', members, hold: 'never' });
-});
 
 test('every edit is listed under its own id', () => {
   for (const [id, edit] of Object.entries(edits)) expect(edit.id).toBe(id);
@@ -140,119 +120,6 @@ test('a unit that is taken out leaves its needs, its joins, its circuit and its 
   expect(boat.cables[0]?.serves).toBeUndefined();
 });
 
-test('a bus keeps its join when one of its units is taken out', () => {
-  const boat = edits['remove-unit'].apply(tern, { unit: 'gnss' });
-  expect(boat.joins[0]?.members.map((member) => member.kit)).toEqual(['compass', 'converter', 'display']);
-});
-
-test('a unit by a typical sheet brings the sheet into the file, once', () => {
-  const wind = {
-    id: 'wind',
-    name: 'Wind sensor',
-    sheet: 'wind-sensor-bus',
-    fate: 'comes',
-    place: 'mast-base',
-  } as const;
-  const one = edits['add-unit'].apply(tern, wind);
-  const two = edits['add-unit'].apply(one, { ...wind, id: 'second-wind' });
-  expect(two.kit.slice(-2).map((unit) => unit.id)).toEqual(['wind', 'second-wind']);
-  expect(two.sheets.filter((sheet) => sheet.id === 'wind-sensor-bus')).toHaveLength(1);
-  expect(refusalOf('add-unit', wind, one)?.says).toBe(
-    '"wind" is the id of a unit twice; an id names one thing in the whole file.',
-  );
-});
-
-test('what is found out of a bank, of a panel and of the negatives is said, and the rest stays', () => {
-  const [bank, panel] = [tern.supply.banks[0], tern.supply.panels[0]];
-  const main = { kind: 'fuse', ratingA: 80 } as const;
-  const after = edits['change-bank'].apply(tern, { bank: bank?.id, main });
-  expect(after.supply.banks[0]).toEqual({ ...bank, main });
-  expect(edits['change-panel'].apply(tern, { panel: panel?.id, freeWays: 2 }).supply.panels[0]).toEqual({
-    ...panel,
-    freeWays: 2,
-  });
-  expect(edits['set-negative'].apply(tern, { place: 'mast-base' }).supply.negativeAt).toBe('mast-base');
-  expect(refusalOf('set-negative', { place: 'nowhere' })?.says).toContain('nowhere');
-});
-
-test('what a recording heard comes aboard with its sheets, on the backbone there is or on one made for it', () => {
-  const [typical] = typicalSheets.filter(({ id }) => id === 'wind-sensor-bus');
-  const sheet = { ...typical, id: 'heard-wind', source: 'recording' as const };
-  const unit = { id: 'wind', name: 'Wind', sheet: 'heard-wind', fate: 'stays', place: 'mast-base' } as const;
-  const heard = { bus: 'nav', port: 'n2k', sheets: [sheet], units: [unit] };
-  const after = edits['add-heard'].apply(tern, heard);
-  expect(after.kit.at(-1)).toEqual(unit);
-  expect(after.joins.find(({ bus }) => bus === 'nav')?.members).toContainEqual({
-    kit: 'wind',
-    port: 'n2k',
-    as: 'both',
-  });
-  const bare = edits['add-heard'].apply(aBoat().with({ joins: [] }).boat, { ...heard, bus: 'second' });
-  expect(bare.buses.map(({ id }) => id)).toContain('second');
-  expect(bare.joins.map(({ bus }) => bus)).toEqual(['second']);
-  expect(refusalOf('add-heard', { ...heard, units: [] })?.says).toBeDefined();
-});
-
-test('a port put on a backbone joins those that are on it, and makes the first join where there is none', () => {
-  const out = aBoat().change((boat) => {
-    boat.joins[0]?.members.pop();
-  }).boat;
-  expect(edits['join-bus'].apply(out, { port: 'gnss.n2k', bus: 'nav' })).toEqual(tern);
-  const bare = aBoat().with({ joins: [] }).boat;
-  expect(edits['join-bus'].apply(bare, { port: 'gnss.n2k', bus: 'nav' }).joins).toEqual([
-    {
-      id: 'nav-join',
-      kind: 'nmea2000',
-      bus: 'nav',
-      members: [{ kit: 'gnss', port: 'n2k', as: 'both' }],
-      hold: 'fixed',
-    },
-  ]);
-  expect(refusalOf('join-bus', { port: 'radio.gps-in', bus: 'nav' })?.says).toBe(
-    'The join "nav-join" is nmea2000, and the port "radio.gps-in" is nmea0183.',
-  );
-});
-
-test('a second listener is added to the join its talker speaks in', () => {
-  const second = aBoat().add({
-    kit: [{ id: 'radio-aft', name: 'Radio aft', sheet: 'fixed-radio', fate: 'stays', place: 'helm' }],
-  }).boat;
-  const boat = edits['join-ports'].apply(second, { from: 'converter.out', to: 'radio-aft.gps-in' });
-  expect(boat.joins).toHaveLength(2);
-  expect(boat.joins[1]?.members.map(({ kit, as }) => [kit, as])).toEqual([
-    ['converter', 'talk'],
-    ['radio', 'listen'],
-    ['radio-aft', 'listen'],
-  ]);
-  const first = edits['join-ports'].apply(aBoat().change((draft) => draft.joins.pop()).boat, {
-    from: 'converter.out',
-    to: 'radio.gps-in',
-  });
-  expect(first.joins[1]?.id).toBe('converter-to-radio');
-  expect(refusalOf('join-ports', { from: 'gnss.n2k', to: 'radio.gps-in' })?.says).toBe(
-    'gnss.n2k is nmea2000 and radio.gps-in is nmea0183; they cannot be wired to each other.',
-  );
-});
-
-test('a change of a sheet is for one unit, and a later one takes its place', () => {
-  const path = 'ports.gps-in.baud';
-  const once = edits['change-sheet'].apply(tern, { unit: 'radio', path, value: 38400, how: 'seen' });
-  const twice = edits['change-sheet'].apply(once, { unit: 'radio', path, value: 4800, how: 'manual' });
-  expect(twice.kit.find((unit) => unit.id === 'radio')?.changes).toEqual([{ path, value: 4800, how: 'manual' }]);
-  expect(refusalOf('change-sheet', { unit: 'radio', path: 'ports.gps-inn.baud', value: 4800, how: 'seen' })?.says).toBe(
-    'There is no `gps-inn` in `ports`; did you mean `gps-in`?',
-  );
-});
-
-test('an instance number takes the place of the one the port had for that reading', () => {
-  const port = 'compass.n2k';
-  const once = edits['set-instance'].apply(tern, { port, reading: 'heading', instance: 1 });
-  const twice = edits['set-instance'].apply(once, { port, reading: 'heading', instance: 2 });
-  expect(twice.kit.find((unit) => unit.id === 'compass')?.instances).toEqual([
-    { port: 'n2k', reading: 'heading', instance: 2 },
-  ]);
-});
-
 test('a need can ask for less, and a join can be confirmed', () => {
   const need = { reading: 'heading', at: 'display', must: false, reference: 'magnetic' } as const;
   expect(edits['change-need'].apply(tern, need).needs[0]).toEqual(need);
@@ -328,69 +195,11 @@ test('a source is chosen, chosen anew and let go again, and goes with the unit i
   expect(refusalOf('let-source-go', { reading: 'depth' })?.says).toBe('No source of depth is chosen there.');
 });
 
-test('a port is fed from another circuit, and from that one only', () => {
-  const moved = edits['feed-port'].apply(tern, { port: 'radio.dc', circuit: 'main-panel.bus-circuit' });
-  expect(moved.supply.panels[0]?.circuits.map(({ feeds }) => feeds)).toEqual([['nav', 'radio.dc'], ['display.dc']]);
-  expect(refusalOf('feed-port', { port: 'radio.dc', circuit: 'main-panel.none' })?.says).toContain('none');
-});
-
-test('a rate is set for one unit, set again, and goes back to its sheet', () => {
-  const rateOf = (boat: Boat) => boat.kit.find(({ id }) => id === 'gnss')?.changes;
-  const set = { port: 'gnss.n2k', message: 129025 } as const;
-  const fast = edits['set-rate'].apply(tern, { ...set, everyMs: 500 });
-  const slow = edits['set-rate'].apply(fast, { ...set, everyMs: 1000 });
-  expect(rateOf(slow)).toEqual([{ path: 'ports.n2k.sends.129025.everyMs', value: 1000, how: 'seen' }]);
-  expect(edits['set-rate'].apply(slow, set)).toEqual(tern);
-  expect(edits['set-rate'].title({ ...set, everyMs: 500 }, tern)).toBe('gnss.n2k sends 129025 every 500 ms.');
-  expect(refusalOf('set-rate', { port: 'gnss.n2k', message: 127505, everyMs: 500 })?.says).toContain('127505');
-  expect(refusalOf('set-rate', { port: 'gnss.n2k', message: 'rmc', everyMs: 500 })).toBeDefined();
-});
-
-test('the rate of a message that is sent for several numbers is not set by half', () => {
-  const twice = aBoat().sheet('gnss-receiver', (sheet) => {
-    sheet.ports[0]?.sends?.push({ pgn: 127505, instance: 0 }, { pgn: 127505, instance: 1 });
-  }).boat;
-  expect(refusalOf('set-rate', { port: 'gnss.n2k', message: 127505, everyMs: 500 }, twice)?.says).toContain(
-    'several times',
-  );
-});
-
 test('waters are set, and taken back to the usual ones', () => {
   const quiet = edits['set-waters'].apply(tern, { waters: 'quiet' });
   expect(quiet.waters).toBe('quiet');
   expect(edits['set-waters'].apply(quiet, {})).toEqual(tern);
   expect(refusalOf('set-waters', { waters: 'ocean' })).toBeDefined();
-});
-
-test('units of one sheet get a copy of it that is their own and of the manual; the sheet itself stays', () => {
-  const boat = edits['copy-sheet'].apply(tern, { units: ['gnss'], as: 'gnss-own', sourceNote: 'Manual, page 12.' });
-  const own = boat.sheets.find(({ id }) => id === 'gnss-own');
-  expect([own?.source, own?.sourceNote, own?.name]).toEqual(['manual', 'Manual, page 12.', 'GNSS receiver']);
-  expect(boat.kit.find(({ id }) => id === 'gnss')?.sheet).toBe('gnss-own');
-  expect(boat.sheets.find(({ id }) => id === 'gnss-receiver')).toEqual(
-    tern.sheets.find(({ id }) => id === 'gnss-receiver'),
-  );
-  expect(refusalOf('copy-sheet', { units: ['gnss', 'display'], as: 'own' })?.says).toBe(
-    'These units are not of one sheet.',
-  );
-});
-
-test('a sheet that loses a port somebody is joined at is refused', () => {
-  const [sheet] = tern.sheets.filter(({ id }) => id === 'gnss-receiver');
-  expect(refusalOf('set-sheet', { sheet: { ...sheet, ports: [] } })?.says).toContain('n2k');
-  const named = edits['set-sheet'].apply(tern, { sheet: { ...sheet, name: 'Position antenna' } });
-  expect(named.sheets.find(({ id }) => id === 'gnss-receiver')?.name).toBe('Position antenna');
-  expect(refusalOf('set-sheet', { sheet: { ...sheet, id: 'no-sheet' } })?.says).toContain('no-sheet');
-});
-
-test('a circuit more takes one of the places that were counted free', () => {
-  const circuit = { id: 'radar-circuit', ratingA: 5, kind: 'breaker', feeds: [] } as const;
-  const counted = aBoat().change((boat) => {
-    for (const panel of boat.supply.panels) panel.freeWays = 1;
-  }).boat;
-  const [panel] = edits['add-circuit'].apply(counted, { panel: 'main-panel', circuit }).supply.panels;
-  expect([panel?.freeWays, panel?.circuits.at(-1)]).toEqual([0, circuit]);
-  expect(edits['add-circuit'].apply(tern, { panel: 'main-panel', circuit }).supply.panels[0]?.freeWays).toBeUndefined();
 });
 
 test('a unit called otherwise keeps its id', () => {

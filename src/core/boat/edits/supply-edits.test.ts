@@ -4,6 +4,8 @@ import type { Boat } from '../boat-schema.ts';
 import { applyEdit, applyEdits, type EditCall, undo } from '../history.ts';
 import { startHistory } from '../start-history.ts';
 import { writeBoat } from '../write-boat.ts';
+import { edits } from './index.ts';
+import { refusalOf } from './refusal-of.test-helper.ts';
 
 const tern = aBoat().boat;
 const [panel] = tern.supply.panels;
@@ -80,4 +82,33 @@ test('a panel that feeds another stays', () => {
   expect(() => edited([{ edit: 'remove-panel', params: { panel: panel.id } }], boat)).toThrow(
     /Panel dash is fed from panel/,
   );
+});
+
+test('what is found out of a bank, of a panel and of the negatives is said, and the rest stays', () => {
+  const [bank, panel] = [tern.supply.banks[0], tern.supply.panels[0]];
+  const main = { kind: 'fuse', ratingA: 80 } as const;
+  const after = edits['change-bank'].apply(tern, { bank: bank?.id, main });
+  expect(after.supply.banks[0]).toEqual({ ...bank, main });
+  expect(edits['change-panel'].apply(tern, { panel: panel?.id, freeWays: 2 }).supply.panels[0]).toEqual({
+    ...panel,
+    freeWays: 2,
+  });
+  expect(edits['set-negative'].apply(tern, { place: 'mast-base' }).supply.negativeAt).toBe('mast-base');
+  expect(refusalOf('set-negative', { place: 'nowhere' })?.says).toContain('nowhere');
+});
+
+test('a port is fed from another circuit, and from that one only', () => {
+  const moved = edits['feed-port'].apply(tern, { port: 'radio.dc', circuit: 'main-panel.bus-circuit' });
+  expect(moved.supply.panels[0]?.circuits.map(({ feeds }) => feeds)).toEqual([['nav', 'radio.dc'], ['display.dc']]);
+  expect(refusalOf('feed-port', { port: 'radio.dc', circuit: 'main-panel.none' })?.says).toContain('none');
+});
+
+test('a circuit more takes one of the places that were counted free', () => {
+  const circuit = { id: 'radar-circuit', ratingA: 5, kind: 'breaker', feeds: [] } as const;
+  const counted = aBoat().change((boat) => {
+    for (const panel of boat.supply.panels) panel.freeWays = 1;
+  }).boat;
+  const [panel] = edits['add-circuit'].apply(counted, { panel: 'main-panel', circuit }).supply.panels;
+  expect([panel?.freeWays, panel?.circuits.at(-1)]).toEqual([0, circuit]);
+  expect(edits['add-circuit'].apply(tern, { panel: 'main-panel', circuit }).supply.panels[0]?.freeWays).toBeUndefined();
 });
