@@ -1,18 +1,12 @@
 import type { ReactNode } from 'react';
-import type { BoatIndex } from '../../../../../core/boat/boat-index.ts';
-import type { WalkQuestion } from '../../../../../core/walk-round/walk-question.ts';
+import type { AnswerProps } from './answer-props.ts';
 import { OtherBoxes, PlaceIsSo } from './place-answers.tsx';
 import { BankAnswer, PanelAnswer } from './supply-answers.tsx';
 import { UnitAnswer } from './unit-answers.tsx';
 import { WayAnswer } from './way-answers.tsx';
 
 /** What takes the answer to a question of the walk. */
-export const AnswerField = (props: {
-  index: BoatIndex;
-  question: WalkQuestion;
-  /** the question, for those who hear it */
-  what: string;
-}): ReactNode => {
+export const AnswerField = (props: AnswerProps): ReactNode => {
   const { index, question, what } = props;
   switch (question.subject) {
     case 'place':

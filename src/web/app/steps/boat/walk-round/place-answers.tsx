@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { BoatIndex } from '../../../../../core/boat/boat-index.ts';
-import { placeSchema } from '../../../../../core/boat/boat-schema.ts';
+import type { Place } from '../../../../../core/boat/boat-schema.ts';
 import { standingAt } from '../../../../../core/boat/edits/standing-at.ts';
 import { typicalSheets } from '../../../../../core/facts/sheets/index.ts';
 import { placeUnit } from '../../../../../core/kit/place-unit.ts';
@@ -10,8 +10,15 @@ import { AnswerOptions, AnswerPick } from './answer-options.tsx';
 import { WalkForm } from './walk-form.tsx';
 import { words } from './words.ts';
 
-const exposures = placeSchema.shape.exposure.options;
-const reaches = placeSchema.shape.reach.options;
+const exposures = [
+  'dry',
+  'damp',
+  'spray',
+  'weather',
+  'engine',
+  'bilge',
+] as const satisfies readonly Place['exposure'][];
+const reaches = ['open', 'panel', 'hard', 'aloft'] as const satisfies readonly Place['reach'][];
 
 /** Whether a place is as the file says, put right on the spot, or not there at all. */
 export const PlaceIsSo = ({ index, about, what }: { index: BoatIndex; about: string; what: string }): ReactNode => {

@@ -1,15 +1,14 @@
 import type { ReactNode } from 'react';
-import type { BoatIndex } from '../../../../../core/boat/boat-index.ts';
-import { type Bank, bankSchema, type Panel } from '../../../../../core/boat/supply.ts';
+import type { Bank, Panel } from '../../../../../core/boat/supply.ts';
 import { parseArea } from '../../../../../core/units/parse-area.ts';
 import { answerEdit } from '../../../../../core/walk-round/answer-edits.ts';
-import type { WalkQuestion } from '../../../../../core/walk-round/walk-question.ts';
 import { AnswerOptions, AnswerPick, yesNo } from './answer-options.tsx';
+import type { AnswerProps } from './answer-props.ts';
 import { ifTyped, typedLength, typedNumber } from './typed-numbers.ts';
 import { WalkForm } from './walk-form.tsx';
 import { words } from './words.ts';
 
-const chemistries = bankSchema.shape.chemistry.options;
+const chemistries = ['flooded', 'agm', 'gel', 'lifepo4', 'other'] as const satisfies readonly Bank['chemistry'][];
 const partedKinds = ['switch', 'relay', 'diode', 'dcdc', 'apart', 'nothing'] as const;
 const guardKinds = ['fuse', 'breaker', 'none'] as const;
 
@@ -125,15 +124,7 @@ const PanelFeeder = ({ panel, what }: { panel: Panel; what: string }): ReactNode
 );
 
 /** What takes the answer to a question about a bank. */
-export const BankAnswer = ({
-  index,
-  question: { kind, about },
-  what,
-}: {
-  index: BoatIndex;
-  question: WalkQuestion;
-  what: string;
-}): ReactNode => {
+export const BankAnswer = ({ index, question: { kind, about }, what }: AnswerProps): ReactNode => {
   const bank = index.banks.get(about);
   if (bank === undefined) return null;
   switch (kind) {
@@ -159,15 +150,7 @@ export const BankAnswer = ({
 };
 
 /** What takes the answer to a question about a panel. */
-export const PanelAnswer = ({
-  index,
-  question: { kind, about },
-  what,
-}: {
-  index: BoatIndex;
-  question: WalkQuestion;
-  what: string;
-}): ReactNode => {
+export const PanelAnswer = ({ index, question: { kind, about }, what }: AnswerProps): ReactNode => {
   const panel = index.panels.get(about);
   if (panel === undefined) return null;
   if (kind === 'panel-feeder') return <PanelFeeder panel={panel} what={what} />;

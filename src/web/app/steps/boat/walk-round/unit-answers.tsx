@@ -5,8 +5,8 @@ import type { Plug, Sheet } from '../../../../../core/boat/sheet.ts';
 import { notedSettings } from '../../../../../core/facts/noted-settings.ts';
 import { answerEdit } from '../../../../../core/walk-round/answer-edits.ts';
 import { masked, shownSetting } from '../../../../../core/walk-round/masked.ts';
-import type { WalkQuestion } from '../../../../../core/walk-round/walk-question.ts';
 import { AnswerOptions, AnswerPick, yesNo } from './answer-options.tsx';
+import type { AnswerProps } from './answer-props.ts';
 import { PhotoField } from './photo-field.tsx';
 import { WalkForm } from './walk-form.tsx';
 import { words } from './words.ts';
@@ -151,15 +151,7 @@ const unfedPort = (index: BoatIndex, unit: string): string | undefined => {
 };
 
 /** What takes the answer to a question about a unit. */
-export const UnitAnswer = ({
-  index,
-  question: { kind, about },
-  what,
-}: {
-  index: BoatIndex;
-  question: WalkQuestion;
-  what: string;
-}): ReactNode => {
+export const UnitAnswer = ({ index, question: { kind, about }, what }: AnswerProps): ReactNode => {
   const unit = index.kit.get(about);
   const sheet = index.sheetOf.get(about);
   if (unit === undefined || sheet === undefined) return null;

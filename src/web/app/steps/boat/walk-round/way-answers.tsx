@@ -4,10 +4,10 @@ import { lineKinds, type Way } from '../../../../../core/boat/boat-schema.ts';
 import { parseBore } from '../../../../../core/units/parse-bore.ts';
 import { answerEdit } from '../../../../../core/walk-round/answer-edits.ts';
 import { cablesInWay } from '../../../../../core/walk-round/cables-in-way.ts';
-import type { WalkQuestion } from '../../../../../core/walk-round/walk-question.ts';
 import { TapeField } from '../tape-field.tsx';
 import { words as boatWords } from '../words.ts';
 import { AnswerOptions } from './answer-options.tsx';
+import type { AnswerProps } from './answer-props.ts';
 import { WalkForm } from './walk-form.tsx';
 import { words } from './words.ts';
 
@@ -70,15 +70,7 @@ const WayHolds = ({ index, way, what }: { index: BoatIndex; way: Way; what: stri
 };
 
 /** What takes the answer to a question about a way. */
-export const WayAnswer = ({
-  index,
-  question: { kind, about },
-  what,
-}: {
-  index: BoatIndex;
-  question: WalkQuestion;
-  what: string;
-}): ReactNode => {
+export const WayAnswer = ({ index, question: { kind, about }, what }: AnswerProps): ReactNode => {
   const way = index.ways.get(about);
   if (way === undefined) return null;
   switch (kind) {
