@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { aboardSchema } from './aboard.ts';
 import { chosenSourceSchema } from './chosen-source.ts';
 import { dottedIdSchema, idSchema } from './ids.ts';
+import { lineKinds } from './line-kinds.ts';
 import { measureSchema } from './measure.ts';
 import { ownDaySchema } from './own-day.ts';
 import { photosSchema } from './photo.ts';
@@ -13,22 +14,6 @@ import { supplySchema } from './supply.ts';
 import { underlaysSchema } from './underlay.ts';
 import { watersSchema } from './waters.ts';
 
-export const lineKinds = [
-  'trunk',
-  'drop',
-  'ethernet',
-  'pair',
-  'single-wire',
-  'analog',
-  'engine-can',
-  'modbus',
-  'coax',
-  'video',
-  'audio',
-  'usb',
-  'feed',
-  'feeder',
-] as const;
 export const lineKindSchema = z.enum(lineKinds);
 export type LineKind = z.infer<typeof lineKindSchema>;
 

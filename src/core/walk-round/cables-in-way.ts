@@ -21,11 +21,17 @@ const freeIds = (boat: Boat, name: string, count: number): string[] => {
 export const cablesInWay = (
   boat: Boat,
   way: Way,
-  { kind, diameterMm, count }: { readonly kind: LineKind; readonly diameterMm: number; readonly count: number },
+  {
+    kind,
+    diameterMm,
+    count,
+    name,
+  }: { readonly kind: LineKind; readonly diameterMm: number; readonly count: number; readonly name?: string },
 ): readonly EditCall[] =>
   freeIds(boat, `found-${kind}`, count).map((id): EditCall => {
     const cable: Cable = {
       id,
+      ...(name === undefined ? {} : { name }),
       kind,
       from: { place: way.ends[0] },
       to: { place: way.ends[1] },

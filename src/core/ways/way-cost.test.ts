@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { aBoat } from '../boat/a-boat.test-helper.ts';
 import { indexBoat } from '../boat/boat-index.ts';
 import type { Way } from '../boat/boat-schema.ts';
-import { lineKinds } from '../boat/boat-schema.ts';
+import { lineKinds } from '../boat/line-kinds.ts';
 import { makeRouter } from './routes.ts';
 import { wayCostMm } from './way-cost.ts';
 

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
-import { type Boat, lineKinds, waySchema } from '../../core/boat/boat-schema.ts';
+import { type Boat, waySchema } from '../../core/boat/boat-schema.ts';
+import { lineKinds } from '../../core/boat/line-kinds.ts';
 import { protocols, referenceSchema } from '../../core/boat/sheet.ts';
 import { readingWords } from '../../core/facts/reading-words.ts';
 import { levels } from '../../core/plan-shape.ts';

@@ -1,9 +1,9 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
-import { freeId } from '../../core/boat/every-id.ts';
 import type { EditCall } from '../../core/boat/history.ts';
+import { idForName } from '../../core/boat/id-of-name.ts';
 import type { Circuit } from '../../core/boat/supply.ts';
 import { editOf, saysOf } from './places-table.ts';
-import { idOfName, type Read, readChoice, readName, readNumber } from './read-cell.ts';
+import { type Read, readChoice, readName, readNumber } from './read-cell.ts';
 import type { BoatTable, CellChoice, TableRow } from './table-shape.ts';
 
 const kinds = [
@@ -97,7 +97,7 @@ const add: BoatTable['add'] = (boat, { name = '', panel = '', rating = '', kind 
   if ('wrong' in device) return device;
   const fed = readFed(boat, feeds);
   if ('wrong' in fed) return fed;
-  const id = freeId(boat, idOfName(name.trim() === '' ? `${own.value}-circuit` : name));
+  const id = idForName(boat, name, `${own.value}-circuit`);
   return {
     edits: [
       {

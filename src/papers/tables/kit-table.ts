@@ -1,10 +1,10 @@
 import type { Boat, Kit } from '../../core/boat/boat-schema.ts';
-import { freeId } from '../../core/boat/every-id.ts';
 import type { EditCall } from '../../core/boat/history.ts';
+import { idForName } from '../../core/boat/id-of-name.ts';
 import { findSheets } from '../../core/facts/sheets/find-sheets.ts';
 import { typicalSheets } from '../../core/facts/sheets/index.ts';
 import { editOf, saysOf } from './places-table.ts';
-import { idOfName, type Read, readChoice, readName, readNumber } from './read-cell.ts';
+import { type Read, readChoice, readName, readNumber } from './read-cell.ts';
 import type { BoatTable, CellChoice, TableRow } from './table-shape.ts';
 
 const fates = [
@@ -83,7 +83,7 @@ const add: BoatTable['add'] = (boat, { name = '', sheet = '', fate = '', place =
   if ('wrong' in inPhase) return inPhase;
   const called = name.trim() === '' ? saysOf(sheetsOf(boat), ofSheet.value) : name.trim();
   const params: Kit = {
-    id: freeId(boat, idOfName(called)),
+    id: idForName(boat, called, 'unit'),
     name: called,
     sheet: ofSheet.value,
     fate: becomes.value,

@@ -1,7 +1,7 @@
 import type { Boat, Place } from '../../core/boat/boat-schema.ts';
-import { freeId } from '../../core/boat/every-id.ts';
 import type { EditCall } from '../../core/boat/history.ts';
-import { idOfName, type Read, readChoice, readName, readNumber, readSpotM, readYesNo } from './read-cell.ts';
+import { idForName } from '../../core/boat/id-of-name.ts';
+import { type Read, readChoice, readName, readNumber, readSpotM, readYesNo } from './read-cell.ts';
 import type { BoatTable, CellChoice, Put, TableRow } from './table-shape.ts';
 
 const exposures = (['dry', 'damp', 'spray', 'weather', 'engine', 'bilge'] as const).map((value) => ({
@@ -76,7 +76,7 @@ const add: BoatTable['add'] = (boat, cells) => {
   const name = readName(cells.name ?? '');
   if ('wrong' in name) return { wrong: 'A new place needs a name.' };
   const place: Place = {
-    id: freeId(boat, idOfName(name.value)),
+    id: idForName(boat, name.value, 'place'),
     name: name.value,
     ...middle(boat),
     exposure: 'dry',

@@ -66,16 +66,3 @@ export const readName = (text: string): Read<string> => {
   if (value === '') return { wrong: 'A name cannot be empty.' };
   return value.length > 200 ? { wrong: 'A name has at most 200 letters.' } : { value };
 };
-
-/** The name made into an id: small letters and digits joined by hyphens, beginning with a letter. */
-export const idOfName = (name: string): string => {
-  const joined = name
-    .normalize('NFD')
-    .toLowerCase()
-    .replace(/[\u0300-\u036f’']/g, '')
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^[^a-z]+|-+$/g, '')
-    .slice(0, 48)
-    .replace(/-+$/, '');
-  return joined === '' ? 'new' : joined;
-};

@@ -1,9 +1,9 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
-import { freeId } from '../../core/boat/every-id.ts';
 import type { EditCall } from '../../core/boat/history.ts';
+import { idForName } from '../../core/boat/id-of-name.ts';
 import type { Bank, Panel } from '../../core/boat/supply.ts';
 import { editOf, saysOf } from './places-table.ts';
-import { idOfName, type Read, readChoice, readNumber } from './read-cell.ts';
+import { type Read, readChoice, readNumber } from './read-cell.ts';
 import type { BoatTable, CellChoice, TableRow } from './table-shape.ts';
 
 const placesOf = ({ places }: Boat): CellChoice[] => places.map(({ id, name }) => ({ value: id, says: name }));
@@ -106,7 +106,7 @@ const addBank: BoatTable['add'] = (boat, { id = '', place = '', ...cells }) => {
   if ('wrong' in at) return at;
   if (at.value === '') return { wrong: 'There is no place aboard yet: add one at the step Boat.' };
   const params: Bank = {
-    id: freeId(boat, idOfName(id.trim() === '' ? 'bank' : id)),
+    id: idForName(boat, id, 'bank'),
     place: at.value,
     chemistry: 'agm',
     nominalV: usualVolts(boat),
@@ -189,7 +189,7 @@ const addPanel: BoatTable['add'] = (boat, { id = '', place = '', from = '', circ
   if (at.value === '' || fed.value === '')
     return { wrong: 'A panel needs a place and a bank to feed it: add them first.' };
   const panel: Panel = {
-    id: freeId(boat, idOfName(id.trim() === '' ? 'panel' : id)),
+    id: idForName(boat, id, 'panel'),
     place: at.value,
     from: fed.value,
     circuits: [],

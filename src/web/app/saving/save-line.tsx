@@ -4,7 +4,7 @@ import { useCommands } from '../commands/use-commands.ts';
 import { addBoat } from '../opening/fetch-boats.ts';
 import { hashOf } from '../route.ts';
 import type { BoatSaver, SaveState } from './boat-saver.ts';
-import { downloadBoat } from './download-boat.ts';
+import { plainName, saveFile } from './save-file.ts';
 import { whenWords } from './when-words.ts';
 import { words } from './words.ts';
 
@@ -86,7 +86,8 @@ export const SaveLine = ({
       {onStates === undefined ? null : <LineButton onPress={onStates}>{words.earlier}</LineButton>}
       <LineButton
         onPress={() => {
-          downloadBoat({ name: answer.boat.name, text: answer.boatText });
+          const name = `${plainName(answer.boat.name) || 'boat'}.boat.json`;
+          saveFile({ name, text: answer.boatText, type: 'json' });
           if (state.kind === 'page') saver.settle();
         }}
       >

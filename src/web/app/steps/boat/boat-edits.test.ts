@@ -4,7 +4,6 @@ import type { Boat } from '../../../../core/boat/boat-schema.ts';
 import { applyEdits } from '../../../../core/boat/history.ts';
 import { startHistory } from '../../../../core/boat/start-history.ts';
 import { newPlace, newSplit, newWay } from './boat-edits.ts';
-import { idFor } from './ids-for.ts';
 import { moveEdit, shiftIn } from './moved-places.ts';
 
 const tern = aBoat().boat;
@@ -18,13 +17,6 @@ test('new places have names and ids of their own, and lie amidships where the vi
   const second = newPlace(boat, {});
   expect(after(boat, second.edit).places.at(-1)).toMatchObject({ name: 'new place 2', xM: 4.2, yM: 0 });
   expect(second.id).not.toBe(first.id);
-});
-
-test('an id is made of any name, and is free', () => {
-  expect(idFor(tern, 'Möwe am Heck')).toBe('mowe-am-heck');
-  expect(idFor(tern, '2 m aft')).toBe('m-aft');
-  expect(idFor(tern, '—')).toBe('place');
-  expect(idFor(tern, 'helm')).toBe('helm-2');
 });
 
 test('a way is drawn between two places, and split where it was pressed', () => {

@@ -1,6 +1,6 @@
 import type { Boat, Place, Way } from '../../../../core/boat/boat-schema.ts';
 import type { EditCall } from '../../../../core/boat/history.ts';
-import { idFor } from './ids-for.ts';
+import { idForName } from '../../../../core/boat/id-of-name.ts';
 import type { Axis } from './view-axes.ts';
 import { words } from './words.ts';
 
@@ -23,7 +23,7 @@ const newName = ({ places }: Boat): string => {
 /** A new place where somebody pressed; what the view does not show is taken amidships: on the centreline, a little above the water. */
 export const newPlace = (boat: Boat, at: Partial<Record<Axis, number>>): NewThing => {
   const name = newName(boat);
-  const id = idFor(boat, name);
+  const id = idForName(boat, name, 'place');
   const spot = { xM: boat.hull.lengthM / 2, yM: 0, zM: 0.5, ...at };
   const params: Place = {
     id,
@@ -40,7 +40,7 @@ export const newPlace = (boat: Boat, at: Partial<Record<Axis, number>>): NewThin
 
 /** A new way between two places, its length guessed. */
 export const newWay = (boat: Boat, ends: readonly [string, string]): NewThing => {
-  const id = idFor(boat, ends.join('-'));
+  const id = idForName(boat, ends.join('-'), 'place');
   return { id, edit: { edit: 'add-way', params: { id, ends: [...ends] } } };
 };
 
@@ -52,7 +52,7 @@ export const newSplit = (boat: Boat, way: Way, share: number): NewThing | undefi
   const [one, other] = way.ends.map((end) => boat.places.find(({ id }) => id === end));
   if (one === undefined || other === undefined) return undefined;
   const name = words.betweenPlace(firstWords(one.name), firstWords(other.name)).slice(0, 200);
-  const id = idFor(boat, name);
+  const id = idForName(boat, name, 'place');
   const along = (from: number, to: number): number => toCentimetre(from + (to - from) * share);
   const place = { id, name, xM: along(one.xM, other.xM), yM: along(one.yM, other.yM), zM: along(one.zM, other.zM) };
   return { id, edit: { edit: 'split-way', params: { way: way.id, place } } };

@@ -1,9 +1,9 @@
 import { type ReactNode, useState } from 'react';
 import type { Boat, Cable, LineKind, Way } from '../../../../core/boat/boat-schema.ts';
 import { parseBore } from '../../../../core/units/parse-bore.ts';
+import { cablesInWay } from '../../../../core/walk-round/cables-in-way.ts';
 import { useEdit } from '../../edit-context.ts';
 import { ChoiceField, TypedField } from './field.tsx';
-import { idFor } from './ids-for.ts';
 import { words } from './words.ts';
 
 /** Says of a cable that it lies in the way; until more is known it goes from one end of the way to the other. */
@@ -12,19 +12,7 @@ const NewCable = ({ boat, way }: { boat: Boat; way: Way }): ReactNode => {
   const [kind, setKind] = useState<LineKind>('feed');
   const add = (diameterMm: number): void => {
     const name = words.cableName(words.lineKinds[kind]);
-    const cable: Cable = {
-      id: idFor(boat, `old-${kind}`),
-      name,
-      kind,
-      from: { place: way.ends[0] },
-      to: { place: way.ends[1] },
-      ways: [way.id],
-      length: way.length,
-      diameterMm,
-      condition: 'untested',
-      fate: 'stays',
-    };
-    edit([{ edit: 'add-cable', params: cable }]);
+    edit(cablesInWay(boat, way, { kind, diameterMm, count: 1, name }));
   };
   return (
     <div className="new-cable">

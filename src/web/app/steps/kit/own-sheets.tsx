@@ -1,19 +1,13 @@
 import type { ReactNode } from 'react';
 import type { Sheet } from '../../../../core/boat/sheet.ts';
 import { writeSheet } from '../../../../core/boat/write-sheet.ts';
+import { saveFile } from '../../saving/save-file.ts';
 import { keepSheet, keepSheetFile, useOwnSheets } from './use-own-sheets.ts';
 import { words } from './words.ts';
 
 /** Gives the file of a sheet to the browser to be put where the person keeps such things. */
-const download = (sheet: Sheet): void => {
-  const address = URL.createObjectURL(new Blob([writeSheet(sheet)], { type: 'application/json' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = `${sheet.id}.sheet.json`;
-  link.click();
-  // the browser has taken the file by the time the next task runs
-  setTimeout(() => URL.revokeObjectURL(address), 0);
-};
+const download = (sheet: Sheet): void =>
+  saveFile({ name: `${sheet.id}.sheet.json`, text: writeSheet(sheet), type: 'json' });
 
 /** Keeps the sheet of a unit for the next boat, or saves it as a file. */
 export const KeepSheet = ({ sheet }: { sheet: Sheet }): ReactNode => (

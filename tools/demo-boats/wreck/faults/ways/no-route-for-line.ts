@@ -1,4 +1,4 @@
-import { lineKinds } from '../../../../../src/core/boat/boat-schema.ts';
+import { lineKinds } from '../../../../../src/core/boat/line-kinds.ts';
 import type { Fault } from '../../fault.ts';
 
 /** The hole to the roof is kept for data and power, so the coax of the radio has no road to its whip. */

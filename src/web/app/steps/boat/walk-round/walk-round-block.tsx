@@ -6,6 +6,7 @@ import { walkRound } from '../../../../../core/walk-round/walk-round.ts';
 import { walkRoundPage } from '../../../../../papers/walk-round/walk-round-page.ts';
 import type { Command } from '../../../commands/command.ts';
 import { useCommands } from '../../../commands/use-commands.ts';
+import { plainName, saveFile } from '../../../saving/save-file.ts';
 import { Word } from '../../../words/explained.tsx';
 import { nextOpen } from './next-open.ts';
 import { WalkStopView } from './walk-stop.tsx';
@@ -13,14 +14,8 @@ import { words } from './words.ts';
 import './walk-round.css';
 
 /** Hands the form to the browser as a file, to be opened and printed from there. */
-const saveForm = (boat: Boat): void => {
-  const address = URL.createObjectURL(new Blob([walkRoundPage(boat)], { type: 'text/html' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = words.fileName(boat.name.toLowerCase().replace(/[^a-z0-9]+/g, '-'));
-  link.click();
-  URL.revokeObjectURL(address);
-};
+const saveForm = (boat: Boat): void =>
+  saveFile({ name: words.fileName(plainName(boat.name)), text: walkRoundPage(boat), type: 'html' });
 
 const rowOf = (block: HTMLElement | null, key: string | undefined): HTMLElement | undefined =>
   [...(block?.querySelectorAll<HTMLElement>('[data-question]') ?? [])].find((row) => row.dataset.question === key);

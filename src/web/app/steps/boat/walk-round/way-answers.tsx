@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { BoatIndex } from '../../../../../core/boat/boat-index.ts';
-import { lineKinds, type Way } from '../../../../../core/boat/boat-schema.ts';
+import type { Way } from '../../../../../core/boat/boat-schema.ts';
+import { lineKinds } from '../../../../../core/boat/line-kinds.ts';
 import { parseBore } from '../../../../../core/units/parse-bore.ts';
 import { answerEdit } from '../../../../../core/walk-round/answer-edits.ts';
 import { cablesInWay } from '../../../../../core/walk-round/cables-in-way.ts';

@@ -5,6 +5,7 @@ import { quoteOf } from '../../../../../core/quote/quote-of.ts';
 import { quotePage } from '../../../../../papers/quote/quote-page.ts';
 import { quoteRows } from '../../../../../papers/quote/quote-rows.ts';
 import { useCommands } from '../../../commands/use-commands.ts';
+import { plainName, saveFile } from '../../../saving/save-file.ts';
 import { Word } from '../../../words/explained.tsx';
 import type { StepMarginProps } from '../../step.ts';
 import { BesideBlock } from './beside-block.tsx';
@@ -17,13 +18,8 @@ import './quote.css';
 
 /** Hands the page to the browser as a file, to be opened and printed from there. */
 const savePage = (boat: Boat, plan: Plan): void => {
-  const page = quotePage(boat, plan, quoteOf({ boat, plan }));
-  const address = URL.createObjectURL(new Blob([page], { type: 'text/html' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = words.fileName(boat.name.toLowerCase().replace(/[^a-z0-9]+/g, '-'));
-  link.click();
-  URL.revokeObjectURL(address);
+  const text = quotePage(boat, plan, quoteOf({ boat, plan }));
+  saveFile({ name: words.fileName(plainName(boat.name)), text, type: 'html' });
 };
 
 const Fold = ({ title, children }: { title: string; children: ReactNode }): ReactNode => (

@@ -1,0 +1,20 @@
+/** The kinds of file that the page hands out. */
+const types = { json: 'application/json', html: 'text/html' } as const;
+
+/** Letters and digits of a name joined by hyphens, for the name of a file; empty where it has none. */
+export const plainName = (name: string): string =>
+  name
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-|-$/g, '');
+
+/** Gives a file to the browser to be put where the person keeps such things. */
+export const saveFile = ({ name, text, type }: { name: string; text: string; type: keyof typeof types }): void => {
+  const address = URL.createObjectURL(new Blob([text], { type: types[type] }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.click();
+  // the browser has taken the file by the time the next task runs
+  setTimeout(() => URL.revokeObjectURL(address), 0);
+};
