@@ -1,8 +1,8 @@
-import { useEffect, useRef, useState } from 'react';
 import type { Boat } from '../../../../../core/boat/boat-schema.ts';
 import type { ChangeRows } from '../../../../../papers/quote/change-order-text.ts';
 import type { QuoteRow } from '../../../../../papers/quote/quote-rows.ts';
 import type { QuoteAsked, QuoteReply } from '../../../../workers/quote-reply.ts';
+import { useOwnWorker } from '../../../use-own-worker.ts';
 
 /** What was asked beside the quote and has come so far. */
 export interface Beside {
@@ -15,8 +15,7 @@ export interface Beside {
   readonly refused?: string;
 }
 
-const after = (was: Beside | undefined, reply: QuoteReply): Beside | undefined => {
-  if (was === undefined) return was;
+const after = (was: Beside, reply: QuoteReply): Beside => {
   switch (reply.kind) {
     case 'options':
       return { ...was, options: reply.rows, of: reply.of };
@@ -29,33 +28,21 @@ const after = (was: Beside | undefined, reply: QuoteReply): Beside | undefined =
   }
 };
 
+const make = (): Worker =>
+  new Worker(new URL('../../../../workers/quote-worker.ts', import.meta.url), { type: 'module' });
+
 /** Options and change orders, reckoned in a worker of their own when somebody asks; forgotten when the boat changes. */
 export const useBeside = (
   boat: Boat,
 ): { readonly found: Beside | undefined; readonly ask: (asked: QuoteAsked) => void; readonly stop: () => void } => {
-  const [found, setFound] = useState<Beside | undefined>(undefined);
-  const worker = useRef<Worker | undefined>(undefined);
-  const end = (): void => {
-    worker.current?.terminate();
-    worker.current = undefined;
+  const { found, ask, stop } = useOwnWorker<QuoteAsked, QuoteReply, Beside>(boat, {
+    make,
+    after,
+    failed: (was) => ({ ...was, state: 'failed' }),
+  });
+  return {
+    found,
+    ask: (asked) => ask(asked, { asks: asked.asks, state: 'running', options: [] }),
+    stop: () => stop(() => undefined),
   };
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another boat makes what was found stale
-  useEffect(() => {
-    setFound(undefined);
-    return end;
-  }, [boat]);
-  const ask = (asked: QuoteAsked): void => {
-    end();
-    setFound({ asks: asked.asks, state: 'running', options: [] });
-    const own = new Worker(new URL('../../../../workers/quote-worker.ts', import.meta.url), { type: 'module' });
-    worker.current = own;
-    own.addEventListener('message', ({ data }: MessageEvent<QuoteReply>) => setFound((was) => after(was, data)));
-    own.addEventListener('error', () => setFound((was) => (was === undefined ? was : { ...was, state: 'failed' })));
-    own.postMessage(asked);
-  };
-  const stop = (): void => {
-    end();
-    setFound(undefined);
-  };
-  return { found, ask, stop };
 };
