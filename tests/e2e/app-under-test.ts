@@ -52,6 +52,13 @@ const startServer = async (folder: string): Promise<{ server: ChildProcess; addr
   return { server, address };
 };
 
+/** A save that is under way would land in the boats that are put back; a page that cannot save is not waited for long. */
+const saveDone = (page: Page): Promise<unknown> =>
+  page
+    .locator('.save-line', { hasText: /^saving/ })
+    .waitFor({ state: 'detached', timeout: 3_000 })
+    .catch(() => undefined);
+
 /** Starts the built server on a folder of the test's own, which goes with it, and takes its pages from the browser of the run. */
 export const appUnderTest = async ({ demos = true }: { demos?: boolean } = {}): Promise<AppUnderTest> => {
   const folder = mkdtempSync(join(tmpdir(), 'fairlead-boats-'));
@@ -68,7 +75,10 @@ export const appUnderTest = async ({ demos = true }: { demos?: boolean } = {}): 
     folder,
     complaints,
     newPage: async ({ window, light }) => {
-      for (const old of browser.contexts()) await old.close();
+      for (const old of browser.contexts()) {
+        await Promise.all(old.pages().map(saveDone));
+        await old.close();
+      }
       putBack();
       const context = await browser.newContext({
         viewport: windows[window],

@@ -88,6 +88,8 @@ test('by fingers alone a unit is put aboard and dragged, the drawing pinched, a 
   await field.fill('7 ft 9');
   await field.press('Enter');
   await said(page, 'taped');
+  // the sentence grows when the plan has come, and the link behind it moves along
+  await page.locator('.edit-says', { hasText: 'Planning anew' }).waitFor({ state: 'detached' });
   await page.locator('.edit-line').getByRole('button', { name: 'undo' }).tap();
   await said(page, 'Taken back');
   await keepPicture(page, 'by-touch-end');
