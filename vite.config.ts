@@ -25,10 +25,26 @@ const themesCss = (): Plugin => ({
       : undefined,
 });
 
+/** Asks for the typefaces with the page itself, so that the words do not move when they come. */
+const earlyFonts = (): Plugin => ({
+  name: 'fairlead-early-fonts',
+  transformIndexHtml: {
+    order: 'post',
+    handler: (_, { bundle = {} }) =>
+      Object.keys(bundle)
+        .filter((name) => name.endsWith('.ttf'))
+        .map((name) => ({
+          tag: 'link',
+          attrs: { rel: 'preload', as: 'font', type: 'font/ttf', href: `/${name}`, crossorigin: '' },
+          injectTo: 'head' as const,
+        })),
+  },
+});
+
 /** Builds the app into dist/web. Nothing is inlined, so a strict content policy needs no exceptions. */
 export default defineConfig({
   root: 'src/web',
-  plugins: [react(), themesCss()],
+  plugins: [react(), themesCss(), earlyFonts()],
   worker: { format: 'es' },
   build: {
     outDir: '../../dist/web',

@@ -1,4 +1,4 @@
-import type { ReactNode, Ref } from 'react';
+import { type ReactNode, type Ref, useState } from 'react';
 import { isOpen } from '../../../core/accepted-findings.ts';
 import type { Failure } from '../../../core/blackouts-shape.ts';
 import type { Boat } from '../../../core/boat/boat-schema.ts';
@@ -69,36 +69,45 @@ export const MarginView = ({
   progress,
   onStop,
   ref,
-}: MarginViewProps): ReactNode => (
-  // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it
-  <aside className="margin" ref={ref} aria-label={words.notes} tabIndex={0}>
-    <h2 className="unseen">{words.notes}</h2>
-    <Progress progress={progress} onStop={onStop} />
-    {step?.Above === undefined ? null : (
-      <step.Above boat={boat} plan={plan} hand={{ lights, onShow }} onPull={onPull} />
-    )}
-    {card}
-    {step?.Begin === undefined ? null : (
-      <step.Begin boat={boat} plan={plan} hand={{ lights, onShow }} onPull={onPull} />
-    )}
-    {notes.length === 0 ? (
-      <p className="calm">{titles.size === 0 ? words.checking : words.nothingToPutRight}</p>
-    ) : (
-      <ol className="notes">
-        {notes.map((note) => (
-          <NoteView
-            key={note.finding.id}
-            note={note}
-            title={titles.get(note.finding.rule)}
-            currency={currencyOf(boat)}
-            lights={lights}
-            onShow={({ lights: ids }) => onShow(ids)}
-          />
-        ))}
-      </ol>
-    )}
-    <LateAccepted plan={plan} titles={titles} />
-    {step === undefined ? null : <step.Margin boat={boat} plan={plan} hand={{ lights, onShow }} onPull={onPull} />}
-    <AllWords />
-  </aside>
-);
+}: MarginViewProps): ReactNode => {
+  // first of all what stands above and the notes come together, so that neither pushes the other down
+  const [isReady, setIsReady] = useState(false);
+  if (!isReady && step !== undefined && titles.size > 0) setIsReady(true);
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it
+    <aside className="margin" ref={ref} aria-label={words.notes} tabIndex={0}>
+      <h2 className="unseen">{words.notes}</h2>
+      <Progress progress={progress} onStop={onStop} />
+      {step?.Above === undefined ? null : (
+        <step.Above boat={boat} plan={plan} hand={{ lights, onShow }} onPull={onPull} />
+      )}
+      {card}
+      {step?.Begin === undefined ? null : (
+        <step.Begin boat={boat} plan={plan} hand={{ lights, onShow }} onPull={onPull} />
+      )}
+      {!isReady || notes.length === 0 ? (
+        <p className="calm">{isReady ? words.nothingToPutRight : words.checking}</p>
+      ) : (
+        <ol className="notes">
+          {notes.map((note) => (
+            <NoteView
+              key={note.finding.id}
+              note={note}
+              title={titles.get(note.finding.rule)}
+              currency={currencyOf(boat)}
+              lights={lights}
+              onShow={({ lights: ids }) => onShow(ids)}
+            />
+          ))}
+        </ol>
+      )}
+      {isReady && step !== undefined ? (
+        <>
+          <LateAccepted plan={plan} titles={titles} />
+          <step.Margin boat={boat} plan={plan} hand={{ lights, onShow }} onPull={onPull} />
+          <AllWords />
+        </>
+      ) : null}
+    </aside>
+  );
+};
