@@ -20,8 +20,15 @@ const unwatched: SearchWatch = { isStopped: () => false, onProgress: () => undef
 /** Lets signals in. */
 const breath = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
 
-/** The plan of one boat with every layout problem worked through to the full budget, or until the watch says stop. */
-export const solveBoat = async (boat: Boat, { isStopped, onProgress }: SearchWatch = unwatched): Promise<Plan> => {
+/**
+ * The plan of one boat with every layout problem worked through to the full budget, or until the watch says stop. `pictures`
+ * are those beside her file, where it has a place of its own.
+ */
+export const solveBoat = async (
+  boat: Boat,
+  { isStopped, onProgress }: SearchWatch = unwatched,
+  pictures?: ReadonlySet<string>,
+): Promise<Plan> => {
   const layouts = new Map<string, Layout>();
   const problems = layoutProblems(boat);
   for (const [at, problem] of problems.entries()) {
@@ -36,5 +43,5 @@ export const solveBoat = async (boat: Boat, { isStopped, onProgress }: SearchWat
       break;
     }
   }
-  return plan(boat, layouts);
+  return plan(boat, layouts, undefined, pictures);
 };

@@ -95,10 +95,11 @@ const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedB
  * `layouts`: answers by problem hash; one that is missing, or that the checker refuses, is replaced by the heuristic's.
  * `laidOf`: one memory of laid boats that several such plans share.
  * `phase`: default the last. Lines and layouts are for the last phase, readings for the phase asked.
+ * `pictures`: hashes of those that lie beside the boat file, where somebody looked; a plan without says nothing of them.
  */
 export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
   const { wire, cures, mends, sources, blackouts, phases, remote, lighting, findings } = given;
-  return (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat)): Plan => {
+  return (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat), pictures?: ReadonlySet<string>): Plan => {
     const { boat: wired, proposal } = wire(boat);
     const index = indexBoat(wired);
     const { problems, joinsAt, reachesIn, before, buses, laid, shown } = laidOf(index.boat, layouts);
@@ -143,7 +144,8 @@ export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
       ...table,
       ...(steps === undefined ? {} : { phases: roundPlan(steps) }),
     };
-    const found = findings({ index, plan: whole, reaches: refit.reachesIn(phase) });
+    const beside = pictures === undefined ? {} : { pictures };
+    const found = findings({ index, plan: whole, reaches: refit.reachesIn(phase), ...beside });
     return { ...whole, findings: withReasons(found, boat.accepted) };
   };
 };

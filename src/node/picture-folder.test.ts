@@ -35,6 +35,7 @@ test('a picture is kept under the hash of its bytes, once, and read again', asyn
     expect(new Uint8Array(readFileSync(join(files, `${hash}.${type}`)))).toEqual(bytes);
   }
   expect(readdirSync(files)).toHaveLength(3);
+  expect(await pictures.hashes()).toEqual(new Set([png, jpeg, webp].map(contentHash)));
 });
 
 test('what is no picture, or more than 8 MB of one, is refused and nothing is written', async () => {
@@ -51,6 +52,7 @@ test('a picture that is missing, was changed, or lies elsewhere is not there', a
   const { hash } = await pictures.keep(png);
   writeFileSync(join(files, `${hash}.png`), jpeg);
   expect(await pictures.read(hash)).toBeUndefined();
+  expect(await pictures.hashes()).toEqual(new Set());
   expect(await pictures.read('0'.repeat(64))).toBeUndefined();
   expect(await pictures.read('../tern.boat.json')).toBeUndefined();
   // a link out of the folder is not followed

@@ -19,6 +19,8 @@ export interface PictureFile {
 export interface PictureFolder {
   /** undefined where there is none of that hash, or where the file no longer holds what its name says */
   readonly read: (hash: string) => Promise<PictureFile | undefined>;
+  /** the hashes of all that `read` would give */
+  readonly hashes: () => Promise<ReadonlySet<string>>;
   /** keeps a picture under the hash of its bytes; one that is there already is left as it is */
   readonly keep: (bytes: Uint8Array) => Promise<{ hash: string }>;
 }
@@ -39,12 +41,26 @@ const listed = async (folder: string): Promise<ReadonlyMap<string, string>> => {
   );
 };
 
-const read = async (folder: string, hash: string): Promise<PictureFile | undefined> => {
-  const path = (await listed(folder)).get(hash);
-  if (path === undefined || (await stat(path)).size > largestPictureBytes) return undefined;
+/** What a file holds; undefined where that is not what its name says. */
+const pictureIn = async (path: string, hash: string): Promise<PictureFile | undefined> => {
+  if ((await stat(path)).size > largestPictureBytes) return undefined;
   const bytes = await readFile(path);
   const type = pictureTypeOf(bytes);
   return type === undefined || contentHash(bytes) !== hash ? undefined : { type, bytes };
+};
+
+const read = async (folder: string, hash: string): Promise<PictureFile | undefined> => {
+  const path = (await listed(folder)).get(hash);
+  return path === undefined ? undefined : pictureIn(path, hash);
+};
+
+/** One after the other, for many pictures at once are much memory. */
+const hashes = async (folder: string): Promise<ReadonlySet<string>> => {
+  const found = new Set<string>();
+  for (const [hash, path] of await listed(folder)) {
+    if ((await pictureIn(path, hash)) !== undefined) found.add(hash);
+  }
+  return found;
 };
 
 const keep = async (folder: string, bytes: Uint8Array): Promise<{ hash: string }> => {
@@ -76,5 +92,9 @@ export const pictureFolder = (boatPath: string): PictureFolder => {
       throw fileRefusal(error, folder);
     }
   };
-  return { read: (hash) => told(read(folder, hash)), keep: (bytes) => told(keep(folder, bytes)) };
+  return {
+    read: (hash) => told(read(folder, hash)),
+    hashes: () => told(hashes(folder)),
+    keep: (bytes) => told(keep(folder, bytes)),
+  };
 };

@@ -74,25 +74,27 @@ const readStates = async (folder: BoatFolder, id: string, state: string | undefi
   return found === undefined ? noSuchState : { status: 200, ...found };
 };
 
-/** What an address asks for: a folder, a boat of it, what that boat was, or a picture beside it. */
+/** What an address asks for: a folder, a boat of it, what that boat was, the pictures beside it or one of them. */
 interface Parts {
   readonly shelf: 'boats' | 'demos';
   readonly id?: string;
   readonly states?: { readonly state?: string };
-  /** of a picture beside the boat */
-  readonly hash?: string;
+  /** the pictures beside the boat, or one by its hash */
+  readonly files?: { readonly hash?: string };
 }
 
 /** The parts of an address, by ids as the folder lists them; an id that is badly written is none. */
 const partsOf = (address: string): Parts | undefined => {
-  const [, shelf, written, states, state, hash] =
-    /^\/api\/(boats|demos)(?:\/([^/]+)(?:(\/states(?:\/([0-9-]+))?)|\/files\/([0-9a-f]{64}))?)?$/.exec(address) ?? [];
+  const [, shelf, written, states, state, files, hash] =
+    /^\/api\/(boats|demos)(?:\/([^/]+)(?:(\/states(?:\/([0-9-]+))?)|(\/files(?:\/([0-9a-f]{64}))?))?)?$/.exec(
+      address,
+    ) ?? [];
   if (shelf !== 'boats' && shelf !== 'demos') return undefined;
   try {
     return {
       shelf,
       ...(written === undefined ? {} : { id: decodeURIComponent(written) }),
-      ...(hash === undefined ? {} : { hash }),
+      ...(files === undefined ? {} : { files: hash === undefined ? {} : { hash } }),
       ...(states === undefined ? {} : { states: state === undefined ? {} : { state } }),
     };
   } catch {
@@ -103,12 +105,12 @@ const partsOf = (address: string): Parts | undefined => {
 const answerTo = async (request: IncomingMessage, address: string, folders: Folders): Promise<Answer | undefined> => {
   const parts = partsOf(address);
   if (parts === undefined) return undefined;
-  const { shelf, id, states, hash } = parts;
+  const { shelf, id, states, files } = parts;
   const folder = folders[shelf];
-  if (id !== undefined && hash !== undefined) {
+  if (id !== undefined && files !== undefined) {
     const pictures = await folder.pictures(id);
     if (pictures === undefined) return noSuchBoat(id);
-    return pictureRequest(request, { pictures, hash, mayWrite: shelf === 'boats' });
+    return pictureRequest(request, { pictures, ...files, mayWrite: shelf === 'boats' });
   }
   if (request.method === 'GET') {
     if (id === undefined) return { status: 200, json: await folder.list() };
@@ -129,8 +131,8 @@ const answerTo = async (request: IncomingMessage, address: string, folders: Fold
 /**
  * Answers what concerns boats: `GET /api/boats` lists them, `GET /api/boats/ID` reads one (304 where it is still what
  * `If-None-Match` says), `GET /api/boats/ID/states` lists what it was, `GET /api/boats/ID/states/STATE` reads one of
- * those, `PUT /api/boats/ID` saves over one that still holds what `If-Match` says, `POST /api/boats` adds one; `GET` and
- * `PUT /api/boats/ID/files/HASH` read and keep a picture beside it; `/api/demos` may be read in the same way. Only pages
+ * those, `PUT /api/boats/ID` saves over one that still holds what `If-Match` says, `POST /api/boats` adds one; `GET /api/boats/ID/files`
+ * lists the pictures beside it, `GET` and `PUT /api/boats/ID/files/HASH` read and keep one of them; `/api/demos` may be read in the same way. Only pages
  * of this very server may write, as JSON, at most 16 MB, and only a boat that can be read again. Undefined
  * for any other address.
  */

@@ -1,4 +1,5 @@
 import type { IncomingMessage } from 'node:http';
+import { byCodeUnit } from '../core/boat/ids.ts';
 import { largestPictureBytes } from '../core/boat/picture-limits.ts';
 import { contentHash } from '../node/files/content-hash.ts';
 import type { PictureFolder } from '../node/picture-folder.ts';
@@ -21,11 +22,18 @@ const keep = async (request: IncomingMessage, pictures: PictureFolder, hash: str
   return { status: 200, json: await pictures.keep(bytes) };
 };
 
-/** Answers what concerns one picture beside a boat: `GET` reads it, `PUT` keeps it, if its bytes are those the address names. */
+/**
+ * Answers what concerns the pictures beside a boat: `GET` lists them by hash, or reads one; `PUT` keeps one, if its bytes are
+ * those the address names.
+ */
 export const pictureRequest = async (
   request: IncomingMessage,
-  { pictures, hash, mayWrite }: { pictures: PictureFolder; hash: string; mayWrite: boolean },
+  { pictures, hash, mayWrite }: { pictures: PictureFolder; hash?: string; mayWrite: boolean },
 ): Promise<Answer> => {
+  if (hash === undefined) {
+    if (request.method !== 'GET') return says(405, 'A list of pictures can only be read.');
+    return { status: 200, json: [...(await pictures.hashes())].sort(byCodeUnit) };
+  }
   if (request.method === 'GET') {
     const found = await pictures.read(hash);
     if (found === undefined) return says(404, 'This picture is not in the folder beside the boat file.');

@@ -218,6 +218,17 @@ test('a picture is kept beside the boat under its hash, and read as the picture 
   expect((await fetch(`${address}${pictureAt('0'.repeat(64))}`)).status).toBe(404);
 });
 
+test('the pictures beside a boat are listed by hash, but for one that no longer holds what its name says', async () => {
+  const { address, folder, write } = await server();
+  const list = async (): Promise<unknown> => (await fetch(`${address}/api/boats/tern/files`)).json();
+  expect(await list()).toEqual([]);
+  await write('PUT', pictureAt(pictureHash), { body: picture, headers: asJpeg });
+  writeFileSync(join(folder, 'tern.files', `${'0'.repeat(64)}.jpeg`), picture);
+  expect(await list()).toEqual([pictureHash]);
+  expect((await fetch(`${address}/api/boats/gull/files`)).status).toBe(404);
+  expect((await write('PUT', '/api/boats/tern/files', { body: picture, headers: asJpeg })).status).toBe(405);
+});
+
 test.each<[string, number, { at?: string; body?: BodyInit; headers?: Record<string, string> }]>([
   ['a page elsewhere', 403, { headers: { origin: 'http://elsewhere.example' } }],
   ['a page that says where it is not', 403, { headers: { 'sec-fetch-site': 'cross-site' } }],

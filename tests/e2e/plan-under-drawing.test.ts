@@ -80,7 +80,7 @@ test('a file that is no picture is refused in a sentence, and a picture that wen
   await keepPicture(page, 'plan-under-drawing-laptop-night');
   rmSync(join(app.folder, 'sandpiper', 'sandpiper.files'), { recursive: true });
   await page.reload();
-  await page.getByText('The picture from the side is not in the folder beside the boat file').waitFor();
+  await page.getByText('The picture under the boat from the side is not found beside the boat file').waitFor();
   expect(existsSync(join(app.folder, 'sandpiper', 'sandpiper.files'))).toBe(false);
   // what the browser itself says of an address that holds nothing is expected here
   expect(app.complaints.filter((one) => !one.includes('404'))).toEqual([]);

@@ -2,6 +2,7 @@ import type { Boat } from '../../core/boat/boat-schema.ts';
 import { wiringCount, wiringsOf } from '../../core/joins/proposing/wirings.ts';
 import type { WiringEntry } from '../../core/proposal-shape.ts';
 import { loadBoat } from '../../node/files/load-boat.ts';
+import { picturesBeside } from '../../node/pictures-beside.ts';
 import { planText } from '../../papers/lists/plan-text.ts';
 import { wiringsText } from '../../papers/lists/wirings-text.ts';
 import { solveAtTerminal } from '../solve-at-terminal.ts';
@@ -25,7 +26,7 @@ export const plan = async (
 ): Promise<void> => {
   const { boat } = await loadBoat(file);
   const started = performance.now();
-  const planned = await solveAtTerminal(boat);
+  const planned = await solveAtTerminal(boat, await picturesBeside(file));
   const tookMs = Math.round(performance.now() - started);
   if (out !== undefined) {
     const written = await writePapers({ folder: out, boat, plan: planned });

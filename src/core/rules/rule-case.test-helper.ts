@@ -48,14 +48,20 @@ export interface RuleCase {
   readonly bus?: Partial<BusEntry>;
   /** parts of the plan that differ */
   readonly plan?: Partial<PlanDraft>;
+  /** the pictures that lie beside the boat file; default nobody looked */
+  readonly pictures?: ReadonlySet<string>;
 }
 
 /** What one rule finds in one small case; readings follow the joins of the boat file. */
-export const findingsOf = (rule: Rule, { boat = aBoat().boat, bus = {}, plan = {} }: RuleCase = {}): Finding[] => {
+export const findingsOf = (
+  rule: Rule,
+  { boat = aBoat().boat, bus = {}, plan = {}, pictures }: RuleCase = {},
+): Finding[] => {
   const index = indexBoat(boat);
   const { phase = 1 } = plan;
   return runRules([rule], {
     index,
+    ...(pictures === undefined ? {} : { pictures }),
     reaches: refitOf(index, (at) => joinsOf(index, at)).reachesIn(phase),
     plan: {
       ...emptyPlan,

@@ -3,12 +3,14 @@ import type { SourceKey } from '../facts/sources.ts';
 import type { Finding, Level, PlanDraft } from '../plan-shape.ts';
 import type { Reaches } from '../readings/reaches.ts';
 
-/** What a rule may read: the boat by id, the plan before any rule has spoken, and the ways of its readings. */
+/** What a rule may read: the boat by id, the plan before any rule has spoken, the ways of its readings, and what lies beside her file. */
 export interface RuleInput {
   readonly index: BoatIndex;
   readonly plan: PlanDraft;
   /** where each reading gets to in the plan's phase, followed once for all rules */
   readonly reaches: Reaches;
+  /** hashes of the pictures that lie beside the boat file; absent where nobody looked */
+  readonly pictures?: ReadonlySet<string>;
 }
 
 /**

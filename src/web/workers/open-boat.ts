@@ -40,16 +40,23 @@ export interface OpenBoat {
   /** hashes of the texts it had of late */
   passed: readonly string[];
   clash?: FileClash | undefined;
+  /** the pictures at hand, by hash; absent where nobody looked */
+  pictures?: ReadonlySet<string>;
   notice?: OpeningNotice | undefined;
 }
 
 /** Stands where no step leads to the text as it was read. */
 const noStep: Step = { title: '', forth: [], back: [] };
 
+interface OpenedBeside {
+  readonly file?: { readonly key: string; readonly tag: string };
+  readonly pictures?: readonly string[];
+}
+
 /** A boat that was read from a text, with no edits. */
 export const openBoat = (
   boat: Boat,
-  { opened, text, file }: { opened: number; text: string; file?: { readonly key: string; readonly tag: string } },
+  { opened, text, file, pictures }: { opened: number; text: string } & OpenedBeside,
 ): OpenBoat => ({
   opened,
   history: startHistory(boat),
@@ -59,6 +66,7 @@ export const openBoat = (
   savedTurn: 0,
   passed: [],
   ...(file === undefined ? {} : { key: file.key, file: { tag: file.tag, text } }),
+  ...(pictures === undefined ? {} : { pictures: new Set(pictures) }),
 });
 
 /** A boat is written once, though its text is kept, saved and shown. */

@@ -25,8 +25,10 @@ export interface PlanPort {
 export interface PlanClient {
   readonly state: () => PlanState;
   readonly subscribe: (listener: () => void) => () => void;
-  /** plans a boat file, one of the folder where `file` says which; a plan still running is given up */
-  readonly plan: (boatText: string, file?: FileInFolder) => void;
+  /** plans a boat file, one of the folder where `file` says which, with the pictures at hand; a plan still running is given up */
+  readonly plan: (boatText: string, beside?: { file?: FileInFolder; pictures?: readonly string[] }) => void;
+  /** tells that the boat that is open has one more picture at hand */
+  readonly picture: (hash: string) => void;
   /** changes the boat that is open and plans it anew; does nothing where none is open */
   readonly change: (change: Change) => void;
   /** tells that a text of the boat has reached its file */
@@ -84,8 +86,8 @@ export const planClient = (port: PlanPort): PlanClient => {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
-    plan: (boatText, file) =>
-      ask((revision) => ({ kind: 'plan', revision, boatText, ...(file === undefined ? {} : { file }) })),
+    plan: (boatText, beside) => ask((revision) => ({ kind: 'plan', revision, boatText, ...beside })),
+    picture: (hash) => port.postMessage({ kind: 'picture', revision: state.revision, hash }),
     change: (change) => {
       const opened = state.answer?.opened;
       if (opened !== undefined) ask((revision) => ({ kind: 'change', revision, opened, change }));

@@ -50,15 +50,15 @@ const hear = planningSession({
         ? problemsOf(canonicalBoat(boat))
         : (await import('../../core/backbone/layout-problems.ts')).layoutProblems(boat),
     solveLayout,
-    quickPlan: (boat, layouts) => (whole?.checkedPlan ?? firstPlan)(boat, layouts),
-    nearPlan: async (boat, layouts) => {
-      const near = (await bringWhole()).nearPlan(boat, layouts);
+    quickPlan: (...asked) => (whole?.checkedPlan ?? firstPlan)(...asked),
+    nearPlan: async (boat, ...asked) => {
+      const near = (await bringWhole()).nearPlan(boat, ...asked);
       return last?.phases === undefined || last.boat !== boat.name || lastPhase(boat) === 1
         ? near
         : { ...near, phases: last.phases };
     },
-    plan: async (boat, layouts) => {
-      const made = (await bringWhole()).plan(boat, layouts);
+    plan: async (...asked) => {
+      const made = (await bringWhole()).plan(...asked);
       last = made;
       return made;
     },

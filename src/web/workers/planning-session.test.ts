@@ -25,7 +25,7 @@ const engine: PlanEngine = {
   layoutProblems,
   solveLayout,
   quickPlan: planWith(withoutLateParts),
-  plan: async (boat, layouts) => plan(boat, layouts),
+  plan: async (...asked) => plan(...asked),
   titles: () => new Map(),
 };
 
@@ -60,7 +60,8 @@ const session = (over: Partial<PlanEngine> = {}, keeper: BoatKeeper = keeperAtHa
   return {
     posted,
     hear,
-    open: (boatText = ternText) => hear({ kind: 'plan', revision: next(), boatText }),
+    open: (boatText = ternText, pictures?: readonly string[]) =>
+      hear({ kind: 'plan', revision: next(), boatText, ...(pictures === undefined ? {} : { pictures }) }),
     change: (change: Change, opened = 1) => hear({ kind: 'change', revision: next(), opened, change }),
     edit: (...edits: EditCall[]) =>
       hear({ kind: 'change', revision: next(), opened: 1, change: { kind: 'edit', edits } }),
@@ -104,6 +105,23 @@ test('an edit taken back gives the same plan and the file as it was read, to the
   await change({ kind: 'redo' });
   expect(JSON.stringify(answer().plan)).toBe(JSON.stringify(edited.plan));
   expect(answer().edits.last).toMatchObject({ kind: 'redone', change: { came: edited.edits.last?.change?.came } });
+});
+
+test('a picture that is not at hand is a doubt until it is; of a boat beside which nobody looked nothing is said', async () => {
+  const photo = { of: 'gnss', shows: 'label', picture: { hash: 'a'.repeat(64), type: 'png', widthPx: 9, heightPx: 9 } };
+  const text = writeBoat(readBoat(JSON.stringify({ ...aBoat().boat, photos: [photo] })));
+  const isSaid = ({ plan: { findings } }: PlanAnswer): boolean =>
+    findings.some(({ rule }) => rule === 'provenance/picture-not-there');
+  const { open, hear, edit, answer } = session();
+  await open(text, []);
+  expect(isSaid(answer())).toBe(true);
+  await hear({ kind: 'picture', revision: 1, hash: photo.picture.hash });
+  await edit(gnssGoes);
+  expect(isSaid(answer())).toBe(false);
+  await open(text, [photo.picture.hash]);
+  expect(isSaid(answer())).toBe(false);
+  await open(text);
+  expect(isSaid(answer())).toBe(false);
 });
 
 test('several edits are one step back', async () => {

@@ -112,13 +112,14 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
       ...tools,
       engine: {
         ...engine,
-        plan: async (asked, layouts) => {
-          const made = await engine.plan(asked, layouts);
+        plan: async (asked, layouts, ...others) => {
+          const made = await engine.plan(asked, layouts, ...others);
           if (revision === current) of.layouts = layouts;
           return made;
         },
       },
       boat,
+      pictures: of.pictures,
       known,
       firstAfterMs,
       hooks: {
@@ -161,13 +162,19 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
     return true;
   };
 
-  const openBoat = async ({ revision, boatText, file }: Extract<PlanRequest, { kind: 'plan' }>): Promise<void> => {
+  const openBoat = async ({
+    revision,
+    boatText,
+    file,
+    pictures,
+  }: Extract<PlanRequest, { kind: 'plan' }>): Promise<void> => {
     let next: OpenBoat;
     try {
       next = openedBoat(engine.readBoat(boatText), {
         opened: revision,
         text: boatText,
         ...(file === undefined ? {} : { file }),
+        ...(pictures === undefined ? {} : { pictures }),
       });
     } catch (error) {
       if (!(error instanceof UserError)) throw error;
@@ -229,6 +236,10 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
     const { revision } = request;
     if (request.kind === 'saved') {
       await saved(request);
+      return;
+    }
+    if (request.kind === 'picture') {
+      if (open?.pictures !== undefined) open.pictures = new Set([...open.pictures, request.hash]);
       return;
     }
     if (request.kind === 'ask') {

@@ -63,13 +63,21 @@ export interface KeptReply {
 }
 
 /**
- * What the page asks of the planning worker. `saved` tells that a text has reached its file and plans nothing. `revision` grows with every request, so an old answer can be told from a
+ * What the page asks of the planning worker. `saved` tells that a text has reached its file, and `picture` that one more picture is at hand; neither plans anything. `revision` grows with every request, so an old answer can be told from a
  * new one. `opened` is the revision at which the boat that is to be changed was opened; a change meant for a boat that
  * another has replaced meanwhile does nothing. `stop` ends the search and settles the plan with what is found; `cancel`
  * gives the plan up.
  */
 export type PlanRequest =
-  | { readonly kind: 'plan'; readonly revision: number; readonly boatText: string; readonly file?: FileInFolder }
+  | {
+      readonly kind: 'plan';
+      readonly revision: number;
+      readonly boatText: string;
+      readonly file?: FileInFolder;
+      /** the pictures she has at hand, by hash; absent where nobody looked */
+      readonly pictures?: readonly string[];
+    }
+  | { readonly kind: 'picture'; readonly revision: number; readonly hash: string }
   | { readonly kind: 'saved'; readonly revision: number; readonly opened: number; readonly saved: SavedText }
   | { readonly kind: 'change'; readonly revision: number; readonly opened: number; readonly change: Change }
   | { readonly kind: 'ask'; readonly revision: number; readonly number: number; readonly question: RouteQuestion }

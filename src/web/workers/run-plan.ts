@@ -4,6 +4,9 @@ import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { type SearchWords, searchWords } from '../../papers/lists/search-words.ts';
 
+/** The pictures a boat has at hand, by hash; undefined where nobody looked. */
+export type Pictures = ReadonlySet<string> | undefined;
+
 /** The three steps from a boat file to a plan. */
 export interface PlanEngine {
   /** throws UserError for a bad file */
@@ -12,10 +15,10 @@ export interface PlanEngine {
   readonly layoutProblems: (boat: Boat) => readonly Problem[] | Promise<readonly Problem[]>;
   readonly solveLayout: (problem: Problem, budget: Budget) => Generator<Layout>;
   /** a plan without what takes time, the first of all without its findings too, for the rules are much script */
-  readonly quickPlan: (boat: Boat, layouts: LayoutMap) => Plan;
-  readonly plan: (boat: Boat, layouts: LayoutMap) => Promise<Plan>;
+  readonly quickPlan: (boat: Boat, layouts: LayoutMap, phase: undefined, pictures: Pictures) => Plan;
+  readonly plan: (boat: Boat, layouts: LayoutMap, phase: undefined, pictures: Pictures) => Promise<Plan>;
   /** the plan but for what takes longest, shown until the whole one is there; absent where it would be no sooner */
-  readonly nearPlan?: (boat: Boat, layouts: LayoutMap) => Promise<Plan>;
+  readonly nearPlan?: (boat: Boat, layouts: LayoutMap, phase: undefined, pictures: Pictures) => Promise<Plan>;
   /** title of each rule by its id; none while nothing was checked yet */
   readonly titles: () => ReadonlyMap<string, string>;
 }
@@ -33,6 +36,7 @@ export interface RunHooks {
 
 export interface RunTask {
   readonly boat: Boat;
+  readonly pictures?: Pictures;
   readonly engine: Pick<PlanEngine, 'layoutProblems' | 'solveLayout' | 'quickPlan' | 'plan' | 'nearPlan'>;
   readonly hooks: RunHooks;
   /** work for each backbone, counted in layouts tried */
@@ -81,12 +85,12 @@ const solveOne = async (task: RunTask, problem: Problem, { deadlineMs, breathe, 
 
 /** What stands between a request and an answer: shows a plan with quick layouts once the wait gets long. */
 const firstPlanShown = (task: RunTask, startMs: number, layouts: LayoutMap): (() => void) => {
-  const { boat, engine, hooks, firstAfterMs } = task;
+  const { boat, pictures, engine, hooks, firstAfterMs } = task;
   let isShown = false;
   return () => {
     if (isShown || hooks.nowMs() - startMs < firstAfterMs) return;
     isShown = true;
-    hooks.onPlan(engine.quickPlan(boat, layouts), false);
+    hooks.onPlan(engine.quickPlan(boat, layouts, undefined, pictures), false);
   };
 };
 
@@ -95,7 +99,7 @@ const firstPlanShown = (task: RunTask, startMs: number, layouts: LayoutMap): (()
  * layouts found within the budget, or until it is stopped. Says nothing more once it is called off.
  */
 export const runPlan = async (task: RunTask): Promise<void> => {
-  const { boat, engine, hooks, known } = task;
+  const { boat, pictures, engine, hooks, known } = task;
   const startMs = hooks.nowMs();
   const asked = engine.layoutProblems(boat);
   const problems = asked instanceof Promise ? await asked : asked;
@@ -121,13 +125,13 @@ export const runPlan = async (task: RunTask): Promise<void> => {
     if (layout.status !== 'stopped') known.set(problem.hash, layout);
   }
   showFirst();
-  const near = await engine.nearPlan?.(boat, layouts);
+  const near = await engine.nearPlan?.(boat, layouts, undefined, pictures);
   if (hooks.isCancelled()) return;
   if (near !== undefined) {
     hooks.onPlan(near, false);
     await hooks.pause();
     if (hooks.isCancelled()) return;
   }
-  const plan = await engine.plan(boat, layouts);
+  const plan = await engine.plan(boat, layouts, undefined, pictures);
   if (!hooks.isCancelled()) hooks.onPlan(plan, true);
 };

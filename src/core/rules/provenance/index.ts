@@ -5,6 +5,7 @@ import { lengthGuessedAndBought } from './length-guessed-and-bought.ts';
 import { limitOverridden } from './limit-overridden.ts';
 import { manualWithoutNote } from './manual-without-note.ts';
 import { needsRestOnTypicalSheets } from './needs-rest-on-typical-sheets.ts';
+import { pictureNotThere } from './picture-not-there.ts';
 
 /** The rules of this area. */
 export const provenanceRules: readonly Rule[] = [
@@ -14,4 +15,5 @@ export const provenanceRules: readonly Rule[] = [
   limitOverridden,
   manualWithoutNote,
   needsRestOnTypicalSheets,
+  pictureNotThere,
 ];

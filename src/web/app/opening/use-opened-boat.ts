@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { PlanClient } from '../../workers/plan-client.ts';
 import type { PlanState, Refusal } from '../../workers/protocol.ts';
+import { onPictureKept, picturesBeside, picturesOnPage } from '../pictures/picture-keeper.ts';
 import { hashOf, type Route } from '../route.ts';
 import type { BoatSaver } from '../saving/boat-saver.ts';
 import type { BoatRole, BoatTurn } from '../tabs/boat-turn.ts';
@@ -20,6 +21,11 @@ interface Hands {
   readonly saver: BoatSaver;
 }
 
+interface BoatWithPictures extends BoatText {
+  /** the pictures beside her, by hash; undefined where nobody could look */
+  readonly pictures: readonly string[] | undefined;
+}
+
 /** Brings the boat of an address into the page, as the tab that works on it or as one that follows. */
 const boatOfAddress = (
   id: string,
@@ -29,19 +35,19 @@ const boatOfAddress = (
   let isGone = false;
   let turn: BoatTurn | undefined;
   let role: BoatRole | undefined;
-  const show = ({ text, tag, folder }: BoatText): void => {
+  const show = ({ text, tag, folder, pictures }: BoatWithPictures): void => {
     if (role === 'follows') client.plan(text);
-    else client.plan(text, { key: `${folder}/${id}`, tag });
+    else client.plan(text, { file: { key: `${folder}/${id}`, tag }, ...(pictures === undefined ? {} : { pictures }) });
     if (role === 'writes') saver.open({ opened: client.state().revision, text, file: { id, tag } });
   };
-  const load = async (use: (found: BoatText) => void): Promise<void> => {
-    const found = await fetchBoatText('boats', id);
+  const load = async (use: (found: BoatWithPictures) => void): Promise<void> => {
+    const [found, pictures] = await Promise.all([fetchBoatText('boats', id), picturesBeside(id)]);
     if (isGone) return;
     if ('refusal' in found) on.refusal(found.refusal);
-    else use(found);
+    else use({ ...found, pictures });
   };
   /** The file as it was read before it was this tab’s turn, for the first role; later ones read it again. */
-  let first: BoatText | undefined;
+  let first: BoatWithPictures | undefined;
   const takeRole = (next: BoatRole): void => {
     if (isGone) return;
     role = next;
@@ -145,7 +151,7 @@ export const useOpenedBoat = (
       if (!mayLeave()) return;
       shut();
       void file.text().then((text) => {
-        client.plan(text);
+        client.plan(text, { pictures: picturesOnPage() });
         picked.current = { opened: client.state().revision, text };
       });
     },
@@ -158,6 +164,7 @@ export const useOpenedBoat = (
     [openBoat, onRecording],
   );
   useFileDrop(openFile);
+  useEffect(() => onPictureKept(client.picture), [client]);
   const opened = state.answer?.opened;
   // Only once the file is a boat do address and saver move on, so that a refused file leaves one where one was.
   useEffect(() => {

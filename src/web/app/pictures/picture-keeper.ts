@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import { routeOf } from '../route.ts';
+import { picturesIn } from './copy-pictures.ts';
 import type { Shrunk } from './shrink-picture.ts';
 import { words } from './words.ts';
 
@@ -19,7 +20,19 @@ const hold = (hash: string, blob: Blob): OnPage => {
   return known;
 };
 
-const addressOf = (boat: string, hash: string): string => `/api/boats/${encodeURIComponent(boat)}/files/${hash}`;
+const folderOf = (boat: string): string => `/api/boats/${encodeURIComponent(boat)}/files`;
+const addressOf = (boat: string, hash: string): string => `${folderOf(boat)}/${hash}`;
+
+const keptListeners = new Set<(hash: string) => void>();
+
+/** Hears of each picture as soon as it is kept; gives what ends it. */
+export const onPictureKept = (listener: (hash: string) => void): (() => void) => {
+  keptListeners.add(listener);
+  return () => keptListeners.delete(listener);
+};
+
+/** The pictures that this page has, by hash: all that a boat opened by hand can show. */
+export const picturesOnPage = (): readonly string[] => [...onPage.keys()];
 
 /** The boat of the folder that is open; absent where it was opened by hand. */
 export const boatOfFolder = (): string | undefined => {
@@ -48,20 +61,29 @@ const putBeside = async (boat: string, hash: string, held: OnPage): Promise<stri
  * Keeps a picture: beside the boat of the folder that is open, or in this page where it was opened by hand, until it is
  * kept in the folder. Gives why it could not be kept, in a sentence.
  */
-export const keepPicture = ({ picture: { hash }, blob }: Shrunk): Promise<string | undefined> => {
+export const keepPicture = async ({ picture: { hash }, blob }: Shrunk): Promise<string | undefined> => {
   const held = hold(hash, blob);
   const boat = boatOfFolder();
-  return boat === undefined ? Promise.resolve(undefined) : putBeside(boat, hash, held);
+  const whyNot = boat === undefined ? undefined : await putBeside(boat, hash, held);
+  if (whyNot === undefined) for (const listener of keptListeners) listener(hash);
+  return whyNot;
+};
+
+/** The pictures beside a boat of the folder, by hash; undefined where the server does not say. */
+export const picturesBeside = async (boat: string): Promise<readonly string[] | undefined> => {
+  try {
+    const response = await fetch(folderOf(boat));
+    // the server and this page are built together
+    return response.ok ? ((await response.json()) as string[]) : undefined;
+  } catch {
+    return undefined;
+  }
 };
 
 /** The address under which the page has a picture; undefined where it is nowhere to be found. */
 const bring = async (boat: string | undefined, hash: string): Promise<string | undefined> => {
   const held = onPage.get(hash);
-  if (held !== undefined) {
-    // a boat that was opened by hand and is kept in the folder now brings its pictures along
-    if (boat !== undefined) await putBeside(boat, hash, held);
-    return held.url;
-  }
+  if (held !== undefined) return held.url;
   if (boat === undefined) return undefined;
   try {
     const response = await fetch(addressOf(boat, hash));
@@ -71,6 +93,16 @@ const bring = async (boat: string | undefined, hash: string): Promise<string | u
     return found.url;
   } catch {
     return undefined;
+  }
+};
+
+/** Puts the pictures of the boat that is open beside a boat of the folder, as which she was just kept; one that is missing stays so. */
+export const takePicturesAlong = async (to: string, boatText: string): Promise<void> => {
+  const from = boatOfFolder();
+  for (const hash of picturesIn(boatText)) {
+    await bring(from, hash);
+    const held = onPage.get(hash);
+    if (held !== undefined) await putBeside(to, hash, held);
   }
 };
 

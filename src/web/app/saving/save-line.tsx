@@ -2,6 +2,7 @@ import { type ReactNode, useMemo, useState, useSyncExternalStore } from 'react';
 import type { PlanAnswer, Refusal } from '../../workers/protocol.ts';
 import { useCommands } from '../commands/use-commands.ts';
 import { addBoat } from '../opening/fetch-boats.ts';
+import { takePicturesAlong } from '../pictures/picture-keeper.ts';
 import { hashOf } from '../route.ts';
 import type { BoatSaver, SaveState } from './boat-saver.ts';
 import { plainName, saveFile } from './save-file.ts';
@@ -68,6 +69,7 @@ export const SaveLine = ({
       setRefusal(added.refusal);
       return;
     }
+    await takePicturesAlong(added.id, answer.boatText);
     saver.settle();
     window.location.hash = hashOf({ page: 'boat', id: added.id, step: 'lines' });
   };

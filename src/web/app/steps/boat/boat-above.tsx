@@ -8,7 +8,7 @@ import './boat-above.css';
 import { TickField } from './field.tsx';
 import { PlaceForm } from './place-form.tsx';
 import { takeTool, useTool } from './place-hand.ts';
-import { MissingPictures, UnderlayBlock } from './underlay-block.tsx';
+import { UnderlayBlock } from './underlay-block.tsx';
 import { WayForm } from './way-form.tsx';
 import { words } from './words.ts';
 
@@ -100,7 +100,6 @@ export const BoatAbove = ({ boat, hand }: StepMarginProps): ReactNode => {
   return (
     <section className="block boat-above">
       <Tools />
-      <MissingPictures boat={boat} />
       <Picked boat={boat} picked={picked} />
       <div className="boat-actions">
         {pickedCommands.map((id) => (

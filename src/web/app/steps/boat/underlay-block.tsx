@@ -110,17 +110,6 @@ const Kept = ({ underlay, onFile }: { underlay: Underlay; onFile: (file: File) =
   );
 };
 
-const Missing = ({ underlay }: { underlay: Underlay }): ReactNode => {
-  const picture = usePicture(underlay.picture.hash);
-  return picture.kind === 'missing' ? (
-    <p className="boat-wrong">{words.pictureMissing(words.viewOf[underlay.view])}</p>
-  ) : null;
-};
-
-/** Says of each picture that the boat file names and the folder has not. */
-export const MissingPictures = ({ boat }: { boat: Boat }): ReactNode =>
-  (boat.underlays ?? []).map((underlay) => <Missing key={underlay.view} underlay={underlay} />);
-
 /** The photo or scan of the boat’s plan under each view: chosen or dropped, scaled, hidden, taken away. */
 export const UnderlayBlock = ({ boat }: { boat: Boat }): ReactNode => {
   const edit = useEdit();

@@ -200,8 +200,6 @@ export const en = {
   secondMark: 'Second mark of the picture. Arrow keys turn and scale it about the first.',
   secondPoint: 'Now the second point.',
   pictureBusy: 'Making the picture smaller.',
-  pictureMissing: (view: string) =>
-    `The picture ${view} is not in the folder beside the boat file; it is needed for the drawing only.`,
   pictureInPage:
     'This boat was opened by hand, so the picture is kept in this page only, until the boat is kept in the folder.',
   pictureNotKept: (reason: string) => `The picture could not be kept: ${reason}`,

@@ -5,6 +5,7 @@ import { provenanceLengthGuessedAndBought } from './length-guessed-and-bought.ts
 import { provenanceLimitOverridden } from './limit-overridden.ts';
 import { provenanceManualWithoutNote } from './manual-without-note.ts';
 import { provenanceNeedsRestOnTypicalSheets } from './needs-rest-on-typical-sheets.ts';
+import { provenancePictureNotThere } from './picture-not-there.ts';
 
 /** The faults of this area, one a rule. */
 export const provenanceFaults: readonly Fault[] = [
@@ -14,4 +15,5 @@ export const provenanceFaults: readonly Fault[] = [
   provenanceLimitOverridden,
   provenanceManualWithoutNote,
   provenanceNeedsRestOnTypicalSheets,
+  provenancePictureNotThere,
 ];

@@ -1,6 +1,7 @@
 import { type ReactNode, useRef, useState } from 'react';
 import type { Boat } from '../../../../../core/boat/boat-schema.ts';
 import type { Photo } from '../../../../../core/boat/photo.ts';
+import { photoNotFound } from '../../../../../core/rules/provenance/picture-words.ts';
 import { answerEdit } from '../../../../../core/walk-round/answer-edits.ts';
 import { useEdit } from '../../../edit-context.ts';
 import { keepPicture, usePicture } from '../../../pictures/picture-keeper.ts';
@@ -20,7 +21,7 @@ const Taken = ({ photo, name }: { photo: Photo; name: string }): ReactNode => {
       {found.kind === 'here' ? (
         <img src={found.url} alt={what} width={picture.widthPx} height={picture.heightPx} />
       ) : null}
-      {found.kind === 'missing' ? <p>{words.photoMissing}</p> : null}
+      {found.kind === 'missing' ? <p>{photoNotFound({ shows, name })}</p> : null}
       <button
         type="button"
         aria-label={words.takeAway(what)}

@@ -94,7 +94,6 @@ export const en = {
   shows: { front: 'front', back: 'back with its plugs', label: 'label', other: 'something else' },
   photosOf: (name: string) => `photos of ${name}`,
   photoOf: ({ name, shows }: { name: string; shows: string }) => `${name}: ${shows}`,
-  photoMissing: 'This photo is not in the folder beside the boat file.',
   takeAway: (what: string) => `take the photo away: ${what}`,
   away: 'take away',
 } as const;
