@@ -5,34 +5,25 @@ import { UserError } from '../core/boat/user-error.ts';
 import type { Plan } from '../core/plan-shape.ts';
 import { toSvg } from '../papers/drawing/to-svg.ts';
 import { energyChart } from '../papers/energy/energy-chart.ts';
-import { energyCsv } from '../papers/energy/energy-csv.ts';
 import { energyPaper } from '../papers/energy/energy-text.ts';
 import { lineDiagram } from '../papers/lanes/line-diagram.ts';
 import { backboneText } from '../papers/lists/backbone-text.ts';
 import { blackoutPaper } from '../papers/lists/blackout-text.ts';
-import { blackoutsCsv } from '../papers/lists/blackouts-csv.ts';
-import { cableSchedule } from '../papers/lists/cable-schedule.ts';
-import { drivePaper, drivesCsv } from '../papers/lists/drive-text.ts';
+import { drivePaper } from '../papers/lists/drive-text.ts';
 import { findingsText } from '../papers/lists/findings-text.ts';
 import { panelPaper } from '../papers/lists/panel-text.ts';
-import { panelsCsv } from '../papers/lists/panels-csv.ts';
-import { phasesCsv, phasesPaper } from '../papers/lists/phases-text.ts';
-import { feedsCsv, loadsCsv } from '../papers/lists/power-csv.ts';
+import { phasesPaper } from '../papers/lists/phases-text.ts';
+import { planLists } from '../papers/lists/plan-lists.ts';
 import { powerPaper } from '../papers/lists/power-text.ts';
 import { securityPaper } from '../papers/lists/remote-text.ts';
-import { shoppingCsv, shoppingText } from '../papers/lists/shopping-list.ts';
-import { tapeCsv, tapeText } from '../papers/lists/tape-list.ts';
+import { shoppingText } from '../papers/lists/shopping-list.ts';
+import { tapeText } from '../papers/lists/tape-text.ts';
 import { oneLine } from '../papers/power/one-line.ts';
 import { boatSheet } from '../papers/sheet/boat-sheet.ts';
-import {
-  pairsCsv,
-  pairsPaper,
-  settingsCsv,
-  settingsPaper,
-  sourcesCsv,
-  sourcesPaper,
-} from '../papers/sources/sources-text.ts';
-import { trafficCsv } from '../papers/traffic/traffic-csv.ts';
+import { pairsPaper, settingsPaper, sourcesPaper } from '../papers/sources/sources-text.ts';
+import { tableCsv } from '../papers/table/table-csv.ts';
+import { tablesJson } from '../papers/table/tables-json.ts';
+import { workbook } from '../papers/table/workbook.ts';
 import { trafficPaper } from '../papers/traffic/traffic-text.ts';
 import { walkRoundPage } from '../papers/walk-round/walk-round-page.ts';
 
@@ -62,39 +53,29 @@ export const writePapers = async ({
   boat: Boat;
   plan: Plan;
 }): Promise<string[]> => {
-  const papers: ReadonlyMap<string, string> = new Map([
+  const lists = planLists(boat, plan);
+  const papers: ReadonlyMap<string, string | Uint8Array> = new Map<string, string | Uint8Array>([
     ['plan.json', `${JSON.stringify(plan, undefined, 2)}\n`],
     ['findings.txt', findingsText(boat, plan.findings)],
     ['backbone.txt', backboneText(boat, plan)],
-    ['cables.csv', cableSchedule(boat, plan)],
     ['sources.txt', sourcesPaper(boat, plan)],
-    ['sources.csv', sourcesCsv(boat, plan)],
     ['settings.txt', settingsPaper(boat, plan)],
-    ['settings.csv', settingsCsv(boat, plan)],
     ['pairs.txt', pairsPaper(boat, plan)],
-    ['pairs.csv', pairsCsv(boat, plan)],
     ['traffic.txt', trafficPaper(boat, plan)],
-    ['traffic.csv', trafficCsv(boat, plan)],
     ['power.txt', powerPaper(boat, plan)],
     ['panels.txt', panelPaper(boat, plan)],
-    ['panels.csv', panelsCsv(boat, plan)],
-    ['feeds.csv', feedsCsv(boat, plan)],
-    ['loads.csv', loadsCsv(boat, plan)],
     ['steering.txt', drivePaper(boat, plan)],
-    ['steering.csv', drivesCsv(boat, plan)],
     ['energy.txt', energyPaper(boat, plan)],
-    ['energy.csv', energyCsv(boat, plan)],
     ['energy.svg', toSvg(energyChart({ boat, plan, ...energySheet(boat) }), 'paper')],
     ['blackouts.txt', blackoutPaper(boat, plan)],
-    ['blackouts.csv', blackoutsCsv(boat, plan)],
     ['security.txt', securityPaper(boat, plan)],
     ['shopping.txt', shoppingText(boat, plan)],
-    ['shopping.csv', shoppingCsv(boat, plan)],
     ['tape.txt', tapeText(boat, plan)],
-    ['tape.csv', tapeCsv(boat, plan)],
+    ...lists.map((list): [string, string] => [`${list.id}.csv`, tableCsv(list)]),
+    ['lists.json', tablesJson(lists)],
+    ['lists.xlsx', workbook(lists)],
     ['walk-round.html', walkRoundPage(boat)],
     ['phases.txt', phasesPaper(boat, plan)],
-    ['phases.csv', phasesCsv(boat, plan)],
     ...powerSheets(boat, plan),
     ['lines.svg', toSvg(lineDiagram({ boat, plan, widthMm: sheetSize.widthMm }), 'paper')],
     ['boat.svg', toSvg(boatSheet({ boat, plan, ...sheetSize }).drawing, 'paper')],

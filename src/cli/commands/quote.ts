@@ -12,7 +12,9 @@ import { loadBoat } from '../../node/files/load-boat.ts';
 import { changeOrderText } from '../../papers/quote/change-order-text.ts';
 import { type Option, optionsText } from '../../papers/quote/options-text.ts';
 import { quotePage } from '../../papers/quote/quote-page.ts';
-import { quoteCsv, quoteText } from '../../papers/quote/quote-text.ts';
+import { quoteParts } from '../../papers/quote/quote-parts.ts';
+import { quoteText } from '../../papers/quote/quote-text.ts';
+import { tableCsv } from '../../papers/table/table-csv.ts';
 import { solveAtTerminal } from '../solve-at-terminal.ts';
 
 interface Quoted {
@@ -103,7 +105,7 @@ export const quote = async (
   const papers: (readonly [string, string])[] = [
     ['quote.txt', quoteText(own.boat, own.plan, own.quote)],
     ['quote.html', quotePage(own.boat, own.plan, own.quote)],
-    ['quote-parts.csv', quoteCsv(own.quote)],
+    ['quote-parts.csv', tableCsv(quoteParts(own.quote))],
     ...(changeText === undefined ? [] : [['change-order.txt', changeText] as const]),
     ...(options.length === 0 ? [] : [['options.txt', optionsText(options)] as const]),
   ];

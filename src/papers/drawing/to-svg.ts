@@ -1,3 +1,4 @@
+import { allowedInXml, xmlText } from '../xml-text.ts';
 import { figure } from './path-data.ts';
 import type { CircleShape, Drawing, GroupShape, Ink, PathShape, Shape, Stroke, TextShape } from './shapes.ts';
 import { textWidthMm } from './text-width.ts';
@@ -6,20 +7,8 @@ import { type ThemeName, themes } from './themes.ts';
 type Colours = Readonly<Record<Ink, string>>;
 type Attributes = readonly (readonly [name: string, value: string] | undefined)[];
 
-/** Characters that XML 1.0 does not allow at all, and halves of a surrogate pair. */
-const isForbidden = (character: string): boolean => {
-  const code = character.codePointAt(0) ?? 0;
-  const isControl = code < 0x20 && code !== 0x09 && code !== 0x0a && code !== 0x0d;
-  return isControl || (code >= 0xd800 && code <= 0xdfff) || code === 0xfffe || code === 0xffff;
-};
-
-const allowed = (text: string): string => [...text].filter((character) => !isForbidden(character)).join('');
-
-const escaped = (text: string): string =>
-  allowed(text).replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
-
 const attributesText = (attributes: Attributes): string =>
-  attributes.map((pair) => (pair === undefined ? '' : ` ${pair[0]}="${escaped(pair[1])}"`)).join('');
+  attributes.map((pair) => (pair === undefined ? '' : ` ${pair[0]}="${xmlText(pair[1])}"`)).join('');
 
 const aboutAttribute = (shape: Shape): Attributes =>
   shape.about === undefined || shape.about.length === 0 ? [] : [['data-about', shape.about.join(' ')]];
@@ -66,10 +55,10 @@ const textText = (shape: TextShape, colours: Colours): string => {
     ['font-size', figure(shape.sizeMm)],
     shape.weight === 'semibold' ? ['font-weight', '600'] : undefined,
     shape.anchor === undefined || shape.anchor === 'start' ? undefined : ['text-anchor', shape.anchor],
-    ['textLength', figure(textWidthMm(allowed(shape.text), shape))],
+    ['textLength', figure(textWidthMm(allowedInXml(shape.text), shape))],
     ['lengthAdjust', 'spacingAndGlyphs'],
   ]);
-  return `<text${attributes}>${escaped(shape.text)}</text>`;
+  return `<text${attributes}>${xmlText(shape.text)}</text>`;
 };
 
 const groupLines = (shape: GroupShape, colours: Colours): string[] => [
@@ -115,7 +104,7 @@ export const toSvg = (drawing: Drawing, theme: ThemeName): string => {
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg${root}>`,
-    ...(drawing.title === undefined ? [] : [`  <title>${escaped(drawing.title)}</title>`]),
+    ...(drawing.title === undefined ? [] : [`  <title>${xmlText(drawing.title)}</title>`]),
     `  <rect width="${width}" height="${height}" fill="${colours.paper}"/>`,
     ...drawing.shapes.flatMap((shape) => shapeLines(shape, colours)).map((line) => `  ${line}`),
     '</svg>',

@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { checkedPlan } from '../../core/plan.ts';
-import { energyCsv } from './energy-csv.ts';
+import { tableCsv } from '../table/table-csv.ts';
 import { energyDays, largestRows } from './energy-days.ts';
+import { energyList } from './energy-list.ts';
 import { energySays } from './energy-says.ts';
 import { energyPaper, energyText } from './energy-text.ts';
 
@@ -68,7 +69,7 @@ describe('the energy of a day in words', () => {
         .split('\n')
         .filter((line) => line.length > 80),
     ).toEqual([]);
-    const rows = energyCsv(tern, plan).trimEnd().split('\r\n');
+    const rows = tableCsv(energyList(tern, plan)).trimEnd().split('\r\n');
     expect(rows).toHaveLength(1 + plan.energy.flatMap(({ byKit }) => byKit).length);
     expect(rows[1]).toMatch(/^At anchor,/);
   });

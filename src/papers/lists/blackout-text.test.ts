@@ -2,9 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import { indexBoat } from '../../core/boat/boat-index.ts';
 import { plan } from '../../core/plan.ts';
+import { tableCsv } from '../table/table-csv.ts';
+import { blackoutList } from './blackout-list.ts';
 import { blackoutRows } from './blackout-rows.ts';
 import { blackoutPaper, blackoutText } from './blackout-text.ts';
-import { blackoutsCsv } from './blackouts-csv.ts';
 
 const { boat } = aBoat();
 const planned = plan(boat, new Map());
@@ -50,7 +51,7 @@ describe('the blackout table', () => {
   });
 
   test('is a CSV with a row for each reading and screen, single points marked', () => {
-    const lines = blackoutsCsv(boat, planned).split('\r\n');
+    const lines = tableCsv(blackoutList(boat, planned)).split('\r\n');
     expect(lines).toContain('GNSS on the stern rail,position,Old radio,yes,position,unit,gnss');
     expect(lines).toContain(
       'Breaker helm-circuit of panel main-panel,position,Old radio,yes,position,fuse,main-panel.helm-circuit',

@@ -4,27 +4,30 @@ import { lengthMm } from '../../core/boat/measure.ts';
 import type { LineEntry, Plan } from '../../core/plan-shape.ts';
 import { passageWords } from '../../core/rules/plugs/passage-words.ts';
 import { byCodeUnit } from '../../core/units/by-code-unit.ts';
-import { csvText } from './csv.ts';
+import type { ListCell, ListTable } from '../table/list-table.ts';
+import { conductorWords } from './conductor-words.ts';
 import { endWords } from './end-words.ts';
+import { printCount } from './print-figure.ts';
 import { wiresWords } from './wire-words.ts';
 
-const header = [
-  'label',
-  'kind',
-  'from',
-  'to',
-  'route',
-  'length m',
-  'longest m',
-  'length is',
-  'cable',
-  'wires',
-  'drip loops at',
-  'where its plug does not pass',
-  'line id',
-] as const;
-
-const metres = (lengthM: number): string => lengthM.toFixed(2);
+const columns: ListTable['columns'] = [
+  { id: 'label', head: 'label', kind: 'label', share: 0.6 },
+  { id: 'kind', head: 'kind', share: 0.8 },
+  { id: 'from', head: 'from', share: 1.8 },
+  { id: 'to', head: 'to', share: 1.8 },
+  { id: 'conductors', head: 'conductors', share: 1.8 },
+  { id: 'route', head: 'route', share: 2.4 },
+  { id: 'length', head: 'length', unit: 'm', kind: 'figure', digits: 2, share: 0.8 },
+  { id: 'longest', head: 'longest', unit: 'm', kind: 'figure', digits: 2, share: 0.8 },
+  { id: 'bought', head: 'bought', unit: 'm', kind: 'figure', digits: 2, share: 0.8 },
+  { id: 'length-is', head: 'length is', printed: false },
+  { id: 'fuse', head: 'fuse', unit: 'A', kind: 'figure', share: 0.6 },
+  { id: 'cable', head: 'cable', share: 1.1 },
+  { id: 'wires', head: 'wires', printed: false },
+  { id: 'drip-loops', head: 'drip loops at', printed: false },
+  { id: 'plugs', head: 'where its plug does not pass', printed: false },
+  { id: 'line', head: 'line id', kind: 'label', printed: false },
+];
 
 const routeWords = (index: BoatIndex, places: readonly string[]): string =>
   places.map((place) => index.places.get(place)?.name ?? place).join(' > ');
@@ -43,19 +46,25 @@ const plugWords = (index: BoatIndex, line: LineEntry, passages: Plan['passages']
     })
     .join(' + ');
 
-const lineRow = (index: BoatIndex, { passages }: Plan, line: LineEntry): string[] => [
-  line.label ?? '',
+/** All cable bought for a line; nothing where none is. */
+const boughtM = ({ pieces }: LineEntry): number | undefined => pieces?.reduce((sum, { lengthM }) => sum + lengthM, 0);
+
+const lineRow = (index: BoatIndex, plan: Plan, line: LineEntry): ListCell[] => [
+  line.label,
   line.kind,
   endWords(index, line.from),
   endWords(index, line.to),
+  conductorWords(plan, line),
   routeWords(index, line.places),
-  metres(line.lengthM),
-  metres(line.longestM),
+  line.lengthM,
+  line.longestM,
+  boughtM(line),
   line.guessed ? 'partly guessed' : 'known',
+  plan.feeds.find((feed) => feed.line === line.id)?.fuseA,
   line.kept === undefined ? newWords(line) : `aboard: ${line.kept.join(' + ')}`,
   wiresWords(index, line),
   (line.dripLoops ?? []).map((place) => index.places.get(place)?.name ?? place).join(' + '),
-  plugWords(index, line, passages),
+  plugWords(index, line, plan.passages),
   line.id,
 ];
 
@@ -73,36 +82,39 @@ const cableEnd = (index: BoatIndex, end: Cable['from']): string =>
   end.at === undefined ? (index.places.get(end.place)?.name ?? end.place) : endWords(index, end.at);
 
 /** A cable aboard that no line of the plan uses: it leaves, or it stays with other work. */
-const cableRow = (index: BoatIndex, cable: Cable): string[] => {
+const cableRow = (index: BoatIndex, cable: Cable): ListCell[] => {
   const { nominalMm, longestMm } = lengthMm(cable.length);
   return [
-    '',
+    undefined,
     cable.kind,
     cableEnd(index, cable.from),
     cableEnd(index, cable.to),
+    cable.conductors === undefined ? undefined : printCount(cable.conductors, 'conductor'),
     routeWords(index, placesOfCable(index, cable)),
-    metres(nominalMm / 1000),
-    metres(longestMm / 1000),
+    nominalMm / 1000,
+    longestMm / 1000,
+    undefined,
     cable.length.how === 'guessed' ? 'partly guessed' : 'known',
+    undefined,
     `${cable.fate === 'goes' ? 'leaves' : 'stays'}: ${cable.id}`,
-    '',
-    '',
-    '',
-    '',
+    ...columns.slice(12).map(() => undefined),
   ];
 };
 
 /**
- * The cable schedule as CSV: every line of the plan, then every cable aboard that no line uses. Ends and route in words,
- * the length as entered and the longest it can be with every doubt against it, in metres.
+ * The cable schedule: every line of the plan, then every cable aboard that no line uses. Ends and route in words, conductors
+ * with their colours, the length as entered, the longest it can be with every doubt against it, and what is bought for it.
  */
-export const cableSchedule = (boat: Boat, plan: Plan): string => {
+export const cableSchedule = (boat: Boat, plan: Plan): ListTable => {
   const index = indexBoat(boat);
   const used = new Set(plan.lines.flatMap((line) => line.kept ?? []));
   const unused = boat.cables.filter((cable) => !used.has(cable.id)).sort((a, b) => byCodeUnit(a.id, b.id));
-  return csvText([
-    header,
-    ...plan.lines.map((line) => lineRow(index, plan, line)),
-    ...unused.map((cable) => cableRow(index, cable)),
-  ]);
+  return {
+    id: 'cables',
+    title: 'Cable schedule',
+    says: 'Every cable, new and kept, then those that leave. The longest is what it is bought for.',
+    columns,
+    rows: [...plan.lines.map((line) => lineRow(index, plan, line)), ...unused.map((cable) => cableRow(index, cable))],
+    empty: 'No line is planned yet.',
+  };
 };

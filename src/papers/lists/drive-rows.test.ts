@@ -3,8 +3,9 @@ import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import { aPilotBoat } from '../../core/boat/pilot-boat.test-helper.ts';
 import { plan } from '../../core/plan.ts';
 import { cardBoat } from '../cards/card-boat.ts';
+import { driveList } from './drive-list.ts';
 import { driveRows, steeringRows } from './drive-rows.ts';
-import { drivePaper, drivesCsv, driveText } from './drive-text.ts';
+import { drivePaper, driveText } from './drive-text.ts';
 
 const rowsOf = (boat: Parameters<typeof plan>[0]) => {
   const planned = plan(boat, new Map());
@@ -59,7 +60,7 @@ test('papers have every point and the caution, in 80 columns; a boat without a p
   for (const { what } of drives[0]?.points ?? []) expect(text).toContain(what);
   expect(text.replaceAll('\n', ' ')).toContain('Prove at the berth');
   for (const line of text.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
-  expect(drivesCsv(boat, planned).trim().split('\n')).toHaveLength((drives[0]?.points.length ?? 0) + 2);
+  expect(driveList(boat, planned).rows).toHaveLength((drives[0]?.points.length ?? 0) + 1);
   const bare = aBoat().boat;
   expect(driveText(bare, plan(bare, new Map()))).toEqual([]);
   expect(drivePaper(bare, plan(bare, new Map()))).toContain('No pilot drive is aboard.');

@@ -3,7 +3,6 @@ import type { Plan } from '../../core/plan-shape.ts';
 import { textLines } from '../../core/units/text-lines.ts';
 import { cardBoat } from '../cards/card-boat.ts';
 import { steeringCautions } from '../power/caution-words.ts';
-import { csvText } from './csv.ts';
 import { type DrivePoint, driveRows, steeringRows } from './drive-rows.ts';
 import { keepUnits } from './print-figure.ts';
 
@@ -48,23 +47,4 @@ export const drivePaper = (boat: Boat, plan: Plan): string => {
     ...(plan.steering.length === 0 ? [] : ['', 'Where she is steered from']),
     ...steeringRows(index, plan).flatMap(({ what, fact }) => lines(`${what}: ${fact}.`, '- ')),
   ].join('\n')}\n`;
-};
-
-/** Computer against drive as CSV, a row a point, then a row for each steering place. */
-export const drivesCsv = (boat: Boat, plan: Plan): string => {
-  const index = cardBoat(boat);
-  return csvText([
-    ['pair', 'what', 'computer', 'drive', 'verdict', 'what would do it'],
-    ...driveRows(index, plan).flatMap(({ what, points, instead = '' }) =>
-      points.map((point) => [what, point.what, point.computer, point.drive, point.verdict, instead]),
-    ),
-    ...steeringRows(index, plan).map(({ what, fact, isOpen }) => [
-      what,
-      'what frees the helm',
-      fact,
-      '',
-      isOpen ? 'does not fit' : 'fits',
-      '',
-    ]),
-  ]);
 };

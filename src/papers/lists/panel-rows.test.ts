@@ -5,9 +5,10 @@ import { type Boat, boatSchema } from '../../core/boat/boat-schema.ts';
 import type { Panel } from '../../core/boat/supply.ts';
 import { plan } from '../../core/plan.ts';
 import { cardBoat } from '../cards/card-boat.ts';
+import { tableCsv } from '../table/table-csv.ts';
+import { panelList } from './panel-list.ts';
 import { panelRows } from './panel-rows.ts';
 import { panelPaper, panelText } from './panel-text.ts';
-import { panelsCsv } from './panels-csv.ts';
 
 const anExample = (name: string): Boat => {
   const file = new URL(`../../../examples/${name}/${name}.boat.json`, import.meta.url);
@@ -70,7 +71,9 @@ test('the table as CSV has a row for the main, for each circuit and for places w
     panel.freeWays = 1;
     for (const circuit of panel.circuits) circuit.name = '=cmd()';
   });
-  const rows = panelsCsv(boat, planOf(boat)).trimEnd().split('\r\n');
+  const rows = tableCsv(panelList(boat, planOf(boat)))
+    .trimEnd()
+    .split('\r\n');
   expect(rows[0]).toBe(
     'panel,hangs on,volts,circuit,name,feeds,rating A,kind,typical A,most A,for moments A,must break A,breaks A,free',
   );

@@ -2,7 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { plan } from '../../core/plan.ts';
-import { phasesCsv, phasesPaper, phasesText } from './phases-text.ts';
+import { tableCsv } from '../table/table-csv.ts';
+import { phaseList } from './phase-list.ts';
+import { phasesPaper, phasesText } from './phases-text.ts';
 
 const twoPhases = aBoat().unit('compass', { phase: 2 }).boat;
 const textOf = (boat: Boat): string => phasesText(boat, plan(boat, new Map())).join('\n');
@@ -25,7 +27,7 @@ describe('the phases in the text of a plan', () => {
   test('the paper and the CSV list what each phase buys', () => {
     const planned = plan(twoPhases, new Map());
     expect(phasesPaper(twoPhases, planned)).toMatch(/TO BUY IN PHASE 2\n\[ \] 1 x Heading sensor/);
-    const rows = phasesCsv(twoPhases, planned).split('\r\n');
+    const rows = tableCsv(phaseList(twoPhases, planned)).split('\r\n');
     const bought = planned.phases?.phases.flatMap(({ buy }) => buy).length ?? 0;
     expect(rows.filter((row) => /^\d+,buy,/.test(row))).toHaveLength(bought);
     expect(rows).toContainEqual(expect.stringMatching(/^1,provide early,1 tee left free/));

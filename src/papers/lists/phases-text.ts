@@ -2,7 +2,6 @@ import { indexBoat } from '../../core/boat/boat-index.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { textLines } from '../../core/units/text-lines.ts';
-import { csvText } from './csv.ts';
 import { cureWords, currencyOf } from './cure-words.ts';
 import { printMoney } from './order-words.ts';
 import { type PhaseRow, type PhasesRows, phaseRows } from './phase-rows.ts';
@@ -17,7 +16,8 @@ const lines = (words: string, lead: string): string[] => textLines(keepUnits(wor
 
 const rowLines = ({ what, fact }: PhaseRow): string[] => lines(`${what}: ${fact}.`, '- ');
 
-const rowsOf = (boat: Boat, plan: Plan): PhasesRows | undefined => phaseRows(indexBoat(boat), plan, currencyOf(boat));
+export const rowsOfPhases = (boat: Boat, plan: Plan): PhasesRows | undefined =>
+  phaseRows(indexBoat(boat), plan, currencyOf(boat));
 
 const some = (rows: readonly PhaseRow[], most: number): string[] => [
   ...rows.slice(0, most).flatMap(rowLines),
@@ -38,7 +38,7 @@ const allLines = (boat: Boat, { phases, costs, more, cures, provide }: PhasesRow
 
 /** What the plan's text says of the phases: each with what arrives and what it buys, what phasing costs, what to provide early; nothing where she has one. */
 export const phasesText = (boat: Boat, plan: Plan): string[] => {
-  const rows = rowsOf(boat, plan);
+  const rows = rowsOfPhases(boat, plan);
   return rows === undefined ? [] : ['PHASES', ...allLines(boat, rows, told)];
 };
 
@@ -55,36 +55,10 @@ const boughtLines = (boat: Boat, plan: Plan): string[] =>
 
 /** The phases as text of 80 columns, with what each buys, to tick. */
 export const phasesPaper = (boat: Boat, plan: Plan): string => {
-  const rows = rowsOf(boat, plan);
+  const rows = rowsOfPhases(boat, plan);
   const said =
     rows === undefined
       ? ['Everything comes in one phase.']
       : [...allLines(boat, rows, Number.POSITIVE_INFINITY), ...boughtLines(boat, plan)];
   return `${[`PHASES, ${boat.name}`, ...said].join('\n')}\n`;
-};
-
-/** The phases as CSV: what each buys, what is bought beyond the work done at once, what to provide early. */
-export const phasesCsv = (boat: Boat, plan: Plan): string => {
-  const priceOf = (count: number, each: number | undefined): string =>
-    each === undefined ? '' : printMoney(Math.round(count * each));
-  return csvText([
-    ['phase', 'list', 'what', 'count', 'unit', `price in ${currencyOf(boat)}`, 'remark'],
-    ...(plan.phases?.phases ?? []).flatMap(({ phase, buy }) =>
-      buy.map(({ item, count, by, each }) => [String(phase), 'buy', item, String(count), by, priceOf(count, each), '']),
-    ),
-    ...(plan.phases?.costs.more ?? []).map(({ item, count, by, each }) => [
-      'all',
-      'bought beyond the work done at once',
-      item,
-      String(count),
-      by,
-      priceOf(count, each),
-      '',
-    ]),
-    ...(rowsOf(boat, plan)?.provide ?? []).map(({ key, what, fact }) => {
-      const entry = plan.phases?.provide.find(({ id }) => id === key);
-      const now = entry?.now === undefined ? '' : printMoney(entry.now);
-      return [String(entry?.phase ?? ''), 'provide early', what, String(entry?.count ?? 1), 'piece', now, fact];
-    }),
-  ]);
 };

@@ -4,6 +4,7 @@ import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import { type Boat, boatSchema } from '../../core/boat/boat-schema.ts';
 import { plan } from '../../core/plan.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import { tableCsv } from '../table/table-csv.ts';
 import { aFinding } from './a-plan.test-helper.ts';
 import { cableSchedule } from './cable-schedule.ts';
 import { findingsText } from './findings-text.ts';
@@ -144,23 +145,23 @@ test('a reading that does not arrive is named with its reason and its cure', () 
 test('the cable schedule lists every line and every other cable aboard, ends and route in words', () => {
   const boat = anExample('gannet');
   const known = planOf(boat);
-  const rows = cableSchedule(boat, known).trimEnd().split('\r\n');
+  const rows = tableCsv(cableSchedule(boat, known)).trimEnd().split('\r\n');
   const used = new Set(known.lines.flatMap((line) => line.kept ?? []));
   expect(rows).toHaveLength(1 + known.lines.length + boat.cables.filter((cable) => !used.has(cable.id)).length);
   expect(rows[0]).toBe(
-    'label,kind,from,to,route,length m,longest m,length is,cable,wires,drip loops at,where its plug does not pass,line id',
+    'label,kind,from,to,conductors,route,length m,longest m,bought m,length is,fuse A,cable,wires,drip loops at,where its plug does not pass,line id',
   );
   expect(rows.find((row) => row.includes('gc12'))).toBe(
-    ',analog,locker under the pilothouse helm,"bilge well with the transducer hole, forward of the pilothouse",' +
+    ',analog,locker under the pilothouse helm,"bilge well with the transducer hole, forward of the pilothouse",,' +
       '"locker under the pilothouse helm > hollow behind the companion step, cabin to pilothouse > ' +
-      'bilge well with the transducer hole, forward of the pilothouse",3.30,4.10,known,leaves: gc12,,,,',
+      'bilge well with the transducer hole, forward of the pilothouse",3.30,4.10,,known,,leaves: gc12,,,,',
   );
   expect(rows.join()).toContain('aboard: gc16');
 });
 
 test('the cable schedule says where a plug does not pass, what is done, and what else it could cost', () => {
   const boat = anExample('wreck');
-  const row = cableSchedule(boat, planOf(boat))
+  const row = tableCsv(cableSchedule(boat, planOf(boat)))
     .split('\r\n')
     .find((entry) => entry.endsWith('drop:gland-bus~gland-key.bus'));
   expect(row).toContain(
@@ -170,7 +171,7 @@ test('the cable schedule says where a plug does not pass, what is done, and what
 
 test('a unit whose name looks like a formula cannot run in a spreadsheet', () => {
   const { boat } = aBoat().unit('display', { name: '=HYPERLINK("x")' });
-  const schedule = cableSchedule(boat, planOf(boat));
+  const schedule = tableCsv(cableSchedule(boat, planOf(boat)));
   expect(schedule).toContain('"\'=HYPERLINK(""x"") (bus)"');
   expect(schedule).not.toMatch(/(^|,|")=/m);
 });

@@ -2,8 +2,11 @@ import { expect, test } from 'vitest';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { plan } from '../../core/plan.ts';
-import { shoppingCsv, shoppingText } from './shopping-list.ts';
-import { tapeCsv, tapeText } from './tape-list.ts';
+import { tableCsv } from '../table/table-csv.ts';
+import { buyingList } from './buying-list.ts';
+import { shoppingText } from './shopping-list.ts';
+import { tapeList } from './tape-list.ts';
+import { tapeText } from './tape-text.ts';
 
 const guessedBoat = aBoat().change((boat) => {
   for (const way of boat.ways) {
@@ -32,7 +35,7 @@ test('where an item stands is said with it, and only there', () => {
 
 test('the CSV has a row for each item, with a plain count', () => {
   const planned = plan(aBoat().boat, new Map());
-  const rows = shoppingCsv(aBoat().boat, planned).trimEnd().split('\r\n');
+  const rows = tableCsv(buyingList(aBoat().boat, planned)).trimEnd().split('\r\n');
   expect(rows).toHaveLength(planned.shopping.length + 1);
   expect(rows.find((row) => row.endsWith(',micro-tee'))).toMatch(/,micro tee,\d+,piece,22\.00,/);
 });
@@ -45,7 +48,7 @@ test('the tape list tells a guess from a way nobody has seen, dearest first, and
   expect(text).toContain('Tape the way from electrical locker to helm dash. At stake:');
   expect(text).toContain('Prove the way from electrical locker to stern rail: pull a messenger line through');
   expect(text).toContain('Shut: no other way leads there for');
-  expect(tapeCsv(guessedBoat, planned).trimEnd().split('\r\n')).toHaveLength(planned.tape.length + 1);
+  expect(tableCsv(tapeList(guessedBoat, planned)).trimEnd().split('\r\n')).toHaveLength(planned.tape.length + 1);
 });
 
 test('a boat with everything taped and seen has nothing on its tape list', () => {

@@ -2,7 +2,6 @@ import { indexBoat } from '../../core/boat/boat-index.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { textLines } from '../../core/units/text-lines.ts';
-import { csvText } from './csv.ts';
 import { currencyOf } from './cure-words.ts';
 import { printMoney, someWords } from './order-words.ts';
 import { keepUnits, printCount } from './print-figure.ts';
@@ -61,40 +60,3 @@ export const shoppingText = (boat: Boat, plan: Plan): string => {
     .join('\n')
     .trimEnd()}\n`;
 };
-
-const header = [
-  'kind',
-  'item',
-  'count',
-  'by',
-  'each',
-  'sum',
-  'currency',
-  'for',
-  'why',
-  'sure',
-  'order',
-  'item id',
-] as const;
-
-/** The shopping list as CSV, a row an item, with everything it is for. */
-export const shoppingCsv = (boat: Boat, plan: Plan): string =>
-  csvText([
-    header,
-    ...shoppingGroups(indexBoat(boat), plan, 'both').flatMap(({ title, rows }) =>
-      rows.map((row) => [
-        title,
-        row.item,
-        String(row.amount),
-        row.by,
-        row.each,
-        row.sum === undefined ? '' : printMoney(row.sum),
-        currencyOf(boat),
-        someWords(row.for, row.for.length),
-        row.why,
-        row.sure,
-        row.stands ?? '',
-        row.id,
-      ]),
-    ),
-  ]);

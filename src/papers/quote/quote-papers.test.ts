@@ -3,9 +3,11 @@ import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { plan } from '../../core/plan.ts';
 import { quoteOf } from '../../core/quote/quote-of.ts';
+import { tableCsv } from '../table/table-csv.ts';
 import { quotePage } from './quote-page.ts';
+import { quoteParts } from './quote-parts.ts';
 import { printRange, quoteRows } from './quote-rows.ts';
-import { quoteCsv, quoteText } from './quote-text.ts';
+import { quoteText } from './quote-text.ts';
 
 const tern: Boat = {
   ...aBoat().boat,
@@ -42,7 +44,7 @@ test('the page shows the boat’s name letter for letter and runs nothing', () =
 });
 
 test('the sums of the parts list are the parts of the quote', () => {
-  const [, ...lines] = quoteCsv(quote).trimEnd().split('\r\n');
+  const [, ...lines] = tableCsv(quoteParts(quote)).trimEnd().split('\r\n');
   const sums = lines.map((line) => Math.round(Number(line.split(',').at(-3)) * 100));
   expect(sums.reduce((all, one) => all + one, 0)).toBe(quote.sums.parts);
   expect(lines).toHaveLength(quote.parts.length);

@@ -2,10 +2,7 @@ import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import type { Quote } from '../../core/quote/quote-shape.ts';
 import { textLines } from '../../core/units/text-lines.ts';
-import { csvText } from '../lists/csv.ts';
-import { printMoney } from '../lists/order-words.ts';
 import { keepUnits } from '../lists/print-figure.ts';
-import { kindTitles } from '../lists/shopping-groups.ts';
 import { type QuoteRow, quoteRows } from './quote-rows.ts';
 
 const width = 80;
@@ -53,20 +50,3 @@ export const quoteText = (boat: Boat, plan: Plan, quote: Quote): string => {
     .join('\n')
     .trimEnd()}\n`;
 };
-
-/** The parts of a quote as CSV, a row an item and phase. */
-export const quoteCsv = ({ parts, currency }: Quote): string =>
-  csvText([
-    ['phase', 'kind', 'item', 'count', 'by', 'each', 'sum', 'currency', 'item id'],
-    ...parts.map(({ phase, kind, item, count, by, each, id }) => [
-      String(phase),
-      kindTitles[kind],
-      item,
-      String(count),
-      by,
-      each === undefined ? '' : printMoney(each),
-      each === undefined ? '' : printMoney(Math.round(count * each)),
-      currency,
-      id,
-    ]),
-  ]);

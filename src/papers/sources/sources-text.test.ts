@@ -5,19 +5,15 @@ import { readBoat } from '../../core/boat/read-boat.ts';
 import { startHistory } from '../../core/boat/start-history.ts';
 import { plan } from '../../core/plan.ts';
 import { cardBoat } from '../cards/card-boat.ts';
+import { tableCsv } from '../table/table-csv.ts';
 import { numberEdit, numberRows } from './number-rows.ts';
+import { pairList } from './pair-list.ts';
 import { pairRows } from './pair-rows.ts';
+import { settingList } from './setting-list.ts';
 import { settingSentence, settingUnits } from './setting-rows.ts';
+import { sourceList } from './source-list.ts';
 import { chooseEdit, sourceRows, sourceSentence } from './source-rows.ts';
-import {
-  pairsCsv,
-  pairsPaper,
-  settingsCsv,
-  settingsPaper,
-  sourcesCsv,
-  sourcesPaper,
-  sourcesText,
-} from './sources-text.ts';
+import { pairsPaper, settingsPaper, sourcesPaper, sourcesText } from './sources-text.ts';
 
 const gannet = readBoat(readFileSync(new URL('../../../examples/gannet/gannet.boat.json', import.meta.url), 'utf8'));
 const planned = plan(gannet, new Map());
@@ -117,7 +113,7 @@ test('every paper keeps to 80 columns, and every table has as many cells in each
   const papers = [sourcesPaper, settingsPaper, pairsPaper].map((paper) => paper(gannet, planned));
   for (const line of [...papers.join('\n').split('\n'), ...sourcesText(gannet, planned)])
     expect(line.length, line).toBeLessThanOrEqual(80);
-  for (const csv of [sourcesCsv, settingsCsv, pairsCsv].map((table) => table(gannet, planned))) {
+  for (const csv of [sourceList, settingList, pairList].map((list) => tableCsv(list(gannet, planned)))) {
     const [head = '', ...lines] = csv.trimEnd().split('\r\n');
     expect(lines.length).toBeGreaterThan(5);
     const cells = (line: string): number => line.replaceAll(/"(?:[^"]|"")*"/g, '').split(',').length;

@@ -2,12 +2,11 @@ import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { textLines } from '../../core/units/text-lines.ts';
 import { cardBoat } from '../cards/card-boat.ts';
-import { csvText } from '../lists/csv.ts';
 import { keepUnits, printCount } from '../lists/print-figure.ts';
 import { numberRows } from './number-rows.ts';
 import { type PairRow, pairRows } from './pair-rows.ts';
 import { settingSentence, settingUnits } from './setting-rows.ts';
-import { type SourceRow, sourceRows, sourceSentence } from './source-rows.ts';
+import { sourceRows, sourceSentence } from './source-rows.ts';
 
 const width = 80;
 
@@ -46,24 +45,6 @@ export const sourcesPaper = (boat: Boat, plan: Plan): string => {
   ].join('\n')}\n`;
 };
 
-const sourceCells = (row: SourceRow): string[][] =>
-  row.screens.map(({ name }) => [
-    row.what,
-    name,
-    row.first.name,
-    row.first.says,
-    row.why,
-    row.standBy.map((offer) => offer.name).join('; '),
-    row.isChoice ? 'choose on the screen' : '',
-  ]);
-
-/** The source plan as CSV, a row for each reading at each screen. */
-export const sourcesCsv = (boat: Boat, plan: Plan): string =>
-  csvText([
-    ['reading', 'screen', 'from', 'how it comes', 'why', 'stands by', 'on the screen'],
-    ...sourceRows({ ...cardBoat(boat), boat }, plan).flatMap(sourceCells),
-  ]);
-
 /** What to set in each unit, a box to tick before each, as text of 80 columns. */
 export const settingsPaper = (boat: Boat, plan: Plan): string => {
   const units = settingUnits(cardBoat(boat), plan);
@@ -80,15 +61,6 @@ export const settingsPaper = (boat: Boat, plan: Plan): string => {
     ]),
   ].join('\n')}\n`;
 };
-
-/** What to set in each unit as CSV, a row a setting. */
-export const settingsCsv = (boat: Boat, plan: Plan): string =>
-  csvText([
-    ['unit', 'place', 'port', 'what', 'set to', 'how', 'for whom', 'stood before', 'done'],
-    ...settingUnits(cardBoat(boat), plan).flatMap(({ name, place, rows }) =>
-      rows.map(({ port, what, to, more, forWhom }) => [name, place, port, what, to, more, forWhom, '', '']),
-    ),
-  ]);
 
 const wireColumn = 34;
 
@@ -118,23 +90,3 @@ export const pairsPaper = (boat: Boat, plan: Plan): string => {
     ...rows.flatMap(pairLines),
   ].join('\n')}\n`;
 };
-
-/** Every pair as CSV, a row a wire. */
-export const pairsCsv = (boat: Boat, plan: Plan): string =>
-  csvText([
-    ['label', 'talker', 'its wire', 'to', 'listener', 'its wire', 'speed', 'shield', 'done'],
-    ...pairRows(cardBoat(boat), plan).flatMap(({ label, talker, listener, speed, wires, open, shield }) => [
-      ...wires.map(({ from, to }) => [
-        label,
-        talker,
-        from,
-        to === undefined ? 'left open, insulated' : 'joined to',
-        to === undefined ? '' : listener,
-        to ?? '',
-        speed,
-        shield,
-        '',
-      ]),
-      ...open.map((wire) => [label, talker, wire, 'left open, insulated', listener, '', speed, shield, '']),
-    ]),
-  ]);

@@ -4,7 +4,8 @@ import type { Boat } from '../../core/boat/boat-schema.ts';
 import { joinsOf } from '../../core/joins/joins-of.ts';
 import { planTraffic } from '../../core/plan-traffic.ts';
 import { turn, wired } from '../../core/readings/wired.test-helper.ts';
-import { trafficCsv } from './traffic-csv.ts';
+import { tableCsv } from '../table/table-csv.ts';
+import { trafficList } from './traffic-list.ts';
 import { trafficRows, waitCaution } from './traffic-rows.ts';
 import { trafficPaper, trafficText } from './traffic-text.ts';
 
@@ -82,7 +83,7 @@ test('a boat without a bus or a line has nothing to say', () => {
 });
 
 test('the CSV has a row a message and a row a sentence', () => {
-  const [header, ...lines] = trafficCsv(boat, plan).trimEnd().split(/\r?\n/);
+  const [header, ...lines] = tableCsv(trafficList(boat, plan)).trimEnd().split(/\r?\n/);
   expect(header).toContain('wait fed singly ms');
   expect(lines).toHaveLength(4 + 2);
   const columns = header?.split(',').length ?? 0;

@@ -162,6 +162,10 @@ export const powerSources = {
     standing: 'from memory',
     text: 'ABYC least pull of a crimp; not checked.',
   },
+  'memory-dc-colours': {
+    standing: 'from memory',
+    text: 'Colours of direct current after ABYC and ISO: plus red, minus black or yellow, yellow where black is the live wire of mains aboard; not checked.',
+  },
   'world-magnetic-model': {
     standing: 'computed',
     text: 'Horizontal field of the Earth by the World Magnetic Model, June 2026.',

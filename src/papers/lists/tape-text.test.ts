@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import { plan } from '../../core/plan.ts';
 import type { Plan } from '../../core/plan-shape.ts';
-import { tapeText } from './tape-list.ts';
+import { tapeText } from './tape-text.ts';
 
 const { boat } = aBoat();
 const planned = plan(boat, new Map());

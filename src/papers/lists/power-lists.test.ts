@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import { plan } from '../../core/plan.ts';
-import { feedsCsv, loadsCsv } from './power-csv.ts';
+import { tableCsv } from '../table/table-csv.ts';
+import { feedList } from './feed-list.ts';
+import { loadList } from './load-list.ts';
 import { powerPaper, powerText } from './power-text.ts';
 
 const { boat } = aBoat();
@@ -13,7 +15,7 @@ const rows = (text: string): string[][] =>
     .map((line) => (line.match(/("([^"]|"")*"|[^,]*)(,|$)/g) ?? []).map((cell) => cell.replace(/,$/, '')));
 
 test('feeds.csv has every feed with its figures under their heads', () => {
-  const [head = [], ...body] = rows(feedsCsv(boat, planned));
+  const [head = [], ...body] = rows(tableCsv(feedList(boat, planned)));
   expect(body).toHaveLength(planned.feeds.length);
   for (const feed of planned.feeds) {
     const row = body.find((cells) => cells[head.indexOf('line id')] === feed.line) ?? [];
@@ -27,7 +29,7 @@ test('what has no feed stands under the others, with the reason where the others
   const bare = aBoat().change((draft) => {
     for (const panel of draft.supply.panels) panel.circuits = [];
   }).boat;
-  const [head = [], ...body] = rows(feedsCsv(bare, plan(bare, new Map())));
+  const [head = [], ...body] = rows(tableCsv(feedList(bare, plan(bare, new Map()))));
   expect(body.length).toBeGreaterThan(1);
   for (const row of body) {
     expect(row.length).toBeGreaterThanOrEqual(head.length);
@@ -36,7 +38,7 @@ test('what has no feed stands under the others, with the reason where the others
 });
 
 test('loads.csv ends with what the bank gives', () => {
-  const [head = [], ...body] = rows(loadsCsv(boat, planned));
+  const [head = [], ...body] = rows(tableCsv(loadList(boat, planned)));
   const last = body.at(-1) ?? [];
   const sum = planned.loadSums.find(({ phase }) => phase === 1);
   expect(last[0]).toBe('all on bank house');

@@ -1,0 +1,36 @@
+import type { Boat } from '../../core/boat/boat-schema.ts';
+import type { Plan } from '../../core/plan-shape.ts';
+import { energyList } from '../energy/energy-list.ts';
+import { pairList } from '../sources/pair-list.ts';
+import { settingList } from '../sources/setting-list.ts';
+import { sourceList } from '../sources/source-list.ts';
+import type { ListTable } from '../table/list-table.ts';
+import { trafficList } from '../traffic/traffic-list.ts';
+import { blackoutList } from './blackout-list.ts';
+import { buyingList } from './buying-list.ts';
+import { cableSchedule } from './cable-schedule.ts';
+import { driveList } from './drive-list.ts';
+import { feedList } from './feed-list.ts';
+import { loadList } from './load-list.ts';
+import { panelList } from './panel-list.ts';
+import { phaseList } from './phase-list.ts';
+import { tapeList } from './tape-list.ts';
+
+/** Every list there is of a plan, in the order in which they are read: the files of `plan --out`, the workbook, the binder. */
+export const planLists = (boat: Boat, plan: Plan): readonly ListTable[] =>
+  [
+    cableSchedule,
+    pairList,
+    panelList,
+    feedList,
+    loadList,
+    settingList,
+    sourceList,
+    driveList,
+    energyList,
+    blackoutList,
+    trafficList,
+    buyingList,
+    tapeList,
+    phaseList,
+  ].map((list) => list(boat, plan));
