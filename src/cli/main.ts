@@ -34,7 +34,9 @@ commands
   .command('plan')
   .description('compute everything for one boat and say what matters')
   .argument('<file>', 'boat file, or - for standard input')
-  .option('--out <folder>', 'write plan, findings, cable schedule and drawing to this folder')
+  .option('--out <folder>', 'write the binder, plan, findings, lists and drawings to this folder')
+  .option('--paper <size>', 'paper of the binder: a4 or letter', 'a4')
+  .option('--date <day>', 'day printed on the binder, as 2026-11-26; none is printed where none is given')
   .option('--json', 'print the whole plan as JSON')
   .option('--compare', 'also compare keeping old kit with replacing it, each wired at least cost')
   .action(plan);

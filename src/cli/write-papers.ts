@@ -26,6 +26,7 @@ import { tablesJson } from '../papers/table/tables-json.ts';
 import { workbook } from '../papers/table/workbook.ts';
 import { trafficPaper } from '../papers/traffic/traffic-text.ts';
 import { walkRoundPage } from '../papers/walk-round/walk-round-page.ts';
+import { type BinderWish, binderAtTerminal } from './binder-at-terminal.ts';
 
 /** A landscape A3 sheet, the size a yard prints and pins up. */
 const sheetSize = { widthMm: 420, heightMm: 297 };
@@ -48,13 +49,16 @@ export const writePapers = async ({
   folder,
   boat,
   plan,
+  binder,
 }: {
   folder: string;
   boat: Boat;
   plan: Plan;
+  binder: BinderWish;
 }): Promise<string[]> => {
   const lists = planLists(boat, plan);
   const papers: ReadonlyMap<string, string | Uint8Array> = new Map<string, string | Uint8Array>([
+    ['binder.pdf', await binderAtTerminal({ boat, plan, ...binder })],
     ['plan.json', `${JSON.stringify(plan, undefined, 2)}\n`],
     ['findings.txt', findingsText(boat, plan.findings)],
     ['backbone.txt', backboneText(boat, plan)],

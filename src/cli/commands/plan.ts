@@ -5,6 +5,7 @@ import { loadBoat } from '../../node/files/load-boat.ts';
 import { picturesBeside } from '../../node/pictures-beside.ts';
 import { planText } from '../../papers/lists/plan-text.ts';
 import { wiringsText } from '../../papers/lists/wirings-text.ts';
+import { binderWish } from '../binder-at-terminal.ts';
 import { solveAtTerminal } from '../solve-at-terminal.ts';
 import { writePapers } from '../write-papers.ts';
 
@@ -19,17 +20,24 @@ const comparedAtTerminal = (boat: Boat): WiringEntry[] => {
   return found;
 };
 
-/** `fairlead plan FILE`: computes everything; `--out` writes the papers to a folder, `--json` prints the plan, `--compare` adds what keeping and replacing old kit come to. */
+/** `fairlead plan FILE`: computes everything; `--out` writes the papers to a folder, the binder for `--paper` and of `--date`, `--json` prints the plan, `--compare` adds what keeping and replacing old kit come to. */
 export const plan = async (
   file: string,
-  { out, json = false, compare = false }: { out?: string; json?: boolean; compare?: boolean },
+  {
+    out,
+    json = false,
+    compare = false,
+    paper,
+    date,
+  }: { out?: string; json?: boolean; compare?: boolean; paper?: string; date?: string },
 ): Promise<void> => {
+  const binder = binderWish({ paper, date });
   const { boat } = await loadBoat(file);
   const started = performance.now();
   const planned = await solveAtTerminal(boat, await picturesBeside(file));
   const tookMs = Math.round(performance.now() - started);
   if (out !== undefined) {
-    const written = await writePapers({ folder: out, boat, plan: planned });
+    const written = await writePapers({ folder: out, boat, plan: planned, binder });
     process.stderr.write(`Written to ${out}: ${written.join(', ')}.\n`);
   }
   const wirings = compare ? comparedAtTerminal(boat) : undefined;

@@ -1,0 +1,53 @@
+import { UserError } from '../core/boat/user-error.ts';
+import { binderPdf } from '../node/binder-pdf.ts';
+import { type BinderOf, binderOf } from '../papers/binder/binder.ts';
+import type { SetBinder } from '../papers/pages/page-shape.ts';
+import { type PaperName, paperSizes } from '../papers/pages/paper-sizes.ts';
+import { setBinder } from '../papers/pages/set-binder.ts';
+
+/** How a binder is wanted: on which paper, of what day. */
+export interface BinderWish {
+  readonly paper: PaperName;
+  readonly dateIso?: string;
+}
+
+const isPaper = (name: string): name is PaperName => Object.hasOwn(paperSizes, name);
+
+const isDay = (text: string): boolean =>
+  /^\d{4}-\d{2}-\d{2}$/.test(text) &&
+  !Number.isNaN(Date.parse(`${text}T00:00:00Z`)) &&
+  new Date(`${text}T00:00:00Z`).toJSON().startsWith(text);
+
+/**
+ * What was typed of the binder, checked.
+ *
+ * @throws UserError for a paper there is none of, or a day that is none
+ */
+export const binderWish = ({
+  paper = 'a4',
+  date,
+}: {
+  paper?: string | undefined;
+  date?: string | undefined;
+}): BinderWish => {
+  if (!isPaper(paper))
+    throw new UserError({ says: `There is no paper “${paper}”.`, whatToDo: 'Write --paper a4 or --paper letter.' });
+  if (date === undefined) return { paper };
+  if (!isDay(date))
+    throw new UserError({
+      says: `“${date}” is no day.`,
+      whatToDo: 'Write --date with year, month and day, like 2026-11-26.',
+    });
+  return { paper, dateIso: date };
+};
+
+const setAtTerminal = (of: BinderOf, paper: PaperName): SetBinder => {
+  const setting = setBinder(binderOf(of), paper);
+  let step = setting.next();
+  while (step.done !== true) step = setting.next();
+  return step.value;
+};
+
+/** The binder of a boat as a PDF. */
+export const binderAtTerminal = ({ paper, ...of }: BinderOf & BinderWish): Promise<Uint8Array> =>
+  binderPdf(setAtTerminal(of, paper));

@@ -1,0 +1,51 @@
+import type { Drawing } from '../drawing/shapes.ts';
+import type { PageFlow } from './page-flow.ts';
+import { lineShapes, type Piece } from './piece.ts';
+import { typeStyles } from './type-styles.ts';
+
+/** Under a drawing stands at what scale it was printed. */
+const captionMm = 5.5;
+
+/** How much of the size a drawing has of itself fits into a room, never more than all of it. */
+const fittingScale = ({ widthMm, heightMm }: Drawing, room: { widthMm: number; heightMm: number }): number =>
+  Math.min(1, room.widthMm / widthMm, room.heightMm / heightMm);
+
+/** "true size", or by how much it is smaller. */
+const scaleWords = (scale: number): string =>
+  scale > 0.999 ? 'Printed at its own size.' : `Printed at ${Math.round(scale * 100)} % of its own size.`;
+
+/** Whether a drawing stands larger on a page that is turned. */
+export const wantsTurned = ({ widthMm, heightMm }: Drawing): boolean => widthMm > heightMm;
+
+/** Sets a drawing into what is left of a page, or onto a page of its own where it would be much smaller there. */
+export const placeDrawing = (
+  flow: PageFlow,
+  drawing: Drawing,
+  lead: readonly Piece[],
+  about: readonly string[],
+): void => {
+  const isTurned = wantsTurned(drawing);
+  flow.turnTo(isTurned, true);
+  flow.place(lead.map((piece) => ({ ...piece, isChained: false })));
+  const { area, yMm } = flow.page();
+  const gapMm = lead.length === 0 ? 0 : 2.5;
+  const room = { widthMm: area.rightMm - area.leftMm, heightMm: area.bottomMm - yMm - gapMm - captionMm };
+  const scale = fittingScale(drawing, room);
+  const heightMm = drawing.heightMm * scale;
+  flow.page().insets.push({
+    drawing,
+    xMm: area.leftMm + (room.widthMm - drawing.widthMm * scale) / 2,
+    yMm: yMm + gapMm,
+    scale,
+  });
+  flow.place([
+    {
+      heightMm: heightMm + captionMm,
+      gapMm,
+      shapes: ({ leftMm, topMm }) =>
+        lineShapes([scaleWords(scale)], typeStyles.foot, { leftMm, topMm: topMm + heightMm + 1 }),
+      says: [],
+      about,
+    },
+  ]);
+};

@@ -1,0 +1,108 @@
+import { textWidthMm } from '../drawing/text-width.ts';
+import { keepUnits } from '../lists/print-figure.ts';
+import { cellText, headOf } from '../table/cell-text.ts';
+import type { ListColumn, ListTable } from '../table/list-table.ts';
+import { widestWordMm } from './set-lines.ts';
+import { type TypeStyle, typeStyles } from './type-styles.ts';
+
+/** Room between the words of one column and the next. */
+export const gutterMm = 3;
+
+const limitsMm = { word: 42, natural: 110, comfort: 30, tick: 9, blank: 24 } as const;
+
+/** One printed column with its cells as text and what room it takes. */
+export interface SetColumn {
+  readonly column: ListColumn;
+  readonly head: string;
+  readonly cells: readonly string[];
+  readonly style: TypeStyle;
+  /** nothing stands in it: it is there to be written in */
+  readonly isBlank: boolean;
+  /** so narrow that its widest word still fits */
+  readonly leastMm: number;
+  /** so wide that it reads well */
+  readonly comfortMm: number;
+  /** so wide that nothing is wrapped */
+  readonly naturalMm: number;
+}
+
+const setColumn = (column: ListColumn, cells: readonly string[]): SetColumn => {
+  const isMono = column.kind === 'label' || column.kind === 'figure';
+  const style = isMono ? typeStyles.figure : typeStyles.cell;
+  const head = headOf(column);
+  const isTick = column.kind === 'tick';
+  const isBlank = !isTick && cells.length > 0 && cells.every((cell) => cell === '');
+  const headMm = widestWordMm(head, typeStyles.head, limitsMm.word);
+  const leastMm = Math.max(headMm, ...cells.map((cell) => widestWordMm(cell, style, limitsMm.word)));
+  const widestMm = Math.max(
+    textWidthMm(head, typeStyles.head),
+    ...cells.map((cell) => Math.max(...cell.split('\n').map((line) => textWidthMm(line, style)))),
+  );
+  const floorMm = isTick ? limitsMm.tick : isBlank ? limitsMm.blank * (column.share ?? 1) : 0;
+  const naturalMm = Math.max(floorMm, Math.min(widestMm, limitsMm.natural));
+  const wantedMm = isMono ? leastMm : Math.min(naturalMm, limitsMm.comfort * Math.min(column.share ?? 1, 2));
+  return {
+    column,
+    head,
+    cells,
+    style,
+    isBlank,
+    leastMm: Math.max(leastMm, floorMm),
+    comfortMm: Math.max(leastMm, floorMm, wantedMm),
+    naturalMm: Math.max(naturalMm, leastMm, floorMm),
+  };
+};
+
+/** The columns of a table that are printed, each measured. */
+export const setColumns = ({ columns, rows }: ListTable): SetColumn[] =>
+  columns.flatMap((column, at) =>
+    column.printed === false
+      ? []
+      : [
+          setColumn(
+            column,
+            rows.map((row) => keepUnits(cellText(column, row[at]))),
+          ),
+        ],
+  );
+
+const widthOf = (columns: readonly SetColumn[], mm: 'leastMm' | 'comfortMm' | 'naturalMm'): number =>
+  columns.reduce((sum, column) => sum + column[mm] + gutterMm, -gutterMm);
+
+/** Whether a table reads well on a page of this width: no column narrower than its words want. */
+export const readsWell = (columns: readonly SetColumn[], widthMm: number): boolean =>
+  widthOf(columns, 'comfortMm') <= widthMm;
+
+/** A table too wide for the page in parts that fit, each begun with the column that names its rows. */
+export const tableParts = (columns: readonly SetColumn[], widthMm: number): SetColumn[][] => {
+  if (widthOf(columns, 'leastMm') <= widthMm) return [[...columns]];
+  const keys = columns.slice(0, 1);
+  const parts: SetColumn[][] = [];
+  let part: SetColumn[] = [...keys];
+  for (const column of columns.slice(keys.length)) {
+    if (part.length > keys.length && widthOf([...part, column], 'comfortMm') > widthMm) {
+      parts.push(part);
+      part = [...keys];
+    }
+    part.push(column);
+  }
+  return [...parts, part];
+};
+
+/** What a table that has room to spare gives it to: what is written in, then long words by their share. */
+const spread = (columns: readonly SetColumn[], widthMm: number): number[] => {
+  const spareMm = widthMm - widthOf(columns, 'naturalMm');
+  const blanks = columns.filter(({ isBlank }) => isBlank);
+  const each = blanks.length === 0 ? 0 : spareMm / blanks.length;
+  return columns.map((column) => column.naturalMm + (column.isBlank ? each : 0));
+};
+
+/** The width of each column: wide enough for all where there is room, else what is over the least is shared by what each wants. */
+export const columnWidths = (columns: readonly SetColumn[], widthMm: number): number[] => {
+  if (widthOf(columns, 'naturalMm') <= widthMm) return spread(columns, widthMm);
+  const base = widthOf(columns, 'comfortMm') <= widthMm ? 'comfortMm' : 'leastMm';
+  const overMm = Math.max(0, widthMm - widthOf(columns, base));
+  const wantMm = columns.map((column) => (column.naturalMm - column[base]) * (column.column.share ?? 1));
+  const allMm = wantMm.reduce((sum, one) => sum + one, 0);
+  return columns.map((column, at) => column[base] + (allMm === 0 ? 0 : (overMm * (wantMm[at] ?? 0)) / allMm));
+};
