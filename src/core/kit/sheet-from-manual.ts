@@ -3,6 +3,7 @@ import type { Boat } from '../boat/boat-schema.ts';
 import { freeId } from '../boat/every-id.ts';
 import type { EditCall } from '../boat/history.ts';
 import type { Sheet } from '../boat/sheet.ts';
+import { tidySheet } from './tidy-sheet.ts';
 import { plainSheetName } from './unit-to-place.ts';
 
 /** A sheet that was edited for some units, as one step. */
@@ -31,11 +32,13 @@ const asOfManual = (sheet: Sheet, id: string): Sheet => ({
  */
 export const sheetFromManual = (
   boat: Boat,
-  { unit: id, draft, forAll }: { readonly unit: string; readonly draft: Sheet; readonly forAll: boolean },
+  { unit: id, draft: given, forAll }: { readonly unit: string; readonly draft: Sheet; readonly forAll: boolean },
 ): EditedSheet | undefined => {
   const unit = boat.kit.find((one) => one.id === id);
   const old = boat.sheets.find((sheet) => sheet.id === unit?.sheet);
-  if (unit === undefined || old === undefined || isSameSheet({ ...draft, id: old.id }, old)) return undefined;
+  if (unit === undefined || old === undefined) return undefined;
+  const draft = tidySheet(given);
+  if (isSameSheet({ ...draft, id: old.id }, tidySheet(old))) return undefined;
   const alike = boat.kit.filter(({ sheet }) => sheet === old.id).map((one) => one.id);
   const units = forAll ? alike : [id];
   const says = `The sheet of ${units.length === 1 ? unit.name : plainSheetName(old)} from its manual.`;

@@ -52,6 +52,7 @@ import { removeWay } from './remove-way.ts';
 import { reopenFinding } from './reopen-finding.ts';
 import { restoreBoat } from './restore-boat.ts';
 import { seePlug } from './see-plug.ts';
+import { setChanges } from './set-changes.ts';
 import { setDay } from './set-day.ts';
 import { setFate } from './set-fate.ts';
 import { setGrade } from './set-grade.ts';
@@ -125,6 +126,7 @@ export const edits = {
   'reopen-finding': reopenFinding,
   'restore-boat': restoreBoat,
   'see-plug': seePlug,
+  'set-changes': setChanges,
   'set-day': setDay,
   'set-fate': setFate,
   'set-grade': setGrade,

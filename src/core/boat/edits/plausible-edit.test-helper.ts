@@ -145,6 +145,13 @@ const known: { readonly [Id in EditId]?: (boat: Boat) => Sketch } = {
       state: some(['fixed', 'bought']),
     }),
   'restore-boat': (boat) => fc.constantFrom('Renamed', 'As before').map((name) => ({ boat: { ...boat, name } })),
+  'set-changes': (boat) =>
+    fc.record({
+      unit: some(idsOf(boat.kit)),
+      changes: fc
+        .record({ path: some(['ports.n2k.len', 'ports.bus.len', 'ipCode']), how: some(['manual', 'seen']) })
+        .map((change) => [{ ...change, value: change.path === 'ipCode' ? 'IP67' : 3 }]),
+    }),
   'set-instance': (boat) =>
     fc.record({ port: some(portsOf(boat)), reading: some(['depth', 'engine', 'position']), instance: fc.nat(3) }),
   'set-rate': (boat) => {

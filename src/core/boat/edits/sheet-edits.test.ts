@@ -34,6 +34,18 @@ test('a change of a sheet is for one unit, and a later one takes its place', () 
   );
 });
 
+test('how a unit differs from its sheet is said anew in all, and taken back in all', () => {
+  const baud = { path: 'ports.gps-in.baud', value: 38400, how: 'seen' } as const;
+  const wet = { path: 'ipCode', value: 'IP67', how: 'manual' } as const;
+  const once = edits['set-changes'].apply(tern, { unit: 'radio', changes: [baud] });
+  const twice = edits['set-changes'].apply(once, { unit: 'radio', changes: [wet] });
+  expect(twice.kit.find((unit) => unit.id === 'radio')?.changes).toEqual([wet]);
+  expect(edits['set-changes'].title({ unit: 'radio', changes: [wet] }, tern)).toBe('Old radio differs from its sheet.');
+  expect(edits['set-changes'].apply(twice, { unit: 'radio', changes: [] })).toEqual(tern);
+  const twisted = { ...baud, path: 'ports.gps-in.id' };
+  expect(refusalOf('set-changes', { unit: 'radio', changes: [twisted] })?.says).toContain('An id cannot be changed');
+});
+
 test('an instance number takes the place of the one the port had for that reading', () => {
   const port = 'compass.n2k';
   const once = edits['set-instance'].apply(tern, { port, reading: 'heading', instance: 1 });
