@@ -82,6 +82,52 @@ test('a table pasted from a manual is shown as it was understood, and becomes a 
   expect(app.complaints).toEqual([]);
 });
 
+interface WithChanges {
+  readonly kit: readonly { readonly id: string; readonly sheet: string; readonly changes?: readonly object[] }[];
+}
+
+test('what is entered for one unit only is kept beside its sheet, and what a converter passes on is struck out', async () => {
+  const page = await opened({ window: 'laptop', light: 'night' });
+  const editor = page.locator('.sheet-editor');
+  const more = (name: string) => page.getByRole('button', { name: `more that can be done with ${name}` }).click();
+  const open = async (name: string): Promise<void> => {
+    await more(name);
+    await page.getByRole('button', { name: 'its sheet, from the manual …' }).click();
+    await editor.waitFor();
+  };
+  await open('10 Hz position antenna');
+  await page.getByLabel('only this unit, which differs from its sheet').check();
+  await page.getByLabel('How that is known').selectOption('manual');
+  await page.getByText('Port n2k').click();
+  await page.getByLabel('LEN (50 mA each)').fill('7');
+  await editor.getByText('ports › n2k › len: 7').waitFor();
+  await page.getByText('Compass, water, battery, terminator').click();
+  await page.getByRole('textbox', { name: 'From a compass at least' }).fill('1 ft');
+  await page.getByLabel('IP code').fill('IP67');
+  expect(await barriers(page)).toEqual([]);
+  await keepPicture(page, 'sheet-of-one-unit-laptop-night');
+  await page.getByRole('button', { name: 'done', exact: true }).click();
+  await said(page, '10 Hz position antenna differs from its sheet.');
+  await editor.waitFor({ state: 'detached' });
+  // reason: the file of the boat, of which only this is looked at
+  const unit = (id: string) => (saved() as unknown as WithChanges).kit.find((one) => one.id === id);
+  await expect
+    .poll(() => unit('gnss')?.changes, { timeout: 20_000 })
+    .toEqual(
+      expect.arrayContaining([
+        { path: 'ports.n2k.len', value: 7, how: 'manual' },
+        { path: 'compassSafe.valueM', value: 0.305, how: 'manual' },
+      ]),
+    );
+  await more('10 Hz position antenna');
+  await open('small converter, bus to 0183 only, one 4800 output');
+  await page.getByText('What it passes on between its ports').click();
+  await page.getByRole('button', { name: 'leave out variation' }).click();
+  await page.getByRole('button', { name: 'done', exact: true }).click();
+  await said(page, 'from its manual.');
+  expect(app.complaints).toEqual([]);
+});
+
 test('a unit is dragged on the drawing from one place to another', async () => {
   const page = await opened({ window: 'laptop', light: 'day' });
   const balloon = page.locator('.balloon[data-about~="heading"] circle').first();

@@ -29,6 +29,18 @@ test('one goes, another comes to its place and takes over what was wanted there,
   expect(undo(history).boat).toEqual(boat);
 });
 
+test('both change places in the phase that is asked for, else in that of the old one', () => {
+  const { boat } = aBoat().unit('display', { fate: 'stays', phase: 2 });
+  const phasesOf = (asked?: number) => {
+    const made = replaceUnit(boat, 'display', screen, asked);
+    const after = applyEdits(startHistory(boat), made?.edits ?? []).boat;
+    return ['display', made?.unit.id].map((unit) => after.kit.find(({ id }) => id === unit)?.phase);
+  };
+  expect(phasesOf()).toEqual([2, 2]);
+  expect(phasesOf(3)).toEqual([3, 3]);
+  expect(phasesOf(1)).toEqual([undefined, undefined]);
+});
+
 test('one that was only planned is left out rather than kept as one that goes', () => {
   const { boat } = aBoat();
   const made = replaceUnit(boat, 'display', screen);

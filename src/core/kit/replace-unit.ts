@@ -28,13 +28,14 @@ const whichNeed = ({ reading, instance, at }: Need) => ({
 /**
  * One unit goes and another comes to its place, as one step: what was wanted at the old one is wanted at the new one, and
  * what the new one usually needs besides. A unit that is aboard stays in the file as one that goes; one that was only
- * planned is taken out. Undefined where the boat has no such unit. Pure.
+ * planned is taken out. Both in the phase given, else in that of the old one. Undefined where the boat has no such unit. Pure.
  */
-export const replaceUnit = (boat: Boat, id: string, sheet: Sheet): PlacedUnit | undefined => {
+export const replaceUnit = (boat: Boat, id: string, sheet: Sheet, inPhase?: number): PlacedUnit | undefined => {
   const old = boat.kit.find((unit) => unit.id === id);
   if (old === undefined) return undefined;
   const isPlanned = old.fate === 'comes';
-  const phase = old.phase === undefined ? {} : { phase: old.phase };
+  const asked = inPhase ?? old.phase ?? 1;
+  const phase = asked === 1 ? {} : { phase: asked };
   // what leaves hears nothing any more, so the newcomer's usual needs are found without it
   const left: Boat = isPlanned
     ? without(boat, old)

@@ -5,6 +5,12 @@ import { type Change, changesBetween } from './changes-between.ts';
 import { type EditedSheet, isSameSheet } from './sheet-from-manual.ts';
 import { tidySheet } from './tidy-sheet.ts';
 
+/** A unit that differs from its sheet, as one step. */
+export interface UnitThatDiffers extends EditedSheet {
+  /** all by which it then differs */
+  readonly changes: readonly Change[];
+}
+
 /** Whether a path is another, or leads on from it. */
 const isWithin = (path: string, other: string): boolean => path === other || path.startsWith(`${other}.`);
 
@@ -27,7 +33,7 @@ const needed = (sheet: Sheet, changes: readonly Change[]): Change[] => {
 export const unitDiffers = (
   boat: Boat,
   { unit: id, draft, how }: { readonly unit: string; readonly draft: Sheet; readonly how: Change['how'] },
-): EditedSheet | undefined => {
+): UnitThatDiffers | undefined => {
   const unit = boat.kit.find((one) => one.id === id);
   const sheet = boat.sheets.find((one) => one.id === unit?.sheet);
   if (unit === undefined || sheet === undefined) return undefined;
@@ -42,5 +48,10 @@ export const unitDiffers = (
   const kept = before.filter(({ path }) => !fresh.some((change) => isWithin(path, change.path)));
   const changes = needed(sheet, [...kept, ...fresh]);
   const says = `${unit.name} ${changes.length === 0 ? 'is as its sheet has it' : 'differs from its sheet'}.`;
-  return { sheet: applyChanges(sheet, changes), edits: [{ edit: 'set-changes', params: { unit: id, changes } }], says };
+  return {
+    changes,
+    sheet: applyChanges(sheet, changes),
+    edits: [{ edit: 'set-changes', params: { unit: id, changes } }],
+    says,
+  };
 };

@@ -11,6 +11,7 @@ import { Explained } from '../../words/explained.tsx';
 import type { StepMarginProps } from '../step.ts';
 import { sayOfHand, takeUp, useKitHand } from './kit-hand.ts';
 import { OpenSheet } from './own-sheets.tsx';
+import { PhaseChoice } from './phase-choice.tsx';
 import { PlaceChoice, type PlaceWish } from './place-choice.tsx';
 import { placeGoals } from './place-goals.ts';
 import { sheetOnPage } from './sheet-on-page.ts';
@@ -101,6 +102,7 @@ export const AddUnit = ({ boat }: Pick<StepMarginProps, 'boat'>): ReactNode => {
   const [text, setText] = useState('');
   const [picked, setPicked] = useState<string | undefined>(undefined);
   const [wish, setWish] = useState(firstWish);
+  const [phase, setPhase] = useState<number | undefined>(undefined);
   const all = useMemo(() => foundUnits(text, own), [text, own]);
   const found = useMemo(() => (text.trim() === '' ? all : all.slice(0, shown)), [all, text]);
   const leaving = boat.kit.find(({ id }) => id === replaces);
@@ -108,6 +110,7 @@ export const AddUnit = ({ boat }: Pick<StepMarginProps, 'boat'>): ReactNode => {
   const close = useCallback((): void => {
     setPicked(undefined);
     takeUp({});
+    setPhase(undefined);
     setText('');
     field.current?.focus({ preventScroll: true });
   }, []);
@@ -137,7 +140,7 @@ export const AddUnit = ({ boat }: Pick<StepMarginProps, 'boat'>): ReactNode => {
       if (isOpen) takeUp({});
       return;
     }
-    const made = replaceUnit(boat, leaving.id, unit.sheet);
+    const made = replaceUnit(boat, leaving.id, unit.sheet, phase);
     if (made !== undefined) edit(made.edits, made.says);
     close();
   };
@@ -168,12 +171,17 @@ export const AddUnit = ({ boat }: Pick<StepMarginProps, 'boat'>): ReactNode => {
     <section className="block kit-add" aria-labelledby={heading}>
       <h2 id={heading}>{leaving === undefined ? words.put : words.inPlaceOf(leaving.name)}</h2>
       {leaving === undefined ? null : (
-        <p className="quiet">
-          {words.inPlaceHelp}{' '}
-          <button type="button" className="press-link" onClick={close}>
-            {words.leaveIt}
-          </button>
-        </p>
+        <>
+          <p className="quiet">
+            {words.inPlaceHelp}{' '}
+            <button type="button" className="press-link" onClick={close}>
+              {words.leaveIt}
+            </button>
+          </p>
+          <p className="kit-wish">
+            <PhaseChoice label={words.inPhase} phase={phase ?? leaving.phase ?? 1} isLabelSeen onPhase={setPhase} />
+          </p>
+        </>
       )}
       <label className="kit-search">
         <span>{words.search}</span>

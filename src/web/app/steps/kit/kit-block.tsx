@@ -4,6 +4,7 @@ import type { EditCall } from '../../../../core/boat/history.ts';
 import { useEdit } from '../../edit-context.ts';
 import { LitRows } from '../../margin/lit-rows.tsx';
 import type { StepMarginProps } from '../step.ts';
+import { PhaseChoice } from './phase-choice.tsx';
 import { UnitTools } from './unit-tools.tsx';
 import { words } from './words.ts';
 
@@ -63,17 +64,12 @@ const UnitControl = ({
           ))}
         </select>
         {unit.fate === 'stays' ? null : (
-          <select
-            aria-label={words.phaseOf(unit.name)}
-            value={unit.phase ?? 1}
-            onChange={({ target }) => edit([phaseCall(unit, Number(target.value))])}
-          >
-            {phases.map((phase) => (
-              <option key={phase} value={phase}>
-                {words.phaseShort(phase)}
-              </option>
-            ))}
-          </select>
+          <PhaseChoice
+            label={words.phaseOf(unit.name)}
+            phase={unit.phase ?? 1}
+            shown={words.phaseShort}
+            onPhase={(phase) => edit([phaseCall(unit, phase)])}
+          />
         )}
         <button
           type="button"

@@ -5,6 +5,7 @@ import { likelyPlaces } from '../../../../core/kit/likely-places.ts';
 import { placeUnit } from '../../../../core/kit/place-unit.ts';
 import { needsWords } from '../../../../papers/kit/needs-words.ts';
 import { useWords } from '../../words/units.ts';
+import { PhaseChoice } from './phase-choice.tsx';
 import { words } from './words.ts';
 
 /** What a person has said of the units they put aboard; it stays from one to the next. */
@@ -17,7 +18,6 @@ export interface PlaceWish {
 const fates = ['comes', 'stays', 'goes'] as const;
 /** So many places have a button of their own; the others are in the list. */
 const buttons = 3;
-const phases = [1, 2, 3, 4, 5, 6, 7, 8, 9];
 
 const WishFields = ({
   wish,
@@ -42,14 +42,9 @@ const WishFields = ({
         ))}
       </select>
     </label>
-    <label>
-      {words.phase}{' '}
-      <select value={wish.phase} onChange={({ target }) => onWish({ ...wish, phase: Number(target.value) })}>
-        {phases.map((phase) => (
-          <option key={phase}>{phase}</option>
-        ))}
-      </select>
-    </label>
+    {wish.fate === 'stays' ? null : (
+      <PhaseChoice label={words.phase} phase={wish.phase} isLabelSeen onPhase={(phase) => onWish({ ...wish, phase })} />
+    )}
     {wish.fate === 'goes' || count === 0 ? null : (
       <label className="kit-needs">
         <input

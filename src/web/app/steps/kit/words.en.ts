@@ -10,6 +10,7 @@ export const en = {
   inPlaceOf: (name: string) => `In place of ${name}`,
   inPlaceHelp: 'Press what comes in its place. One step: it goes, the other comes.',
   leaveIt: 'leave it as it is',
+  inPhase: 'Both in phase',
   search: 'What is it?',
   searchHint: 'screen, radio, hears ships …',
   noneFound: 'No sheet answers to all of these words. Use fewer, or plainer ones.',

@@ -1,9 +1,17 @@
 import type { ReactNode } from 'react';
-import type { Plug } from '../../../../../core/boat/sheet.ts';
-import { ChoiceField, TextField } from './fields.tsx';
+import type { Plug, Port } from '../../../../../core/boat/sheet.ts';
+import { withPart } from '../../../../../core/kit/with-part.ts';
+import { ConductorFields } from './conductor-fields.tsx';
+import { DescribedFields, type FieldOf } from './described.tsx';
 import { words } from './words.ts';
 
-const genders = ['male', 'female', 'none'] as const;
+const plugFields: readonly FieldOf<Plug>[] = [
+  { key: 'connector', label: words.connector, ask: 'text', longest: 60, must: true },
+  { key: 'gender', label: words.gender, ask: 'choice', choices: words.genders, must: true },
+  { key: 'fixedLead', label: words.fixedLead, ask: 'length' },
+  { key: 'mayCut', label: words.mayCut, ask: 'whether' },
+  { key: 'mayExtend', label: words.mayExtend, ask: 'whether' },
+];
 
 const freshId = (plugs: readonly Plug[]): string => {
   let at = plugs.length + 1;
@@ -11,12 +19,14 @@ const freshId = (plugs: readonly Plug[]): string => {
   return `plug-${at}`;
 };
 
-/** The plugs of a unit: connector and pins. */
+/** The plugs of a unit: connector, pins, the lead that is part of it, and its wires. */
 export const PlugFields = ({
   plugs,
+  ports,
   onPlugs,
 }: {
   plugs: readonly Plug[];
+  ports: readonly Port[];
   onPlugs: (plugs: Plug[]) => void;
 }): ReactNode => {
   const set = (at: number, next: Plug): void => onPlugs(plugs.map((one, index) => (index === at ? next : one)));
@@ -26,17 +36,11 @@ export const PlugFields = ({
       {plugs.map((plug, at) => (
         <fieldset key={plug.id} className="sheet-fields">
           <legend>{plug.id}</legend>
-          <TextField
-            label={words.connector}
-            value={plug.connector}
-            longest={60}
-            onValue={(connector) => set(at, { ...plug, connector })}
-          />
-          <ChoiceField
-            label={words.gender}
-            value={plug.gender}
-            choices={genders.map((gender) => [gender, words.genders[gender]] as const)}
-            onValue={(gender) => set(at, { ...plug, gender })}
+          <DescribedFields of={plug} fields={plugFields} onOf={(next) => set(at, next)} />
+          <ConductorFields
+            plug={plug}
+            ports={ports.filter(({ onPlug }) => onPlug === plug.id).map(({ id }) => id)}
+            onConductors={(conductors) => set(at, withPart(plug, 'conductors', conductors))}
           />
           <button
             type="button"

@@ -6,6 +6,7 @@ import { languageWords } from '../../../../../papers/cards/language-words.ts';
 import { messageWords } from '../../../../../papers/kit/message-words.ts';
 import { ChoiceField, NumberField } from './fields.tsx';
 import { PasteBox } from './paste-box.tsx';
+import { ElectricFields, MessageMore } from './port-more.tsx';
 import { words } from './words.ts';
 
 // reason: the keys of a table of every protocol are protocols
@@ -13,9 +14,6 @@ const protocols = Object.keys(languageWords) as Protocol[];
 const roles = ['both', 'talk', 'listen'] as const;
 /** Ports that carry messages by number or by letters. */
 const withMessages: ReadonlySet<Protocol> = new Set(['nmea2000', 'nmea0183', 'ethernet', 'usb', 'wifi']);
-
-const keyOf = ({ pgn, sentence, reading, instance }: Sends | Hears): string =>
-  `${pgn ?? sentence ?? reading} ${instance ?? ''}`;
 
 /** What of a port may be not known. */
 type Unsure = { readonly [Key in 'len' | 'baud' | 'onPlug' | 'sends' | 'hears']?: Port[Key] | undefined };
@@ -33,7 +31,10 @@ const withSaid = (port: Port, said: Unsure): Port => {
   };
 };
 
-const withEvery = ({ everyMs: _, ...sent }: Sends, everyMs: number | undefined): Sends =>
+/** What is sent and what is heard are listed in the same way. */
+type Message = Sends & Hears;
+
+const withEvery = ({ everyMs: _, ...sent }: Message, everyMs: number | undefined): Message =>
   everyMs === undefined || everyMs <= 0 ? sent : { ...sent, everyMs };
 
 const MessageList = ({
@@ -43,8 +44,8 @@ const MessageList = ({
   withRates = false,
 }: {
   heading: string;
-  list: readonly Sends[];
-  onList: (list: Sends[]) => void;
+  list: readonly Message[];
+  onList: (list: Message[]) => void;
   withRates?: boolean;
 }): ReactNode => (
   <div className="sheet-messages">
@@ -54,7 +55,8 @@ const MessageList = ({
       {list.map((message, at) => {
         const said = messageWords(message);
         return (
-          <li key={keyOf(message)}>
+          // biome-ignore lint/suspicious/noArrayIndexKey: the number that tells two of one message apart is typed here
+          <li key={`${at} ${said}`}>
             <span>{said}</span>
             {withRates ? (
               <input
@@ -72,6 +74,11 @@ const MessageList = ({
                 }
               />
             ) : null}
+            <MessageMore
+              message={message}
+              isHeard={!withRates}
+              onMessage={(next) => onList(list.map((one, index) => (index === at ? next : one)))}
+            />
             <button
               type="button"
               className="press-link"
@@ -149,6 +156,7 @@ export const PortFields = ({
           onValue={(baud) => onPort(withSaid(port, { baud }))}
         />
       ) : null}
+      {port.protocol === 'dc' ? null : <ElectricFields port={port} onPort={onPort} />}
     </div>
     {port.protocol === 'dc' ? null : (
       <>

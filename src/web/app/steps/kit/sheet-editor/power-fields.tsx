@@ -1,12 +1,30 @@
 import type { ReactNode } from 'react';
 import type { Port, Power } from '../../../../../core/boat/sheet.ts';
-import { ChoiceField, NumberField } from './fields.tsx';
+import { DescribedFields, type FieldOf } from './described.tsx';
 import { words } from './words.ts';
 
-const units = ['A', 'W'] as const;
+const fieldsFor = (ports: readonly Port[]): readonly FieldOf<Power>[] => [
+  {
+    key: 'port',
+    label: words.powerAt,
+    ask: 'choice',
+    choices: Object.fromEntries(ports.map(({ id }) => [id, id])),
+    must: true,
+  },
+  { key: 'unit', label: words.unit, ask: 'choice', choices: words.units, must: true },
+  { key: 'typical', label: words.typicalDraw, ask: 'number', must: true },
+  { key: 'max', label: words.mostDraw, ask: 'number', must: true },
+  { key: 'peak', label: words.peakDraw, ask: 'number' },
+  { key: 'behaves', label: words.behaves, ask: 'choice', choices: words.behaviours, must: true },
+  { key: 'atV', label: words.atV, ask: 'number' },
+  { key: 'minV', label: words.leastV, ask: 'number', must: true },
+  { key: 'maxV', label: words.mostV, ask: 'number', must: true },
+  { key: 'fuseA', label: words.fuseA, ask: 'number' },
+];
 
-const withFuse = ({ fuseA: _, ...power }: Power, fuseA: number | undefined): Power =>
-  fuseA === undefined ? power : { ...power, fuseA };
+/** What is said in watts keeps its power, whatever the volts, as long as nobody says otherwise. */
+const asSaid = (before: Power, next: Power): Power =>
+  next.unit === 'W' && before.unit === 'A' ? { ...next, behaves: 'power' } : next;
 
 const firstDraw = (port: string): Power => ({
   port,
@@ -29,33 +47,14 @@ export const PowerFields = ({
   onPower: (power: Power[]) => void;
 }): ReactNode => {
   const set = (at: number, next: Power): void => onPower(power.map((one, index) => (index === at ? next : one)));
+  const fields = fieldsFor(ports);
   const [first] = ports.filter(({ protocol }) => protocol === 'dc' || protocol === 'nmea2000');
   return (
     <details className="sheet-part">
       <summary>{words.power}</summary>
       {power.map((one, at) => (
         <div key={one.port} className="sheet-fields">
-          <ChoiceField
-            label={words.powerAt}
-            value={one.port}
-            choices={ports.map(({ id }) => [id, id] as const)}
-            onValue={(port) => set(at, { ...one, port })}
-          />
-          <ChoiceField
-            label={words.unit}
-            value={one.unit}
-            choices={units.map((unit) => [unit, words.units[unit]] as const)}
-            onValue={(unit) => set(at, { ...one, unit, behaves: unit === 'W' ? 'power' : one.behaves })}
-          />
-          <NumberField
-            label={words.typicalDraw}
-            value={one.typical}
-            onValue={(typical = 0) => set(at, { ...one, typical })}
-          />
-          <NumberField label={words.mostDraw} value={one.max} onValue={(max = 0) => set(at, { ...one, max })} />
-          <NumberField label={words.leastV} value={one.minV} onValue={(minV = 0) => set(at, { ...one, minV })} />
-          <NumberField label={words.mostV} value={one.maxV} onValue={(maxV = 0) => set(at, { ...one, maxV })} />
-          <NumberField label={words.fuseA} value={one.fuseA} onValue={(fuseA) => set(at, withFuse(one, fuseA))} />
+          <DescribedFields of={one} fields={fields} onOf={(next) => set(at, asSaid(one, next))} />
           <button
             type="button"
             className="press-link"

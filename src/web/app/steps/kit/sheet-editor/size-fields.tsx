@@ -36,13 +36,11 @@ export const SizeFields = ({ sheet, onSheet }: { sheet: Sheet; onSheet: (sheet: 
             value={sheet[key]?.heightMm}
             onValue={(value) => set(key, 'heightMm', value)}
           />
-          {key === 'cutout' ? null : (
-            <NumberField
-              label={words.depth}
-              value={sheet[key]?.depthMm}
-              onValue={(value) => set(key, 'depthMm', value)}
-            />
-          )}
+          <NumberField
+            label={words.depth}
+            value={sheet[key]?.depthMm}
+            onValue={(value) => set(key, 'depthMm', value)}
+          />
         </fieldset>
       ))}
     </details>
