@@ -1,9 +1,9 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
-import { type Boat, boatSchema } from '../../core/boat/boat-schema.ts';
+import type { Boat } from '../../core/boat/boat-schema.ts';
 import { plan } from '../../core/plan.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import { anExample } from '../an-example.test-helper.ts';
 import { cardBoat } from '../cards/card-boat.ts';
 import { readingCard } from '../cards/reading-card.ts';
 import { wayLights } from '../cards/way-lights.ts';
@@ -21,10 +21,6 @@ import {
 } from '../sheet/on-the-sheet.test-helper.ts';
 import { lineDiagram } from './line-diagram.ts';
 
-const anExample = (name: string): Boat => {
-  const file = new URL(`../../../examples/${name}/${name}.boat.json`, import.meta.url);
-  return boatSchema.parse(JSON.parse(readFileSync(file, 'utf8')));
-};
 const planOf = (boat: Boat): Plan => plan(boat, new Map());
 const boats: Readonly<Record<string, { boat: Boat; plan: Plan }>> = Object.fromEntries(
   ['gannet', 'sandpiper', 'bonxie', 'wreck'].map((name) => {

@@ -1,19 +1,15 @@
-import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
-import { type Boat, boatSchema } from '../../core/boat/boat-schema.ts';
+import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Panel } from '../../core/boat/supply.ts';
 import { plan } from '../../core/plan.ts';
+import { anExample } from '../an-example.test-helper.ts';
 import { cardBoat } from '../cards/card-boat.ts';
 import { tableCsv } from '../table/table-csv.ts';
 import { panelList } from './panel-list.ts';
 import { panelRows } from './panel-rows.ts';
 import { panelPaper, panelText } from './panel-text.ts';
 
-const anExample = (name: string): Boat => {
-  const file = new URL(`../../../examples/${name}/${name}.boat.json`, import.meta.url);
-  return boatSchema.parse(JSON.parse(readFileSync(file, 'utf8')));
-};
 const planOf = (boat: Boat) => plan(boat, new Map());
 const rowsOf = (boat: Boat) => panelRows(cardBoat(boat), planOf(boat));
 

@@ -1,9 +1,9 @@
-import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
-import { type Boat, boatSchema } from '../../core/boat/boat-schema.ts';
+import type { Boat } from '../../core/boat/boat-schema.ts';
 import { plan } from '../../core/plan.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import { anExample } from '../an-example.test-helper.ts';
 import { tableCsv } from '../table/table-csv.ts';
 import { aFinding } from './a-plan.test-helper.ts';
 import { cableSchedule } from './cable-schedule.ts';
@@ -11,10 +11,6 @@ import { findingsText } from './findings-text.ts';
 import { nextSteps } from './next-steps.ts';
 import { planText } from './plan-text.ts';
 
-const anExample = (name: string): Boat => {
-  const file = new URL(`../../../examples/${name}/${name}.boat.json`, import.meta.url);
-  return boatSchema.parse(JSON.parse(readFileSync(file, 'utf8')));
-};
 const planOf = (boat: Boat): Plan => plan(boat, new Map());
 
 test('findings are read gravest first, each with its cure, its source and its id', () => {

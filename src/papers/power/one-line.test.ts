@@ -1,10 +1,10 @@
-import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
-import { type Boat, boatSchema } from '../../core/boat/boat-schema.ts';
+import type { Boat } from '../../core/boat/boat-schema.ts';
 import { plan } from '../../core/plan.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import { anExample } from '../an-example.test-helper.ts';
 import { cardBoat } from '../cards/card-boat.ts';
 import { insideMm, textBox, textsOf } from '../drawing/box.ts';
 import type { Drawing, GroupShape, Shape } from '../drawing/shapes.ts';
@@ -16,10 +16,6 @@ import { powerSymbols } from './power-node.ts';
 import { powerSymbol, symbolWords } from './power-symbols.ts';
 import { powerTree } from './power-tree.ts';
 
-const anExample = (name: string): Boat => {
-  const file = new URL(`../../../examples/${name}/${name}.boat.json`, import.meta.url);
-  return boatSchema.parse(JSON.parse(readFileSync(file, 'utf8')));
-};
 const planOf = (boat: Boat): Plan => plan(boat, new Map());
 
 /** So many displays on so many panels, each panel on a circuit of the one before. */

@@ -1,19 +1,15 @@
-import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
-import { type Boat, boatSchema } from '../../core/boat/boat-schema.ts';
+import type { Boat } from '../../core/boat/boat-schema.ts';
 import { plan } from '../../core/plan.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import { anExample } from '../an-example.test-helper.ts';
 import { type Box, contains, overlaps, textBox, textsOf } from '../drawing/box.ts';
 import type { CircleShape, PathShape, Shape } from '../drawing/shapes.ts';
 import { toSvg } from '../drawing/to-svg.ts';
 import { type BoatSheet, boatSheet } from './boat-sheet.ts';
 import { awayMm, balloonsOf, circleBox, clashes, focusableOf, leavesOf, piecesOf } from './on-the-sheet.test-helper.ts';
 
-const anExample = (name: string): Boat => {
-  const file = new URL(`../../../examples/${name}/${name}.boat.json`, import.meta.url);
-  return boatSchema.parse(JSON.parse(readFileSync(file, 'utf8')));
-};
 const aGannet = (): Boat => anExample('gannet');
 
 const planOf = (boat: Boat): Plan => plan(boat, new Map());
