@@ -1,6 +1,7 @@
 import { busLines } from './backbone/bus-lines.ts';
 import type { BoatIndex } from './boat/boat-index.ts';
 import { byCodeUnit } from './boat/ids.ts';
+import { nextLabels } from './boat/next-labels.ts';
 import { lineWires } from './joins/line-wires.ts';
 import { networkEntries } from './joins/network-entries.ts';
 import type { PlannedBus } from './plan-buses.ts';
@@ -18,6 +19,18 @@ import { wayFills } from './ways/way-fills.ts';
 const withDripLoops = (index: BoatIndex, line: LineEntry): LineEntry => {
   const loops = line.kept === undefined ? dripLoops(index, line) : [];
   return loops.length === 0 ? line : { ...line, dripLoops: loops };
+};
+
+/** Lines with the labels that are handed out to them next, where they have none. */
+const withNextLabels = ({ boat }: BoatIndex, lines: readonly LineEntry[]): LineEntry[] => {
+  const next = nextLabels(
+    boat.labels ?? {},
+    lines.map(({ id }) => id),
+  );
+  return lines.map((line) => {
+    const label = next[line.id];
+    return label === undefined ? line : { ...line, nextLabel: label };
+  });
 };
 
 /**
@@ -61,7 +74,7 @@ export const planLines = ({
     (join.bus === undefined ? ofJoins.linesOf.get(join.id) : busOf.get(join.bus)) ?? [];
   const lines = linesOfAll({ ofJoins, ofFeeds });
   return {
-    lines: lines.map((line) => withDripLoops(index, withWires(line))),
+    lines: withNextLabels(index, lines).map((line) => withDripLoops(index, withWires(line))),
     ways: wayFills({ index, lines, buses: grades }),
     masts: mastRuns({ index, lines, buses: grades }),
     networks: networkEntries({ index, router, joins }),

@@ -148,6 +148,8 @@ const linePieceSchema = z.strictObject({ lengthM: metres, made: z.boolean(), ite
 export const lineEntrySchema = z.strictObject({
   id,
   label: z.exactOptional(z.string()),
+  /** the label it gets when labels are handed out next; absent where it has one */
+  nextLabel: z.exactOptional(z.string()),
   kind: lineKindSchema,
   from: z.string(),
   to: z.string(),

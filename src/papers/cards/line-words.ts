@@ -1,5 +1,6 @@
 import type { LineEntry } from '../../core/plan-shape.ts';
 import { printLength } from '../../core/units/print-length.ts';
+import { labelOf } from '../lists/label-of.ts';
 import { codeOf } from '../sheet/line-code.ts';
 
 /**
@@ -17,8 +18,7 @@ export const lineLength = ({
 };
 
 /** A line by its kind and label: "drop C07". */
-export const lineName = ({ kind, label }: LineEntry): string =>
-  label === undefined ? codeOf(kind).words : `${codeOf(kind).words} ${label}`;
+export const lineName = (line: LineEntry): string => `${codeOf(line.kind).words} ${labelOf(line)}`.trimEnd();
 
 /**
  * A line with its length, and the cable aboard that makes it where one does.

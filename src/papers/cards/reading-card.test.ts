@@ -34,7 +34,7 @@ describe('the way of a reading', () => {
     const [sensor] = cardOf('rudder')?.sources ?? [];
     const [toComputer] = sensor?.sends ?? [];
     expect(toComputer?.form).toBe('as a bare signal');
-    expect(toComputer?.on).toMatch(/^analog lead, 5\.80 m, .+, from port signal to port rudder-in$/);
+    expect(toComputer?.on).toMatch(/^analog lead C\d+, 5\.80 m, .+, from port signal to port rudder-in$/);
     const [computer] = toComputer?.to ?? [];
     expect(computer?.does).toBe('turns analog into NMEA 0183');
     expect(computer?.sends[0]?.form).toBe('RSA (rudder angle), every 1 s');

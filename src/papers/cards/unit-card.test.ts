@@ -81,7 +81,7 @@ describe('the card of a unit', () => {
     const drop = plan(tern, new Map()).lines.find(({ id }) => id.startsWith('drop:') && id.includes('gnss.'));
     expect(plug?.what).toBe('micro bus plug, five poles, male');
     expect(plug?.lines[0]?.lights).toEqual([drop?.id]);
-    expect(plug?.lines[0]?.says).toMatch(/^drop, [\d.]+ m, to its tee on .+, .+$/);
+    expect(plug?.lines[0]?.says).toMatch(/^drop C\d+, [\d.]+ m, to its tee on .+, .+$/);
     expect(plug?.lines[0]?.route?.split(' > ')).toHaveLength(drop?.places.length ?? 0);
     expect(plug?.lines[0]?.route).toMatch(/^stern rail > /);
   });

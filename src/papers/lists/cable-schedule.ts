@@ -7,6 +7,7 @@ import { byCodeUnit } from '../../core/units/by-code-unit.ts';
 import type { ListCell, ListTable } from '../table/list-table.ts';
 import { conductorWords } from './conductor-words.ts';
 import { endWords } from './end-words.ts';
+import { labelOf } from './label-of.ts';
 import { printCount } from './print-figure.ts';
 import { wiresWords } from './wire-words.ts';
 
@@ -50,7 +51,7 @@ const plugWords = (index: BoatIndex, line: LineEntry, passages: Plan['passages']
 const boughtM = ({ pieces }: LineEntry): number | undefined => pieces?.reduce((sum, { lengthM }) => sum + lengthM, 0);
 
 const lineRow = (index: BoatIndex, plan: Plan, line: LineEntry): ListCell[] => [
-  line.label,
+  labelOf(line),
   line.kind,
   endWords(index, line.from),
   endWords(index, line.to),

@@ -4,6 +4,7 @@ import { printLength } from '../../core/units/print-length.ts';
 import { cardBoat } from '../cards/card-boat.ts';
 import type { ListTable } from '../table/list-table.ts';
 import { feedRows } from './feed-rows.ts';
+import { labelOf } from './label-of.ts';
 
 const columns: ListTable['columns'] = [
   { id: 'feeds', head: 'feeds', share: 2.4 },
@@ -39,7 +40,7 @@ const columns: ListTable['columns'] = [
 /** The feeds, a row a feed in the order of the panels, then a row for each thing that has none. */
 export const feedList = (boat: Boat, plan: Plan): ListTable => {
   const { fed, unfed } = feedRows(cardBoat(boat), plan);
-  const labels = new Map(plan.lines.map(({ id, label }) => [id, label]));
+  const labels = new Map(plan.lines.map((line) => [line.id, labelOf(line)]));
   return {
     id: 'feeds',
     title: 'Feeds',

@@ -3,13 +3,15 @@ import type { Order } from '../../core/boat/boat-schema.ts';
 import { byCodeUnit } from '../../core/boat/ids.ts';
 import type { LineEntry, Plan } from '../../core/plan-shape.ts';
 import { type EndNames, endWords } from './end-words.ts';
+import { labelOf } from './label-of.ts';
 
 /** What the order and the tape list look up to name things. */
 export type OrderNames = EndNames & Pick<BoatIndex, 'ways'>;
 
-const lineWords = (names: EndNames, { label, from, to }: LineEntry): string => {
-  const ends = `${endWords(names, from)} to ${endWords(names, to)}`;
-  return label === undefined ? ends : `${label}, ${ends}`;
+const lineWords = (names: EndNames, line: LineEntry): string => {
+  const ends = `${endWords(names, line.from)} to ${endWords(names, line.to)}`;
+  const label = labelOf(line);
+  return label === '' ? ends : `${label}, ${ends}`;
 };
 
 /** A way by its ends: "way from locker to helm". */

@@ -1,5 +1,6 @@
 import type { LineEntry, Plan } from '../../core/plan-shape.ts';
 import type { PairEntry, PairWire } from '../../core/sources-shape.ts';
+import { labelOf } from '../lists/label-of.ts';
 import { briefNames } from './brief-names.ts';
 import { type UnitNames, unitNameOf } from './source-rows.ts';
 
@@ -37,13 +38,15 @@ export const pairWireWords = ({ role, label, colour }: PairWire): string =>
 const plugWords = (kit: UnitNames['kit'], plug: string): string =>
   `${unitNameOf({ kit }, plug)} (${plug.slice(plug.indexOf('.') + 1)})`;
 
+const labelled = (line: LineEntry | undefined): string => (line === undefined ? '' : labelOf(line));
+
 const unitOf = (port: string): string => port.slice(0, port.indexOf('.'));
 
 const rowOf = (kit: UnitNames['kit'], pair: PairEntry, lines: ReadonlyMap<string, LineEntry>): PairRow => {
   const { line, talker, listener, wires, open, shieldAt, baud } = pair;
   return {
     key: `${talker.port} ${listener.port}`,
-    label: lines.get(line)?.label ?? '',
+    label: labelled(lines.get(line)),
     talker: plugWords(kit, talker.plug),
     listener: plugWords(kit, listener.plug),
     speed: baud === undefined ? 'maker’s own' : `${baud} baud`,

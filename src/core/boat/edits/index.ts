@@ -27,6 +27,7 @@ import { confirmJoin } from './confirm-join.ts';
 import { copySheet } from './copy-sheet.ts';
 import { feedPort } from './feed-port.ts';
 import { forbidJoin } from './forbid-join.ts';
+import { giveLabels } from './give-labels.ts';
 import { joinBus } from './join-bus.ts';
 import { joinPorts } from './join-ports.ts';
 import { joinWays } from './join-ways.ts';
@@ -101,6 +102,7 @@ export const edits = {
   'copy-sheet': copySheet,
   'feed-port': feedPort,
   'forbid-join': forbidJoin,
+  'give-labels': giveLabels,
   'join-bus': joinBus,
   'join-ports': joinPorts,
   'join-ways': joinWays,

@@ -1,0 +1,22 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { nextLabels } from './next-labels.ts';
+
+test('the next label is higher than any handed out, and only lines without one get it', () => {
+  expect(nextLabels({ 'drop:a~b': 'C07', 'feed:x~y': 'MAST-1' }, ['drop:a~b', 'drop:a~c', 'pair:a~d'])).toEqual({
+    'drop:a~c': 'C08',
+    'pair:a~d': 'C09',
+  });
+  expect(nextLabels({}, ['drop:a~b'])).toEqual({ 'drop:a~b': 'C01' });
+});
+
+test('no label is handed out twice, whatever lines come and go', () => {
+  const line = fc.stringMatching(/^drop:[a-h]~nav$/);
+  fc.assert(
+    fc.property(fc.array(fc.uniqueArray(line)), (rounds) => {
+      let given: Readonly<Record<string, string>> = {};
+      for (const lines of rounds) given = { ...given, ...nextLabels(given, lines) };
+      expect(new Set(Object.values(given)).size).toBe(Object.keys(given).length);
+    }),
+  );
+});
