@@ -9,7 +9,7 @@ export const energyList = (boat: Boat, plan: Plan): ListTable => ({
   title: 'Energy of a day',
   says: 'What each unit takes in a day of each kind, before the refit and after it.',
   columns: [
-    { id: 'day', head: 'day', share: 1.3 },
+    { id: 'day', head: 'day', share: 1.3, once: true },
     { id: 'unit', head: 'unit', share: 2.4 },
     { id: 'unit-id', head: 'unit id', kind: 'label', printed: false },
     { id: 'hours', head: 'hours', kind: 'figure', digits: 1 },

@@ -16,7 +16,7 @@ export const blackoutList = (boat: Boat, plan: Plan): ListTable => {
     title: 'What goes dark',
     says: 'What each single failure takes off which screen.',
     columns: [
-      { id: 'fails', head: 'what fails', share: 2 },
+      { id: 'fails', head: 'what fails', share: 2, once: true },
       { id: 'reading', head: 'reading', share: 1.4 },
       { id: 'at', head: 'goes off', share: 1.6 },
       { id: 'certain', head: 'for certain', share: 0.8 },

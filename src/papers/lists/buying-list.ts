@@ -16,7 +16,7 @@ export const buyingList = (boat: Boat, plan: Plan): ListTable => ({
   title: 'Shopping list',
   says: plan.shopping.length === 0 ? '' : `${orderSum(boat, plan)} Cable covers the longest each line could be.`,
   columns: [
-    { id: 'kind', head: 'kind' },
+    { id: 'kind', head: 'kind', once: true },
     { id: 'item', head: 'item', share: 2.6 },
     { id: 'count', head: 'count', kind: 'figure', share: 0.7 },
     { id: 'by', head: 'by', share: 0.7 },

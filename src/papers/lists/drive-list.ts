@@ -11,7 +11,7 @@ export const driveList = (boat: Boat, plan: Plan): ListTable => {
     id: 'steering',
     title: 'Pilots and their drives',
     columns: [
-      { id: 'pair', head: 'pair', share: 1.6 },
+      { id: 'pair', head: 'pair', share: 1.6, once: true },
       { id: 'what', head: 'what' },
       { id: 'computer', head: 'computer' },
       { id: 'drive', head: 'drive' },

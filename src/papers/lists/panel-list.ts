@@ -6,8 +6,8 @@ import { type CircuitRow, type PanelRow, panelRows } from './panel-rows.ts';
 import { printCount } from './print-figure.ts';
 
 const columns: ListTable['columns'] = [
-  { id: 'panel', head: 'panel', kind: 'label', share: 1.3 },
-  { id: 'from', head: 'hangs on', kind: 'label' },
+  { id: 'panel', head: 'panel', kind: 'label', share: 1.3, once: true },
+  { id: 'from', head: 'hangs on', kind: 'label', once: true },
   { id: 'volts', head: 'volts', kind: 'figure', share: 0.6 },
   { id: 'circuit', head: 'circuit', kind: 'label', share: 1.3 },
   { id: 'name', head: 'name', share: 1.3 },

@@ -13,8 +13,8 @@ export const phaseList = (boat: Boat, plan: Plan): ListTable => ({
   title: 'Phases',
   says: 'What each phase buys, what is bought beyond the work done at once, and what to provide early.',
   columns: [
-    { id: 'phase', head: 'phase', share: 0.6 },
-    { id: 'list', head: 'list', share: 1.2 },
+    { id: 'phase', head: 'phase', share: 0.6, once: true },
+    { id: 'list', head: 'list', share: 1.2, once: true },
     { id: 'what', head: 'what', share: 2.6 },
     { id: 'count', head: 'count', kind: 'figure', share: 0.7 },
     { id: 'unit', head: 'unit', share: 0.7 },

@@ -11,20 +11,31 @@ import { buyingList } from './buying-list.ts';
 import { cableSchedule } from './cable-schedule.ts';
 import { driveList } from './drive-list.ts';
 import { feedList } from './feed-list.ts';
+import { keptSettingList } from './kept-setting-list.ts';
+import { kitList } from './kit-list.ts';
 import { loadList } from './load-list.ts';
 import { panelList } from './panel-list.ts';
 import { phaseList } from './phase-list.ts';
+import { pinList } from './pin-list.ts';
+import { spareList } from './spare-list.ts';
 import { tapeList } from './tape-list.ts';
+import { teeList } from './tee-list.ts';
+import { terminalList } from './terminal-list.ts';
 
 /** Every list there is of a plan, in the order in which they are read: the files of `plan --out`, the workbook, the binder. */
 export const planLists = (boat: Boat, plan: Plan): readonly ListTable[] =>
   [
     cableSchedule,
+    teeList,
+    kitList,
+    settingList,
+    keptSettingList,
+    pinList,
     pairList,
+    terminalList,
     panelList,
     feedList,
     loadList,
-    settingList,
     sourceList,
     driveList,
     energyList,
@@ -32,5 +43,6 @@ export const planLists = (boat: Boat, plan: Plan): readonly ListTable[] =>
     trafficList,
     buyingList,
     tapeList,
+    spareList,
     phaseList,
   ].map((list) => list(boat, plan));

@@ -12,8 +12,8 @@ export const pairList = (boat: Boat, plan: Plan): ListTable => ({
   title: 'Pairs, wire by wire',
   says: 'Switch both units off first. One talker on a pair; what is open is cut back and insulated, each wire by itself.',
   columns: [
-    { id: 'label', head: 'label', kind: 'label', share: 0.7 },
-    { id: 'talker', head: 'talker', share: 1.8 },
+    { id: 'label', head: 'label', kind: 'label', share: 0.7, once: true },
+    { id: 'talker', head: 'talker', share: 1.8, once: true },
     { id: 'from', head: 'its wire', share: 1.2 },
     { id: 'to', head: 'to' },
     { id: 'listener', head: 'listener', share: 1.8 },

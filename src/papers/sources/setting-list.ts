@@ -10,8 +10,8 @@ export const settingList = (boat: Boat, plan: Plan): ListTable => ({
   title: 'Settings',
   says: 'Change one thing, look at every screen, then the next; write down what stood there before.',
   columns: [
-    { id: 'unit', head: 'unit', share: 1.6 },
-    { id: 'place', head: 'place', share: 1.2 },
+    { id: 'unit', head: 'unit', share: 1.6, once: true },
+    { id: 'place', head: 'place', share: 1.2, once: true },
     { id: 'port', head: 'port', kind: 'label', share: 0.7 },
     { id: 'what', head: 'what', share: 2 },
     { id: 'to', head: 'set to', share: 1.2 },

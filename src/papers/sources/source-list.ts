@@ -9,7 +9,7 @@ export const sourceList = (boat: Boat, plan: Plan): ListTable => ({
   id: 'sources',
   title: 'Where each reading comes from',
   columns: [
-    { id: 'reading', head: 'reading', share: 1.2 },
+    { id: 'reading', head: 'reading', share: 1.2, once: true },
     { id: 'screen', head: 'screen', share: 1.4 },
     { id: 'from', head: 'from', share: 1.4 },
     { id: 'how', head: 'how it comes', share: 1.8 },

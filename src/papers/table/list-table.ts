@@ -14,6 +14,8 @@ export interface ListColumn {
   readonly digits?: number;
   /** share of the width of a page beside the other columns; 1 unless told */
   readonly share?: number;
+  /** on a page said once, where the rows under it say the same in this column and in those before it that are said once */
+  readonly once?: true;
   /** false: in files only; left out where the list is printed, because a page has no room for it or a person no use */
   readonly printed?: false;
 }

@@ -4,8 +4,8 @@ import { messageName } from '../cards/form-words.ts';
 import type { ListTable } from '../table/list-table.ts';
 
 const columns: ListTable['columns'] = [
-  { id: 'on', head: 'on', kind: 'label', share: 0.9 },
-  { id: 'by', head: 'sent by', share: 2 },
+  { id: 'on', head: 'on', kind: 'label', share: 0.9, once: true },
+  { id: 'by', head: 'sent by', share: 2, once: true },
   { id: 'port', head: 'port', kind: 'label', printed: false },
   { id: 'message', head: 'message', kind: 'label', share: 0.9 },
   { id: 'name', head: 'name', share: 2.4 },
