@@ -39,6 +39,7 @@ const aloft: Row = { words: ['masthead', 'mast', 'arch', 'tower'], exposures: ['
 const onRail: Row = {
   words: ['rail', 'coaming', 'arch', 'coachroof', 'roof', 'flybridge', 'hardtop'],
   exposures: ['weather', 'spray'],
+  not: ['compass', 'engine', 'battery', 'tank'],
 };
 const throughHull: Row = {
   words: ['transducer', 'sensor', 'log', 'keel', 'bilge', 'well', 'hull'],

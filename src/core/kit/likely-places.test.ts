@@ -2,6 +2,9 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { aBoat } from '../boat/a-boat.test-helper.ts';
 import { typicalSheets } from '../facts/sheets/index.ts';
+import { boatFromPattern } from '../starting/boat-from-pattern.ts';
+import { boatPatterns } from '../starting/patterns/index.ts';
+import { beyondLead } from './beyond-lead.ts';
 import { likelyPlaces } from './likely-places.ts';
 import { boatWith, emptyBoat, typical } from './sloop.test-helper.ts';
 
@@ -29,12 +32,46 @@ test('a second screen is offered another place before the one that has a screen'
 });
 
 test('an antenna on a lead that may not be made longer stays within reach of its set', () => {
-  const far = emptyBoat().places.map((place) => (place.id === 'stern-rail' ? { ...place, xM: -12 } : place));
-  const boat = { ...boatWith(emptyBoat(), ['ais-class-b']), places: far };
+  const empty = emptyBoat();
+  const far = empty.ways.map((way) =>
+    way.ends.includes('stern-rail') ? { ...way, length: { ...way.length, valueM: 14 } } : way,
+  );
+  const boat = { ...boatWith(empty, ['ais-class-b']), ways: far };
   const antenna = typical('gnss-antenna-coax');
   expect(likelyPlaces({ ...boat, kit: [] }, antenna)[0]?.id).toBe('stern-rail');
   expect(likelyPlaces(boat, antenna)[0]?.id).not.toBe('stern-rail');
 });
+
+test('a set whose antenna is aboard already stays within reach of it', () => {
+  const empty = emptyBoat();
+  const first = likelyPlaces(empty, typical('ais-class-b'))[0]?.id ?? '';
+  const boat = boatWith(empty, ['gnss-antenna-coax']);
+  const far = boat.ways.map((way) =>
+    way.ends.includes(first) ? { ...way, length: { ...way.length, valueM: 14 } } : way,
+  );
+  expect(likelyPlaces(boat, typical('ais-class-b'))[0]?.id).toBe(first);
+  expect(likelyPlaces({ ...boat, ways: far }, typical('ais-class-b'))[0]?.id).not.toBe(first);
+});
+
+test.each(boatPatterns.map(({ id }) => id))(
+  'aboard a %s of any usual length the first place offered for an antenna on a fixed lead is within its reach',
+  (pattern) => {
+    const { lengthM: usualM } = boatFromPattern({ pattern, name: 'Knot' }).hull;
+    for (const times of [0.8, 1, 1.2, 1.4]) {
+      const boat = boatWith(boatFromPattern({ pattern, name: 'Knot', lengthM: usualM * times }), ['ais-class-b']);
+      for (const id of ['gnss-antenna-coax', 'transducer-depth-temp']) {
+        const sheet = typical(id);
+        const [place] = likelyPlaces(boat, sheet);
+        expect([times, id, place?.id, place && beyondLead(boat, sheet)(place).surelyM]).toEqual([
+          times,
+          id,
+          place?.id,
+          0,
+        ]);
+      }
+    }
+  },
+);
 
 test('every place is offered once, whatever order the file lists them in', () => {
   fc.assert(

@@ -7,6 +7,7 @@ import { solveLayout } from '../backbone/solve-layout.ts';
 import { indexBoat } from '../boat/boat-index.ts';
 import type { Boat, Kit } from '../boat/boat-schema.ts';
 import { typicalSheets } from '../facts/sheets/index.ts';
+import { likelyPlaces } from '../kit/likely-places.ts';
 import { plan } from '../plan.ts';
 import { lineJoints } from '../shopping/line-joints.ts';
 import { boatFromPattern } from './boat-from-pattern.ts';
@@ -27,6 +28,15 @@ const wanted: readonly (readonly [id: string, sheet: string, places: readonly st
   ['shunt', 'battery-shunt-bus', ['battery-box']],
   ['rudder', 'rudder-sensor-bus', ['steering-gear', 'sensor-well']],
 ];
+
+/** With its set comes an antenna on a lead of its own, which stands where it is offered first. */
+const withAntenna = (boat: Boat): Boat => {
+  const [sheet] = typicalSheets.filter(({ id }) => id === 'gnss-antenna-coax');
+  const [place] = sheet === undefined ? [] : likelyPlaces(boat, sheet);
+  if (sheet === undefined || place === undefined) return expect.unreachable();
+  const unit: Kit = { id: 'ais-gnss', name: 'ais-gnss', sheet: sheet.id, fate: 'comes', place: place.id };
+  return { ...boat, sheets: [...boat.sheets, sheet], kit: [...boat.kit, unit] };
+};
 
 /** What is to be seen at each; wind only where there is a mast for it. */
 const seen: readonly (readonly [at: string, reading: Boat['needs'][number]['reading']])[] = [
@@ -69,7 +79,7 @@ const withKit = (bare: Boat): Boat => {
 };
 
 describe.each(boatPatterns.map(({ id }) => id))('a usual kit aboard a new %s', (pattern) => {
-  const boat = withKit(boatFromPattern({ pattern, name: 'New boat' }));
+  const boat = withAntenna(withKit(boatFromPattern({ pattern, name: 'New boat' })));
   const layouts = new Map<string, Layout>();
   for (const problem of layoutProblems(boat)) {
     for (const layout of solveLayout(problem, fullWork)) layouts.set(problem.hash, layout);
@@ -90,6 +100,7 @@ describe.each(boatPatterns.map(({ id }) => id))('a usual kit aboard a new %s', (
     expect(planned.readings.filter(({ arrives }) => !arrives)).toEqual([]);
     const bad = planned.findings.filter(({ level }) => level === 'danger' || level === 'fault');
     expect(bad.map(({ id, says }) => [id, says])).toEqual([]);
+    expect(planned.lines.map(({ id }) => id)).toContain('coax:ais-gnss.coax~ais.gnss');
   });
 
   test('joins no pieces of the trunk in the wet, nor up a mast', () => {
