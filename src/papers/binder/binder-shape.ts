@@ -36,6 +36,13 @@ export interface Chapter {
   readonly blocks: readonly Block[];
 }
 
+/** Something the index looks for, by its whole name and by the short one that tables use. */
+export interface Named {
+  readonly id: string;
+  readonly name: string;
+  readonly brief: string;
+}
+
 /** All papers of one boat in their order, as plain data. It knows nothing of paper sizes or of PDF. */
 export interface Binder {
   /** the name of the boat */
@@ -47,8 +54,8 @@ export interface Binder {
   readonly dateIso?: string;
   /** what the cover says under the name, a line each */
   readonly cover: readonly string[];
-  /** what the index looks for: everything aboard and every place, by the name it has in all papers */
-  readonly devices: readonly { readonly id: string; readonly name: string }[];
-  readonly places: readonly { readonly id: string; readonly name: string }[];
+  /** what the index looks for: everything aboard and every place */
+  readonly devices: readonly Named[];
+  readonly places: readonly Named[];
   readonly chapters: readonly Chapter[];
 }

@@ -7,6 +7,9 @@ import { someWords } from './order-words.ts';
 import { shoppingGroups } from './shopping-groups.ts';
 import { orderSum } from './shopping-list.ts';
 
+/** What an item is for is named so far where it is printed; an item for all feeds would fill pages. */
+const namedFor = 4;
+
 const money = (hundredths: number | undefined): number | undefined =>
   hundredths === undefined ? undefined : hundredths / 100;
 
@@ -24,6 +27,7 @@ export const buyingList = (boat: Boat, plan: Plan): ListTable => ({
     { id: 'sum', head: 'sum', kind: 'figure', digits: 2, share: 0.9 },
     { id: 'currency', head: 'currency', printed: false },
     { id: 'for', head: 'for', share: 3 },
+    { id: 'for-all', head: 'for, each', printed: false },
     { id: 'why', head: 'why', printed: false },
     { id: 'sure', head: 'sure', share: 1.6 },
     { id: 'order', head: 'order', share: 1.2 },
@@ -38,6 +42,7 @@ export const buyingList = (boat: Boat, plan: Plan): ListTable => ({
       money(plan.shopping.find(({ id }) => id === row.id)?.each),
       money(row.sum),
       currencyOf(boat),
+      someWords(row.for, namedFor),
       someWords(row.for, row.for.length),
       row.why,
       row.sure,

@@ -4,7 +4,7 @@ import { placeDrawing, wantsTurned } from './drawing-on-page.ts';
 import { type ChapterPages, type PageFlow, startFlow } from './page-flow.ts';
 import { type PaperName, pageArea, roomOf } from './paper-sizes.ts';
 import type { Piece } from './piece.ts';
-import { readsWell, setColumns } from './table-columns.ts';
+import { kindOf, kindsOf, readsWell, type SetColumn } from './table-columns.ts';
 import { tablePieces } from './table-pieces.ts';
 import { blockPieces, headingPieces } from './word-pieces.ts';
 
@@ -31,20 +31,32 @@ const groupsOf = (blocks: readonly Block[]): Group[] => {
   return groups.filter((group) => group.blocks.length > 0 || group.isNewPage);
 };
 
-/** A table is turned where upright its words would stand one under the other. */
-const isTurned = ({ blocks }: Group, paper: PaperName): boolean =>
+/** What all groups of a chapter are set by. */
+interface Setting {
+  readonly chapter: Chapter;
+  readonly paper: PaperName;
+  readonly kinds: ReadonlyMap<string, readonly SetColumn[]>;
+}
+
+/** A table is turned where upright its words would stand one under the other, and with it all of its kind. */
+const isTurned = ({ blocks }: Group, { paper, kinds }: Setting): boolean =>
   blocks.some((block) => {
     if (block.kind === 'drawing') return wantsTurned(block.drawing);
-    if (block.kind !== 'table' || block.table.rows.length === 0) return false;
-    return !readsWell(setColumns(block.table), roomOf(pageArea(paper, false)).widthMm);
+    if (block.kind !== 'table') return false;
+    return !readsWell(kinds.get(kindOf(block.table)) ?? [], roomOf(pageArea(paper, false)).widthMm);
   });
 
-const piecesOf = (blocks: readonly Block[], room: { widthMm: number; heightMm: number }, title: string): Piece[] => {
-  let heading = title;
+const piecesOf = (
+  blocks: readonly Block[],
+  room: { widthMm: number; heightMm: number },
+  { chapter, kinds }: Setting,
+): Piece[] => {
+  let lastHeading = chapter.title;
   return blocks.flatMap((block) => {
     if (block.kind === 'drawing' || block.kind === 'page') return [];
-    if (block.kind === 'table') return tablePieces(block.table, room, heading);
-    if (block.kind === 'heading') heading = block.text;
+    if (block.kind === 'table')
+      return tablePieces(block.table, room, { kind: kinds.get(kindOf(block.table)) ?? [], lastHeading });
+    if (block.kind === 'heading') lastHeading = block.text;
     return blockPieces(block, room.widthMm);
   });
 };
@@ -53,47 +65,45 @@ const heightOf = (pieces: readonly Piece[]): number =>
   pieces.reduce((sum, { heightMm, gapMm }) => sum + heightMm + gapMm, 0);
 
 /** A group with a drawing: what stands before the drawing is set above it, what follows below. */
-const placeDrawn = (flow: PageFlow, blocks: readonly Block[], title: string, lead: readonly Piece[]): void => {
-  let waiting: Piece[] = [...lead];
+const placeDrawn = (flow: PageFlow, blocks: readonly Block[], lead: readonly Piece[], setting: Setting): void => {
+  let waiting: readonly Piece[] = lead;
   let words: Block[] = [];
-  const piecesHere = (turned: boolean): Piece[] => {
-    const { area } = flow.page();
-    const room = roomOf(area.isTurned === turned ? area : { ...area });
-    const pieces = piecesOf(words, room, title);
+  const piecesHere = (): Piece[] => {
+    const pieces = [...waiting, ...piecesOf(words, roomOf(flow.page().area), setting)];
+    waiting = [];
     words = [];
     return pieces;
   };
   for (const block of blocks) {
-    if (block.kind === 'drawing') {
-      const pieces = piecesHere(wantsTurned(block.drawing));
-      placeDrawing(flow, block.drawing, [...waiting, ...pieces], block.about ?? aboutOf(block.drawing.shapes));
-      waiting = [];
-    } else words.push(block);
+    if (block.kind === 'drawing')
+      placeDrawing(flow, block.drawing, piecesHere(), block.about ?? aboutOf(block.drawing.shapes));
+    else words.push(block);
   }
-  flow.place([...waiting, ...piecesHere(flow.page().area.isTurned)]);
+  flow.place(piecesHere());
 };
 
-const placeGroup = (flow: PageFlow, group: Group, chapter: Chapter, paper: PaperName, isFirst: boolean): void => {
-  const turned = isTurned(group, paper);
+const placeGroup = (flow: PageFlow, group: Group, setting: Setting, isFirst: boolean): void => {
+  const turned = isTurned(group, setting);
+  const titled = (): Piece[] =>
+    isFirst ? headingPieces(setting.chapter.title, roomOf(flow.page().area).widthMm, { level: 0 }) : [];
   if (group.isNewPage) flow.turnTo(turned, true);
-  const hasDrawing = group.blocks.some(({ kind }) => kind === 'drawing');
-  const titled = (widthMm: number): Piece[] => (isFirst ? headingPieces(chapter.title, widthMm, { level: 0 }) : []);
-  if (hasDrawing) {
+  if (group.blocks.some(({ kind }) => kind === 'drawing')) {
     flow.turnTo(turned);
-    placeDrawn(flow, group.blocks, chapter.title, titled(roomOf(flow.page().area).widthMm));
+    placeDrawn(flow, group.blocks, titled(), setting);
     return;
   }
-  const onOpen = piecesOf(group.blocks, roomOf(flow.page().area), chapter.title);
+  const onOpen = piecesOf(group.blocks, roomOf(flow.page().area), setting);
   const stays = flow.page().area.isTurned === turned || (!turned && heightOf(onOpen) <= flow.leftMm());
-  const { area } = stays ? flow.page() : flow.turnTo(turned);
-  const room = roomOf(area);
-  flow.place([...titled(room.widthMm), ...piecesOf(group.blocks, room, chapter.title)]);
+  if (!stays) flow.turnTo(turned);
+  flow.place([...titled(), ...(stays ? onOpen : piecesOf(group.blocks, roomOf(flow.page().area), setting))]);
 };
 
 /** A chapter set in pages of a paper. */
 export const chapterPages = (chapter: Chapter, paper: PaperName): ChapterPages => {
   const groups = groupsOf(chapter.blocks);
-  const flow = startFlow(paper, groups[0] !== undefined && isTurned(groups[0], paper));
-  for (const [at, group] of groups.entries()) placeGroup(flow, group, chapter, paper, at === 0);
+  const tables = chapter.blocks.flatMap((block) => (block.kind === 'table' ? [block.table] : []));
+  const setting = { chapter, paper, kinds: kindsOf(tables) };
+  const flow = startFlow(paper, groups[0] !== undefined && isTurned(groups[0], setting));
+  for (const [at, group] of groups.entries()) placeGroup(flow, group, setting, at === 0);
   return flow;
 };

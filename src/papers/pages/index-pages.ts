@@ -42,10 +42,14 @@ type Found = ReadonlyMap<string, ReadonlyMap<string, readonly number[]>>;
 const findAll = (binder: Binder, mentions: readonly Mention[]): Found => {
   const names = [...binder.devices, ...binder.places];
   const nameOf = new Map(names.map(({ id, name }) => [id, name]));
-  const find = finder(names.map(({ name }) => name));
+  const wholeOf = new Map(names.flatMap(({ name, brief }) => [[brief, name] as const, [name, name] as const]));
+  const find = finder([...wholeOf.keys()]);
   const found = new Map<string, Map<string, number[]>>();
   for (const { page, chapter, says, about } of mentions) {
-    const here = new Set([...says.flatMap(find), ...about.flatMap((id) => nameOf.get(id) ?? [])]);
+    const here = new Set([
+      ...says.flatMap(find).flatMap((name) => wholeOf.get(name) ?? []),
+      ...about.flatMap((id) => nameOf.get(id) ?? []),
+    ]);
     for (const name of here) {
       const own = found.get(name) ?? new Map<string, number[]>();
       own.set(chapter, [...(own.get(chapter) ?? []), page + 1]);

@@ -16,7 +16,7 @@ export interface SetColumn {
   readonly head: string;
   readonly cells: readonly string[];
   readonly style: TypeStyle;
-  /** nothing stands in it: it is there to be written in */
+  /** there to be written in */
   readonly isBlank: boolean;
   /** so narrow that its widest word still fits */
   readonly leastMm: number;
@@ -31,7 +31,7 @@ const setColumn = (column: ListColumn, cells: readonly string[]): SetColumn => {
   const style = isMono ? typeStyles.figure : typeStyles.cell;
   const head = headOf(column);
   const isTick = column.kind === 'tick';
-  const isBlank = !isTick && cells.length > 0 && cells.every((cell) => cell === '');
+  const isBlank = column.kind === 'blank';
   const headMm = widestWordMm(head, typeStyles.head, limitsMm.word);
   const leastMm = Math.max(headMm, ...cells.map((cell) => widestWordMm(cell, style, limitsMm.word)));
   const widestMm = Math.max(
@@ -53,18 +53,36 @@ const setColumn = (column: ListColumn, cells: readonly string[]): SetColumn => {
   };
 };
 
+/** A column nobody is to write in and in which nothing stands takes no room on paper. */
+const isShown = ({ kind, printed }: ListColumn, cells: readonly string[]): boolean =>
+  printed !== false && (kind === 'tick' || kind === 'blank' || cells.some((cell) => cell !== ''));
+
 /** The columns of a table that are printed, each measured. */
 export const setColumns = ({ columns, rows }: ListTable): SetColumn[] =>
-  columns.flatMap((column, at) =>
-    column.printed === false
-      ? []
-      : [
-          setColumn(
-            column,
-            rows.map((row) => keepUnits(cellText(column, row[at]))),
-          ),
-        ],
-  );
+  columns.flatMap((column, at) => {
+    const cells = rows.map((row) => keepUnits(cellText(column, row[at])));
+    return isShown(column, cells) ? [setColumn(column, cells)] : [];
+  });
+
+/** Tables of one kind, such as the settings of each unit, are set alike: by the columns they share. */
+export const kindOf = ({ columns }: ListTable): string => columns.map(({ id, head }) => `${id} ${head}`).join(' | ');
+
+/** For each kind of table of a chapter, its columns measured over all tables of that kind. */
+export const kindsOf = (tables: readonly ListTable[]): ReadonlyMap<string, readonly SetColumn[]> => {
+  const rows = new Map<string, ListTable>();
+  for (const table of tables) {
+    const known = rows.get(kindOf(table));
+    rows.set(kindOf(table), known === undefined ? table : { ...known, rows: [...known.rows, ...table.rows] });
+  }
+  return new Map([...rows].map(([kind, all]) => [kind, setColumns(all)]));
+};
+
+/** The columns of one table out of those of its kind: as wide as theirs, with its own cells. */
+export const ownColumns = (kind: readonly SetColumn[], { columns, rows }: ListTable): SetColumn[] =>
+  kind.map((set) => {
+    const at = columns.findIndex(({ id }) => id === set.column.id);
+    return { ...set, cells: rows.map((row) => keepUnits(cellText(set.column, row[at]))) };
+  });
 
 const widthOf = (columns: readonly SetColumn[], mm: 'leastMm' | 'comfortMm' | 'naturalMm'): number =>
   columns.reduce((sum, column) => sum + column[mm] + gutterMm, -gutterMm);

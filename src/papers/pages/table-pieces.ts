@@ -2,7 +2,7 @@ import type { Shape } from '../drawing/shapes.ts';
 import type { ListTable } from '../table/list-table.ts';
 import { lineShapes, type Piece } from './piece.ts';
 import { setLines } from './set-lines.ts';
-import { columnWidths, gutterMm, type SetColumn, setColumns, tableParts } from './table-columns.ts';
+import { columnWidths, gutterMm, ownColumns, type SetColumn, tableParts } from './table-columns.ts';
 import { typeStyles } from './type-styles.ts';
 import { headingPieces, ruleShape, tickBox, wordPieces } from './word-pieces.ts';
 
@@ -126,6 +126,15 @@ const againPiece = (title: string): Piece => ({
   says: [],
 });
 
+/** The title of one part of a table that is wider than the page. */
+const partTitle = (name: string): Piece => ({
+  heightMm: typeStyles.strong.pitchMm,
+  gapMm: 5,
+  shapes: (corner) => lineShapes([name], typeStyles.strong, corner),
+  isChained: true,
+  says: [],
+});
+
 const partPieces = (
   columns: readonly SetColumn[],
   { title, rows }: { title: string; rows: number },
@@ -149,25 +158,23 @@ const partPieces = (
 /** A list as pieces: its title and what it says, its head, a piece a row; in parts where it is wider than the page. */
 export const tablePieces = (
   table: ListTable,
-  { widthMm, heightMm }: { widthMm: number; heightMm: number },
-  lastHeading: string,
+  room: { widthMm: number; heightMm: number },
+  { kind, lastHeading }: { kind: readonly SetColumn[]; lastHeading: string },
 ): Piece[] => {
   const { title, says, rows, empty } = table;
+  const { widthMm, heightMm } = room;
   const titled = title === '' || title === lastHeading ? [] : headingPieces(title, widthMm, { level: 1 });
-  const said = says === undefined ? [] : wordPieces(says, widthMm, { style: typeStyles.quiet });
+  const said = says === undefined || says === '' ? [] : wordPieces(says, widthMm, { style: typeStyles.quiet });
+  if (rows.length === 0) return [...titled, ...wordPieces(empty, widthMm)];
   const lead = [...titled, ...said.map((piece) => ({ ...piece, isChained: true }))];
-  if (rows.length === 0) return [...titled, ...said, ...wordPieces(empty, widthMm)];
-  const parts = tableParts(setColumns(table), widthMm);
-  return parts.flatMap((columns, at) => {
+  const parts = tableParts(kind, widthMm);
+  const pieces = parts.flatMap((columns, at) => {
     const name = parts.length === 1 ? title : `${title}, part ${at + 1} of ${parts.length}`;
-    const partTitle: Piece[] =
-      parts.length === 1
-        ? []
-        : [{ ...againPiece(''), gapMm: 5, shapes: (corner) => lineShapes([name], typeStyles.strong, corner) }];
+    const own = ownColumns(columns, table);
     return [
-      ...(at === 0 ? lead : []),
-      ...partTitle,
-      ...partPieces(columns, { title: name, rows: rows.length }, { widthMm, roomMm: heightMm }),
+      ...(parts.length === 1 ? [] : [partTitle(name)]),
+      ...partPieces(own, { title: name, rows: rows.length }, { widthMm, roomMm: heightMm }),
     ];
   });
+  return [...lead, ...pieces];
 };

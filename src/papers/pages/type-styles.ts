@@ -32,9 +32,10 @@ export const typeStyles = {
   quiet: style(9, { ink: 'quiet' }),
   head: style(8.5, { isBold: true, pitch: 1.15 }),
   cell: style(8.5, { pitch: 1.22 }),
-  figure: style(8, { face: 'figures', pitch: 1.3 }),
+  // one pitch with the words beside them, so that both stand on one line
+  figure: style(8, { face: 'figures', pitch: (8.5 / 8) * 1.22 }),
   foot: style(8, { ink: 'quiet' }),
 } as const satisfies Record<string, TypeStyle>;
 
-/** From the top of a line of type to where its letters stand. */
-export const riseMm = ({ sizeMm }: TypeStyle): number => sizeMm * 0.92;
+/** From the top of a line of type to where its letters stand: the same for words and figures of one pitch. */
+export const riseMm = ({ pitchMm }: TypeStyle): number => pitchMm * 0.75;

@@ -1,3 +1,5 @@
+import { indexBoat } from '../../core/boat/boat-index.ts';
+import type { Boat } from '../../core/boat/boat-schema.ts';
 import { cautions } from '../../core/facts/cautions.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 
@@ -44,3 +46,29 @@ export const steeringCautions = ({ drives }: Pick<Plan, 'drives'>): CautionWords
 
 /** What is said where wires are led and joined. The boat file does not say what her engine burns, so petrol is always told of. */
 export const wiringCautions = (): CautionWords[] => wordsOf(['petrol', 'licence', 'limits']);
+
+/** Kinds of unit that send from an antenna. */
+const sendingKinds: ReadonlySet<string> = new Set(['ais', 'mfhf-radio', 'vhf-radio']);
+
+/**
+ * What units and places bring up, besides banks and pilots: what is said where the walk-round opens a place (`places`), then
+ * radar, radio, mast and holes. What nobody can tell from the boat file (gas, a job longer than the berth) is always told of.
+ */
+export const aboardCautions = (boat: Boat, plan: Plan, places: readonly string[]): CautionWords[] => {
+  const sheets = indexBoat(boat).sheetOf;
+  const coming = boat.kit.filter(({ fate }) => fate !== 'goes');
+  const kinds = coming.map(({ id }) => sheets.get(id)?.kind ?? '');
+  const isHole = coming.some(({ id, fate }) => fate === 'comes' && sheets.get(id)?.kind === 'transducer');
+  return wordsOf([
+    ...new Set([
+      ...places,
+      'lpg',
+      ...(kinds.includes('radar') ? ['radar'] : []),
+      ...(kinds.some((kind) => sendingKinds.has(kind)) ? ['vhf-rf'] : []),
+      ...(plan.masts.length > 0 ? ['aloft', 'lightning'] : []),
+      ...(isHole ? ['hull'] : []),
+      'stray',
+      'navsafe',
+    ]),
+  ]);
+};

@@ -17,7 +17,7 @@ export const settingList = (boat: Boat, plan: Plan): ListTable => ({
     { id: 'to', head: 'set to', share: 1.2 },
     { id: 'how', head: 'how', share: 1.6 },
     { id: 'for', head: 'for whom', share: 1.6 },
-    { id: 'before', head: 'stood before' },
+    { id: 'before', head: 'stood before', kind: 'blank' },
     { id: 'done', head: 'done', kind: 'tick', share: 0.5 },
   ],
   rows: settingUnits(cardBoat(boat), plan).flatMap(({ name, place, rows }) =>

@@ -8,8 +8,11 @@ export interface ListColumn {
   readonly head: string;
   /** unit of the figures in it, as it is printed behind the head: "m", "A", "mm2" */
   readonly unit?: string;
-  /** figures stand to the right and are figures in a spreadsheet; a label or an id is set in the face of figures */
-  readonly kind?: 'words' | 'figure' | 'label' | 'tick';
+  /**
+   * figures stand to the right and are figures in a spreadsheet; a label or an id is set in the face of figures; a tick is a box
+   * and a blank is room on paper to be filled in by hand where the cell says nothing yet
+   */
+  readonly kind?: 'words' | 'figure' | 'label' | 'tick' | 'blank';
   /** digits behind the point of a figure; two at most, and no nought at the end, unless told */
   readonly digits?: number;
   /** share of the width of a page beside the other columns; 1 unless told */

@@ -2,6 +2,18 @@ import type { Source } from './source.ts';
 
 /** Sources of the tables about antennas, coax, compasses, displays and siting. */
 export const fittingSources = {
+  'practice-trial-order': {
+    standing: 'common practice',
+    text: 'What is tried at the dock and at sea after a refit, and in which order: each step feeds the next.',
+  },
+  'uscg-led-noise': {
+    standing: 'published',
+    text: 'USCG Marine Safety Alert 13-18, August 2018: LED lights can spoil VHF and AIS reception, and how to find out.',
+  },
+  'practice-papers-aboard': {
+    standing: 'common practice',
+    text: 'Papers left aboard after a refit: power on one line, data drawing with the names of its nodes, cable list, plan with routes and hidden joints, breaker table, settings, deviation cards, test record, photos, manuals and templates, spares, change log; on paper and as files on two sticks. ISO 10240 asks for an owner’s manual.',
+  },
   'land-mobile-handbook': {
     standing: 'common practice',
     text: 'A land-mobile radio training handbook: loss of coax, metric column, and 0.25 dB for a joint at 150 MHz.',

@@ -9,7 +9,7 @@ const own = [
 ] as const;
 
 /** Lists that another chapter shows in its own way. */
-const elsewhere: readonly string[] = ['settings'];
+const elsewhere: readonly string[] = ['settings', 'blackouts'];
 
 const chapterOf = ({ id, title }: { id: string; title: string }, lists: readonly ListTable[]): Chapter => ({
   id,

@@ -11,7 +11,7 @@ const columns: ListTable['columns'] = [
   { id: 'what', head: 'what', share: 2 },
   { id: 'to', head: 'set to' },
   { id: 'how', head: 'how, and for whom', share: 2 },
-  { id: 'before', head: 'stood before' },
+  { id: 'before', head: 'stood before', kind: 'blank' },
 ];
 
 const unitTable = ({ kit, name, place, rows }: SettingUnit): Block => ({
