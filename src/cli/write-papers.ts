@@ -6,6 +6,7 @@ import type { Plan } from '../core/plan-shape.ts';
 import { toSvg } from '../papers/drawing/to-svg.ts';
 import { energyChart } from '../papers/energy/energy-chart.ts';
 import { energyPaper } from '../papers/energy/energy-text.ts';
+import { binderDrawings } from '../papers/framed/binder-drawings.ts';
 import { lineDiagram } from '../papers/lanes/line-diagram.ts';
 import { backboneText } from '../papers/lists/backbone-text.ts';
 import { blackoutPaper } from '../papers/lists/blackout-text.ts';
@@ -39,6 +40,16 @@ const powerSheets = (boat: Boat, plan: Plan): [name: string, text: string][] => 
   const pages = oneLine({ boat, plan, ...sheetSize });
   return pages.map((page, at) => [pages.length === 1 ? 'power.svg' : `power-${at + 1}.svg`, toSvg(page, 'paper')]);
 };
+
+/** The drawings of the binder, each a sheet of paper. */
+const drawingSheets = (boat: Boat, plan: Plan, { paper, dateIso }: BinderWish): [name: string, text: string][] =>
+  binderDrawings({
+    boat,
+    plan,
+    paper,
+    standing: 'as planned',
+    ...(dateIso === undefined ? {} : { dateIso }),
+  }).map(({ name, drawing }) => [`drawings/${name}.svg`, toSvg(drawing, 'paper')]);
 
 /**
  * Writes the papers of one plan to a folder, made when missing, and returns their file names.
@@ -81,11 +92,12 @@ export const writePapers = async ({
     ['walk-round.html', walkRoundPage(boat)],
     ['phases.txt', phasesPaper(boat, plan)],
     ...powerSheets(boat, plan),
+    ...drawingSheets(boat, plan, binder),
     ['lines.svg', toSvg(lineDiagram({ boat, plan, widthMm: sheetSize.widthMm }), 'paper')],
     ['boat.svg', toSvg(boatSheet({ boat, plan, ...sheetSize }).drawing, 'paper')],
   ]);
   try {
-    await mkdir(folder, { recursive: true });
+    await mkdir(join(folder, 'drawings'), { recursive: true });
     for (const [name, text] of papers) await writeFile(join(folder, name), text);
   } catch {
     throw new UserError({

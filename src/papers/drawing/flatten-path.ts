@@ -1,7 +1,8 @@
 import type { PathStep } from './path-data.ts';
 import type { Point } from './point.ts';
 
-const parts = 6;
+/** Enough to ask what lies under a label; a drawing that is cut wants more. */
+const coarse = 6;
 
 const cubicAt = (
   from: Point,
@@ -14,8 +15,8 @@ const cubicAt = (
   return [mix(from[0], step[0], step[2], step[4]), mix(from[1], step[1], step[3], step[5])];
 };
 
-/** A path as straight pieces, each curve cut in six: enough to ask what lies under a label. */
-export const flattenPath = (steps: readonly PathStep[]): (readonly [Point, Point])[] => {
+/** A path as straight pieces, each curve cut in so many parts. */
+export const flattenPath = (steps: readonly PathStep[], parts = coarse): (readonly [Point, Point])[] => {
   const pieces: (readonly [Point, Point])[] = [];
   let start: Point = [0, 0];
   let at: Point = [0, 0];

@@ -1,7 +1,7 @@
 import type { Plan } from '../../core/plan-shape.ts';
 import type { DrawnBoat } from '../sheet/drawn-boat.ts';
 import type { SheetUnits } from '../sheet/sheet-units.ts';
-import { type StripOfBus, stripOfBus } from '../sheet/strip-nodes.ts';
+import { type StripNode, type StripOfBus, stripOfBus } from '../sheet/strip-nodes.ts';
 import type { UnitMark } from '../sheet/unit-marks.ts';
 import { type LaneEdge, laneEdges } from './lane-edges.ts';
 
@@ -26,6 +26,8 @@ export interface Lane {
   readonly heads: readonly LaneUnit[];
   /** units of the bus lane just above from which a line comes down to the hub */
   readonly ties: readonly { readonly unit: string; readonly edge: LaneEdge }[];
+  /** nodes that are no ends of the trunk: there it goes on in another part of the lane */
+  readonly cuts?: ReadonlySet<StripNode>;
 }
 
 const otherEnd = ({ ends }: LaneEdge, unit: string): string => (ends[0] === unit ? ends[1] : ends[0]);

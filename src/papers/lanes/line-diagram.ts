@@ -1,13 +1,13 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
-import type { Point } from '../drawing/point.ts';
+import { between, type Point } from '../drawing/point.ts';
 import type { Drawing, Shape } from '../drawing/shapes.ts';
 import { wrapText } from '../drawing/wrap-text.ts';
 import { axis } from '../sheet/axis.ts';
 import { type DrawnBoat, drawnBoat } from '../sheet/drawn-boat.ts';
 import { isConverter } from '../sheet/languages-of.ts';
 import { codedKinds, codeOf } from '../sheet/line-code.ts';
-import { lineKey } from '../sheet/line-key.ts';
+import { type KeyEntry, lineKey } from '../sheet/line-key.ts';
 import { numberKey } from '../sheet/number-key.ts';
 import { isNarrow } from '../sheet/sheet-frame.ts';
 import { sheetUnits } from '../sheet/sheet-units.ts';
@@ -16,7 +16,7 @@ import { type LaneBreak, laneBreaks } from './break-marks.ts';
 import { radioCode } from './lane-code.ts';
 import type { BreaksOf } from './lane-row-shapes.ts';
 import { type Lane, type LaneUnit, laneTree } from './lane-tree.ts';
-import { gutterMm, layLane, leastSheetMm, lyingLane, tieFeet } from './lying-lane.ts';
+import { cutStrokes, gutterMm, layLane, leastSheetMm, lyingLane, tieFeet } from './lying-lane.ts';
 import { uprightLane } from './upright-lane.ts';
 
 interface Request {
@@ -26,7 +26,8 @@ interface Request {
   readonly units?: keyof typeof sheetUnits;
 }
 
-interface Known {
+/** What the lanes of one boat are drawn from. */
+export interface LanesKnown {
   readonly boat: Boat;
   readonly index: DrawnBoat;
   readonly lanes: readonly Lane[];
@@ -46,7 +47,7 @@ const walked = (lane: Lane): { unit: LaneUnit; on: LaneUnit | undefined }[] => {
 const idOf = (unit: LaneUnit | undefined): string => unit?.mark.kit.id ?? '';
 
 /** Each break on the line between its two units where one is drawn, else on the line to the far one. */
-const breaksOn = (lanes: readonly Lane[], breaks: readonly LaneBreak[]): BreaksOf => {
+export const breaksOn = (lanes: readonly Lane[], breaks: readonly LaneBreak[]): BreaksOf => {
   const all = lanes.flatMap(walked);
   const byUnit = new Map<LaneUnit, LaneBreak[]>();
   for (const one of breaks) {
@@ -67,7 +68,7 @@ const tiedIn = (lanes: readonly Lane[], at: number): ReadonlySet<string> =>
   new Set(lanes[at + 1]?.ties.map(({ unit }) => unit));
 
 const lyingShapes = (
-  { boat, index, lanes, breaks, units }: Known,
+  { boat, index, lanes, breaks, units }: LanesKnown,
   widthMm: number,
 ): { shapes: Shape[]; bottomMm: number } => {
   const zeroMm = gutterMm + 4;
@@ -86,7 +87,10 @@ const lyingShapes = (
   return { shapes: [axis({ boat, frame, units, bottomMm: topMm }), ...shapes], bottomMm: topMm };
 };
 
-const uprightShapes = ({ index, lanes, breaks }: Known, widthMm: number): { shapes: Shape[]; bottomMm: number } => {
+const uprightShapes = (
+  { index, lanes, breaks }: LanesKnown,
+  widthMm: number,
+): { shapes: Shape[]; bottomMm: number } => {
   let topMm = 2;
   const shapes = lanes.map((lane) => {
     const { shape, bottomMm } = uprightLane(lane, { index, breaks, topMm, widthMm });
@@ -100,7 +104,7 @@ const footStyle = { sizeMm: 2.95, face: 'words' } as const;
 const footLineMm = 4.2;
 
 /** What else must be said: rings that are broken, crosses, units with no line of data. */
-const footWords = ({ lanes, breaks }: Known): string[] => {
+const footWords = ({ lanes, breaks }: LanesKnown): string[] => {
   const units = lanes.flatMap(walked).map(({ unit }) => unit);
   const crossed = [...breaks.values()].flat().flatMap(({ readings }) => readings);
   return [
@@ -110,12 +114,21 @@ const footWords = ({ lanes, breaks }: Known): string[] => {
     ...(units.some(({ again }) => again)
       ? ['A number in a broken ring stands once more, where its own place is.']
       : []),
+    ...(units.some(({ mark }) => mark.findings.length > 0)
+      ? ['A filled number has a finding that is still open.']
+      : []),
     ...(crossed.length === 0 ? [] : [`× Here breaks the way of: ${crossed.join('; ')}.`]),
   ];
 };
 
-const footShapes = (
-  known: Known,
+const cutEntry: KeyEntry = {
+  words: 'goes on in the next part',
+  draw: ([from, to]) => (from && to ? cutStrokes(between(from, to, 0.5), []) : []),
+};
+
+/** Key and notes under the lanes, their top at `topMm`. */
+export const footShapes = (
+  known: LanesKnown,
   marks: readonly UnitMark[],
   { topMm, widthMm }: { topMm: number; widthMm: number },
 ) => {
@@ -135,6 +148,7 @@ const footShapes = (
     guessed: lanes.some(({ strip }) => strip?.stretches.some(({ guessed }) => guessed) === true),
     trunk: isBus,
     converters: units.some(({ mark }) => isConverter(index.sheetOf.get(mark.kit.id))),
+    more: lanes.some(({ cuts }) => cuts !== undefined) ? [cutEntry] : [],
   };
   const key = lineKey({ contents, widthMm, topMm: topMm + 1.5 });
   const words = footWords(known).flatMap((text) => wrapText(text, footStyle, widthMm - 10) ?? []);

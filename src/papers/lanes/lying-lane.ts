@@ -196,8 +196,21 @@ const feedArrow = ([xMm, y]: Point, about: readonly string[]): Shape[] => [
   teeSquare([xMm, y], { about }),
 ];
 
-const nodeShapes = (node: StripNode, at: Point, bus: string): Shape[] => {
+/** A gap between two slanting strokes: here the trunk goes on in another part. */
+export const cutStrokes = ([xMm, y]: Point, about: readonly string[]): Shape[] =>
+  [-0.7, 0.7].map((apartMm) =>
+    pathShape(
+      polyline([
+        [xMm + apartMm - 1, y + 2.2],
+        [xMm + apartMm + 1, y - 2.2],
+      ]),
+      { stroke: { ink: 'data', widthMm: 0.35 }, about },
+    ),
+  );
+
+const nodeShapes = (node: StripNode, at: Point, { bus, cuts }: { bus: string; cuts: Lane['cuts'] }): Shape[] => {
   const about = [bus, ...(node.tee === undefined ? [node.place] : [node.tee])];
+  if (cuts?.has(node) === true) return cutStrokes(at, about);
   if (node.kind === 'end') return endSquare(at, { about });
   return node.kind === 'feed' ? feedArrow(at, about) : [teeSquare(at, { about })];
 };
@@ -228,7 +241,9 @@ const pieceShapes = (laid: LaidLane, at: number, y: number, breaks: BreaksOf): S
   if (piece === undefined || spot === undefined) return [];
   const { xMm, sign, rowsBefore } = spot;
   if (piece.outline === undefined) {
-    return piece.node === undefined ? [] : nodeShapes(piece.node, [xMm, y], lane.strip?.bus.id ?? '');
+    return piece.node === undefined
+      ? []
+      : nodeShapes(piece.node, [xMm, y], { bus: lane.strip?.bus.id ?? '', cuts: lane.cuts });
   }
   const stem = lane.kind === 'own' ? 0 : stemMm;
   const centre: Point = [xMm, y + sign * (stem + rowsBefore * laneRowMm)];

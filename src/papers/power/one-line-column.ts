@@ -53,7 +53,7 @@ const textShapes = ({ xMm, over, under }: RowText, row: SetRow, at: Point): Shap
   };
   const xOnSheet = at[0] + xMm;
   return [
-    ...over.map((own, order) => text(own, [xOnSheet, at[1] - 1.1 - (over.length - 1 - order) * lineMm], inkOf(own))),
+    ...over.map((own, order) => text(own, [xOnSheet, at[1] - 1.5 - (over.length - 1 - order) * lineMm], inkOf(own))),
     ...under.map((own, order) => text(own, [xOnSheet, at[1] + row.underFromMm + order * lineMm], inkOf(own))),
   ];
 };

@@ -185,7 +185,7 @@ const setRow = (row: OneLineRow, across: OneLineAcross): SetRow => {
     return { ...row, texts: [text], overMm: leastOverMm, underFromMm, heightMm, fromMm };
   }
   const texts = isHead(row.node) || row.node.end === 'nothing' ? [besideText(row, across)] : lineTexts(row, across);
-  const overMm = Math.max(leastOverMm, 1 + lineMm * widest(texts.map(({ over }) => over.length)));
+  const overMm = Math.max(leastOverMm, 1.4 + lineMm * widest(texts.map(({ over }) => over.length)));
   const belowMm = Math.max(leastUnderMm, 1.6 + lineMm * widest(texts.map(({ under }) => under.length)));
   return { ...row, texts, overMm, underFromMm: underMm, heightMm: overMm + belowMm, fromMm };
 };

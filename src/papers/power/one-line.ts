@@ -19,13 +19,15 @@ interface Request {
   readonly heightMm?: number;
   /** metres with mm², or feet with gauges; absent for metres with both sizes of each wire */
   readonly units?: 'metres' | 'feet' | undefined;
+  /** it stands in a frame that has its title and its border */
+  readonly isFramed?: boolean;
 }
 
-const edgeMm = 5;
+const sheetEdgeMm = 5;
 const titleMm = 8;
 
 /** A column narrower than this is hard to read; wider than twice this a page holds two. */
-const columnMm = 195;
+const columnMm = 188;
 const betweenMm = 8;
 
 const said = (node: PowerNode, say: (words: string) => string): PowerNode => ({
@@ -45,8 +47,8 @@ const numbersOf = (boat: Boat, plan: Plan): ReadonlyMap<string, UnitNumber> =>
 
 const titleShape = (words: string): Shape => ({
   kind: 'text',
-  xMm: edgeMm,
-  yMm: edgeMm + 2,
+  xMm: sheetEdgeMm,
+  yMm: sheetEdgeMm + 2,
   text: words,
   sizeMm: 3.4,
   face: 'words',
@@ -80,7 +82,8 @@ const pagesOf = (columns: readonly OneLineColumn[], across: number): OneLineColu
  * in the forms of the open standard, each with its words. One tall sheet, or pages of `heightMm`.
  */
 export const oneLine = (request: Request): Drawing[] => {
-  const { boat, plan, widthMm, heightMm } = request;
+  const { boat, plan, widthMm, heightMm, isFramed = false } = request;
+  const edgeMm = isFramed ? 1 : sheetEdgeMm;
   const made = powerTree(cardBoat(boat), plan);
   const metres = made.length === 0 ? [nothingYet] : made;
   const { units } = request;
@@ -95,7 +98,7 @@ export const oneLine = (request: Request): Drawing[] => {
   const ownMm = (freeMm - betweenMm * (count - 1)) / count;
   const across = acrossOf(rows, ownMm);
   const key = oneLineKey(nodes, { leftMm: edgeMm, topMm: 0, widthMm: freeMm });
-  const topMm = edgeMm + titleMm;
+  const topMm = edgeMm + (isFramed ? 0 : titleMm);
   const roomMm = isPaged ? heightMm - topMm - key.heightMm - edgeMm - 2 : Number.POSITIVE_INFINITY;
   const pages = pagesOf(columnsOf(setRows(rows, across), roomMm), count);
   const numbers = numbersOf(boat, plan);
@@ -111,7 +114,7 @@ export const oneLine = (request: Request): Drawing[] => {
       widthMm,
       heightMm: heightMm ?? bottomMm + 2 + foot.heightMm + edgeMm,
       shapes: [
-        titleShape(title),
+        ...(isFramed ? [] : [titleShape(title)]),
         ...drawn.flatMap(({ shapes }) => shapes),
         { kind: 'group', label: 'key of the symbols', shapes: foot.shapes },
       ],

@@ -19,9 +19,12 @@ export interface KeyContents {
   readonly guessed: boolean;
   readonly trunk: boolean;
   readonly converters: boolean;
+  /** marks of the sheet that are no lines */
+  readonly more?: readonly KeyEntry[];
 }
 
-interface Entry {
+/** Words with a sample of what they stand for, drawn in the middle between two points. */
+export interface KeyEntry {
   readonly words: string;
   readonly draw: (line: readonly Point[]) => Shape[];
 }
@@ -53,21 +56,22 @@ const lettered = (code: LineCode, line: readonly Point[]): Shape[] => {
 };
 
 /** The two squares of the trunk. */
-const squares: readonly Entry[] = [
+const squares: readonly KeyEntry[] = [
   { words: 'tee', draw: ([from, to]) => (from && to ? [teeSquare(middleOf(from, to), { about: [] })] : []) },
   { words: 'end of the trunk', draw: ([from, to]) => (from && to ? endSquare(middleOf(from, to), { about: [] }) : []) },
 ];
 
-const converter: Entry = {
+const converter: KeyEntry = {
   words: 'converter',
   draw: ([from, to]) => (from && to ? converterSquare(middleOf(from, to), { about: [] }) : []),
 };
 
-const entriesOf = ({ codes, guessed, trunk, converters }: KeyContents): Entry[] => [
-  ...codes.map((code): Entry => ({ words: code.words, draw: (line) => lettered(code, line) })),
+const entriesOf = ({ codes, guessed, trunk, converters, more = [] }: KeyContents): KeyEntry[] => [
+  ...codes.map((code): KeyEntry => ({ words: code.words, draw: (line) => lettered(code, line) })),
   ...(guessed ? [{ words: 'length guessed', draw: wave }] : []),
   ...(trunk ? squares : []),
   ...(converters ? [converter] : []),
+  ...more,
 ];
 
 /** The key of the strokes on this sheet, in as many rows as the width asks for. */

@@ -1,7 +1,7 @@
 import { type Box, overlaps } from '../drawing/box.ts';
 import { flattenPath } from '../drawing/flatten-path.ts';
-import type { PathStep } from '../drawing/path-data.ts';
 import type { Point } from '../drawing/point.ts';
+import { readPath } from '../drawing/read-path.ts';
 import type { CircleShape, GroupShape, PathShape, Shape } from '../drawing/shapes.ts';
 
 /** Every shape of a drawing that is no group. */
@@ -43,24 +43,8 @@ export const clashes = <Thing>(
   );
 };
 
-const stepOf = (text: string): PathStep => {
-  const values = text.slice(1).split(' ').map(Number);
-  const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = values;
-  switch (text[0]) {
-    case 'C':
-      return ['C', a, b, c, d, e, f];
-    case 'Z':
-      return ['Z'];
-    case 'L':
-      return ['L', a, b];
-    default:
-      return ['M', a, b];
-  }
-};
-
 /** The straight pieces of a path, read back from what would be written to the file. */
-export const piecesOf = (path: PathShape): (readonly [Point, Point])[] =>
-  flattenPath((path.d.match(/[MLCZ][^MLCZ]*/g) ?? []).map(stepOf));
+export const piecesOf = (path: PathShape): (readonly [Point, Point])[] => flattenPath(readPath(path.d));
 
 /** Distance of a point from a straight piece. */
 export const awayMm = ([xMm, yMm]: Point, [from, to]: readonly [Point, Point]): number => {

@@ -1,4 +1,5 @@
 import { type Box, contains, grown, insideMm, overlaps } from '../drawing/box.ts';
+import { around, crosses, pieceBox } from '../drawing/piece.ts';
 import { distanceMm, type Point } from '../drawing/point.ts';
 import {
   type Cluster,
@@ -61,26 +62,7 @@ const leastInRange = 3;
 const airMm = 0.5;
 const markMm = 1.3;
 
-const crosses = ([a, b]: readonly [Point, Point], [c, d]: readonly [Point, Point]): boolean => {
-  const side = (p: Point, q: Point, r: Point): number => (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);
-  return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
-};
-
-const around = (point: Point, byMm: number): Box => ({
-  leftMm: point[0] - byMm,
-  rightMm: point[0] + byMm,
-  topMm: point[1] - byMm,
-  bottomMm: point[1] + byMm,
-});
-
-const boxOfPiece = (from: Point, to: Point): Box => ({
-  leftMm: Math.min(from[0], to[0]),
-  rightMm: Math.max(from[0], to[0]),
-  topMm: Math.min(from[1], to[1]),
-  bottomMm: Math.max(from[1], to[1]),
-});
-
-const boxOfRun = ({ from, to, halfMm }: Run): Box => grown(boxOfPiece(from, to), halfMm + airMm);
+const boxOfRun = ({ from, to, halfMm }: Run): Box => grown(pieceBox(from, to), halfMm + airMm);
 
 /** What stands still, made once for a view. */
 interface Obstacles {
@@ -114,7 +96,7 @@ const obstaclesNear = (cluster: Cluster, { room, runs, marks }: Obstacles): Obst
     room: {
       ...room,
       taken: room.taken.filter((box) => overlaps(box, reach)),
-      soft: room.soft.filter(({ from, to }) => overlaps(grown(boxOfPiece(from, to), airMm), reach)),
+      soft: room.soft.filter(({ from, to }) => overlaps(grown(pieceBox(from, to), airMm), reach)),
       runs: near.map(({ run }) => run),
     },
     runs: near,

@@ -111,7 +111,7 @@ export const placeMarks = ({
   marks,
 }: {
   view: View;
-  frame: SheetFrame;
+  frame: Pick<SheetFrame, 'narrow' | 'mmPerM'>;
   index: DrawnBoat;
   plan: Plan;
   marks: readonly UnitMark[];

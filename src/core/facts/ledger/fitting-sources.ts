@@ -142,4 +142,16 @@ export const fittingSources = {
     standing: 'published',
     text: 'IMO SN/Circ.227 as amended by SN/Circ.245, 2.2.1: written for ships, so advice on a boat.',
   },
+  'iso-216': {
+    standing: 'published',
+    text: 'ISO 216: trimmed sizes of the A series of paper.',
+  },
+  'ansi-y14.1': {
+    standing: 'published',
+    text: 'ANSI/ASME Y14.1: sizes A (8.5 × 11 in) and B (11 × 17 in) of drawing sheets.',
+  },
+  'iso-5457': {
+    standing: 'from memory',
+    text: 'ISO 5457: border of a drawing sheet, 20 mm at the filing edge and 10 mm elsewhere; not checked against the printed standard.',
+  },
 } as const satisfies Record<string, Source>;

@@ -1,0 +1,171 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { type Boat, boatSchema } from '../../core/boat/boat-schema.ts';
+import { sheetSizes } from '../../core/facts/sheet-sizes.ts';
+import { plan } from '../../core/plan.ts';
+import { insideMm, textBox, textsOf } from '../drawing/box.ts';
+import { toSvg } from '../drawing/to-svg.ts';
+import { awayMm, balloonsOf } from '../sheet/on-the-sheet.test-helper.ts';
+import { type BinderDrawing, type BinderRequest, binderDrawings } from './binder-drawings.ts';
+import { symbolWords } from './boat/sheet-symbols.ts';
+import {
+  groupLabels,
+  outsideFrame,
+  smallestMm,
+  thinnestMm,
+  touching,
+  wiringOf,
+  withMovedText,
+} from './on-the-paper.test-helper.ts';
+import { leastTextMm } from './sheet-text.ts';
+import { usualBoat } from './usual-boat.test-helper.ts';
+
+const anExample = (name: string): Boat => {
+  const file = new URL(`../../../examples/${name}/${name}.boat.json`, import.meta.url);
+  return boatSchema.parse(JSON.parse(readFileSync(file, 'utf8')));
+};
+
+const boats: Readonly<Record<string, () => Boat>> = {
+  gannet: () => anExample('gannet'),
+  sandpiper: () => anExample('sandpiper'),
+  bonxie: () => anExample('bonxie'),
+  'a new sloop': () => usualBoat('sloop-deck-stepped'),
+  'a new trawler': () => usualBoat('trawler'),
+  'a new catamaran': () => usualBoat('catamaran'),
+};
+
+const requestFor = (name: string, paper: BinderRequest['paper']): BinderRequest => {
+  const boat = boats[name]?.();
+  if (boat === undefined) throw new Error(`No boat ${name}.`);
+  return { boat, plan: plan(boat, new Map()), paper, standing: 'as planned', dateIso: '2027-03-01' };
+};
+
+const cases = [
+  ...Object.keys(boats).map((name) => ({ name, paper: 'a4' as const })),
+  { name: 'gannet', paper: 'letter' as const },
+  { name: 'bonxie', paper: 'a3' as const },
+  { name: 'sandpiper', paper: 'tabloid' as const },
+];
+
+const drawn = new Map<string, BinderDrawing[]>();
+const drawingsOf = (name: string, paper: BinderRequest['paper']): BinderDrawing[] => {
+  const key = `${name} ${paper}`;
+  const drawings = drawn.get(key) ?? binderDrawings(requestFor(name, paper));
+  drawn.set(key, drawings);
+  return drawings;
+};
+
+describe.each(cases)('the drawings of $name on $paper', ({ name, paper }) => {
+  const drawings = drawingsOf(name, paper);
+
+  test('no text touches another', () => {
+    expect(
+      drawings.flatMap(({ name: sheet, drawing }) => touching(drawing).map((clash) => `${sheet}: ${clash}`)),
+    ).toEqual([]);
+  });
+
+  test('every text stays in its frame', () => {
+    expect(
+      drawings.flatMap(({ name: sheet, drawing }) => outsideFrame(drawing).map((text) => `${sheet}: ${text}`)),
+    ).toEqual([]);
+  });
+
+  test('no text is smaller than 7 point, and no stroke thinner than a copier keeps', () => {
+    for (const { drawing } of drawings) {
+      expect(smallestMm(drawing)).toBeGreaterThanOrEqual(leastTextMm);
+      expect(thinnestMm(drawing)).toBeGreaterThanOrEqual(0.12);
+    }
+  });
+
+  test('no words and no balloon lie on a line of the plan', () => {
+    for (const { name: sheet, part, drawing } of drawings) {
+      if (part !== 'boat') continue;
+      const wiring = wiringOf(drawing);
+      const letters = textsOf(drawing.shapes).filter(({ text }) => text.length > 1 && !/^[PWEMVAU]$/.test(text));
+      const covered = letters.filter((text) => wiring.some(({ piece }) => insideMm(textBox(text), ...piece) > 0.3));
+      expect(covered.map(({ text }) => `${sheet}: ${text}`)).toEqual([]);
+      const struck = balloonsOf(drawing.shapes).filter(({ xMm, yMm, radiusMm }) =>
+        wiring.some(({ piece }) => awayMm([xMm, yMm], piece) < radiusMm - 0.15),
+      );
+      expect(struck).toEqual([]);
+    }
+  });
+
+  test('every symbol on a sheet has its word there', () => {
+    const known = new Set<string>(Object.values(symbolWords));
+    for (const { drawing } of drawings) {
+      const written = textsOf(drawing.shapes).map(({ text }) => text);
+      for (const word of groupLabels(drawing.shapes).filter((label) => known.has(label))) {
+        expect(written).toContain(word);
+      }
+    }
+  });
+
+  test('every sheet is a whole paper, numbered, with what it says of itself', () => {
+    for (const [at, { sheet, title, drawing }] of drawings.entries()) {
+      expect(sheet).toBe(at + 1);
+      expect([drawing.widthMm, drawing.heightMm]).toEqual([sheetSizes[paper].widthMm, sheetSizes[paper].heightMm]);
+      const written = textsOf(drawing.shapes).map(({ text }) => text);
+      expect(written).toEqual(
+        expect.arrayContaining([`${sheet} of ${drawings.length}`, 'as planned', '2027-03-01', sheetSizes[paper].words]),
+      );
+      expect(written.join(' ')).toContain(title.split(' ').slice(0, 4).join(' '));
+    }
+  });
+});
+
+test('a label moved onto another is found', () => {
+  const drawing = drawingsOf('sandpiper', 'a4')[0]?.drawing;
+  if (drawing === undefined) throw new Error('No drawing.');
+  expect(touching(drawing)).toEqual([]);
+  expect(touching(withMovedText(drawing)).length).toBeGreaterThan(0);
+});
+
+test.each(['gannet', 'sandpiper', 'bonxie'])(
+  'every way of %s with a line in it is named on a drawing of the boat, and every place has its code',
+  (name) => {
+    const { boat, plan: planned } = requestFor(name, 'a4');
+    const written = new Set(
+      drawingsOf(name, 'a4')
+        .filter(({ part }) => part === 'boat')
+        .flatMap(({ drawing }) => textsOf(drawing.shapes).map(({ text }) => text)),
+    );
+    const used = new Set(planned.lines.flatMap(({ ways }) => ways));
+    expect(boat.ways.filter(({ id }) => used.has(id) && !written.has(id))).toEqual([]);
+    const withKit = new Set(boat.kit.filter(({ fate }) => fate !== 'goes').map(({ place }) => place));
+    const codes = [...written].filter((text) => /^P\d+$/.test(text));
+    expect(codes.length).toBeGreaterThanOrEqual(withKit.size);
+  },
+);
+
+test('lines over a match line are named on both of its sides', () => {
+  const boat = drawingsOf('bonxie', 'a4').filter(({ title }) => title.startsWith('the boat from above'));
+  expect(boat.length).toBeGreaterThan(1);
+  const sides = boat.map(({ drawing }) =>
+    textsOf(drawing.shapes)
+      .map(({ text }) => text)
+      .join(' '),
+  );
+  for (const [at, { sheet }] of boat.entries()) {
+    if (at > 0) expect(sides[at - 1]).toContain(`sheet ${sheet}`);
+  }
+  const { plan: planned, boat: bonxie } = requestFor('bonxie', 'a4');
+  const wayOver = bonxie.ways.find(({ id }) => id === 'b66');
+  const lines = planned.lines.filter(({ ways }) => ways.includes(wayOver?.id ?? '')).length;
+  expect(sides.filter((words) => words.includes(`b66, ${lines} lines:`)).length).toBeGreaterThan(1);
+});
+
+test('equal boats give equal bytes, whatever the order of their lists', () => {
+  const asked = requestFor('sandpiper', 'a4');
+  const svgs = (request: BinderRequest): string[] =>
+    binderDrawings(request).map(({ drawing }) => toSvg(drawing, 'paper'));
+  const boat: Boat = {
+    ...asked.boat,
+    places: [...asked.boat.places].reverse(),
+    ways: [...asked.boat.ways].reverse(),
+    cables: [...asked.boat.cables].reverse(),
+    kit: [...asked.boat.kit].reverse(),
+    sheets: [...asked.boat.sheets].reverse(),
+  };
+  expect(svgs({ ...asked, boat, plan: plan(boat, new Map()) })).toEqual(svgs(asked));
+});
