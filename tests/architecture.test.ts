@@ -36,6 +36,7 @@ const coreRooms = [
   'proof',
   'cures',
   'leading',
+  'as-fitted',
   'kit',
   'rules',
 ];

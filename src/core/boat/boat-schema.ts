@@ -1,6 +1,8 @@
 import * as z from 'zod';
 import { aboardSchema } from './aboard.ts';
 import { chosenSourceSchema } from './chosen-source.ts';
+import { daySchema } from './day.ts';
+import { fittedSchema } from './fitted.ts';
 import { dottedIdSchema, idSchema } from './ids.ts';
 import { lineKinds } from './line-kinds.ts';
 import { measureSchema } from './measure.ts';
@@ -8,6 +10,7 @@ import { ownDaySchema } from './own-day.ts';
 import { photosSchema } from './photo.ts';
 import { quoteSchema } from './quote.ts';
 import { kitRemoteSchema } from './remote.ts';
+import { revisionsSchema } from './revision.ts';
 import { changeSchema, genderSchema, protocolSchema, readingSchema, referenceSchema, sheetSchema } from './sheet.ts';
 import { steeringSchema } from './steering.ts';
 import { supplySchema } from './supply.ts';
@@ -261,14 +264,7 @@ export const orderSchema = z.strictObject({
   ),
   supplier: z.exactOptional(nameSchema),
   leadDays: z.exactOptional(z.int().min(0).max(2000).meta({ unit: 'days' })),
-  orderBy: z.exactOptional(
-    z
-      .string()
-      .regex(
-        /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/,
-        'A day is written year-month-day, for example 2027-03-31.',
-      ),
-  ),
+  orderBy: z.exactOptional(daySchema),
 });
 export type Order = z.infer<typeof orderSchema>;
 
@@ -320,6 +316,8 @@ export const boatSchema = z
     accepted: z.exactOptional(z.array(acceptedSchema)),
     underlays: z.exactOptional(underlaysSchema),
     photos: z.exactOptional(photosSchema),
+    fitted: z.exactOptional(z.array(fittedSchema)),
+    revisions: z.exactOptional(revisionsSchema),
   })
   .meta({
     title: 'Fairlead boat file',

@@ -170,7 +170,7 @@ const inOrderOf = {
  */
 export const canonicalBoat = (boat: Boat): Boat => {
   const { hull, places, ways, cables, sheets, kit, needs, sources, buses, joins, supply, ...others } = boat;
-  const { days, steering, pins, orders, quote, accepted, underlays, photos } = others;
+  const { days, steering, pins, orders, quote, accepted, underlays, photos, fitted, revisions } = others;
   const inOrder = inSchemaOrder(boatSchema, {
     ...others,
     hull: hull.masts === undefined ? hull : { ...hull, masts: sortedBy(hull.masts, ({ foot }) => [foot]) },
@@ -187,6 +187,8 @@ export const canonicalBoat = (boat: Boat): Boat => {
     ...(photos === undefined
       ? {}
       : { photos: sortedBy(photos, ({ of, shows, picture }) => [of, shows, picture.hash]) }),
+    ...(fitted === undefined ? {} : { fitted: sortedBy(fitted, byId) }),
+    ...(revisions === undefined ? {} : { revisions: sortedBy(revisions, ({ mark }) => [mark]) }),
     // the long parts only take their places here
     places: [],
     ways: [],

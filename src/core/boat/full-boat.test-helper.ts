@@ -221,6 +221,23 @@ export const aFullBoat = (): Boat =>
         { of: 'display', shows: 'front', picture },
         { of: 'helm', shows: 'other', picture: { ...picture, type: 'png' } },
       ];
+      boat.fitted = [
+        {
+          id: 'd1',
+          about: 'main-panel.helm-circuit',
+          what: 'fuse',
+          was: '15 A',
+          is: '10 A',
+          on: '2027-05-02',
+          by: 'the yard',
+          note: 'None of 15 A was at hand.',
+        },
+        { id: 'd2', about: 'locker', what: 'other', is: 'a second grommet in its back', on: '2027-05-03' },
+      ];
+      boat.revisions = [
+        { mark: 'A', standing: 'planned', on: '2027-03-01', by: 'the owner', says: 'For the yard.', boat: '030000' },
+        { mark: 'B', standing: 'fitted', on: '2027-05-04', says: 'As she went back in.', boat: '030000' },
+      ];
       const walk = [
         { place: 'locker', tees: ['feed', 'converter.n2k', 'gnss.n2k'] },
         { place: 'helm', via: 'locker-helm', tees: ['spare@helm#1', 'display.n2k'] },

@@ -17,6 +17,8 @@ const thingWords: ReadonlyMap<string, string> = new Map([
   ['days', 'day'],
   ['orders', 'order'],
   ['accepted', 'accepted finding'],
+  ['fitted', 'difference as fitted'],
+  ['revisions', 'revision'],
   ['labels', 'label'],
   ['limits', 'limit'],
   ['banks', 'bank'],

@@ -28,6 +28,7 @@ import { copySheet } from './copy-sheet.ts';
 import { feedPort } from './feed-port.ts';
 import { forbidJoin } from './forbid-join.ts';
 import { giveLabels } from './give-labels.ts';
+import { issueRevision } from './issue-revision.ts';
 import { joinBus } from './join-bus.ts';
 import { joinPorts } from './join-ports.ts';
 import { joinWays } from './join-ways.ts';
@@ -36,9 +37,13 @@ import { movePlaces } from './move-places.ts';
 import { moveUnit } from './move-unit.ts';
 import { nameUnit } from './name-unit.ts';
 import { noteAboard } from './note-aboard.ts';
+import { noteFitted } from './note-fitted.ts';
 import { noteOrder } from './note-order.ts';
+import { pinFuse } from './pin-fuse.ts';
 import { pinLayout } from './pin-layout.ts';
+import { pinPieces } from './pin-pieces.ts';
 import { pinRoute } from './pin-route.ts';
+import { pinWire } from './pin-wire.ts';
 import { removeBank } from './remove-bank.ts';
 import { removeCable } from './remove-cable.ts';
 import { removeCircuit } from './remove-circuit.ts';
@@ -112,6 +117,11 @@ export const edits = {
   'name-unit': nameUnit,
   'note-aboard': noteAboard,
   'note-order': noteOrder,
+  'issue-revision': issueRevision,
+  'note-fitted': noteFitted,
+  'pin-wire': pinWire,
+  'pin-fuse': pinFuse,
+  'pin-pieces': pinPieces,
   'pin-layout': pinLayout,
   'pin-route': pinRoute,
   'remove-bank': removeBank,

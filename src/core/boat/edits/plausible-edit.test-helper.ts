@@ -137,6 +137,38 @@ const known: { readonly [Id in EditId]?: (boat: Boat) => Sketch } = {
       .map((sheet) => ({ sheet: { ...sheet, name: `${sheet.name.slice(0, 60)}, once more` } })),
   'let-source-go': (boat) =>
     some((boat.sources ?? [{ reading: 'depth', primary: '' }]).map(({ primary: _, ...chosen }) => chosen)),
+  'pin-wire': () =>
+    fc.record({
+      line: some(['feed:a~b', 'feed:c~d']),
+      areaMm2: fc.constantFrom(1.5, 2.5),
+      state: some(['fixed', 'fitted']),
+    }),
+  'pin-fuse': (boat) =>
+    fc.record({
+      circuit: some(boat.supply.panels.flatMap(({ id, circuits }) => circuits.map((circuit) => `${id}.${circuit.id}`))),
+      ratingA: fc.constantFrom(3, 10),
+      state: some(['fixed', 'fitted']),
+    }),
+  'pin-pieces': () =>
+    fc.record({
+      line: some(['drop:a~b', 'drop:c~d']),
+      pieces: fc.integer({ min: 500, max: 9000 }).map((mm) => [{ mm }]),
+      state: some(['bought', 'fitted']),
+    }),
+  'issue-revision': () =>
+    fc.record({
+      mark: some(['C', 'D', 'E', 'AA']),
+      standing: some(['planned', 'fitted']),
+      on: some(['2027-03-31', '2027-06-01']),
+      says: some(['For the yard.', 'As she went back in.']),
+    }),
+  'note-fitted': (boat) =>
+    fc.record({
+      about: some(idsOf(boat.kit)),
+      what: some(['place', 'other']),
+      is: some(['one locker further aft', 'turned round']),
+      on: some(['2027-03-31', '2027-06-01']),
+    }),
   'pin-layout': (boat) =>
     fc.record({
       bus: some(idsOf(boat.buses)),

@@ -13,6 +13,7 @@ const keysOf: ReadonlyMap<string, readonly string[]> = new Map([
   ['needs', ['reading', 'instance', 'at']],
   ['sources', ['reading', 'instance', 'at']],
   ['orders', ['item']],
+  ['revisions', ['mark']],
   ['accepted', ['finding']],
   ['instances', ['port', 'reading']],
   ['steering', ['place', 'by']],
