@@ -9,5 +9,7 @@ export const cureSchema = z.strictObject({
   edits: z.array(z.strictObject({ edit: z.string(), params: z.record(z.string(), z.unknown()) })),
   /** parts to buy, where a price of each is known */
   cost: z.exactOptional(z.int().meta({ unit: 'hundredths of the currency' })),
+  /** among the parts to buy is one whose price is not known; absent with `cost`, and where nothing is to be bought */
+  unpriced: z.exactOptional(z.literal(true)),
 });
 export type Cure = z.infer<typeof cureSchema>;

@@ -8,10 +8,11 @@ import { boatText } from '../boat/boat-text.ts';
 import { byCodeUnit, splitDotted } from '../boat/ids.ts';
 import { remember } from '../boat/remember.ts';
 import { joinsOf } from '../joins/joins-of.ts';
-import type { BusMend, Cure } from '../plan-shape.ts';
+import type { BusMend } from '../plan-shape.ts';
 import { priceList } from '../prices/price-list.ts';
 import { type Arrival, arrivals, needKey } from '../readings/arrivals.ts';
 import { type Refit, refitOf } from '../readings/refit.ts';
+import { asCure } from './as-cure.ts';
 import { type BusChange, busChanges } from './bus-changes.ts';
 import { busHops, crossingWords } from './bus-hops.ts';
 import { byCost, type Candidate } from './candidate.ts';
@@ -109,12 +110,6 @@ const busesOfUnits = (buses: readonly MendedBus[]): ReadonlyMap<string, readonly
   }
   return found;
 };
-
-const asCure = ({ says, edits, cost }: Candidate): Cure => ({
-  says,
-  edits: edits.map(({ edit, params }) => ({ edit, params: { ...params } })),
-  ...(cost === undefined ? {} : { cost }),
-});
 
 /** Those that lose no reading, as they are told: at most a handful and not many of one kind. */
 const toldOf = (task: MendTask, held: readonly HeldChange[], readings: readonly Arrival[]): HeldChange[] => {

@@ -4,6 +4,7 @@ import { splitDotted } from '../boat/ids.ts';
 import { derivedReadings } from '../facts/derived-readings.ts';
 import type { Cure, ReadingEntry } from '../plan-shape.ts';
 import { type Arrival, needKey } from '../readings/arrivals.ts';
+import { asCure } from './as-cure.ts';
 import { byCost, type Candidate, type Wish } from './candidate.ts';
 import { changeSettings } from './change-settings.ts';
 import { type CureContext, cureContext } from './cure-context.ts';
@@ -48,12 +49,6 @@ const candidatesFor = (context: CureContext, missing: Arrival, need: Need): Cand
   const all = [...settings, ...found].sort(byCost);
   return all.filter((one, at) => one.says !== all[at - 1]?.says);
 };
-
-const asCure = ({ says, edits, cost }: Candidate): Cure => ({
-  says,
-  edits: edits.map(({ edit, params }) => ({ edit, params: { ...params } })),
-  ...(cost === undefined ? {} : { cost }),
-});
 
 /**
  * The readings of a plan with, for each that does not arrive, up to three cures: each is an edit that was made on the

@@ -11,6 +11,7 @@ import { remember } from '../boat/remember.ts';
 import type { Reaches } from '../readings/reaches.ts';
 import { refitOf } from '../readings/refit.ts';
 import { waysInto } from '../readings/ways-in.ts';
+import { asCure } from './as-cure.ts';
 import type { Candidate } from './candidate.ts';
 import { type CureContext, cureContext } from './cure-context.ts';
 import { graft } from './graft.ts';
@@ -96,11 +97,7 @@ const withCures = (trial: Trial): VitalEntry => {
       const cure = found.findIndex(({ frees }) => frees.has(keyOf(point)));
       return cure < 0 ? point : { ...point, cure };
     }),
-    cures: found.map(({ candidate: { says, edits, cost } }) => ({
-      says,
-      edits: edits.map(({ edit, params }) => ({ edit, params: { ...params } })),
-      ...(cost === undefined ? {} : { cost }),
-    })),
+    cures: found.map(({ candidate }) => asCure(candidate)),
   };
 };
 
