@@ -17,10 +17,12 @@ export function installPackage(name) {
 /** Whether a command is on the path. @param {string} command */
 const isThere = (command) => spawnSync('which', [command], { stdio: 'ignore' }).status === 0;
 
-/** Programs that do part of our work by other means; a test that asks one is skipped where it is not there. */
+/** Programs that do part of our work by other means, or read what we write; a test that asks one is skipped where it is not there. */
 const secondOpinions = [
   { command: 'cbc', name: 'coinor-cbc' },
   { command: 'ngspice', name: 'ngspice' },
+  { command: 'pdftotext', name: 'poppler-utils' },
+  { command: 'qpdf', name: 'qpdf' },
 ];
 
 /** Installs what second opinions are asked of, as far as this machine lets us, and says which of them will not be asked. */

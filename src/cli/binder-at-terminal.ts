@@ -41,13 +41,12 @@ export const binderWish = ({
   return { paper, dateIso: date };
 };
 
-const setAtTerminal = (of: BinderOf, paper: PaperName): SetBinder => {
-  const setting = setBinder(binderOf(of), paper);
+const setAtTerminal = (of: BinderOf): SetBinder => {
+  const setting = setBinder(binderOf(of), of.paper);
   let step = setting.next();
   while (step.done !== true) step = setting.next();
   return step.value;
 };
 
 /** The binder of a boat as a PDF. */
-export const binderAtTerminal = ({ paper, ...of }: BinderOf & BinderWish): Promise<Uint8Array> =>
-  binderPdf(setAtTerminal(of, paper));
+export const binderAtTerminal = (of: BinderOf): Promise<Uint8Array> => binderPdf(setAtTerminal(of));

@@ -33,6 +33,8 @@ export type Block =
 export interface Chapter {
   readonly id: string;
   readonly title: string;
+  /** false: the index does not look in it, because it names nearly everything */
+  readonly isIndexed?: false;
   readonly blocks: readonly Block[];
 }
 

@@ -1,7 +1,9 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import type { BinderRequest } from '../framed/binder-drawings.ts';
 import { planLists } from '../lists/plan-lists.ts';
-import type { Binder, Chapter } from './binder-shape.ts';
+import type { PaperName } from '../pages/paper-sizes.ts';
+import type { Binder, Chapter, Standing } from './binder-shape.ts';
 import { briefBoat } from './brief-boat.ts';
 import { cautionsChapter } from './chapters/cautions.ts';
 import { changeLogChapter } from './chapters/change-log.ts';
@@ -10,16 +12,21 @@ import { drawingsChapter } from './chapters/drawings.ts';
 import { findingsChapter } from './chapters/findings.ts';
 import { howToUseChapter } from './chapters/how-to-use.ts';
 import { keptAboardChapter } from './chapters/kept-aboard.ts';
-import { listChapters } from './chapters/list-chapters.ts';
+import { listChapters, listsOf } from './chapters/list-chapters.ts';
 import { settingsChapter } from './chapters/settings.ts';
 import { sourcesUsedChapter } from './chapters/sources-used.ts';
 import { testRecordChapter } from './chapters/test-record.ts';
 import { whatGoesDarkChapter } from './chapters/what-goes-dark.ts';
+import { logEntries } from './log-entries.ts';
 
 /** What a binder is made for. */
 export interface BinderOf {
   readonly boat: Boat;
   readonly plan: Plan;
+  /** what its drawings are laid out for; all else fits any paper */
+  readonly paper: PaperName;
+  /** “as planned” unless told */
+  readonly standing?: Standing;
   readonly dateIso?: string;
   readonly revision?: string;
 }
@@ -30,23 +37,24 @@ const coverLines = ({ hull }: Boat): string[] => {
 };
 
 /** The chapters in the order in which they are worked with: to fit her out, to prove her, to sail her, to look up. */
-const chaptersOf = (boat: Boat, plan: Plan): Chapter[] => {
+const chaptersOf = ({ boat, plan, ...asked }: BinderRequest): Chapter[] => {
   const brief = briefBoat(boat);
-  const lists = listChapters(planLists(brief, plan));
+  const all = planLists(brief, plan);
+  const lists = listChapters(all);
   return [
     howToUseChapter(),
     cautionsChapter(boat, plan),
-    drawingsChapter(boat, plan),
+    drawingsChapter({ boat, plan, ...asked }),
     ...lists.first,
-    settingsChapter(brief, plan),
+    settingsChapter(brief, plan, listsOf(all, ['settings-before'])),
     testRecordChapter(brief, plan),
     deviationChapter(boat),
     whatGoesDarkChapter(brief, plan),
     lists.rest,
     findingsChapter(boat, plan),
-    keptAboardChapter(boat, plan),
+    keptAboardChapter(boat, listsOf(all, ['spares'])),
     sourcesUsedChapter(boat, plan),
-    changeLogChapter(),
+    changeLogChapter(logEntries(boat)),
   ];
 };
 
@@ -57,13 +65,12 @@ const named = (things: readonly Thing[], brief: readonly Thing[]): Binder['devic
   things.map(({ id, name }, at) => ({ id, name, brief: brief[at]?.name ?? name }));
 
 /** All papers of a boat in their order: what a yard works from, a surveyor reads and the next owner keeps. */
-export const binderOf = ({ boat, plan, dateIso, revision }: BinderOf): Binder => ({
+export const binderOf = ({ boat, plan, paper, standing = 'as planned', ...issue }: BinderOf): Binder => ({
   boat: boat.name,
-  standing: 'as planned',
-  ...(revision === undefined ? {} : { revision }),
-  ...(dateIso === undefined ? {} : { dateIso }),
+  standing,
+  ...issue,
   cover: coverLines(boat),
   devices: named(boat.kit, briefBoat(boat).kit),
   places: named(boat.places, briefBoat(boat).places),
-  chapters: chaptersOf(boat, plan),
+  chapters: chaptersOf({ boat, plan, paper, standing, ...issue }),
 });

@@ -3,7 +3,7 @@ import { type SourceKey, sources } from '../../core/facts/sources.ts';
 /** A source as it is printed under what rests on it: its text, and how far it can be trusted. */
 export const sourceWords = (key: SourceKey): string => {
   const { text, standing } = sources[key];
-  return `${text} (${standing})`;
+  return `${text.replace(/\.$/, '')} (${standing})`;
 };
 
 /** The sources of a table, each once: a line under it. */

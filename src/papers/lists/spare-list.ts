@@ -12,7 +12,7 @@ export const spareList = (boat: Boat, plan: Plan): ListTable => ({
     { id: 'item', head: 'item', share: 2.4 },
     { id: 'count', head: 'count', share: 0.7 },
     { id: 'why', head: 'why', share: 2.4 },
-    { id: 'kept', head: 'kept where', share: 1.4 },
+    { id: 'kept', head: 'kept where', kind: 'blank', share: 1.4 },
   ],
   rows: shoppingGroups(
     indexBoat(boat),

@@ -17,6 +17,20 @@ const scaleWords = (scale: number): string =>
 /** Whether a drawing stands larger on a page that is turned. */
 export const wantsTurned = ({ widthMm, heightMm }: Drawing): boolean => widthMm > heightMm;
 
+/** Whether a drawing is a sheet of this paper with its frame: it is printed from edge to edge, at its own size. */
+const isWholeSheet = ({ widthMm, heightMm }: Drawing, page: { widthMm: number; heightMm: number }): boolean =>
+  Math.abs(widthMm - page.widthMm) < 0.5 && Math.abs(heightMm - page.heightMm) < 0.5;
+
+/** A framed sheet on a page of its own. Headings before it are in the outline and the contents; its frame names it on paper. */
+const placeWholeSheet = (flow: PageFlow, drawing: Drawing, lead: readonly Piece[], about: readonly string[]): void => {
+  const page = flow.page();
+  const unseen = { heightMm: 0, gapMm: 0, shapes: () => [] };
+  page.insets.push({ drawing, xMm: 0, yMm: 0, scale: 1 });
+  flow.place([...lead.map((piece) => ({ ...piece, ...unseen })), { ...unseen, says: [], about }]);
+  page.yMm = page.area.bottomMm;
+  page.isWhole = true;
+};
+
 /** Sets a drawing into what is left of a page, or onto a page of its own where it would be much smaller there. */
 export const placeDrawing = (
   flow: PageFlow,
@@ -26,6 +40,10 @@ export const placeDrawing = (
 ): void => {
   const isTurned = wantsTurned(drawing);
   flow.turnTo(isTurned, true);
+  if (isWholeSheet(drawing, flow.page().area)) {
+    placeWholeSheet(flow, drawing, lead, about);
+    return;
+  }
   flow.place(lead.map((piece) => ({ ...piece, isChained: false })));
   const { area, yMm } = flow.page();
   const gapMm = lead.length === 0 ? 0 : 2.5;

@@ -60,7 +60,11 @@ const findAll = (binder: Binder, mentions: readonly Mention[]): Found => {
 };
 
 const whereWords = (chapters: ReadonlyMap<string, readonly number[]> | undefined): string =>
-  chapters === undefined ? '' : [...chapters].map(([chapter, pages]) => `${chapter} ${pageRuns(pages)}`).join(' · ');
+  chapters === undefined
+    ? ''
+    : [...chapters]
+        .map(([chapter, pages]) => `${chapter}\u00a0${pageRuns(pages).replaceAll(' ', '\u00a0')}`)
+        .join(' · ');
 
 const indexTable = (
   { id, title, head }: { id: string; title: string; head: string },

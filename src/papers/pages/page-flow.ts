@@ -11,6 +11,8 @@ interface OpenPage {
   readonly links: Page['links'][number][];
   yMm: number;
   isFresh: boolean;
+  /** taken up to its edges by a sheet with a frame of its own: the foot then stands in the border */
+  isWhole: boolean;
 }
 
 /** Where a heading came to stand, counted in pages of the chapter. */
@@ -67,7 +69,7 @@ export const startFlow = (paper: PaperName, isTurned: boolean): PageFlow => {
   const mentions: ChapterMention[] = [];
   const fresh = (turned: boolean): OpenPage => {
     const area = pageArea(paper, turned);
-    return { area, shapes: [], insets: [], links: [], yMm: area.topMm, isFresh: true };
+    return { area, shapes: [], insets: [], links: [], yMm: area.topMm, isFresh: true, isWhole: false };
   };
   let open = fresh(isTurned);
   pages.push(open);

@@ -7,7 +7,7 @@ export const paperSizes = {
 export type PaperName = keyof typeof paperSizes;
 
 /** Room at the edges, millimetres; `hole` is kept free along the long edge that is punched. */
-const edgesMm = { hole: 20, side: 12, top: 13, foot: 15 } as const;
+export const edgesMm = { hole: 20, side: 12, top: 13, foot: 15 } as const;
 
 /** A page with what may be set on it. */
 export interface PageArea {

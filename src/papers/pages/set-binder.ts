@@ -5,7 +5,7 @@ import { coverPage } from './cover-page.ts';
 import { indexChapter, type Mention } from './index-pages.ts';
 import type { ChapterPages } from './page-flow.ts';
 import type { Bookmark, Page, SetBinder } from './page-shape.ts';
-import type { PaperName, pageArea } from './paper-sizes.ts';
+import { edgesMm, type PageArea, type PaperName } from './paper-sizes.ts';
 import { lineShapes } from './piece.ts';
 import { typeStyles } from './type-styles.ts';
 import { ruleShape } from './word-pieces.ts';
@@ -21,6 +21,7 @@ export interface SettingProgress {
 /** One chapter in pages, and the name it has at the foot and in the index. */
 interface Part {
   readonly title: string;
+  readonly isIndexed: boolean;
   readonly set: ChapterPages;
 }
 
@@ -35,19 +36,29 @@ const marksOf = (parts: readonly Part[], front: number): Bookmark[] =>
   });
 
 const mentionsOf = (parts: readonly Part[], front: number): Mention[] =>
-  parts.flatMap(({ title, set }, at) => {
+  parts.flatMap(({ title, isIndexed, set }, at) => {
+    if (!isIndexed) return [];
     const before = front + pagesBefore(parts, at);
     return set.mentions.map(({ page, says, about }) => ({ page: before + page, chapter: title, says, about }));
   });
 
-const footShapes = (
-  binder: Binder,
-  { title, area, sheet, sheets }: { title: string; area: ReturnType<typeof pageArea>; sheet: number; sheets: number },
-): Page['shapes'] => {
-  const topMm = area.bottomMm + 4.2;
+interface FootOf {
+  readonly title: string;
+  readonly area: PageArea;
+  readonly isWhole: boolean;
+  readonly sheet: number;
+  readonly sheets: number;
+}
+
+/** From the lower edge of a framed sheet to the top of the line in its border. */
+const footBorderMm = 8.4;
+
+const footShapes = (binder: Binder, { title, area, isWhole, sheet, sheets }: FootOf): Page['shapes'] => {
+  const topMm = isWhole ? area.heightMm - footBorderMm : area.bottomMm + 4.2;
+  const leftMm = isWhole ? edgesMm.hole : area.leftMm;
   return [
-    ruleShape(area.leftMm, topMm - 1.4, area.rightMm - area.leftMm, 0.12),
-    ...lineShapes([footWords(binder, { sheet, sheets })], typeStyles.foot, { leftMm: area.leftMm, topMm }),
+    ...(isWhole ? [] : [ruleShape(area.leftMm, topMm - 1.4, area.rightMm - area.leftMm, 0.12)]),
+    ...lineShapes([footWords(binder, { sheet, sheets })], typeStyles.foot, { leftMm, topMm }),
     ...lineShapes([title], typeStyles.foot, { leftMm: area.leftMm, topMm, rightMm: area.rightMm }),
   ];
 };
@@ -55,12 +66,12 @@ const footShapes = (
 const finished = (binder: Binder, parts: readonly Part[], sheets: number): Page[] => {
   let sheet = 1;
   return parts.flatMap(({ title, set }) =>
-    set.pages.map(({ area, shapes, insets, links }) => {
+    set.pages.map(({ area, isWhole, shapes, insets, links }) => {
       sheet += 1;
       return {
         widthMm: area.widthMm,
         heightMm: area.heightMm,
-        shapes: [...shapes, ...footShapes(binder, { title, area, sheet, sheets })],
+        shapes: [...shapes, ...footShapes(binder, { title, area, isWhole, sheet, sheets })],
         insets,
         links,
       };
@@ -93,15 +104,15 @@ export function* setBinder(binder: Binder, paper: PaperName): Generator<SettingP
   let pages = 1;
   for (const chapter of binder.chapters) {
     const set = chapterPages(chapter, paper);
-    parts.push({ title: chapter.title, set });
+    parts.push({ title: chapter.title, isIndexed: chapter.isIndexed !== false, set });
     pages += set.pages.length;
     yield { chapter: chapter.title, done: parts.length, of, pages };
   }
   const front = 1 + contentsOf(parts, indexHeadings, paper);
   const index = indexChapter(binder, mentionsOf(parts, front));
-  const all = [...parts, { title: index.title, set: chapterPages(index, paper) }];
+  const all = [...parts, { title: index.title, isIndexed: false, set: chapterPages(index, paper) }];
   const bookmarks = marksOf(all, front);
-  const contents = { title: 'Contents', set: contentsPages(contentsLines(bookmarks), paper) };
+  const contents = { title: 'Contents', isIndexed: false, set: contentsPages(contentsLines(bookmarks), paper) };
   const inOrder = [contents, ...all];
   const sheets = 1 + pagesBefore(inOrder, inOrder.length);
   yield { chapter: index.title, done: of, of, pages: sheets };

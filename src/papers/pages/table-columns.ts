@@ -15,6 +15,8 @@ export interface SetColumn {
   readonly column: ListColumn;
   readonly head: string;
   readonly cells: readonly string[];
+  /** characters behind the point of its longest figure, the point with them: figures stand point under point */
+  readonly fraction: number;
   readonly style: TypeStyle;
   /** there to be written in */
   readonly isBlank: boolean;
@@ -26,17 +28,32 @@ export interface SetColumn {
   readonly naturalMm: number;
 }
 
+/** A figure in a column of figures; words there stand where they end. */
+const isFigure = (cell: string): boolean => /^-?\d+(?:\.\d+)?$/.test(cell);
+
+/** Characters behind the point of a figure, the point with them. */
+const fractionOf = (cell: string): number =>
+  isFigure(cell) && cell.includes('.') ? cell.length - cell.indexOf('.') : 0;
+
+/** How far a figure is moved to the left so that its point stands under those of the others. */
+export const pointShiftMm = (
+  { column, style, fraction }: Pick<SetColumn, 'column' | 'style' | 'fraction'>,
+  cell: string,
+): number => (column.kind === 'figure' && isFigure(cell) ? (fraction - fractionOf(cell)) * textWidthMm('0', style) : 0);
+
 const setColumn = (column: ListColumn, cells: readonly string[]): SetColumn => {
   const isMono = column.kind === 'label' || column.kind === 'figure';
   const style = isMono ? typeStyles.figure : typeStyles.cell;
-  const head = headOf(column);
+  const head = headOf(column).replace(/\bmm2\b/, 'mm²');
+  const fraction = column.kind === 'figure' ? Math.max(0, ...cells.map(fractionOf)) : 0;
   const isTick = column.kind === 'tick';
   const isBlank = column.kind === 'blank';
   const headMm = widestWordMm(head, typeStyles.head, limitsMm.word);
-  const leastMm = Math.max(headMm, ...cells.map((cell) => widestWordMm(cell, style, limitsMm.word)));
+  const shiftOf = (cell: string): number => pointShiftMm({ column, style, fraction }, cell);
+  const leastMm = Math.max(headMm, ...cells.map((cell) => widestWordMm(cell, style, limitsMm.word) + shiftOf(cell)));
   const widestMm = Math.max(
     textWidthMm(head, typeStyles.head),
-    ...cells.map((cell) => Math.max(...cell.split('\n').map((line) => textWidthMm(line, style)))),
+    ...cells.map((cell) => Math.max(...cell.split('\n').map((line) => textWidthMm(line, style))) + shiftOf(cell)),
   );
   const floorMm = isTick ? limitsMm.tick : isBlank ? limitsMm.blank * (column.share ?? 1) : 0;
   const naturalMm = Math.max(floorMm, Math.min(widestMm, limitsMm.natural));
@@ -45,6 +62,7 @@ const setColumn = (column: ListColumn, cells: readonly string[]): SetColumn => {
     column,
     head,
     cells,
+    fraction,
     style,
     isBlank,
     leastMm: Math.max(leastMm, floorMm),

@@ -2,7 +2,7 @@ import type { Shape } from '../drawing/shapes.ts';
 import type { ListTable } from '../table/list-table.ts';
 import { lineShapes, type Piece } from './piece.ts';
 import { setLines } from './set-lines.ts';
-import { columnWidths, gutterMm, ownColumns, type SetColumn, tableParts } from './table-columns.ts';
+import { columnWidths, gutterMm, ownColumns, pointShiftMm, type SetColumn, tableParts } from './table-columns.ts';
 import { typeStyles } from './type-styles.ts';
 import { headingPieces, ruleShape, tickBox, wordPieces } from './word-pieces.ts';
 
@@ -34,7 +34,7 @@ const fullMm = (placed: readonly Placed[]): number => {
 /** Upright hairlines beside what is written in, so that each figure finds its own box. */
 const boxLines = (placed: readonly Placed[], leftMm: number, topMm: number, heightMm: number): Shape[] =>
   placed
-    .filter(({ set, leftMm: own }) => set.isBlank && own > 0)
+    .filter(({ set, leftMm: own }, at) => own > 0 && (set.isBlank || placed[at - 1]?.set.isBlank === true))
     .map(({ leftMm: own }) => ({
       kind: 'path',
       d: `M${(leftMm + own - gutterMm / 2).toFixed(2)} ${topMm.toFixed(2)}v${heightMm.toFixed(2)}`,
@@ -77,7 +77,7 @@ const cellShapes = (
   return lineShapes(lines, set.style, {
     leftMm: left + leftMm,
     topMm,
-    ...(set.column.kind === 'figure' ? { rightMm: left + leftMm + widthMm } : {}),
+    ...(set.column.kind === 'figure' ? { rightMm: left + leftMm + widthMm - pointShiftMm(set, lines.join('')) } : {}),
   });
 };
 

@@ -1,30 +1,31 @@
 import type { Boat } from '../../../core/boat/boat-schema.ts';
 import type { Plan } from '../../../core/plan-shape.ts';
-import type { Drawing } from '../../drawing/shapes.ts';
 import { energyChart } from '../../energy/energy-chart.ts';
-import { lineDiagram } from '../../lanes/line-diagram.ts';
-import { oneLine } from '../../power/one-line.ts';
-import { boatSheet } from '../../sheet/boat-sheet.ts';
+import { type BinderRequest, binderDrawings } from '../../framed/binder-drawings.ts';
 import type { Block, Chapter } from '../binder-shape.ts';
 
-/** The room of a page that is turned, for drawings that lay themselves out for a size. */
-const sheetMm = { widthMm: 255, heightMm: 155 } as const;
+/** The chart of a day's energy, as wide as the words on a page. */
+const chartMm = 175;
 
-const drawn = (text: string, drawing: Drawing): Block[] => [
-  { kind: 'heading', text },
-  { kind: 'drawing', drawing },
-];
+const sentenceCase = (title: string): string => `${title[0]?.toUpperCase() ?? ''}${title.slice(1)}`;
 
-/** Every drawing, each with a heading of its own. */
-export const drawingsChapter = (boat: Boat, plan: Plan): Chapter => ({
+const energyBlocks = (boat: Boat, plan: Plan): Block[] =>
+  plan.energy.length === 0
+    ? []
+    : [
+        { kind: 'heading', text: 'The energy of a day' },
+        { kind: 'drawing', drawing: energyChart({ boat, plan, widthMm: chartMm, heading: '' }) },
+      ];
+
+/** Every drawing: framed sheets, each a page of its own named in the contents, then the chart of a day's energy. */
+export const drawingsChapter = (request: BinderRequest): Chapter => ({
   id: 'drawings',
   title: 'Drawings',
   blocks: [
-    ...drawn('The boat with her lines', boatSheet({ boat, plan, ...sheetMm }).drawing),
-    ...drawn('Lines of data', lineDiagram({ boat, plan, widthMm: sheetMm.widthMm })),
-    ...oneLine({ boat, plan, ...sheetMm }).flatMap((page, at, all) =>
-      drawn(all.length === 1 ? 'Power on one line' : `Power on one line, ${at + 1} of ${all.length}`, page),
-    ),
-    ...drawn('The energy of a day', energyChart({ boat, plan, widthMm: 175, heading: '' })),
+    ...binderDrawings(request).flatMap(({ title, about, drawing }): Block[] => [
+      { kind: 'heading', text: sentenceCase(title) },
+      { kind: 'drawing', drawing, ...(about.length === 0 ? {} : { about }) },
+    ]),
+    ...energyBlocks(request.boat, request.plan),
   ],
 });

@@ -52,6 +52,7 @@ export const findingsChapter = (boat: Boat, { findings }: Plan): Chapter => {
   return {
     id: 'findings',
     title: 'Findings, open and accepted',
+    isIndexed: false,
     blocks: [
       ...(open.every(({ own }) => own.length === 0)
         ? [{ kind: 'words', text: 'Nothing is open.' } satisfies Block]

@@ -1,7 +1,5 @@
 import type { Boat } from '../../../core/boat/boat-schema.ts';
-import type { Plan } from '../../../core/plan-shape.ts';
 import { cardBoat } from '../../cards/card-boat.ts';
-import { printCount } from '../../lists/print-figure.ts';
 import type { ListTable } from '../../table/list-table.ts';
 import type { Block, Chapter } from '../binder-shape.ts';
 
@@ -53,44 +51,10 @@ const manualTable = (boat: Boat): ListTable => ({
   empty: 'No unit is in the boat file yet.',
 });
 
-/** Fuses by their rating, one of each at least; then what a bus stops for. */
-const spareTable = (plan: Plan): ListTable => {
-  const fuses = new Map<number, number>();
-  for (const { fuseA } of plan.feeds) if (fuseA !== undefined) fuses.set(fuseA, (fuses.get(fuseA) ?? 0) + 1);
-  return {
-    id: 'spares',
-    title: 'Spares',
-    says: 'What one failure needs at sea. Where it lies aboard is written beside it.',
-    columns: [
-      { id: 'have', head: 'aboard', kind: 'tick' },
-      { id: 'what', head: 'what', share: 2 },
-      { id: 'used', head: 'used' },
-      { id: 'where', head: 'where it lies', kind: 'blank', share: 1.4 },
-    ],
-    rows: [
-      ...[...fuses]
-        .sort(([a], [b]) => a - b)
-        .map(([ratingA, count]) => [undefined, `fuse ${ratingA} A`, printCount(count, 'circuit'), undefined]),
-      ...(plan.buses.length === 0
-        ? []
-        : [
-            [undefined, 'tee of the bus', printCount(plan.buses.length, 'bus', 'buses'), undefined],
-            [
-              undefined,
-              'terminator, one male and one female',
-              printCount(plan.buses.length, 'bus', 'buses'),
-              undefined,
-            ],
-            [undefined, 'drop cable, the longest aboard', printCount(plan.buses.length, 'bus', 'buses'), undefined],
-          ]),
-    ],
-    empty: 'Nothing is fed yet.',
-  };
-};
-
 /** What is kept aboard besides these sheets: photos, manuals and templates, spares. */
-export const keptAboardChapter = (boat: Boat, plan: Plan): Chapter => ({
+export const keptAboardChapter = (boat: Boat, spares: readonly ListTable[]): Chapter => ({
   id: 'kept',
   title: 'Kept aboard',
-  blocks: [photoTable(boat), manualTable(boat), spareTable(plan)].map((table): Block => ({ kind: 'table', table })),
+  isIndexed: false,
+  blocks: [photoTable(boat), manualTable(boat), ...spares].map((table): Block => ({ kind: 'table', table })),
 });

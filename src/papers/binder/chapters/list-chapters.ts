@@ -1,15 +1,16 @@
 import type { ListTable } from '../../table/list-table.ts';
 import type { Chapter } from '../binder-shape.ts';
 
-/** Which lists make a chapter of their own; what stands in none of them comes in the last. */
+/** Which lists make a chapter of their own; what stands nowhere else comes in the last. */
 const own = [
-  { id: 'cables', title: 'Cable list', lists: ['cables'] },
-  { id: 'pairs', title: 'Pairs, wire by wire', lists: ['pairs'] },
+  { id: 'cables', title: 'Cable list', lists: ['cables', 'tees'] },
+  { id: 'kit', title: 'Kit list', lists: ['kit'] },
+  { id: 'pairs', title: 'Plugs, pairs and terminals', lists: ['pins', 'pairs', 'terminals'] },
   { id: 'fuses', title: 'Fuses and breakers', lists: ['panels', 'feeds', 'loads'] },
 ] as const;
 
-/** Lists that another chapter shows in its own way. */
-const elsewhere: readonly string[] = ['settings', 'blackouts'];
+/** Lists that another chapter shows, in its own way or among its own. */
+const elsewhere: readonly string[] = ['settings', 'settings-before', 'blackouts', 'spares'];
 
 const chapterOf = ({ id, title }: { id: string; title: string }, lists: readonly ListTable[]): Chapter => ({
   id,
@@ -17,19 +18,21 @@ const chapterOf = ({ id, title }: { id: string; title: string }, lists: readonly
   blocks: lists.map((table) => ({ kind: 'table', table })),
 });
 
-/** The lists of a plan in chapters: cables, pairs, fuses, then all others together. */
+/** Lists by their ids, in the order they have. */
+export const listsOf = (lists: readonly ListTable[], ids: readonly string[]): ListTable[] =>
+  lists.filter(({ id }) => ids.includes(id));
+
+/** The lists of a plan in chapters: cables, kit, plugs, fuses, then all others together. */
 export const listChapters = (lists: readonly ListTable[]): { readonly first: Chapter[]; readonly rest: Chapter } => {
-  const taken = new Set<string>([...own.flatMap(({ lists: ids }) => [...ids]), ...elsewhere]);
+  const taken = [...own.flatMap(({ lists: ids }) => [...ids]), ...elsewhere];
   return {
-    first: own.map((chapter) =>
-      chapterOf(
-        chapter,
-        lists.filter(({ id }) => (chapter.lists as readonly string[]).includes(id)),
+    first: own.map((chapter) => chapterOf(chapter, listsOf(lists, chapter.lists))),
+    rest: {
+      ...chapterOf(
+        { id: 'lists', title: 'Lists' },
+        lists.filter(({ id }) => !taken.includes(id)),
       ),
-    ),
-    rest: chapterOf(
-      { id: 'lists', title: 'Lists' },
-      lists.filter(({ id }) => !taken.has(id)),
-    ),
+      isIndexed: false,
+    },
   };
 };

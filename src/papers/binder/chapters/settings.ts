@@ -33,7 +33,7 @@ const unitTable = ({ kit, name, place, rows }: SettingUnit): Block => ({
 });
 
 /** What to switch on, off and choose in each unit, with room for what stood there before. */
-export const settingsChapter = (boat: Boat, plan: Plan): Chapter => ({
+export const settingsChapter = (boat: Boat, plan: Plan, before: readonly ListTable[]): Chapter => ({
   id: 'settings',
   title: 'Settings by unit',
   blocks: [
@@ -42,5 +42,6 @@ export const settingsChapter = (boat: Boat, plan: Plan): Chapter => ({
       text: 'What to switch on, off and choose in each unit. Change one thing, look at every screen, then the next; write down what stood there before.',
     },
     ...settingUnits(cardBoat(boat), plan).map(unitTable),
+    ...before.map((table): Block => ({ kind: 'table', table })),
   ],
 });

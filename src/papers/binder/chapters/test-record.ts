@@ -31,23 +31,23 @@ export interface TestRow {
   readonly result?: TestResult;
 }
 
-const columns = (what: string): ListTable['columns'] => [
-  { id: 'what', head: what, share: 2 },
+const columns: ListTable['columns'] = [
+  { id: 'what', head: 'test', share: 2 },
   { id: 'expect', head: 'expected', share: 1.4 },
-  { id: 'found', head: 'found', kind: 'blank', share: 1.2 },
-  { id: 'day', head: 'day', kind: 'blank', share: 0.9 },
-  { id: 'by', head: 'by', kind: 'blank', share: 0.7 },
+  { id: 'found', head: 'found', kind: 'blank', share: 1.1 },
+  { id: 'day', head: 'day', kind: 'blank', share: 0.85 },
+  { id: 'by', head: 'by', kind: 'blank', share: 0.65 },
 ];
 
 /** Tests as a table: blank to be filled in, or with what was found. */
 export const testTable = (
-  { id, title, says, what }: { id: string; title: string; says?: string; what: string },
+  { id, title, says }: { id: string; title: string; says?: string },
   rows: readonly TestRow[],
 ): ListTable => ({
   id,
   title,
   ...(says === undefined ? {} : { says }),
-  columns: columns(what),
+  columns,
   rows: rows.map(({ what: tested, expect, result }) => [tested, expect, result?.found, result?.day, result?.by]),
   empty: 'Nothing is to be tested here.',
 });
@@ -84,7 +84,6 @@ const busBlocks = (boat: Boat, plan: Plan): Block[] =>
         {
           id: `test-${bus.id}`,
           title: `Bus: ${boat.buses.find(({ id }) => id === bus.id)?.name ?? bus.id}`,
-          what: 'measured',
         },
         busRows(bus),
       ),
@@ -101,7 +100,6 @@ const feedBlock = (boat: Boat, plan: Plan): Block => {
         id: 'test-feeds',
         title: 'Volts at each load',
         says: 'Measured at the plug with everything switched on. Expected is the least, with the bank at its lowest.',
-        what: 'load',
       },
       fed.flatMap(({ what, panel, circuit, atEnd, fuse }) =>
         atEnd === ''
@@ -158,9 +156,9 @@ export const testRecordChapter = (boat: Boat, plan: Plan): Chapter => ({
     { kind: 'words', isQuiet: true, text: sourceLine([beforeClosingSource]) },
     ...busBlocks(boat, plan),
     feedBlock(boat, plan),
-    ...trialBlocks({ id: 'test-dock', title: 'At the dock', what: 'done' }, trialsFor(boat, dockTrials)),
+    ...trialBlocks({ id: 'test-dock', title: 'At the dock' }, trialsFor(boat, dockTrials)),
     ...trialBlocks(
-      { id: 'test-sea', title: 'At sea', says: 'In this order: each step needs the ones before it.', what: 'done' },
+      { id: 'test-sea', title: 'At sea', says: 'In this order: each step needs the ones before it.' },
       trialsFor(boat, seaTrials),
     ),
   ],
