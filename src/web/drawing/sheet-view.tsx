@@ -43,8 +43,11 @@ interface SheetViewProps {
 }
 
 interface SheetHand {
+  /** the window one sees the sheet through; it stays where it is while the sheet moves */
+  readonly pane: RefObject<HTMLDivElement | null>;
   readonly svg: RefObject<SVGSVGElement | null>;
   readonly layer: RefObject<SVGGElement | null>;
+  readonly over: RefObject<SVGGElement | null>;
   readonly hand: RefObject<PanZoom | undefined>;
   readonly map: RefObject<MiniMapHandle | null>;
   /** true while the sheet is larger than its window */
@@ -54,13 +57,13 @@ interface SheetHand {
 /** One CSS pixel is 1/96 inch by definition: so many go into a millimetre as the sheet was drawn. */
 const pxPerMm = 96 / 25.4;
 
-const sightThrough = (svg: SVGSVGElement, sheet: SheetSize): Sight =>
-  sightOf({ sheet, window: svg.getBoundingClientRect() });
+const sightThrough = (pane: HTMLElement, sheet: SheetSize): Sight =>
+  sightOf({ sheet, window: pane.getBoundingClientRect() });
 
 /** The same, but no more of it than is on the screen: on a phone the page scrolls past a tall sheet. */
-const sightOnScreen = (svg: SVGSVGElement, sheet: SheetSize): Sight => {
-  const { top, bottom, height } = svg.getBoundingClientRect();
-  const { window: whole } = sightThrough(svg, sheet);
+const sightOnScreen = (pane: HTMLElement, sheet: SheetSize): Sight => {
+  const { top, bottom, height } = pane.getBoundingClientRect();
+  const { window: whole } = sightThrough(pane, sheet);
   const mmPerPx = whole.heightMm / height;
   const fromPx = Math.max(0, -top);
   const toPx = Math.min(bottom, window.innerHeight) - top;
@@ -69,20 +72,24 @@ const sightOnScreen = (svg: SVGSVGElement, sheet: SheetSize): Sight => {
 
 /** Puts the hand on a sheet of this size; a sheet of another size is taken up anew. */
 const useSheetHand = ({ widthMm, heightMm }: Drawing): SheetHand => {
+  const pane = useRef<HTMLDivElement>(null);
   const svg = useRef<SVGSVGElement>(null);
   const layer = useRef<SVGGElement>(null);
+  const over = useRef<SVGGElement>(null);
   const hand = useRef<PanZoom>(undefined);
   const map = useRef<MiniMapHandle | null>(null);
   const [isClose, setIsClose] = useState(false);
   useEffect(() => {
-    const element = svg.current;
-    if (element === null || layer.current === null) return;
+    const element = pane.current;
+    if (element === null || svg.current === null || layer.current === null || over.current === null) return;
     const sheet = { widthMm, heightMm };
     // measured once for many moves: asking for a size while drawing moves makes the page lay itself out anew
     let sight = sightOnScreen(element, sheet);
     const made = panZoom({
-      svg: element,
+      pane: element,
+      svg: svg.current,
       layer: layer.current,
+      over: over.current,
       sheet,
       middle: () => middleOf(sight.window),
       onMove: (frame) => {
@@ -92,11 +99,13 @@ const useSheetHand = ({ widthMm, heightMm }: Drawing): SheetHand => {
     });
     hand.current = made;
     const whole = sightThrough(element, sheet);
-    made.moveTo(firstFrame(whole, (pxPerMm * whole.window.widthMm) / element.getBoundingClientRect().width));
+    made.followTo(firstFrame(whole, (pxPerMm * whole.window.widthMm) / element.getBoundingClientRect().width));
+    made.settle();
     const measure = (): void => {
       // while the list stands in its place the drawing has no measures
       if (element.getBoundingClientRect().height === 0) return;
       sight = sightOnScreen(element, sheet);
+      made.measure();
       map.current?.lay(seenBox(sight, made.frame()));
     };
     const observer = new ResizeObserver(measure);
@@ -108,12 +117,12 @@ const useSheetHand = ({ widthMm, heightMm }: Drawing): SheetHand => {
       made.release();
     };
   }, [widthMm, heightMm]);
-  return { svg, layer, hand, map, isClose };
+  return { pane, svg, layer, over, hand, map, isClose };
 };
 
 /** The sheet under the hand: wheel, pinch, drag and keys move it; its balloons are one stop for Tab. */
 export const SheetView = ({ drawing, overview, label, lights, onPick, ref }: SheetViewProps): ReactNode => {
-  const { svg, layer, hand, map, isClose } = useSheetHand(drawing);
+  const { pane, svg, layer, over, hand, map, isClose } = useSheetHand(drawing);
   const leastMm = useMemo(() => smallestTextMm(drawing.shapes), [drawing]);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new drawing has new balloons
@@ -122,8 +131,9 @@ export const SheetView = ({ drawing, overview, label, lights, onPick, ref }: She
   }, [drawing, layer]);
 
   const show = (ids: readonly string[]): boolean => {
-    if (svg.current === null || layer.current === null || hand.current === undefined) return false;
-    const on = { svg: svg.current, layer: layer.current, hand: hand.current };
+    if (pane.current === null || svg.current === null || layer.current === null || hand.current === undefined)
+      return false;
+    const on = { pane: pane.current, svg: svg.current, layer: layer.current, hand: hand.current };
     return showOnSheet({ ...on, sheet: drawing, smallestTextMm: leastMm, ids });
   };
   useImperativeHandle(ref, () => ({
@@ -134,44 +144,51 @@ export const SheetView = ({ drawing, overview, label, lights, onPick, ref }: She
   }));
 
   const goTo = (point: { xMm: number; yMm: number }): void => {
-    if (svg.current === null || hand.current === undefined) return;
-    hand.current.followTo(frameAt(point, sightOnScreen(svg.current, drawing), hand.current.frame()));
+    if (pane.current === null || hand.current === undefined) return;
+    hand.current.followTo(frameAt(point, sightOnScreen(pane.current, drawing), hand.current.frame()));
   };
   // a map that appears learns at once where the window lies
   useLayoutEffect(() => {
-    if (!isClose || svg.current === null || hand.current === undefined) return;
-    map.current?.lay(seenBox(sightOnScreen(svg.current, drawing), hand.current.frame()));
-  }, [isClose, drawing, svg, hand, map]);
+    if (!isClose || pane.current === null || hand.current === undefined) return;
+    map.current?.lay(seenBox(sightOnScreen(pane.current, drawing), hand.current.frame()));
+  }, [isClose, drawing, pane, hand, map]);
 
   return (
     <div className="sheet-hold">
-      <svg
-        ref={svg}
-        className={isClose ? 'sheet-svg close' : 'sheet-svg'}
-        viewBox={`0 0 ${drawing.widthMm} ${drawing.heightMm}`}
-        role="group"
-        aria-label={label}
-        tabIndex={0}
-        onKeyDown={(event) => {
-          if (event.key === 'Escape') onPick([]);
-          if (hand.current !== undefined) onSheetKey(event, hand.current, drawing);
-        }}
-        onClick={(event) => {
-          if (!(event.target as Element).closest('.balloon')) onPick([]); // what is clicked in an SVG is an element
-        }}
-      >
-        <g
-          ref={layer}
-          className="sheet-layer"
-          onKeyDown={(event) => onBalloonKey(event, event.currentTarget)}
-          onFocus={(event) => {
-            const about = event.target.getAttribute('data-about');
-            if (about !== null && event.target.matches(':focus-visible')) show(about.split(' '));
+      <div ref={pane} className="sheet-pane">
+        <svg
+          ref={svg}
+          className={isClose ? 'sheet-svg close' : 'sheet-svg'}
+          viewBox={`0 0 ${drawing.widthMm} ${drawing.heightMm}`}
+          role="group"
+          aria-label={label}
+          tabIndex={0}
+          onKeyDown={(event) => {
+            if (event.key === 'Escape') onPick([]);
+            if (hand.current !== undefined) onSheetKey(event, hand.current, drawing);
+          }}
+          onClick={(event) => {
+            if (!(event.target as Element).closest('.balloon')) onPick([]); // what is clicked in an SVG is an element
           }}
         >
-          <DrawingView drawing={drawing} lights={lights} onPick={onPick} />
-        </g>
-      </svg>
+          <g
+            ref={layer}
+            className="sheet-layer"
+            onKeyDown={(event) => onBalloonKey(event, event.currentTarget)}
+            onFocus={(event) => {
+              const about = event.target.getAttribute('data-about');
+              if (about !== null && event.target.matches(':focus-visible')) show(about.split(' '));
+            }}
+          >
+            <DrawingView drawing={drawing} lights={lights} onPick={onPick} />
+          </g>
+        </svg>
+        {/* what is in the hand lies on a sheet of its own: with every move only that is laid out and drawn anew */}
+        <svg className="sheet-over" viewBox={`0 0 ${drawing.widthMm} ${drawing.heightMm}`} aria-hidden="true">
+          <g ref={over} className="sheet-over-layer" />
+        </svg>
+        <div className="sheet-shield" />
+      </div>
       {isClose ? <MiniMap ref={map} sheet={drawing} shapes={overview} onGo={goTo} /> : null}
     </div>
   );

@@ -17,8 +17,8 @@ const boxOf = (element: SVGGraphicsElement) => {
 };
 
 /** Where the page is one column the sheet may be higher than the screen; then the page follows as well. */
-const followByPage = (svg: SVGSVGElement, layer: SVGGElement, element: SVGGraphicsElement): void => {
-  const { top, bottom } = svg.getBoundingClientRect();
+const followByPage = (pane: HTMLElement, layer: SVGGElement, element: SVGGraphicsElement): void => {
+  const { top, bottom } = pane.getBoundingClientRect();
   if (top >= 0 && bottom <= window.innerHeight) return;
   layer.classList.remove('gliding'); // a gliding element has no place to scroll to yet
   element.scrollIntoView({ block: 'center', behavior: 'instant' });
@@ -26,6 +26,7 @@ const followByPage = (svg: SVGSVGElement, layer: SVGGElement, element: SVGGraphi
 
 /** Brings what the ids stand for into sight; false when the sheet shows none of it. */
 export const showOnSheet = ({
+  pane,
   svg,
   layer,
   hand,
@@ -33,6 +34,7 @@ export const showOnSheet = ({
   smallestTextMm,
   ids,
 }: {
+  pane: HTMLElement;
   svg: SVGSVGElement;
   layer: SVGGElement;
   hand: PanZoom;
@@ -43,15 +45,16 @@ export const showOnSheet = ({
   const elements = elementsAbout(layer, ids);
   const [first, ...rest] = elements;
   if (first === undefined) return false;
+  hand.settle();
   const pxPerMm = svg.getScreenCTM()?.a ?? 1;
   hand.moveTo(
     frameOn({
       boxes: [boxOf(first), ...rest.map(boxOf)],
-      sight: sightOf({ sheet, window: svg.getBoundingClientRect() }),
+      sight: sightOf({ sheet, window: pane.getBoundingClientRect() }),
       now: hand.frame(),
       readableScale: readableSizePx / (smallestTextMm * pxPerMm),
     }),
   );
-  followByPage(svg, layer, first);
+  followByPage(pane, layer, first);
   return true;
 };
