@@ -63,14 +63,16 @@ export const BoatHand = ({ boat, frame, lights, views }: OnSheetProps): ReactNod
     };
   }, [frame, tool]);
   const layer = views === undefined ? null : (frame.current?.querySelector('.sheet-layer') ?? null);
+  const over = views === undefined ? null : (frame.current?.querySelector('.sheet-over-layer') ?? null);
   return (
     <>
       <HandSays />
-      {views === undefined || layer === null ? null : (
+      {views === undefined || layer === null || over === null ? null : (
         <PlaceLayer
           boat={boat}
           views={views}
           layer={layer}
+          over={over}
           lights={lights}
           stepM={stepM}
           onArrow={(held, by) => {

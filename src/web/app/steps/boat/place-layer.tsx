@@ -15,7 +15,7 @@ import { nextInRow } from '../../../drawing/roving-focus.ts';
 import { useWords } from '../../words/units.ts';
 import './place-layer.css';
 import { noShift, shifted } from './moved-places.ts';
-import { type InHand, type Shift, usePlaceHand } from './place-hand.ts';
+import { type Shift, usePlaceHand } from './place-hand.ts';
 import { UnderlayLayer } from './underlay-layer.tsx';
 import { type Axis, axesOf, downOf } from './view-axes.ts';
 import { words } from './words.ts';
@@ -27,6 +27,8 @@ interface LayerProps {
   readonly boat: Boat;
   readonly views: readonly ScaledView[];
   readonly layer: Element;
+  /** where what is in the hand is drawn */
+  readonly over: Element;
   readonly lights: LightStore;
   /** one press of an arrow key moves so far */
   readonly stepM: number;
@@ -169,15 +171,19 @@ const Ghosts = ({
   );
 };
 
-const HeldInView = ({ boat, view, inHand }: { boat: Boat; view: ScaledView; inHand: InHand }): ReactNode => {
+/** What is in the hand in one view: it alone is drawn anew with every move, not the hundreds of marks beside it. */
+const HeldInView = ({ boat, view }: { boat: Boat; view: ScaledView }): ReactNode => {
+  const { inHand } = usePlaceHand();
+  if (inHand === undefined) return null;
   if (inHand.kind === 'places') return <Ghosts boat={boat} view={view} ids={inHand.ids} shift={inHand.shift} />;
   if (inHand.kind !== 'way' || inHand.to === undefined) return null;
   const ends = [inHand.from, inHand.to].flatMap((id) => boat.places.find((place) => place.id === id) ?? []);
   return <path className="ghost-way" d={line(ends.map(view.at))} />;
 };
 
-const FrameBox = ({ inHand }: { inHand: InHand }): ReactNode => {
-  if (inHand.kind !== 'frame') return null;
+const FrameBox = (): ReactNode => {
+  const { inHand } = usePlaceHand();
+  if (inHand?.kind !== 'frame') return null;
   const { from, to } = inHand;
   return (
     <rect
@@ -194,21 +200,31 @@ const namedGroup = (name: string) => ({ role: 'group', 'aria-label': name });
 
 /** Every place and way of the boat over the drawing, in each of its views, to be picked, moved and drawn. */
 export const PlaceLayer = (props: LayerProps): ReactNode => {
-  const { boat, views, layer, lights } = props;
+  const { boat, views, layer, over, lights } = props;
   const picked = useSyncExternalStore(lights.subscribe, lights.picked);
-  const { inHand } = usePlaceHand();
-  return createPortal(
-    <g className="place-layer">
-      <UnderlayLayer underlays={boat.underlays ?? []} views={views} stepM={props.stepM} inHand={inHand} />
-      {views.map((view) => (
-        <g key={view.name} {...namedGroup(words.placesOn[view.name])}>
-          <WayLines boat={boat} lights={lights} view={view} picked={picked} />
-          <PlaceMarks {...props} view={view} picked={picked} />
-          {inHand === undefined ? null : <HeldInView boat={boat} view={view} inHand={inHand} />}
-        </g>
-      ))}
-      {inHand === undefined ? null : <FrameBox inHand={inHand} />}
-    </g>,
-    layer,
+  return (
+    <>
+      {createPortal(
+        <g className="place-layer">
+          <UnderlayLayer underlays={boat.underlays ?? []} views={views} stepM={props.stepM} />
+          {views.map((view) => (
+            <g key={view.name} {...namedGroup(words.placesOn[view.name])}>
+              <WayLines boat={boat} lights={lights} view={view} picked={picked} />
+              <PlaceMarks {...props} view={view} picked={picked} />
+            </g>
+          ))}
+        </g>,
+        layer,
+      )}
+      {createPortal(
+        <>
+          {views.map((view) => (
+            <HeldInView key={view.name} boat={boat} view={view} />
+          ))}
+          <FrameBox />
+        </>,
+        over,
+      )}
+    </>
   );
 };

@@ -6,7 +6,7 @@ import type { ScaledView } from '../../../../papers/sheet/view.ts';
 import { useEdit } from '../../edit-context.ts';
 import { usePicture } from '../../pictures/picture-keeper.ts';
 import './underlay-layer.css';
-import { holdInHand, type InHand } from './place-hand.ts';
+import { holdInHand, usePlaceHand } from './place-hand.ts';
 import { pointAboard, viewOf } from './underlay-hand.ts';
 import { downOf } from './view-axes.ts';
 import { words } from './words.ts';
@@ -149,14 +149,13 @@ export const UnderlayLayer = ({
   underlays,
   views,
   stepM,
-  inHand,
 }: {
   underlays: readonly Underlay[];
   views: readonly ScaledView[];
   stepM: number;
-  inHand: InHand | undefined;
-}): ReactNode =>
-  underlays
+}): ReactNode => {
+  const { inHand } = usePlaceHand();
+  return underlays
     .filter(({ hidden }) => hidden !== true)
     .map((kept) => {
       const underlay = inHand?.kind === 'underlay' && inHand.underlay.view === kept.view ? inHand.underlay : kept;
@@ -167,3 +166,4 @@ export const UnderlayLayer = ({
       const first = at === undefined ? undefined : view.point(at.alongM, at.acrossM);
       return <UnderlayView key={underlay.view} underlay={underlay} view={view} stepM={stepM} first={first} />;
     });
+};
