@@ -79,6 +79,15 @@ const middleOf = async (page: Page, selector: string): Promise<{ x: number; y: n
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 };
 
+/** The middle of the first place that can be taken hold of: on a large sheet most lie outside the window. */
+const placeInSight = `(() => {
+  for (const ring of document.querySelectorAll('.place-mark .place-ring')) {
+    const { left, top, width, height } = ring.getBoundingClientRect();
+    const at = { x: left + width / 2, y: top + height / 2 };
+    if (document.elementFromPoint(at.x, at.y)?.closest('.place-mark') === ring.parentElement) return at;
+  }
+})()`;
+
 const drag = async (page: Page, from: { x: number; y: number }, spread: number): Promise<void> => {
   await page.mouse.move(from.x, from.y);
   await page.mouse.down();
@@ -107,7 +116,8 @@ const measured = async (page: Page, address: string, id: string) => {
   await page.goto(`${address}/#/boat/${id}/boat`);
   await page.locator('.place-mark').first().waitFor();
   await page.waitForTimeout(1000);
-  const place = await middleOf(page, '.place-mark .place-ring');
+  const place = await page.evaluate<{ x: number; y: number } | undefined>(placeInSight);
+  if (place === undefined) throw new Error('no place is in sight');
   const dragged = await watched(page, () => drag(page, place, 60));
   await settled(page);
   await page.waitForTimeout(2000);
