@@ -10,6 +10,7 @@ import { changeLogChapter } from './chapters/change-log.ts';
 import { deviationChapter } from './chapters/deviation-cards.ts';
 import { drawingsChapter } from './chapters/drawings.ts';
 import { findingsChapter } from './chapters/findings.ts';
+import { helmChapters } from './chapters/helm-pages.ts';
 import { howToUseChapter } from './chapters/how-to-use.ts';
 import { keptAboardChapter } from './chapters/kept-aboard.ts';
 import { listChapters, listsOf } from './chapters/list-chapters.ts';
@@ -49,6 +50,7 @@ const chaptersOf = ({ boat, plan, ...asked }: BinderRequest): Chapter[] => {
     settingsChapter(brief, plan, listsOf(all, ['settings-before'])),
     testRecordChapter(brief, plan),
     deviationChapter(boat),
+    ...helmChapters(brief, plan),
     whatGoesDarkChapter(brief, plan),
     lists.rest,
     findingsChapter(boat, plan),

@@ -19,7 +19,8 @@ const groupWords = (names: Names, screens: readonly Screen[]): string => {
   return `${list} dim together${isQuiet ? ' and fall silent together' : ''}`;
 };
 
-const placeWords = (names: Names, { screens }: LightingEntry): string[] => {
+/** Which screens of one place dim together, and which by themselves, by their names. */
+export const placeLighting = (names: Names, { screens }: LightingEntry): string[] => {
   const groups = [...new Set(screens.flatMap(({ group }) => group ?? []))];
   const knobs = screens.filter(({ dims }) => dims === 'own-knob').map(({ kit }) => names.get(kit) ?? kit);
   const open = screens
@@ -46,7 +47,7 @@ export const lightingText = (boat: Boat, plan: Plan): string[] => {
   return [
     'SCREENS IN THE DARK',
     ...plan.lighting.flatMap((entry) =>
-      textLines(keepUnits(`${names.get(entry.place) ?? entry.place}: ${placeWords(names, entry).join('; ')}.`), {
+      textLines(keepUnits(`${names.get(entry.place) ?? entry.place}: ${placeLighting(names, entry).join('; ')}.`), {
         width,
         lead: '- ',
       }),

@@ -114,6 +114,10 @@ export const fittingSources = {
     standing: 'project choice',
     text: 'Wires of a pair near a compass are taken 4 mm apart in a cable of up to 2.5 mm² and 20 mm apart above that or where the copper is not known; no wire comes nearer to the card than 0.1 m.',
   },
+  'practice-helm-page': {
+    standing: 'common practice',
+    text: 'What a page at the helm says of switching on, man overboard, distress and a dark screen; the drill of the skipper and the manual of each unit come before it. That the distress key is never a test is a rule of the radio service.',
+  },
   'practice-fallback-kit': {
     standing: 'common practice',
     text: 'A fallback kit that hangs on nothing aboard: charged handheld VHF, paper chart, hand compass, lead line, torch.',
