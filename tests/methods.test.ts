@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { aDevice, aPlace, aProblem, aWay } from '../src/core/backbone/a-problem.test-helper.ts';
 import { effectiveLength } from '../src/core/backbone/effective-length.ts';
+import { expectedOhm } from '../src/core/backbone/expected-ohm.ts';
 import { fullWork } from '../src/core/backbone/full-work.ts';
 import { solveLayout } from '../src/core/backbone/solve-layout.ts';
 import { busState } from '../src/core/blackouts/bus-trunk.ts';
@@ -95,6 +96,7 @@ const methods = {
   dropByOhmV,
   dropByRuleV,
   effectiveLength,
+  expectedOhm,
   faultCurrentA,
   fusePlace,
   fuseVerdict,

@@ -6,7 +6,7 @@ import type { Plan } from '../core/plan-shape.ts';
 import { toSvg } from '../papers/drawing/to-svg.ts';
 import { energyChart } from '../papers/energy/energy-chart.ts';
 import { energyPaper } from '../papers/energy/energy-text.ts';
-import { binderDrawings } from '../papers/framed/binder-drawings.ts';
+import { type BinderDrawing, binderDrawings } from '../papers/framed/binder-drawings.ts';
 import { lineDiagram } from '../papers/lanes/line-diagram.ts';
 import { backboneText } from '../papers/lists/backbone-text.ts';
 import { blackoutPaper } from '../papers/lists/blackout-text.ts';
@@ -42,14 +42,8 @@ const powerSheets = (boat: Boat, plan: Plan): [name: string, text: string][] => 
 };
 
 /** The drawings of the binder, each a sheet of paper. */
-const drawingSheets = (boat: Boat, plan: Plan, { paper, dateIso }: BinderWish): [name: string, text: string][] =>
-  binderDrawings({
-    boat,
-    plan,
-    paper,
-    standing: 'as planned',
-    ...(dateIso === undefined ? {} : { dateIso }),
-  }).map(({ name, drawing }) => [`drawings/${name}.svg`, toSvg(drawing, 'paper')]);
+const drawingSheets = (drawings: readonly BinderDrawing[]): [name: string, text: string][] =>
+  drawings.map(({ name, drawing }) => [`drawings/${name}.svg`, toSvg(drawing, 'paper')]);
 
 /**
  * Writes the papers of one plan to a folder, made when missing, and returns their file names.
@@ -68,8 +62,9 @@ export const writePapers = async ({
   binder: BinderWish;
 }): Promise<string[]> => {
   const lists = planLists(boat, plan);
+  const drawings = binderDrawings({ boat, plan, standing: 'as planned', ...binder });
   const papers: ReadonlyMap<string, string | Uint8Array> = new Map<string, string | Uint8Array>([
-    ['binder.pdf', await binderAtTerminal({ boat, plan, ...binder })],
+    ['binder.pdf', await binderAtTerminal({ boat, plan, drawings, ...binder })],
     ['plan.json', `${JSON.stringify(plan, undefined, 2)}\n`],
     ['findings.txt', findingsText(boat, plan.findings)],
     ['backbone.txt', backboneText(boat, plan)],
@@ -92,7 +87,7 @@ export const writePapers = async ({
     ['walk-round.html', walkRoundPage(boat)],
     ['phases.txt', phasesPaper(boat, plan)],
     ...powerSheets(boat, plan),
-    ...drawingSheets(boat, plan, binder),
+    ...drawingSheets(drawings),
     ['lines.svg', toSvg(lineDiagram({ boat, plan, widthMm: sheetSize.widthMm }), 'paper')],
     ['boat.svg', toSvg(boatSheet({ boat, plan, ...sheetSize }).drawing, 'paper')],
   ]);

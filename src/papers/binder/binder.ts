@@ -1,6 +1,6 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
-import type { BinderRequest } from '../framed/binder-drawings.ts';
+import { type BinderDrawing, type BinderRequest, binderDrawings } from '../framed/binder-drawings.ts';
 import { planLists } from '../lists/plan-lists.ts';
 import type { PaperName } from '../pages/paper-sizes.ts';
 import type { Binder, Chapter, Standing } from './binder-shape.ts';
@@ -26,6 +26,8 @@ export interface BinderOf {
   readonly plan: Plan;
   /** what its drawings are laid out for; all else fits any paper */
   readonly paper: PaperName;
+  /** its drawings, where somebody has them already; else they are drawn */
+  readonly drawings?: readonly BinderDrawing[];
   /** “as planned” unless told */
   readonly standing?: Standing;
   readonly dateIso?: string;
@@ -38,14 +40,15 @@ const coverLines = ({ hull }: Boat): string[] => {
 };
 
 /** The chapters in the order in which they are worked with: to fit her out, to prove her, to sail her, to look up. */
-const chaptersOf = ({ boat, plan, ...asked }: BinderRequest): Chapter[] => {
+const chaptersOf = (request: BinderRequest, drawings: readonly BinderDrawing[]): Chapter[] => {
+  const { boat, plan } = request;
   const brief = briefBoat(boat);
   const all = planLists(brief, plan);
   const lists = listChapters(all);
   return [
     howToUseChapter(),
     cautionsChapter(boat, plan),
-    drawingsChapter({ boat, plan, ...asked }),
+    drawingsChapter(request, drawings),
     ...lists.first,
     settingsChapter(brief, plan, listsOf(all, ['settings-before'])),
     testRecordChapter(brief, plan),
@@ -67,12 +70,15 @@ const named = (things: readonly Thing[], brief: readonly Thing[]): Binder['devic
   things.map(({ id, name }, at) => ({ id, name, brief: brief[at]?.name ?? name }));
 
 /** All papers of a boat in their order: what a yard works from, a surveyor reads and the next owner keeps. */
-export const binderOf = ({ boat, plan, paper, standing = 'as planned', ...issue }: BinderOf): Binder => ({
-  boat: boat.name,
-  standing,
-  ...issue,
-  cover: coverLines(boat),
-  devices: named(boat.kit, briefBoat(boat).kit),
-  places: named(boat.places, briefBoat(boat).places),
-  chapters: chaptersOf({ boat, plan, paper, standing, ...issue }),
-});
+export const binderOf = ({ boat, plan, paper, standing = 'as planned', drawings, ...issue }: BinderOf): Binder => {
+  const request = { boat, plan, paper, standing, ...issue };
+  return {
+    boat: boat.name,
+    standing,
+    ...issue,
+    cover: coverLines(boat),
+    devices: named(boat.kit, briefBoat(boat).kit),
+    places: named(boat.places, briefBoat(boat).places),
+    chapters: chaptersOf(request, drawings ?? binderDrawings(request)),
+  };
+};

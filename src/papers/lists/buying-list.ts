@@ -8,7 +8,7 @@ import { shoppingGroups } from './shopping-groups.ts';
 import { orderSum } from './shopping-list.ts';
 
 /** What an item is for is named so far where it is printed; an item for all feeds would fill pages. */
-const namedFor = 4;
+const namedFor = 2;
 
 const money = (hundredths: number | undefined): number | undefined =>
   hundredths === undefined ? undefined : hundredths / 100;

@@ -21,7 +21,8 @@ const groupsOf = (blocks: readonly Block[]): Group[] => {
   for (const block of blocks) {
     const isTitled = block.kind === 'table' && block.table.title !== '';
     const last = groups.at(-1);
-    const isAfterLead = last?.blocks.every(({ kind }) => kind === 'heading' || kind === 'words') === true;
+    const isAfterLead =
+      last?.blocks.every(({ kind }) => kind === 'heading' || kind === 'words' || kind === 'points') === true;
     if (block.kind === 'page') groups.push({ blocks: [], isNewPage: true });
     else if (!isStart && (block.kind === 'heading' || (isTitled && !isAfterLead)))
       groups.push({ blocks: [block], isNewPage: false });

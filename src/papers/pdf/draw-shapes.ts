@@ -1,6 +1,7 @@
 import type { CircleShape, Ink, PathShape, Shape, TextShape } from '../drawing/shapes.ts';
+import { textWidthMm } from '../drawing/text-width.ts';
 import { themes } from '../drawing/themes.ts';
-import type { PdfDocument } from './pdf-document.ts';
+import type { PdfDocument, PdfFont } from './pdf-document.ts';
 
 /** The faces by the names they have in the PDF: the same files as on screen. */
 export const pdfFaces = { words: 'words', semibold: 'words-semibold', figures: 'figures' } as const;
@@ -26,13 +27,45 @@ const paint = (pdf: PdfDocument, { stroke, fill }: PathShape | CircleShape): voi
 const faceOf = ({ face, weight }: TextShape): string =>
   face === 'figures' ? pdfFaces.figures : weight === 'semibold' ? pdfFaces.semibold : pdfFaces.words;
 
+/** From this size on pairs of letters are set closer where the face says so; in small type nobody sees it, and it takes long. */
+const kernedFromMm = 4;
+
+const codes = new WeakMap<PdfFont, Map<string, string>>();
+
+const codeOf = (font: PdfFont, character: string): string => {
+  const known = codes.get(font) ?? new Map<string, string>();
+  codes.set(font, known);
+  const code = known.get(character) ?? font.encode(character)[0].join('');
+  known.set(character, code);
+  return code;
+};
+
+/** A text letter by letter, each as wide as it was measured: what a page holds thousands of. */
+const drawPlain = (
+  pdf: PdfDocument,
+  text: string,
+  { leftMm, yMm, sizeMm }: { leftMm: number; yMm: number; sizeMm: number },
+): void => {
+  const font = pdf._font;
+  pdf.page.fonts[font.id] ??= font.ref();
+  const shown = [...text].map((character) => codeOf(font, character)).join('');
+  // the page runs downwards, letters stand upright
+  pdf.addContent(
+    `BT /${font.id} ${sizeMm.toFixed(3)} Tf 1 0 0 -1 ${leftMm.toFixed(3)} ${yMm.toFixed(3)} Tm <${shown}> Tj ET`,
+  );
+};
+
 const drawText = (pdf: PdfDocument, shape: TextShape): void => {
-  const { text, xMm, yMm, sizeMm, anchor = 'start', ink } = shape;
+  const { xMm, yMm, sizeMm, anchor = 'start', ink } = shape;
+  const text = shape.text.normalize('NFC');
   if (text === '' || !isSeen(ink)) return;
   pdf.font(faceOf(shape), sizeMm);
   pdf.fillColor(colours[ink]);
-  const backMm = anchor === 'start' ? 0 : pdf.widthOfString(text) * (anchor === 'end' ? 1 : 0.5);
-  pdf.text(text, xMm - backMm, yMm, { lineBreak: false, baseline: 'alphabetic' });
+  const isKerned = sizeMm >= kernedFromMm;
+  const widthMm = anchor === 'start' ? 0 : isKerned ? pdf.widthOfString(text) : textWidthMm(text, shape);
+  const leftMm = xMm - widthMm * (anchor === 'middle' ? 0.5 : 1);
+  if (isKerned) pdf.text(text, leftMm, yMm, { lineBreak: false, baseline: 'alphabetic' });
+  else drawPlain(pdf, text, { leftMm, yMm, sizeMm });
 };
 
 /** Draws shapes on a page whose unit is the millimetre: paths as paths, text as text in the embedded faces. */

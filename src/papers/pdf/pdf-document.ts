@@ -3,17 +3,29 @@ export interface PdfOutline {
   readonly addItem: (title: string, options?: { expanded?: boolean }) => PdfOutline;
 }
 
+/** A face of the library. It is not part of what the library promises; the tests that read our files would tell of a change. */
+export interface PdfFont {
+  readonly id: string;
+  ref(): unknown;
+  /** the codes of the glyphs of a text, four hexadecimal digits each */
+  encode(text: string): readonly [codes: readonly string[], positions: unknown];
+}
+
 /**
  * What is used of the library that writes PDF, so that this room needs no library: the same pages are written at the terminal
  * and in a browser’s worker, each with its own build of it.
  */
 export interface PdfDocument {
   readonly outline: PdfOutline;
+  /** the face chosen last */
+  readonly _font: PdfFont;
+  readonly page: { readonly fonts: Record<string, unknown> };
   addPage(options: { size: [number, number]; margin: number }): unknown;
   registerFont(name: string, bytes: unknown): unknown;
   font(name: string, sizePt: number): unknown;
   widthOfString(text: string): number;
   text(text: string, x: number, y: number, options: { lineBreak: false; baseline: 'alphabetic' }): unknown;
+  addContent(operators: string): unknown;
   save(): unknown;
   restore(): unknown;
   translate(x: number, y: number): unknown;

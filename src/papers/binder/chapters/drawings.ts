@@ -1,7 +1,7 @@
 import type { Boat } from '../../../core/boat/boat-schema.ts';
 import type { Plan } from '../../../core/plan-shape.ts';
 import { energyChart } from '../../energy/energy-chart.ts';
-import { type BinderRequest, binderDrawings } from '../../framed/binder-drawings.ts';
+import type { BinderDrawing, BinderRequest } from '../../framed/binder-drawings.ts';
 import type { Block, Chapter } from '../binder-shape.ts';
 
 /** The chart of a day's energy, as wide as the words on a page. */
@@ -18,14 +18,17 @@ const energyBlocks = (boat: Boat, plan: Plan): Block[] =>
       ];
 
 /** Every drawing: framed sheets, each a page of its own named in the contents, then the chart of a day's energy. */
-export const drawingsChapter = (request: BinderRequest): Chapter => ({
+export const drawingsChapter = (
+  { boat, plan }: Pick<BinderRequest, 'boat' | 'plan'>,
+  drawings: readonly BinderDrawing[],
+): Chapter => ({
   id: 'drawings',
   title: 'Drawings',
   blocks: [
-    ...binderDrawings(request).flatMap(({ title, about, drawing }): Block[] => [
+    ...drawings.flatMap(({ title, about, drawing }): Block[] => [
       { kind: 'heading', text: sentenceCase(title) },
       { kind: 'drawing', drawing, ...(about.length === 0 ? {} : { about }) },
     ]),
-    ...energyBlocks(request.boat, request.plan),
+    ...energyBlocks(boat, plan),
   ],
 });

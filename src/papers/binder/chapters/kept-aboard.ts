@@ -45,7 +45,7 @@ const manualTable = (boat: Boat): ListTable => ({
     { id: 'manual', head: 'manual', kind: 'tick' },
     { id: 'template', head: 'template', kind: 'tick' },
     { id: 'guarantee', head: 'receipt', kind: 'tick' },
-    { id: 'serial', head: 'serial number', kind: 'blank', share: 1.4 },
+    { id: 'where', head: 'where it is kept', kind: 'blank', share: 1.4 },
   ],
   rows: stays(boat).map(({ name }) => [name, undefined, undefined, undefined, undefined]),
   empty: 'No unit is in the boat file yet.',

@@ -1,5 +1,5 @@
 import type { ListTable } from '../../table/list-table.ts';
-import type { Chapter } from '../binder-shape.ts';
+import type { Block, Chapter } from '../binder-shape.ts';
 
 /** Which lists make a chapter of their own; what stands nowhere else comes in the last. */
 const own = [
@@ -12,10 +12,22 @@ const own = [
 /** Lists that another chapter shows, in its own way or among its own. */
 const elsewhere: readonly string[] = ['settings', 'settings-before', 'blackouts', 'spares'];
 
+/** Lists with nothing in them are told of together, a line each. */
+const emptyBlocks = (lists: readonly ListTable[]): Block[] =>
+  lists.length === 0
+    ? []
+    : [
+        { kind: 'heading', text: 'Nothing to list' },
+        { kind: 'points', points: lists.map(({ title, empty }) => `${title}: ${empty}`) },
+      ];
+
 const chapterOf = ({ id, title }: { id: string; title: string }, lists: readonly ListTable[]): Chapter => ({
   id,
   title,
-  blocks: lists.map((table) => ({ kind: 'table', table })),
+  blocks: [
+    ...lists.filter(({ rows }) => rows.length > 0).map((table): Block => ({ kind: 'table', table })),
+    ...emptyBlocks(lists.filter(({ rows }) => rows.length === 0)),
+  ],
 });
 
 /** Lists by their ids, in the order they have. */
