@@ -30,6 +30,8 @@ export interface OpenBoat {
   steps: number;
   /** the layouts of the plan that stands; absent while another is made */
   layouts?: LayoutMap;
+  /** what her whole plan took the last time */
+  wholeMs?: number;
   last?: Omit<LastStep, 'steps'> & { steps: number };
   /** counts the changes; the turn whose text reached the file last */
   turn: number;

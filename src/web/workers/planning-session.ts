@@ -108,12 +108,23 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
       const fixed = { revision, opened: of.opened, boat, boatText, titles: engine.titles() };
       post({ kind: 'answer', ...fixed, plan, edits, settled, ms });
     };
+    let workMs = 0;
+    const timed =
+      (make: PlanEngine['plan']): PlanEngine['plan'] =>
+      async (...given) => {
+        const fromMs = tools.nowMs();
+        const made = await make(...given);
+        workMs += tools.nowMs() - fromMs;
+        return made;
+      };
     await runPlan({
       ...tools,
       engine: {
         ...engine,
+        ...(engine.nearPlan === undefined ? {} : { nearPlan: timed(engine.nearPlan) }),
         plan: async (asked, layouts, ...others) => {
-          const made = await engine.plan(asked, layouts, ...others);
+          const made = await timed(engine.plan)(asked, layouts, ...others);
+          of.wholeMs = workMs;
           if (revision === current) of.layouts = layouts;
           return made;
         },
@@ -122,6 +133,7 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
       pictures: of.pictures,
       known,
       firstAfterMs,
+      usualMs: of.wholeMs,
       hooks: {
         ...tools,
         isCancelled: () => revision !== current,

@@ -41,6 +41,7 @@ interface Wish {
   readonly said?: SearchWords[];
   readonly firstAfterMs?: number;
   readonly known?: Map<string, Layout>;
+  readonly usualMs?: number;
 }
 
 const run = async (wish: Wish = {}): Promise<[string, boolean][]> => {
@@ -54,6 +55,7 @@ const run = async (wish: Wish = {}): Promise<[string, boolean][]> => {
     patienceMs: 1000,
     firstAfterMs: wish.firstAfterMs ?? 0,
     known: wish.known ?? new Map(),
+    usualMs: wish.usualMs,
     hooks: {
       nowMs: () => {
         clockMs += wish.msPerLook ?? 1;
@@ -147,6 +149,31 @@ test('a near plan is shown before the whole one, not settled yet', async () => {
     ['near', false],
     ['90 proven', true],
   ]);
+});
+
+test('the near plan is left out where the whole one is usually soon there, and only there', async () => {
+  const nearPlan = async (): Promise<Plan> => ({ boat: 'near' }) as unknown as Plan;
+  const wish = { engine: { nearPlan }, firstAfterMs: 1000 };
+  expect(await run({ ...wish, usualMs: 80 })).toEqual([['90 proven', true]]);
+  expect(await run({ ...wish, usualMs: 900 })).toEqual([
+    ['near', false],
+    ['90 proven', true],
+  ]);
+});
+
+test('a run that is called off before the whole plan is begun does not begin it', async () => {
+  let begun = 0;
+  const plan = async (): Promise<Plan> => {
+    begun += 1;
+    return planOf(new Map());
+  };
+  const nearPlan = async (): Promise<Plan> => planOf(new Map());
+  const known = new Map([['h', layout(90, 'proven')]]);
+  const wish = { engine: { nearPlan, plan }, firstAfterMs: 1000, known, usualMs: 80 };
+  expect(await run({ ...wish, cancelAtPause: 1 })).toEqual([]);
+  expect(begun).toBe(0);
+  await run(wish);
+  expect(begun).toBe(1);
 });
 
 test('nothing more is said where the run is called off while the near plan is shown', async () => {

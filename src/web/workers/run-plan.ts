@@ -45,6 +45,8 @@ export interface RunTask {
   readonly patienceMs: number;
   /** how long to wait for the best layouts before a plan with quick ones is shown */
   readonly firstAfterMs: number;
+  /** what the whole plan took the last time; absent before it was made once */
+  readonly usualMs?: number | undefined;
   /** layouts of earlier runs with the same budget by problem hash; those of this run that were not cut short are put in */
   readonly known: Map<string, Layout>;
 }
@@ -54,6 +56,12 @@ const sliceMs = 20;
 
 /** Figures on the page change no faster than they can be read. */
 const readableMs = 250;
+
+/**
+ * A whole plan that is there within this is waited for. The page takes longer to draw a plan than the worker to make it,
+ * so that one drawn a moment before the whole one only holds that up.
+ */
+const soonMs = 250;
 
 interface Solving {
   readonly deadlineMs: number;
@@ -125,10 +133,12 @@ export const runPlan = async (task: RunTask): Promise<void> => {
     if (layout.status !== 'stopped') known.set(problem.hash, layout);
   }
   showFirst();
-  const near = await engine.nearPlan?.(boat, layouts, undefined, pictures);
-  if (hooks.isCancelled()) return;
-  if (near !== undefined) {
-    hooks.onPlan(near, false);
+  if (engine.nearPlan !== undefined) {
+    const isSoon = task.usualMs !== undefined && task.usualMs <= soonMs;
+    const near = isSoon ? undefined : await engine.nearPlan(boat, layouts, undefined, pictures);
+    if (hooks.isCancelled()) return;
+    if (near !== undefined) hooks.onPlan(near, false);
+    // whoever edits fast is heard before a whole plan is begun that nobody will see
     await hooks.pause();
     if (hooks.isCancelled()) return;
   }
