@@ -1,14 +1,16 @@
 import { type ReactNode, useEffect, useState } from 'react';
 import type { Boat, Kit } from '../../../../../core/boat/boat-schema.ts';
+import { byCodeUnit } from '../../../../../core/boat/ids.ts';
 import type { Plug, Port, Sheet } from '../../../../../core/boat/sheet.ts';
 import { applyChanges } from '../../../../../core/boat/sheet-changes.ts';
+import { typicalSheets } from '../../../../../core/facts/sheets/index.ts';
 import { isSameSheet } from '../../../../../core/kit/sheet-from-manual.ts';
 import { withPart } from '../../../../../core/kit/with-part.ts';
 import { withoutPort } from '../../../../../core/kit/without-port.ts';
 import { useEdit } from '../../../edit-context.ts';
 import { AboardFields, EarthingFields, LightingFields, RemoteFields } from './aboard-fields.tsx';
 import { DriveFields, DriveOutputFields } from './drive-fields.tsx';
-import { TextField } from './fields.tsx';
+import { ChoiceField, TextField } from './fields.tsx';
 import { PlugFields } from './plug-fields.tsx';
 import { PortFields } from './port-fields.tsx';
 import { PowerFields } from './power-fields.tsx';
@@ -32,9 +34,20 @@ const freshPort = (ports: readonly Port[], [plug]: readonly Plug[]): Port => {
   };
 };
 
-/** What its maker calls it and where it was read: said of a sheet, and of no one unit. */
+const kindsWith = (own: string): readonly (readonly [string, string])[] =>
+  [...new Set([own, ...typicalSheets.map(({ kind }) => kind)])]
+    .sort(byCodeUnit)
+    .map((kind) => [kind, kind.replaceAll('-', ' ')] as const);
+
+/** What it is, what its maker calls it and where it was read: said of a sheet, and of no one unit. */
 const SheetFields = ({ draft, setDraft }: Pick<SheetDraft, 'draft' | 'setDraft'>): ReactNode => (
   <>
+    <ChoiceField
+      label={words.kind}
+      value={draft.kind}
+      choices={kindsWith(draft.kind)}
+      onValue={(kind) => setDraft({ ...draft, kind })}
+    />
     <TextField label={words.name} value={draft.name} longest={120} onValue={(name) => setDraft({ ...draft, name })} />
     <TextField
       label={words.note}

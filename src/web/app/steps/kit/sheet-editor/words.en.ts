@@ -2,6 +2,7 @@ export const en = {
   heading: (name: string) => `Sheet of ${name}`,
   typical:
     'This is a typical sheet, of no maker. What you enter becomes a sheet of its own, marked as read in the manual.',
+  kind: 'What it is',
   name: 'What the maker calls its kind',
   note: 'Where it was read',
   noteHint: 'manual, page 12',
