@@ -4,9 +4,14 @@ import type { Point } from './point.ts';
 /** A straight piece from one point to another. */
 export type Piece = readonly [from: Point, to: Point];
 
+/** On which side of the line through p and q a point lies: positive, negative, or on it. */
+const side = (p: Point, q: Point, r: Point): number => (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);
+
 /** Whether two pieces cross each other; pieces that only touch do not. */
 export const crosses = ([a, b]: Piece, [c, d]: Piece): boolean => {
-  const side = (p: Point, q: Point, r: Point): number => (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);
+  // most lie far apart: say so before anything is multiplied
+  if (Math.max(a[0], b[0]) < Math.min(c[0], d[0]) || Math.max(c[0], d[0]) < Math.min(a[0], b[0])) return false;
+  if (Math.max(a[1], b[1]) < Math.min(c[1], d[1]) || Math.max(c[1], d[1]) < Math.min(a[1], b[1])) return false;
   return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
 };
 

@@ -5,6 +5,7 @@ import { sheetSizes } from '../../core/facts/sheet-sizes.ts';
 import { plan } from '../../core/plan.ts';
 import { insideMm, textBox, textsOf } from '../drawing/box.ts';
 import { toSvg } from '../drawing/to-svg.ts';
+import { lineLabels } from '../lists/line-labels.ts';
 import { awayMm, balloonsOf } from '../sheet/on-the-sheet.test-helper.ts';
 import { type BinderDrawing, type BinderRequest, binderDrawings } from './binder-drawings.ts';
 import { symbolWords } from './boat/sheet-symbols.ts';
@@ -137,6 +138,35 @@ test.each(['gannet', 'sandpiper', 'bonxie'])(
     expect(codes.length).toBeGreaterThanOrEqual(withKit.size);
   },
 );
+
+test.each(['gannet', 'sandpiper', 'bonxie'])(
+  'every place of %s with a unit has its picture, with every cable that ends there',
+  (name) => {
+    const { boat, plan: planned } = requestFor(name, 'a4');
+    const labels = lineLabels(planned);
+    const sheets = drawingsOf(name, 'a4').filter(({ part }) => part === 'places');
+    const units = boat.kit.filter(({ fate }) => fate !== 'goes');
+    for (const place of new Set(units.map((unit) => unit.place))) {
+      const own = sheets.filter(({ about }) => about.includes(place));
+      expect(own.length, place).toBeGreaterThan(0);
+      const written = own.flatMap(({ drawing }) => textsOf(drawing.shapes).map(({ text }) => text));
+      const ending = planned.lines.filter(({ places }) => places[0] === place || places.at(-1) === place);
+      const missing = ending.filter(({ id }) => !written.includes(labels.get(id) ?? ''));
+      expect(missing.map(({ id }) => id)).toEqual([]);
+    }
+  },
+);
+
+test('every antenna and sensor of a boat has its height on the plan of antennas and sensors', () => {
+  const { boat } = requestFor('gannet', 'a4');
+  const sheets = drawingsOf('gannet', 'a4').filter(({ part }) => part === 'antennas');
+  const written = sheets.flatMap(({ drawing }) => textsOf(drawing.shapes).map(({ text }) => text)).join(' ');
+  const whip = boat.kit.find(({ id }) => id === 'ais-whip');
+  const heightM = boat.places.find(({ id }) => id === whip?.place)?.zM ?? 0;
+  expect(written).toContain(`${heightM.toFixed(2)} m over the water`);
+  // arch, port bracket and starboard bracket: 3.30 m apart by their places in the boat file
+  expect(written).toContain('3.30 m from 7');
+});
 
 test('lines over a match line are named on both of its sides', () => {
   const boat = drawingsOf('bonxie', 'a4').filter(({ title }) => title.startsWith('the boat from above'));

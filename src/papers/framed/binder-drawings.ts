@@ -1,13 +1,15 @@
 import type { Drawing } from '../drawing/shapes.ts';
 import { linePages } from '../lanes/line-pages.ts';
 import { oneLine } from '../power/one-line.ts';
+import { antennaSheets } from './antennas/antenna-sheets.ts';
 import { boatSheets } from './boat/boat-sheets.ts';
 import { keySheets } from './boat/key-sheets.ts';
 import { framedSheet, type SheetBlock, type SheetContent } from './framed-sheet.ts';
 import { type KnownBoat, knownBoat, type SheetRequest } from './known-boat.ts';
+import { placeSheets } from './places/place-sheets.ts';
 
 /** What a drawing of the binder shows. */
-export type DrawingPart = 'boat' | 'key' | 'data' | 'power';
+export type DrawingPart = 'boat' | 'key' | 'data' | 'power' | 'antennas' | 'places';
 
 /** One drawing of the binder in its frame. */
 export interface BinderDrawing {
@@ -56,19 +58,37 @@ const powerSheets = ({ boat, plan, area }: KnownBoat, units: SheetRequest['units
   }));
 };
 
+/** On which sheet each place is shown in detail; `first` is the number of the first of them. */
+const detailsOf = (known: KnownBoat, places: readonly SheetContent[], first: number): ReadonlyMap<string, number> => {
+  const details = new Map<string, number>();
+  for (const [at, { about }] of places.entries()) {
+    for (const id of about) if (known.index.places.has(id) && !details.has(id)) details.set(id, first + at);
+  }
+  return details;
+};
+
 const partsOf = (known: KnownBoat, units: SheetRequest['units']): Part[] => {
   const boat = boatSheets(known, 1);
+  const data = dataSheets(known, units);
+  const power = powerSheets(known, units);
+  const antennas = antennaSheets(known);
+  const places = placeSheets(known);
+  // how many sheets the key takes hangs on no number in it being longer than three digits
+  const keyCount = keySheets(known, detailsOf(known, places, 100)).length;
+  const first = 1 + boat.length + keyCount + data.length + power.length + antennas.length;
   return [
     { part: 'boat', contents: boat },
-    { part: 'key', contents: keySheets(known, new Map()) },
-    { part: 'data', contents: dataSheets(known, units) },
-    { part: 'power', contents: powerSheets(known, units) },
+    { part: 'key', contents: keySheets(known, detailsOf(known, places, first)) },
+    { part: 'data', contents: data },
+    { part: 'power', contents: power },
+    { part: 'antennas', contents: antennas },
+    { part: 'places', contents: places },
   ];
 };
 
 /**
  * Every drawing of the binder on one paper, in order and in its frame: the boat from the side and from above with all lines,
- * what its codes stand for, the lines of data, power on one line. Equal input gives equal drawings.
+ * what its codes stand for, the lines of data, power on one line, antennas and sensors, every place in detail. Equal input gives equal drawings.
  */
 export const binderDrawings = (request: BinderRequest): BinderDrawing[] => {
   const known = knownBoat(request);

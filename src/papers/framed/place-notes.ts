@@ -9,6 +9,8 @@ export interface NoteForm {
   readonly widthMm: number;
   readonly heightMm: number;
   readonly costMm: number;
+  /** from its left edge to what its leader wants to meet: that stands straight over or under the anchor where the note does */
+  readonly hookMm?: number;
 }
 
 /** Words that want a place beside one of their anchors: a mark, or several points along a line. */
@@ -24,6 +26,7 @@ export interface PlacedNote {
   /** which of its forms it has */
   readonly form: number;
   readonly box: Box;
+  readonly anchor: Point;
   /** from the anchor to the box; absent where the note stands at its anchor */
   readonly leader?: Piece;
 }
@@ -81,10 +84,11 @@ interface Obstacles {
 const clamp = (value: number, least: number, most: number): number => Math.min(most, Math.max(least, value));
 
 /** The box of a form whose nearest edge lies `reachMm` off the anchor in a direction. */
-const boxAt = (anchor: Point, turn: Point, reachMm: number, { widthMm, heightMm }: NoteForm): Box => {
+const boxAt = (anchor: Point, turn: Point, reachMm: number, { widthMm, heightMm, hookMm }: NoteForm): Box => {
   const middle = (at: number, along: number, sizeMm: number): number =>
     at + along * reachMm + (clamp(along * 1.45, -1, 1) * sizeMm) / 2;
-  const xMm = middle(anchor[0], turn[0], widthMm);
+  const isUpright = hookMm !== undefined && Math.abs(turn[0]) < 0.01;
+  const xMm = isUpright ? anchor[0] - hookMm + widthMm / 2 : middle(anchor[0], turn[0], widthMm);
   const yMm = middle(anchor[1], turn[1], heightMm);
   return {
     leftMm: xMm - widthMm / 2,
@@ -238,7 +242,7 @@ export const placeNotes = (
       const option = placed.get(id);
       if (option === undefined) return [];
       const { form, box, leader } = option;
-      return [{ id, form, box, ...(distanceMm(...leader) > atAnchorMm ? { leader } : {}) }];
+      return [{ id, form, box, anchor: leader[0], ...(distanceMm(...leader) > atAnchorMm ? { leader } : {}) }];
     }),
     strain:
       strain + strains.farOff * [...placed.values()].filter(({ leader }) => distanceMm(...leader) > farOffMm).length,

@@ -29,10 +29,23 @@ const cutWord = (word: string, style: TextStyle, widthMm: number): string[] => {
   return part === '' ? parts : [...parts, part];
 };
 
-/** The text in lines no wider than `widthMm`; a word that is wider alone, such as an id, goes on in the next line. */
+const unitWord = /^(A|Ah|AWG|V|W|m|mm|mm²|ft|in|kg|%)[.,;:)]*$/;
+
+/** Words that may not be parted: a figure keeps its unit. */
+const unparted = (text: string): string[] => {
+  const words: string[] = [];
+  for (const word of text.split(' ')) {
+    const last = words.at(-1);
+    if (last !== undefined && unitWord.test(word) && /\d$/.test(last)) words[words.length - 1] = `${last} ${word}`;
+    else words.push(word);
+  }
+  return words;
+};
+
+/** The text in lines no wider than `widthMm`, a figure never without its unit; a word that is wider alone, such as an id, goes on in the next line. */
 export const sheetLines = (text: string, style: TextStyle, widthMm: number): string[] => {
   const lines: string[] = [];
-  for (const word of text.split(' ').flatMap((one) => cutWord(one, style, widthMm))) {
+  for (const word of unparted(text).flatMap((one) => cutWord(one, style, widthMm))) {
     const last = lines.at(-1);
     const longer = last === undefined ? word : `${last} ${word}`;
     if (last !== undefined && textWidthMm(longer, style) <= widthMm) lines[lines.length - 1] = longer;

@@ -16,7 +16,8 @@ import { placeBadge } from './window-notes.ts';
 import { reachIn, scaleFor, windowSpans } from './window-plan.ts';
 import { type ViewReach, type WindowSpan, type WindowView, windowView } from './window-view.ts';
 
-const drawSymbol: Readonly<Record<SheetSymbol, (at: Point) => Shape>> = {
+/** The symbols of a window, as they stand in its key. */
+const drawSymbol: Readonly<Partial<Record<SheetSymbol, (at: Point) => Shape>>> = {
   hidden: (at) => hiddenRing(at, { radiusMm: 1.7 }),
   parted: (at) => partedDiamond(at, { radiusMm: 1.8 }),
   passage: (at) => passageBars([at[0] - 4, at[1]], [at[0] + 4, at[1]], { radiusMm: 1.6 }),
@@ -78,7 +79,8 @@ const keyContents = (known: KnownBoat, { bundles, shapes }: WindowDrawing): KeyC
       ...symbols.map(
         (symbol): KeyEntry => ({
           words: symbolWords[symbol],
-          draw: ([from, to]) => (from && to ? [drawSymbol[symbol](between(from, to, 0.5))] : []),
+          draw: ([from, to]) =>
+            from && to ? [drawSymbol[symbol]?.(between(from, to, 0.5))].flatMap((shape) => shape ?? []) : [],
         }),
       ),
       ...nameEntries(known, bundles),
@@ -107,6 +109,8 @@ const layWindow = (known: KnownBoat, span: WindowSpan, mmPerM: number, bundles: 
 };
 
 const mostWindows = 6;
+/** With less room than this for a note nobody need try whether they find places. */
+const crowdedMm2 = 400;
 
 /** So much strain a note is borne with. */
 const borne = 0.13;
@@ -128,13 +132,17 @@ const strainOf = (laid: readonly Laid[]): number => {
 const layView = (known: KnownBoat, reach: ViewReach, bundles: readonly WayBundle[]): Laid[] => {
   const { widthMm, heightMm } = known.area.content;
   let best: { laid: Laid[]; strain: number } | undefined;
-  let beforeMmPerM = 0;
-  for (let of = 1; of <= mostWindows; of++) {
-    const sidesMm = of === 1 ? 0 : of === 2 ? matchColumnMm : 2 * matchColumnMm;
-    const mmPerM = scaleFor(reach, of, { widthMm: widthMm - sidesMm, heightMm: heightMm - keyRoomMm });
+  const scales = Array.from({ length: mostWindows }, (_, at) => {
+    const sidesMm = Math.min(at, 2) * matchColumnMm;
+    return scaleFor(reach, at + 1, { widthMm: widthMm - sidesMm, heightMm: heightMm - keyRoomMm });
+  });
+  const notes = known.boat.places.length + bundles.length / 2;
+  for (const [at, mmPerM] of scales.entries()) {
+    const of = at + 1;
     // as large as before: more windows would only part what fits together
-    if (mmPerM <= beforeMmPerM) continue;
-    beforeMmPerM = mmPerM;
+    if (mmPerM <= (scales[at - 1] ?? 0)) continue;
+    const roomMm2 = (reach.toM - reach.fromM) * (reach.belowM + reach.breakM) * mmPerM ** 2;
+    if (roomMm2 < crowdedMm2 * notes && (scales[at + 1] ?? 0) > mmPerM) continue;
     const laid = windowSpans(reach, of, known.boat).map((span) => layWindow(known, span, mmPerM, bundles));
     const strain = strainOf(laid);
     if (best === undefined || strain < best.strain) best = { laid, strain };

@@ -8,6 +8,8 @@ export const symbolWords = {
   hidden: 'tee or end behind a panel or out of reach',
   parted: 'cables parted here',
   passage: 'passage through deck or bulkhead',
+  antenna: 'antenna',
+  sensor: 'sensor',
 } as const;
 
 export type SheetSymbol = keyof typeof symbolWords;

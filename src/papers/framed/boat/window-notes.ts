@@ -1,6 +1,6 @@
 import type { Place, Way } from '../../../core/boat/boat-schema.ts';
 import { pathShape } from '../../drawing/marks.ts';
-import type { Point } from '../../drawing/point.ts';
+import { direction, distanceMm, type Point, stepFrom } from '../../drawing/point.ts';
 import { polyline, rectangle } from '../../drawing/polyline.ts';
 import type { Shape, TextShape } from '../../drawing/shapes.ts';
 import { textWidthMm } from '../../drawing/text-width.ts';
@@ -15,6 +15,8 @@ export interface DrawnNote {
   readonly note: Note;
   /** ids it lights */
   readonly about: readonly string[];
+  /** where its leader ends, and how far off the middle of that; else at the edge of the note */
+  readonly hook?: (placed: PlacedNote) => { readonly at: Point; readonly radiusMm: number };
   readonly draw: (placed: PlacedNote) => Shape[];
 }
 
@@ -28,14 +30,40 @@ const unnamedMm = 16;
 const backed = ([leftMm, topMm]: Point, widthMm: number, heightMm: number): Shape =>
   pathShape(rectangle({ leftMm, topMm, widthMm, heightMm }), { fill: 'paper' });
 
+/** Whether a note stands so far left of its anchor that its words end at their right edge. */
+export const isMirrored = ({ box, anchor }: PlacedNote): boolean => anchor[0] > (box.leftMm + box.rightMm) / 2 + 1;
+
+/** A leader shorter than this only smears the mark. */
+const leastLeaderMm = 1.5;
+
+const leaderOf = (placed: PlacedNote, { hook, about }: DrawnNote): Shape[] => {
+  const stroke = { ink: 'ink', widthMm: 0.15 } as const;
+  if (hook === undefined) {
+    return placed.leader === undefined ? [] : [pathShape(polyline(placed.leader), { stroke, about })];
+  }
+  const { at, radiusMm } = hook(placed);
+  const lengthMm = distanceMm(placed.anchor, at) - radiusMm;
+  if (lengthMm < leastLeaderMm) return [];
+  const heading = direction(placed.anchor, at);
+  return [
+    pathShape(polyline([placed.anchor, stepFrom(placed.anchor, heading, { alongMm: lengthMm, acrossMm: 0 })]), {
+      stroke,
+      about,
+    }),
+  ];
+};
+
 /** Notes where they were set down: all leaders under all words. */
 export const notesDrawn = (notes: readonly DrawnNote[], placed: readonly PlacedNote[]): Shape[] => {
   const byId = new Map(notes.map((drawn) => [drawn.note.id, drawn]));
-  const leaders = placed.flatMap(({ id, leader }): Shape[] => {
-    const about = byId.get(id)?.about ?? [];
-    return leader === undefined ? [] : [pathShape(polyline(leader), { stroke: { ink: 'ink', widthMm: 0.15 }, about })];
+  const found = placed.flatMap((one) => {
+    const drawn = byId.get(one.id);
+    return drawn === undefined ? [] : [{ one, drawn }];
   });
-  return [...leaders, ...placed.flatMap((one) => byId.get(one.id)?.draw(one) ?? [])];
+  return [
+    ...found.flatMap(({ one, drawn }) => leaderOf(one, drawn)),
+    ...found.flatMap(({ one, drawn }) => drawn.draw(one)),
+  ];
 };
 
 /** The first and the last number of the units at a place; they follow each other. */
@@ -121,33 +149,37 @@ export const placeNote = (known: KnownBoat, place: Place, at: Point): DrawnNote 
     widthMm: Math.max(badgeMm, ...lines.map((line) => textWidthMm(line, sheetText.small))),
     heightMm: rowMm + lines.length * lineMm,
     costMm,
+    hookMm: badgeMm / 2,
   });
   const texts = [[...name, ...facts], facts];
   const about = [place.id];
   return {
     note: { id: place.id, anchors: [at], forms: [formOf(texts[0] ?? [], 0), formOf(facts, unnamedMm)] },
     about,
-    draw: (placed) => [
-      ...(texts[placed.form] ?? []).map((text, row) =>
-        backed(
-          [placed.box.leftMm, placed.box.topMm + rowMm + row * lineMm],
-          textWidthMm(text, sheetText.small),
-          lineMm,
-        ),
-      ),
-      ...placeBadge(known, place.id, [placed.box.leftMm, placed.box.topMm]).shapes,
-      ...(texts[placed.form] ?? []).map(
-        (text, row): TextShape => ({
-          kind: 'text',
-          xMm: placed.box.leftMm,
-          yMm: placed.box.topMm + rowMm + 2.3 + row * lineMm,
-          text,
-          ...sheetText.small,
-          ink: 'ink',
-          about,
+    draw: (placed) => {
+      const { leftMm, rightMm, topMm } = placed.box;
+      const isRight = isMirrored(placed);
+      const lines = texts[placed.form] ?? [];
+      return [
+        ...lines.map((line, row) => {
+          const widthMm = textWidthMm(line, sheetText.small);
+          return backed([isRight ? rightMm - widthMm : leftMm, topMm + rowMm + row * lineMm], widthMm, lineMm);
         }),
-      ),
-    ],
+        ...placeBadge(known, place.id, [isRight ? rightMm - badgeMm : leftMm, topMm]).shapes,
+        ...lines.map(
+          (line, row): TextShape => ({
+            kind: 'text',
+            xMm: isRight ? rightMm : leftMm,
+            yMm: topMm + rowMm + 2.3 + row * lineMm,
+            text: line,
+            ...sheetText.small,
+            ...(isRight ? { anchor: 'end' as const } : {}),
+            ink: 'ink',
+            about,
+          }),
+        ),
+      ];
+    },
   };
 };
 
