@@ -16,7 +16,8 @@ export type Block =
       /** the code or the person whose word decides */
       readonly deferTo?: string;
     }
-  | { readonly kind: 'table'; readonly table: ListTable }
+  /** `isWhole`: not broken over two pages where it fits on one */
+  | { readonly kind: 'table'; readonly table: ListTable; readonly isWhole?: true }
   /** things to tick; `blank` leaves room to write beside each, under the words that say what */
   | {
       readonly kind: 'ticks';

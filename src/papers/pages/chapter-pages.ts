@@ -47,6 +47,10 @@ const isTurned = ({ blocks }: Group, { paper, kinds }: Setting): boolean =>
     return !readsWell(kinds.get(kindOf(block.table)) ?? [], roomOf(pageArea(paper, false)).widthMm);
   });
 
+/** Pieces that stand on one page. */
+const kept = (pieces: readonly Piece[]): Piece[] =>
+  pieces.map((piece, at) => (at === pieces.length - 1 ? piece : { ...piece, isChained: true }));
+
 const piecesOf = (
   blocks: readonly Block[],
   room: { widthMm: number; heightMm: number },
@@ -55,8 +59,10 @@ const piecesOf = (
   let lastHeading = chapter.title;
   return blocks.flatMap((block) => {
     if (block.kind === 'drawing' || block.kind === 'page') return [];
-    if (block.kind === 'table')
-      return tablePieces(block.table, room, { kind: kinds.get(kindOf(block.table)) ?? [], lastHeading });
+    if (block.kind === 'table') {
+      const pieces = tablePieces(block.table, room, { kind: kinds.get(kindOf(block.table)) ?? [], lastHeading });
+      return block.isWhole === true ? kept(pieces) : pieces;
+    }
     if (block.kind === 'heading') lastHeading = block.text;
     return blockPieces(block, room.widthMm);
   });

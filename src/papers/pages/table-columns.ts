@@ -8,7 +8,7 @@ import { type TypeStyle, typeStyles } from './type-styles.ts';
 /** Room between the words of one column and the next. */
 export const gutterMm = 3;
 
-const limitsMm = { word: 42, natural: 110, comfort: 30, tick: 9, blank: 24 } as const;
+const limitsMm = { word: 42, natural: 160, comfort: 30, tick: 9, blank: 24 } as const;
 
 /** One printed column with its cells as text and what room it takes. */
 export interface SetColumn {
@@ -26,6 +26,8 @@ export interface SetColumn {
   readonly comfortMm: number;
   /** so wide that nothing is wrapped */
   readonly naturalMm: number;
+  /** how long each cell is on one line */
+  readonly cellsMm: readonly number[];
 }
 
 /** A figure in a column of figures; words there stand where they end. */
@@ -51,10 +53,10 @@ const setColumn = (column: ListColumn, cells: readonly string[]): SetColumn => {
   const headMm = widestWordMm(head, typeStyles.head, limitsMm.word);
   const shiftOf = (cell: string): number => pointShiftMm({ column, style, fraction }, cell);
   const leastMm = Math.max(headMm, ...cells.map((cell) => widestWordMm(cell, style, limitsMm.word) + shiftOf(cell)));
-  const widestMm = Math.max(
-    textWidthMm(head, typeStyles.head),
-    ...cells.map((cell) => Math.max(...cell.split('\n').map((line) => textWidthMm(line, style))) + shiftOf(cell)),
+  const cellsMm = cells.map(
+    (cell) => Math.max(...cell.split('\n').map((line) => textWidthMm(line, style))) + shiftOf(cell),
   );
+  const widestMm = Math.max(textWidthMm(head, typeStyles.head), ...cellsMm);
   const floorMm = isTick ? limitsMm.tick : isBlank ? limitsMm.blank * (column.share ?? 1) : 0;
   const naturalMm = Math.max(floorMm, Math.min(widestMm, limitsMm.natural));
   const wantedMm = isMono ? leastMm : Math.min(naturalMm, limitsMm.comfort * Math.min(column.share ?? 1, 2));
@@ -68,6 +70,7 @@ const setColumn = (column: ListColumn, cells: readonly string[]): SetColumn => {
     leastMm: Math.max(leastMm, floorMm),
     comfortMm: Math.max(leastMm, floorMm, wantedMm),
     naturalMm: Math.max(naturalMm, leastMm, floorMm),
+    cellsMm,
   };
 };
 
@@ -102,7 +105,8 @@ export const ownColumns = (kind: readonly SetColumn[], { columns, rows }: ListTa
     return { ...set, cells: rows.map((row) => keepUnits(cellText(set.column, row[at]))) };
   });
 
-const widthOf = (columns: readonly SetColumn[], mm: 'leastMm' | 'comfortMm' | 'naturalMm'): number =>
+/** What all columns of a table want together, the gutters between them with it. */
+export const widthOf = (columns: readonly SetColumn[], mm: 'leastMm' | 'comfortMm' | 'naturalMm'): number =>
   columns.reduce((sum, column) => sum + column[mm] + gutterMm, -gutterMm);
 
 /** Whether a table reads well on a page of this width: no column narrower than its words want. */
@@ -123,22 +127,4 @@ export const tableParts = (columns: readonly SetColumn[], widthMm: number): SetC
     part.push(column);
   }
   return [...parts, part];
-};
-
-/** What a table that has room to spare gives it to: what is written in, then long words by their share. */
-const spread = (columns: readonly SetColumn[], widthMm: number): number[] => {
-  const spareMm = widthMm - widthOf(columns, 'naturalMm');
-  const blanks = columns.filter(({ isBlank }) => isBlank);
-  const each = blanks.length === 0 ? 0 : spareMm / blanks.length;
-  return columns.map((column) => column.naturalMm + (column.isBlank ? each : 0));
-};
-
-/** The width of each column: wide enough for all where there is room, else what is over the least is shared by what each wants. */
-export const columnWidths = (columns: readonly SetColumn[], widthMm: number): number[] => {
-  if (widthOf(columns, 'naturalMm') <= widthMm) return spread(columns, widthMm);
-  const base = widthOf(columns, 'comfortMm') <= widthMm ? 'comfortMm' : 'leastMm';
-  const overMm = Math.max(0, widthMm - widthOf(columns, base));
-  const wantMm = columns.map((column) => (column.naturalMm - column[base]) * (column.column.share ?? 1));
-  const allMm = wantMm.reduce((sum, one) => sum + one, 0);
-  return columns.map((column, at) => column[base] + (allMm === 0 ? 0 : (overMm * (wantMm[at] ?? 0)) / allMm));
 };

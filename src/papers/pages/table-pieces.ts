@@ -1,8 +1,9 @@
 import type { Shape } from '../drawing/shapes.ts';
 import type { ListTable } from '../table/list-table.ts';
+import { columnWidths } from './column-widths.ts';
 import { lineShapes, type Piece } from './piece.ts';
 import { setLines } from './set-lines.ts';
-import { columnWidths, gutterMm, ownColumns, pointShiftMm, type SetColumn, tableParts } from './table-columns.ts';
+import { gutterMm, ownColumns, pointShiftMm, type SetColumn, tableParts } from './table-columns.ts';
 import { typeStyles } from './type-styles.ts';
 import { headingPieces, ruleShape, tickBox, wordPieces } from './word-pieces.ts';
 
@@ -73,7 +74,7 @@ const cellShapes = (
   left: number,
   topMm: number,
 ): Shape[] => {
-  if (set.column.kind === 'tick' && lines.join('') === '') return [tickBox(left + leftMm, topMm - 0.1)];
+  if (set.column.kind === 'tick' && lines.join('') === '') return [tickBox(left + leftMm, topMm + 0.1, 3)];
   return lineShapes(lines, set.style, {
     leftMm: left + leftMm,
     topMm,

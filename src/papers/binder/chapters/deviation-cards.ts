@@ -41,9 +41,8 @@ export const deviationChapter = (boat: Boat): Chapter => {
       },
       ...(compasses.length === 0
         ? [{ kind: 'words', text: 'No compass and no heading sensor is in the boat file.' } satisfies Block]
-        : compasses.flatMap(({ id, name }, at): Block[] => [
-            ...(at > 0 && at % 2 === 0 ? [{ kind: 'page' } satisfies Block] : []),
-            { kind: 'table', table: cardTable(`deviation-${id}`, name) },
+        : compasses.flatMap(({ id, name }): Block[] => [
+            { kind: 'table', isWhole: true, table: cardTable(`deviation-${id}`, name) },
             { kind: 'blanks', blanks: ['Swung on, where, by whom'] },
           ])),
     ],
