@@ -56,6 +56,7 @@ const lieOf = (svg: SVGSVGElement, pane: HTMLElement): SheetLie | undefined => {
  */
 export const panZoom = ({
   pane,
+  picture,
   svg,
   layer,
   over,
@@ -64,6 +65,8 @@ export const panZoom = ({
   onMove,
 }: {
   pane: HTMLElement;
+  /** what is stretched: round the SVG, for a transform on that itself sets its words anew */
+  picture: HTMLElement;
   svg: SVGSVGElement;
   layer: SVGGElement;
   /** what lies over the drawing and moves with it */
@@ -86,9 +89,8 @@ export const panZoom = ({
     const { scale, shiftXPx, shiftYPx } = moveOfFrame(of, lie);
     return zoomIdentity.translate(shiftXPx, shiftYPx).scale(scale);
   };
-  const pictures = [svg, over.ownerSVGElement ?? svg];
   const stretch = (transform: string): void => {
-    for (const picture of pictures) picture.style.transform = transform;
+    picture.style.transform = transform;
   };
   const lay = (): void => {
     if (drawn === frame) return;

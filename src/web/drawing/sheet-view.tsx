@@ -45,6 +45,7 @@ interface SheetViewProps {
 interface SheetHand {
   /** the window one sees the sheet through; it stays where it is while the sheet moves */
   readonly pane: RefObject<HTMLDivElement | null>;
+  readonly picture: RefObject<HTMLDivElement | null>;
   readonly svg: RefObject<SVGSVGElement | null>;
   readonly layer: RefObject<SVGGElement | null>;
   readonly over: RefObject<SVGGElement | null>;
@@ -73,6 +74,7 @@ const sightOnScreen = (pane: HTMLElement, sheet: SheetSize): Sight => {
 /** Puts the hand on a sheet of this size; a sheet of another size is taken up anew. */
 const useSheetHand = ({ widthMm, heightMm }: Drawing): SheetHand => {
   const pane = useRef<HTMLDivElement>(null);
+  const picture = useRef<HTMLDivElement>(null);
   const svg = useRef<SVGSVGElement>(null);
   const layer = useRef<SVGGElement>(null);
   const over = useRef<SVGGElement>(null);
@@ -81,12 +83,20 @@ const useSheetHand = ({ widthMm, heightMm }: Drawing): SheetHand => {
   const [isClose, setIsClose] = useState(false);
   useEffect(() => {
     const element = pane.current;
-    if (element === null || svg.current === null || layer.current === null || over.current === null) return;
+    if (
+      element === null ||
+      picture.current === null ||
+      svg.current === null ||
+      layer.current === null ||
+      over.current === null
+    )
+      return;
     const sheet = { widthMm, heightMm };
     // measured once for many moves: asking for a size while drawing moves makes the page lay itself out anew
     let sight = sightOnScreen(element, sheet);
     const made = panZoom({
       pane: element,
+      picture: picture.current,
       svg: svg.current,
       layer: layer.current,
       over: over.current,
@@ -117,12 +127,12 @@ const useSheetHand = ({ widthMm, heightMm }: Drawing): SheetHand => {
       made.release();
     };
   }, [widthMm, heightMm]);
-  return { pane, svg, layer, over, hand, map, isClose };
+  return { pane, picture, svg, layer, over, hand, map, isClose };
 };
 
 /** The sheet under the hand: wheel, pinch, drag and keys move it; its balloons are one stop for Tab. */
 export const SheetView = ({ drawing, overview, label, lights, onPick, ref }: SheetViewProps): ReactNode => {
-  const { pane, svg, layer, over, hand, map, isClose } = useSheetHand(drawing);
+  const { pane, picture, svg, layer, over, hand, map, isClose } = useSheetHand(drawing);
   const leastMm = useMemo(() => smallestTextMm(drawing.shapes), [drawing]);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new drawing has new balloons
@@ -156,37 +166,39 @@ export const SheetView = ({ drawing, overview, label, lights, onPick, ref }: She
   return (
     <div className="sheet-hold">
       <div ref={pane} className="sheet-pane">
-        <svg
-          ref={svg}
-          className={isClose ? 'sheet-svg close' : 'sheet-svg'}
-          viewBox={`0 0 ${drawing.widthMm} ${drawing.heightMm}`}
-          role="group"
-          aria-label={label}
-          tabIndex={0}
-          onKeyDown={(event) => {
-            if (event.key === 'Escape') onPick([]);
-            if (hand.current !== undefined) onSheetKey(event, hand.current, drawing);
-          }}
-          onClick={(event) => {
-            if (!(event.target as Element).closest('.balloon')) onPick([]); // what is clicked in an SVG is an element
-          }}
-        >
-          <g
-            ref={layer}
-            className="sheet-layer"
-            onKeyDown={(event) => onBalloonKey(event, event.currentTarget)}
-            onFocus={(event) => {
-              const about = event.target.getAttribute('data-about');
-              if (about !== null && event.target.matches(':focus-visible')) show(about.split(' '));
+        <div ref={picture} className="sheet-picture">
+          <svg
+            ref={svg}
+            className={isClose ? 'sheet-svg close' : 'sheet-svg'}
+            viewBox={`0 0 ${drawing.widthMm} ${drawing.heightMm}`}
+            role="group"
+            aria-label={label}
+            tabIndex={0}
+            onKeyDown={(event) => {
+              if (event.key === 'Escape') onPick([]);
+              if (hand.current !== undefined) onSheetKey(event, hand.current, drawing);
+            }}
+            onClick={(event) => {
+              if (!(event.target as Element).closest('.balloon')) onPick([]); // what is clicked in an SVG is an element
             }}
           >
-            <DrawingView drawing={drawing} lights={lights} onPick={onPick} />
-          </g>
-        </svg>
-        {/* what is in the hand lies on a sheet of its own: with every move only that is laid out and drawn anew */}
-        <svg className="sheet-over" viewBox={`0 0 ${drawing.widthMm} ${drawing.heightMm}`} aria-hidden="true">
-          <g ref={over} className="sheet-over-layer" />
-        </svg>
+            <g
+              ref={layer}
+              className="sheet-layer"
+              onKeyDown={(event) => onBalloonKey(event, event.currentTarget)}
+              onFocus={(event) => {
+                const about = event.target.getAttribute('data-about');
+                if (about !== null && event.target.matches(':focus-visible')) show(about.split(' '));
+              }}
+            >
+              <DrawingView drawing={drawing} lights={lights} onPick={onPick} />
+            </g>
+          </svg>
+          {/* what is in the hand lies on a sheet of its own: with every move only that is laid out and drawn anew */}
+          <svg className="sheet-over" viewBox={`0 0 ${drawing.widthMm} ${drawing.heightMm}`} aria-hidden="true">
+            <g ref={over} className="sheet-over-layer" />
+          </svg>
+        </div>
         <div className="sheet-shield" />
       </div>
       {isClose ? <MiniMap ref={map} sheet={drawing} shapes={overview} onGo={goTo} /> : null}
