@@ -28,7 +28,7 @@ const slack = 0.25;
 const restMs = 150;
 
 /** A picture this much larger or smaller than it was drawn is drawn anew under the hand: now and then, or at once. */
-const stretches = { now: 4, sometimes: 2, everyMs: 700 } as const;
+const stretches = { now: 5, sometimes: 3, everyMs: 1500 } as const;
 
 /** At the fitted scale one finger scrolls the page; two fingers, or a closer view, move the drawing. */
 const mayStart = (event: Event & { readonly ctrlKey?: boolean; readonly button?: number }, scale: number): boolean => {
