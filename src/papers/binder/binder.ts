@@ -16,6 +16,7 @@ import { keptAboardChapter } from './chapters/kept-aboard.ts';
 import { listChapters, listsOf } from './chapters/list-chapters.ts';
 import { settingsChapter } from './chapters/settings.ts';
 import { sourcesUsedChapter } from './chapters/sources-used.ts';
+import { surveyChapter } from './chapters/survey-page.ts';
 import { testRecordChapter } from './chapters/test-record.ts';
 import { whatGoesDarkChapter } from './chapters/what-goes-dark.ts';
 import { logEntries } from './log-entries.ts';
@@ -57,6 +58,7 @@ const chaptersOf = (request: BinderRequest, drawings: readonly BinderDrawing[]):
     whatGoesDarkChapter(brief, plan),
     lists.rest,
     findingsChapter(boat, plan),
+    surveyChapter(brief, plan),
     keptAboardChapter(boat, listsOf(all, ['spares'])),
     sourcesUsedChapter(boat, plan),
     changeLogChapter(logEntries(boat)),

@@ -14,6 +14,7 @@ import { feedList } from './feed-list.ts';
 import { keptSettingList } from './kept-setting-list.ts';
 import { kitList } from './kit-list.ts';
 import { loadList } from './load-list.ts';
+import { openingList } from './opening-list.ts';
 import { panelList } from './panel-list.ts';
 import { phaseList } from './phase-list.ts';
 import { pinList } from './pin-list.ts';
@@ -44,5 +45,6 @@ export const planLists = (boat: Boat, plan: Plan): readonly ListTable[] =>
     buyingList,
     tapeList,
     spareList,
+    openingList,
     phaseList,
   ].map((list) => list(boat, plan));

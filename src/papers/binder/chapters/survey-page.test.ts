@@ -1,0 +1,71 @@
+import { expect, test } from 'vitest';
+import { aBoat } from '../../../core/boat/a-boat.test-helper.ts';
+import type { Boat } from '../../../core/boat/boat-schema.ts';
+import { plan } from '../../../core/plan.ts';
+import { quoteOf } from '../../../core/quote/quote-of.ts';
+import { anExample } from '../../an-example.test-helper.ts';
+import { openingList } from '../../lists/opening-list.ts';
+import { quoteRows } from '../../quote/quote-rows.ts';
+import type { Chapter } from '../binder-shape.ts';
+import { quoteChapter } from './quote.ts';
+import { surveyChapter } from './survey-page.ts';
+
+const wordsOf = ({ blocks }: Chapter): string =>
+  blocks
+    .flatMap((block) => {
+      if (block.kind === 'points') return block.points;
+      if (block.kind === 'table') return block.table.rows.flat();
+      return block.kind === 'words' || block.kind === 'heading' ? [block.text] : [];
+    })
+    .join('\n')
+    .replaceAll('\u00A0', ' ');
+
+const gannet = anExample('gannet');
+const planned = plan(gannet, new Map());
+
+const surveyed = (boat: Boat): string => wordsOf(surveyChapter(boat, plan(boat, new Map())));
+
+test('the page for the surveyor names what came, what went and where it goes through what must stay tight', () => {
+  const says = wordsOf(surveyChapter(gannet, planned));
+  expect(says).toContain('Fitted, 22: 12-inch multifunction display');
+  expect(says).toContain('Taken out, 6:');
+  expect(says).toContain('(fire bulkhead)');
+  expect(says).toContain('transit rated for it');
+  expect(says).toContain('hull, below the waterline');
+  expect(says).toMatch(/33 CFR 183\.455/);
+  expect(says).toMatch(/second-hand/);
+});
+
+test('a finding that was accepted stands there with its reason, a serial with its unit', () => {
+  const { boat } = aBoat().unit('display', { fate: 'comes', aboard: { serial: 'SN 4711' } });
+  const [finding] = plan(boat, new Map()).findings.filter(({ level }) => level !== 'danger');
+  const says = surveyed({ ...boat, accepted: [{ finding: finding?.id ?? '', reason: 'The owner knows.' }] });
+  expect(says).toContain(`${finding?.says} Accepted because: The owner knows.`);
+  expect(says).toContain('SN 4711');
+});
+
+test('the openings are those that new cable passes, and the hull where a sensor goes through it', () => {
+  const { rows } = openingList(gannet, planned);
+  const fresh = planned.lines.filter(({ kept }) => kept === undefined);
+  const passed = gannet.ways.filter(
+    ({ id, through }) => through !== undefined && fresh.some(({ ways }) => ways.includes(id)),
+  );
+  const hull = rows.filter(([, through]) => String(through).startsWith('hull'));
+  expect(rows).toHaveLength(passed.length + hull.length);
+  expect(hull.map(([, , what]) => what).join()).toContain('bronze through-hull');
+  expect(hull.map(([, , what]) => what).join()).not.toContain('in-hull');
+});
+
+test('the quote as a chapter says what the quote says, and leaves room to sign', () => {
+  const quote = quoteOf({ boat: gannet, plan: planned });
+  const chapter = quoteChapter(gannet, planned, quote);
+  const says = wordsOf(chapter);
+  const rows = quoteRows(gannet, planned, quote);
+  for (const words of [rows.total, ...rows.gets, ...rows.loses, ...rows.exclusions])
+    expect(says).toContain(words.replaceAll('\u00A0', ' '));
+  for (const { what, money } of [...rows.sums, ...rows.mayChange]) {
+    expect(says).toContain(what);
+    expect(says).toContain(money);
+  }
+  expect(chapter.blocks.at(-1)).toMatchObject({ kind: 'blanks' });
+});
