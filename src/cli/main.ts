@@ -56,7 +56,11 @@ commands
   .argument('[more...]', 'further boat files to set beside it')
   .option('--since <file>', 'also say what changed against this older file, and what that costs')
   .option('--compare', 'also quote each way to wire her, old kit kept or replaced')
-  .option('--out <folder>', 'write the quote as text, as a page to print, and its parts as CSV to this folder')
+  .option(
+    '--out <folder>',
+    'write the quote as text, as pages to print and to sign, and its parts as CSV to this folder',
+  )
+  .option('--paper <size>', 'paper of its pages: a4 or letter', 'a4')
   .option('--json', 'print the quote as JSON')
   .action(quote);
 

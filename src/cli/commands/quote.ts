@@ -8,13 +8,19 @@ import { changeOrder } from '../../core/quote/change-order.ts';
 import { quoteOf } from '../../core/quote/quote-of.ts';
 import type { Quote } from '../../core/quote/quote-shape.ts';
 import { wiredAs } from '../../core/quote/wired-as.ts';
+import { binderPdf } from '../../node/binder-pdf.ts';
 import { loadBoat } from '../../node/files/load-boat.ts';
+import { briefBoat } from '../../papers/binder/brief-boat.ts';
+import { quoteChapter } from '../../papers/binder/chapters/quote.ts';
+import type { PaperName } from '../../papers/pages/paper-sizes.ts';
+import { setAlone } from '../../papers/pages/set-binder.ts';
 import { changeOrderText } from '../../papers/quote/change-order-text.ts';
 import { type Option, optionsText } from '../../papers/quote/options-text.ts';
 import { quotePage } from '../../papers/quote/quote-page.ts';
 import { quoteParts } from '../../papers/quote/quote-parts.ts';
 import { quoteText } from '../../papers/quote/quote-text.ts';
 import { tableCsv } from '../../papers/table/table-csv.ts';
+import { binderWish } from '../binder-at-terminal.ts';
 import { solveAtTerminal } from '../solve-at-terminal.ts';
 
 interface Quoted {
@@ -60,13 +66,29 @@ const optionsOf = async (
   return options.length === 0 ? [] : [{ id: 'first', says: `${boat.name}, ${basename(file)}`, quote }, ...options];
 };
 
+/** The quote as pages to hand over and to sign. */
+const quotePdf = ({ boat, plan, quote }: Quoted, paper: PaperName): Promise<Uint8Array> =>
+  binderPdf(
+    setAlone(
+      {
+        boat: boat.name,
+        standing: 'as planned',
+        cover: [],
+        devices: [],
+        places: [],
+        chapters: [quoteChapter(briefBoat(boat), plan, quote)],
+      },
+      paper,
+    ),
+  );
+
 const writeQuote = async (
   folder: string,
-  papers: readonly (readonly [name: string, text: string])[],
+  papers: readonly (readonly [name: string, content: string | Uint8Array])[],
 ): Promise<void> => {
   try {
     await mkdir(folder, { recursive: true });
-    for (const [name, text] of papers) await writeFile(join(folder, name), text);
+    for (const [name, content] of papers) await writeFile(join(folder, name), content);
   } catch {
     throw new UserError({
       says: 'The quote could not be written.',
@@ -82,6 +104,7 @@ interface QuoteOptions {
   readonly json?: boolean;
   readonly since?: string;
   readonly compare?: boolean;
+  readonly paper?: string;
 }
 
 /**
@@ -91,8 +114,9 @@ interface QuoteOptions {
 export const quote = async (
   file: string,
   more: readonly string[],
-  { out, json = false, since, compare = false }: QuoteOptions,
+  { out, json = false, since, compare = false, paper: named }: QuoteOptions,
 ): Promise<void> => {
+  const { paper } = binderWish({ paper: named });
   const own = await quotedFile(file);
   const options = await optionsOf(own, { file, more, compare });
   const before = since === undefined ? undefined : await quotedFile(since);
@@ -109,7 +133,7 @@ export const quote = async (
     ...(changeText === undefined ? [] : [['change-order.txt', changeText] as const]),
     ...(options.length === 0 ? [] : [['options.txt', optionsText(options)] as const]),
   ];
-  if (out !== undefined) await writeQuote(out, papers);
+  if (out !== undefined) await writeQuote(out, [...papers, ['quote.pdf', await quotePdf(own, paper)]]);
   const data = {
     quote: own.quote,
     ...(options.length === 0 ? {} : { options }),

@@ -4,7 +4,7 @@ import { overlaps, textBox } from '../drawing/box.ts';
 import { aBinder, aSetBinder, aTable, pageTexts, pageWords } from './a-binder.test-helper.ts';
 import type { SetBinder } from './page-shape.ts';
 import { paperSizes } from './paper-sizes.ts';
-import { setBinder } from './set-binder.ts';
+import { setAlone, setBinder } from './set-binder.ts';
 import { typeStyles } from './type-styles.ts';
 
 const rows = (count: number): string[][] =>
@@ -154,6 +154,14 @@ describe('pages of a binder', () => {
       { numRuns: 60 },
     );
   });
+});
+
+test('chapters that are handed over alone have no cover, contents or index, and count their own sheets', () => {
+  const set = setAlone(aBinder([{ kind: 'words', text: 'What it costs.' }]), 'a4');
+  expect(set.pages).toHaveLength(1);
+  expect(set.bookmarks.map(({ title }) => title)).toEqual(['First chapter']);
+  expect(pageWords(set, 0)).toContain('sheet 1 of 1');
+  expect(faultsOf(set)).toEqual([]);
 });
 
 test('no style is smaller than 8 points', () => {

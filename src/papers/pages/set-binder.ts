@@ -63,8 +63,12 @@ const footShapes = (binder: Binder, { title, area, isWhole, sheet, sheets }: Foo
   ];
 };
 
-const finished = (binder: Binder, parts: readonly Part[], sheets: number): Page[] => {
-  let sheet = 1;
+const finished = (
+  binder: Binder,
+  parts: readonly Part[],
+  { before, sheets }: { before: number; sheets: number },
+): Page[] => {
+  let sheet = before;
   return parts.flatMap(({ title, set }) =>
     set.pages.map(({ area, isWhole, shapes, insets, links }) => {
       sheet += 1;
@@ -119,7 +123,23 @@ export function* setBinder(binder: Binder, paper: PaperName): Generator<SettingP
   return {
     title: `${binder.boat}: papers of her navigation electronics, ${binder.standing}`,
     ...(binder.dateIso === undefined ? {} : { dateIso: binder.dateIso }),
-    pages: [coverPage(binder, paper), ...finished(binder, inOrder, sheets)],
+    pages: [coverPage(binder, paper), ...finished(binder, inOrder, { before: 1, sheets })],
     bookmarks: [{ title: 'Contents', level: 0, page: 1, topMm: 0 }, ...bookmarks],
   };
 }
+
+/** Sets the chapters of a binder that are handed over by themselves, such as a quote: no cover, no contents and no index. */
+export const setAlone = (binder: Binder, paper: PaperName): SetBinder => {
+  const parts = binder.chapters.map((chapter) => ({
+    title: chapter.title,
+    isIndexed: false,
+    set: chapterPages(chapter, paper),
+  }));
+  const sheets = pagesBefore(parts, parts.length);
+  return {
+    title: [binder.boat, ...binder.chapters.map(({ title }) => title)].join(': '),
+    ...(binder.dateIso === undefined ? {} : { dateIso: binder.dateIso }),
+    pages: finished(binder, parts, { before: 0, sheets }),
+    bookmarks: marksOf(parts, 0),
+  };
+};

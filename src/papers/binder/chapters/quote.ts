@@ -5,6 +5,9 @@ import { type QuoteRow, quoteRows } from '../../quote/quote-rows.ts';
 import type { ListTable } from '../../table/list-table.ts';
 import type { Block, Chapter } from '../binder-shape.ts';
 
+/** A range of money is not broken over lines. */
+const onOneLine = (money: string): string => money.replaceAll(' ', '\u00A0');
+
 const moneyTable = (title: string, { rows, currency }: { rows: readonly QuoteRow[]; currency: string }): Block[] =>
   rows.length === 0
     ? []
@@ -19,7 +22,7 @@ const moneyTable = (title: string, { rows, currency }: { rows: readonly QuoteRow
               { id: 'fact', head: 'made of', share: 2.4 },
               { id: 'money', head: currency, kind: 'figure', share: 1.2 },
             ],
-            rows: rows.map(({ what, fact, money }) => [what, fact, money]),
+            rows: rows.map(({ what, fact, money }) => [what, fact, onOneLine(money)]),
             empty: '',
           } satisfies ListTable,
         },

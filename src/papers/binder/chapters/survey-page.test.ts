@@ -6,14 +6,15 @@ import { quoteOf } from '../../../core/quote/quote-of.ts';
 import { anExample } from '../../an-example.test-helper.ts';
 import { openingList } from '../../lists/opening-list.ts';
 import { quoteRows } from '../../quote/quote-rows.ts';
+import type { ListCell } from '../../table/list-table.ts';
 import type { Chapter } from '../binder-shape.ts';
 import { quoteChapter } from './quote.ts';
 import { surveyChapter } from './survey-page.ts';
 
 const wordsOf = ({ blocks }: Chapter): string =>
   blocks
-    .flatMap((block) => {
-      if (block.kind === 'points') return block.points;
+    .flatMap((block): ListCell[] => {
+      if (block.kind === 'points') return [...block.points];
       if (block.kind === 'table') return block.table.rows.flat();
       return block.kind === 'words' || block.kind === 'heading' ? [block.text] : [];
     })

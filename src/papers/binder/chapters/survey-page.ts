@@ -7,7 +7,7 @@ import { byCodeUnit } from '../../../core/units/by-code-unit.ts';
 import { openingList } from '../../lists/opening-list.ts';
 import { keepUnits, printCount } from '../../lists/print-figure.ts';
 import type { ListCell, ListTable } from '../../table/list-table.ts';
-import type { Block, Chapter } from '../binder-shape.ts';
+import type { Chapter } from '../binder-shape.ts';
 
 type Unit = Boat['kit'][number];
 
