@@ -136,5 +136,5 @@ export const courseFacts = ({ boat, plan }: { boat: Boat; plan: Plan }): readonl
   buyWaypoint(plan),
   later('work'),
   later('prove'),
-  later('binder'),
+  { step: 'binder', name: words.step.binder, fact: words.onePdf, state: 'open' },
 ];

@@ -40,5 +40,6 @@ export const en = {
   byGuess: (count: number) => `${count} by guess`,
   noCable: 'no cable to buy',
   cables: (count: number) => printCount(count, 'cable'),
+  onePdf: 'all papers as one PDF',
   later: 'planned here later',
 } as const;

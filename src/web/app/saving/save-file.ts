@@ -1,5 +1,5 @@
 /** The kinds of file that the page hands out. */
-const types = { json: 'application/json', html: 'text/html' } as const;
+const types = { json: 'application/json', html: 'text/html', pdf: 'application/pdf' } as const;
 
 /** Letters and digits of a name joined by hyphens, for the name of a file; empty where it has none. */
 export const plainName = (name: string): string =>
@@ -9,7 +9,7 @@ export const plainName = (name: string): string =>
     .replace(/^-|-$/g, '');
 
 /** Gives a file to the browser to be put where the person keeps such things. */
-export const saveFile = ({ name, text, type }: { name: string; text: string; type: keyof typeof types }): void => {
+export const saveFile = ({ name, text, type }: { name: string; text: BlobPart; type: keyof typeof types }): void => {
   const address = URL.createObjectURL(new Blob([text], { type: types[type] }));
   const link = document.createElement('a');
   link.href = address;

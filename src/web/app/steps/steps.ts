@@ -15,7 +15,7 @@ const bringStep: Readonly<Record<StepId, () => Promise<Step>>> = {
   buy: () => import('./buy/buy-step.tsx').then(({ buyStep }) => buyStep),
   work: bringRest,
   prove: bringRest,
-  binder: bringRest,
+  binder: () => import('./binder/binder-step.tsx').then(({ binderStep }) => binderStep),
 };
 
 /** The steps that have come; a step gone back to stands at once. */
