@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import type { Boat } from '../core/boat/boat-schema.ts';
 import { UserError } from '../core/boat/user-error.ts';
 import type { Plan } from '../core/plan-shape.ts';
+import { drawingPng } from '../node/drawing-png.ts';
 import { toSvg } from '../papers/drawing/to-svg.ts';
 import { energyChart } from '../papers/energy/energy-chart.ts';
 import { energyPaper } from '../papers/energy/energy-text.ts';
@@ -41,9 +42,16 @@ const powerSheets = (boat: Boat, plan: Plan): [name: string, text: string][] => 
   return pages.map((page, at) => [pages.length === 1 ? 'power.svg' : `power-${at + 1}.svg`, toSvg(page, 'paper')]);
 };
 
-/** The drawings of the binder, each a sheet of paper. */
-const drawingSheets = (drawings: readonly BinderDrawing[]): [name: string, text: string][] =>
-  drawings.map(({ name, drawing }) => [`drawings/${name}.svg`, toSvg(drawing, 'paper')]);
+/** The drawings of the binder, each a sheet of paper, as drawings and as pictures of them. */
+const drawingSheets = async (
+  drawings: readonly BinderDrawing[],
+): Promise<[name: string, content: string | Uint8Array][]> => {
+  const files: [name: string, content: string | Uint8Array][] = [];
+  for (const { name, drawing } of drawings) {
+    files.push([`drawings/${name}.svg`, toSvg(drawing, 'paper')], [`drawings/${name}.png`, await drawingPng(drawing)]);
+  }
+  return files;
+};
 
 /**
  * Writes the papers of one plan to a folder, made when missing, and returns their file names.
@@ -87,7 +95,7 @@ export const writePapers = async ({
     ['walk-round.html', walkRoundPage(boat)],
     ['phases.txt', phasesPaper(boat, plan)],
     ...powerSheets(boat, plan),
-    ...drawingSheets(drawings),
+    ...(await drawingSheets(drawings)),
     ['lines.svg', toSvg(lineDiagram({ boat, plan, widthMm: sheetSize.widthMm }), 'paper')],
     ['boat.svg', toSvg(boatSheet({ boat, plan, ...sheetSize }).drawing, 'paper')],
   ]);

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import { type Boat, boatSchema } from '../../core/boat/boat-schema.ts';
 import { sheetSizes } from '../../core/facts/sheet-sizes.ts';
 import { plan } from '../../core/plan.ts';
@@ -30,6 +31,7 @@ const boats: Readonly<Record<string, () => Boat>> = {
   gannet: () => anExample('gannet'),
   sandpiper: () => anExample('sandpiper'),
   bonxie: () => anExample('bonxie'),
+  tern: () => aBoat().boat,
   'a new sloop': () => usualBoat('sloop-deck-stepped'),
   'a new trawler': () => usualBoat('trawler'),
   'a new catamaran': () => usualBoat('catamaran'),

@@ -1,5 +1,5 @@
 import type { Ink, Shape, TextShape } from '../drawing/shapes.ts';
-import type { TextStyle } from '../drawing/text-width.ts';
+import { type TextStyle, textWidthMm } from '../drawing/text-width.ts';
 import { sheetLineMm, sheetLines, sheetText } from './sheet-text.ts';
 
 /** A paragraph of a column: a heading, or words with a key such as a label in front of them. */
@@ -14,6 +14,10 @@ export interface FlowPart {
   readonly withNext?: boolean;
   readonly about?: readonly string[];
 }
+
+/** Room for the widest of the keys that stand under each other. */
+export const keyColumnMm = (keys: readonly string[]): number =>
+  Math.max(6, ...keys.map((key) => textWidthMm(key, sheetText.label))) + 1.8;
 
 /** A paragraph broken into lines for a column of one width. */
 interface SetPart {

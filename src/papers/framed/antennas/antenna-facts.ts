@@ -6,24 +6,17 @@ import { codeOf } from '../../sheet/line-code.ts';
 import type { UnitMark } from '../../sheet/unit-marks.ts';
 import { type KnownBoat, labelOf, lengthText } from '../known-boat.ts';
 
-/** Kinds of unit that send or receive through the air. */
-const antennaKinds = new Set([
-  'radio-antenna',
-  'position-antenna',
-  'radar',
-  'satellite-terminal',
-  'cellular-hub',
-  'beacon',
-]);
+/** Kinds of unit that send or receive through the air, beside those that are called antennas. */
+const antennaKinds = new Set(['gnss', 'radar', 'satellite-terminal', 'cellular-hub', 'beacon']);
 
-/** Kinds of unit that feel what is around them, beside those that are called so. */
-const sensorKinds = new Set(['transducer', 'tank-sender', 'steering-compass', 'camera']);
+/** Kinds of unit that feel what is around them, beside those that are called sensors or compasses. */
+const sensorKinds = new Set(['transducer', 'tank-sender', 'camera']);
 
 /** Whether a unit belongs on the plan of antennas, or on that of sensors. */
 export const planOf = ({ index }: KnownBoat, { kit }: UnitMark): 'antenna' | 'sensor' | undefined => {
   const kind = index.sheetOf.get(kit.id)?.kind ?? '';
-  if (antennaKinds.has(kind)) return 'antenna';
-  return sensorKinds.has(kind) || kind.endsWith('-sensor') ? 'sensor' : undefined;
+  if (antennaKinds.has(kind) || kind.endsWith('-antenna')) return 'antenna';
+  return sensorKinds.has(kind) || /(^|-)(sensor|compass)$/.test(kind) ? 'sensor' : undefined;
 };
 
 /** A height with its sign and its unit: "4.35 m over the water". */

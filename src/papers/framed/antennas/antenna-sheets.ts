@@ -149,6 +149,10 @@ const keyOf = (kind: Kind, { widthMm, topMm }: { widthMm: number; topMm: number 
 const titles: Readonly<Record<Kind, string>> = { antenna: 'antennas', sensor: 'sensors' };
 const viewTitles: Readonly<Record<ViewName, string>> = { side: 'from starboard', top: 'from above' };
 
+/** Smaller than each view on its own, and how ill the notes may stand, for both views to share a sheet. */
+const sharesTogether = [1, 0.9, 0.8, 0.7, 0.6, 0.5];
+const borne = { each: 0.25, once: 0.5 };
+
 /** Both views on one sheet at one scale where that is not much smaller than each on its own. */
 const drawingSheets = (known: KnownBoat, kind: Kind, marks: readonly UnitMark[]): SheetContent[] => {
   const { widthMm, heightMm } = known.area.content;
@@ -176,7 +180,7 @@ const drawingSheets = (known: KnownBoat, kind: Kind, marks: readonly UnitMark[])
   };
   const boxFrom = (topMm: number, bottomMm: number): Box => ({ leftMm: 0, rightMm: widthMm, topMm, bottomMm });
   const alone = Math.min(scaleFor(side, 1, whole), scaleFor(top, 1, whole));
-  const together = [1, 0.9, 0.8, 0.7]
+  const together = sharesTogether
     .map((share) => alone * share)
     .find((mmPerM) => leastHeightMm(side, mmPerM) + leastHeightMm(top, mmPerM) <= roomMm - overMm);
   if (together !== undefined) {
@@ -189,7 +193,7 @@ const drawingSheets = (known: KnownBoat, kind: Kind, marks: readonly UnitMark[])
       ],
       mmPerM,
     );
-    if (both.strain <= marks.length * 0.2) return [both.content];
+    if (both.strain <= borne.each * marks.length + borne.once) return [both.content];
   }
   return (['side', 'top'] as const).map(
     (view) => sheet([{ view, box: boxFrom(0, roomMm) }], scaleFor(view === 'side' ? side : top, 1, whole)).content,

@@ -1,6 +1,7 @@
 import type { Point } from '../../drawing/point.ts';
 import { between } from '../../drawing/point.ts';
 import type { Shape } from '../../drawing/shapes.ts';
+import { textWidthMm } from '../../drawing/text-width.ts';
 import { isConverter } from '../../sheet/languages-of.ts';
 import { codedKinds, codeOf } from '../../sheet/line-code.ts';
 import { type KeyContents, type KeyEntry, lineKey } from '../../sheet/line-key.ts';
@@ -12,7 +13,7 @@ import { keyPlan, keyPlanMm } from './key-plan.ts';
 import { matchColumnMm, matchColumns } from './match-columns.ts';
 import { hiddenRing, partedDiamond, passageBars, type SheetSymbol, symbolWords } from './sheet-symbols.ts';
 import { type WindowDrawing, windowDrawing } from './window-drawing.ts';
-import { placeBadge } from './window-notes.ts';
+import { codeBox } from './window-notes.ts';
 import { reachIn, scaleFor, windowSpans } from './window-plan.ts';
 import { type ViewReach, type WindowSpan, type WindowView, windowView } from './window-view.ts';
 
@@ -26,21 +27,23 @@ const drawSymbol: Readonly<Partial<Record<SheetSymbol, (at: Point) => Shape>>> =
 const labelsIn = (shapes: readonly Shape[]): string[] =>
   shapes.flatMap((shape) => (shape.kind === 'group' ? [shape.label ?? '', ...labelsIn(shape.shapes)] : []));
 
+/** Room in the key for the sample of an id. */
+const sampleMm = 8;
+
 /** What a code, a number in a balloon and an id on the drawing stand for. */
 const nameEntries = (known: KnownBoat, bundles: readonly WayBundle[]): KeyEntry[] => {
-  const [mark] = known.marks;
-  const [bundle] = bundles;
+  const [code] = known.codes.values();
+  const sample = bundles.map(({ way }) => way.id).find((id) => textWidthMm(id, sheetText.label) < sampleMm) ?? 'id';
   return [
-    ...(mark === undefined
+    ...(code === undefined
       ? []
       : [
           {
-            words: 'place, and numbers of the units there',
-            draw: ([from]: readonly Point[]) =>
-              from ? placeBadge(known, mark.place.id, [from[0] - 3, from[1] - 2.1]).shapes : [],
+            words: 'place, with the numbers of its units',
+            draw: ([from]: readonly Point[]) => (from ? codeBox(code, [from[0] + 0.6, from[1] - 2.1], []) : []),
           },
         ]),
-    ...(bundle === undefined
+    ...(bundles.length === 0
       ? []
       : [
           {
@@ -52,7 +55,7 @@ const nameEntries = (known: KnownBoat, bundles: readonly WayBundle[]): KeyEntry[
                       kind: 'text',
                       xMm: from[0],
                       yMm: from[1] + 0.9,
-                      text: bundle.way.id,
+                      text: sample,
                       ...sheetText.label,
                       ink: 'ink',
                     },

@@ -3,7 +3,7 @@ import { labelsText } from '../../lists/line-labels.ts';
 import { printCount } from '../../lists/print-figure.ts';
 import type { SheetContent } from '../framed-sheet.ts';
 import { type KnownBoat, labelOf, lengthText } from '../known-boat.ts';
-import { type FlowPart, textFlow } from '../text-flow.ts';
+import { type FlowPart, keyColumnMm, textFlow } from '../text-flow.ts';
 import { byWayId } from './by-way-id.ts';
 
 const reachWords: Readonly<Record<Place['reach'], string>> = {
@@ -24,6 +24,7 @@ const numbersAt = ({ marksAt }: KnownBoat, place: string): string => {
 export type DetailOf = ReadonlyMap<string, number>;
 
 const placeParts = (known: KnownBoat, details: DetailOf): FlowPart[] => {
+  const keyMm = keyColumnMm([...known.codes.values()]);
   const coded = [...known.codes].sort(([, a], [, b]) => codeNumber(a) - codeNumber(b));
   return coded.flatMap(([id, code]): FlowPart[] => {
     const place = known.index.places.get(id);
@@ -34,7 +35,7 @@ const placeParts = (known: KnownBoat, details: DetailOf): FlowPart[] => {
       {
         look: 'plain',
         key: code,
-        keyMm: 8,
+        keyMm,
         text: `${place.name} (${place.exposure}, ${reachWords[place.reach]}${numbersAt(known, id)}${sheet})`,
         about: [id],
       },
@@ -64,22 +65,24 @@ const hiddenJoints = (known: KnownBoat, way: Way): string[] =>
         ];
   });
 
-const wayParts = (known: KnownBoat): FlowPart[] =>
-  [...known.index.ways.values()]
+const wayParts = (known: KnownBoat): FlowPart[] => {
+  const keyMm = keyColumnMm([...known.index.ways.keys()]);
+  return [...known.index.ways.values()]
     .sort((a, b) => byWayId(a.id, b.id))
     .map((way): FlowPart => {
       const ends = way.ends.map((end) => known.codes.get(end) ?? end).join(' to ');
       const lines = known.linesIn.get(way.id) ?? [];
-      const labels = lines.length === 0 ? 'no line' : labelsText(lines.map(({ id }) => labelOf(known, id)));
+      const labels = lines.length === 0 ? 'no line' : `lines ${labelsText(lines.map(({ id }) => labelOf(known, id)))}`;
       const joints = hiddenJoints(known, way);
       return {
         look: 'plain',
         key: way.id,
-        keyMm: 8,
-        text: `${ends}: ${wayKind(way)}, ${wayLength(known, way)}. ${labels}${joints.length === 0 ? '' : `; ${joints.join(', ')}`}`,
+        keyMm,
+        text: `${ends}: ${wayKind(way)}, ${wayLength(known, way)}; ${labels}${joints.length === 0 ? '' : `; ${joints.join(', ')}`}`,
         about: [way.id, ...lines.map(({ id }) => id)],
       };
     });
+};
 
 const unitParts = (known: KnownBoat): FlowPart[] =>
   known.marks.map(

@@ -95,6 +95,16 @@ const pillSteps = (leftMm: number, topMm: number, widthMm: number): Parameters<t
   ];
 };
 
+/** The code of a place in a box. */
+export const codeBox = (code: string, [leftMm, topMm]: Point, about: readonly string[]): Shape[] => [
+  pathShape(rectangle({ leftMm, topMm: topMm + 0.2, widthMm: boxWidthMm(code), heightMm: rowMm - 0.4 }), {
+    stroke: { ink: 'ink', widthMm: 0.25 },
+    fill: 'paper',
+    about,
+  }),
+  { kind: 'text', xMm: leftMm + 0.8, yMm: topMm + 2.95, text: code, ...sheetText.label, ink: 'ink', about },
+];
+
 /** The code of a place in a box and the numbers of its units in a balloon, its top left corner at `at`. */
 export const placeBadge = (known: KnownBoat, place: string, at: Point): { shapes: Shape[]; widthMm: number } => {
   const [leftMm, topMm] = at;
@@ -104,14 +114,7 @@ export const placeBadge = (known: KnownBoat, place: string, at: Point): { shapes
   const codeMm = boxWidthMm(code);
   const pillMm = pillWidthMm(numbers);
   const stroke = { ink: 'ink', widthMm: 0.25 } as const;
-  const shapes: Shape[] = [
-    pathShape(rectangle({ leftMm, topMm: topMm + 0.2, widthMm: codeMm, heightMm: rowMm - 0.4 }), {
-      stroke,
-      fill: 'paper',
-      about,
-    }),
-    { kind: 'text', xMm: leftMm + 0.8, yMm: topMm + 2.95, text: code, ...sheetText.label, ink: 'ink', about },
-  ];
+  const shapes = codeBox(code, at, about);
   if (numbers === '') return { shapes, widthMm: codeMm };
   return {
     shapes: [

@@ -65,7 +65,8 @@ const boxShapes = (box: PlaceBox, [leftMm, topMm]: Point, widthMm: number): Shap
       : balloon([leftMm + 3.4, topMm + 2.7], {
           number: mark.number,
           radiusMm: radiusOf(mark.number),
-          filled: mark.findings.length > 0,
+          // what was found stands in the findings; here a filled number would only raise the question
+          filled: false,
           about,
         })),
     ...headLines(box, widthMm).map((line, at) =>

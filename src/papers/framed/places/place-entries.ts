@@ -3,7 +3,7 @@ import type { Point } from '../../drawing/point.ts';
 import { polyline } from '../../drawing/polyline.ts';
 import type { Shape } from '../../drawing/shapes.ts';
 import type { KnownBoat } from '../known-boat.ts';
-import { fewLines, sheetLines, sheetText } from '../sheet-text.ts';
+import { sheetLines, sheetText } from '../sheet-text.ts';
 import { type Entry, entryLabels, type Heading } from './place-facts.ts';
 import { pictureLineMm, pictureLines } from './place-text.ts';
 
@@ -12,7 +12,7 @@ const thin = { ink: 'ink', widthMm: 0.25 } as const;
 
 /** The words of an entry in lines: which way, where it leads, what comes in by it. */
 const entryLines = (known: KnownBoat, entry: Entry, widthMm: number): string[] => [
-  ...fewLines(entry.title, { ...sheetText.small, weight: 'semibold' }, { widthMm, most: 1 }),
+  ...sheetLines(entry.title, { ...sheetText.small, weight: 'semibold' }, widthMm),
   ...sheetLines(entry.leads, sheetText.small, widthMm),
   ...sheetLines(entryLabels(known, entry), sheetText.small, widthMm),
 ];

@@ -5,7 +5,7 @@ import { labelsText } from '../../lists/line-labels.ts';
 import { wiresWords } from '../../lists/wire-words.ts';
 import { codeOf } from '../../sheet/line-code.ts';
 import { type KnownBoat, labelOf, lengthText } from '../known-boat.ts';
-import type { FlowPart } from '../text-flow.ts';
+import { type FlowPart, keyColumnMm } from '../text-flow.ts';
 import { type Entry, endBrief, type PlaceBox } from './place-facts.ts';
 
 /** Ids of the cautions that belong to work at a place. */
@@ -54,13 +54,14 @@ const lengthWords = (known: KnownBoat, line: LineEntry): string => {
 
 const isLoop = (line: LineEntry, place: Place): boolean => (line.dripLoops ?? []).includes(place.id);
 
-const lineParts = (known: KnownBoat, place: Place, lines: readonly LineEntry[]): FlowPart[] =>
-  lines.map((line): FlowPart => {
+const lineParts = (known: KnownBoat, place: Place, lines: readonly LineEntry[]): FlowPart[] => {
+  const keyMm = keyColumnMm(lines.map(({ id }) => labelOf(known, id)));
+  return lines.map((line): FlowPart => {
     const wires = wiresWords(known.index, line);
     return {
       look: 'plain',
       key: labelOf(known, line.id),
-      keyMm: 10,
+      keyMm,
       text: [
         `${codeOf(line.kind).words}: ${endBrief(known, line.from)} to ${endBrief(known, line.to)}, ${lengthWords(known, line)}`,
         ...(isLoop(line, place) ? ['drip loop here'] : []),
@@ -69,6 +70,7 @@ const lineParts = (known: KnownBoat, place: Place, lines: readonly LineEntry[]):
       about: [line.id],
     };
   });
+};
 
 const endsAt = (place: Place, { places }: LineEntry): boolean => places[0] === place.id || places.at(-1) === place.id;
 

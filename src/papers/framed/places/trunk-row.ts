@@ -45,14 +45,17 @@ const trunkRows = ({ joints }: TrunkPass, widthMm: number): TrunkJoint[][] => {
   return rows.length === 0 ? [[]] : rows;
 };
 
-const leadMm = 13;
+/** Room beside the joints for the way by which a trunk comes and goes. */
+const leadMmOf = ({ from = '', to = '' }: TrunkPass): number =>
+  Math.max(6, textWidthMm(from, sheetText.small), textWidthMm(to, sheetText.small)) + 5;
 
 /** One pass of a trunk: its name, then its joints from where it comes to where it goes. */
 export const trunkShapes = (
   pass: TrunkPass,
   { leftMm, widthMm, topMm }: { leftMm: number; widthMm: number; topMm: number },
 ) => {
-  const rows = trunkRows(pass, widthMm - 2 * leadMm);
+  const leadMm = leadMmOf(pass);
+  const rows = trunkRows(pass, Math.max(12, widthMm - 2 * leadMm));
   const shapes = rows.flatMap((joints, row): Shape[] => {
     const yMm = topMm + row * trunkRowMm + 8;
     const isFirst = row === 0;
