@@ -37,6 +37,12 @@ commands
   .option('--out <folder>', 'write the binder, plan, findings, lists and drawings to this folder')
   .option('--paper <size>', 'paper of the binder: a4 or letter', 'a4')
   .option('--date <day>', 'day printed on the binder, as 2026-11-26; none is printed where none is given')
+  .option(
+    '--issue <sentence>',
+    'give out the next revision, for what or why; needs --date, and is kept in the boat file',
+  )
+  .option('--by <name>', 'who gives it out')
+  .option('--revision <mark>', 'go back to a revision that was given out')
   .option('--give-labels', 'hand out labels to lines that have none, and keep them in the boat file')
   .option('--json', 'print the whole plan as JSON')
   .option('--compare', 'also compare keeping old kit with replacing it, each wired at least cost')

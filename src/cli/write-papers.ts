@@ -20,6 +20,7 @@ import { powerPaper } from '../papers/lists/power-text.ts';
 import { securityPaper } from '../papers/lists/remote-text.ts';
 import { shoppingText } from '../papers/lists/shopping-list.ts';
 import { tapeText } from '../papers/lists/tape-text.ts';
+import type { PaperName } from '../papers/pages/paper-sizes.ts';
 import { oneLine } from '../papers/power/one-line.ts';
 import { boatSheet } from '../papers/sheet/boat-sheet.ts';
 import { pairsPaper, settingsPaper, sourcesPaper } from '../papers/sources/sources-text.ts';
@@ -28,7 +29,8 @@ import { tablesJson } from '../papers/table/tables-json.ts';
 import { workbook } from '../papers/table/workbook.ts';
 import { trafficPaper } from '../papers/traffic/traffic-text.ts';
 import { walkRoundPage } from '../papers/walk-round/walk-round-page.ts';
-import { type BinderWish, binderAtTerminal } from './binder-at-terminal.ts';
+import { binderAtTerminal } from './binder-at-terminal.ts';
+import type { GivenOut } from './given-out.ts';
 
 /** A landscape A3 sheet, the size a yard prints and pins up. */
 const sheetSize = { widthMm: 420, heightMm: 297 };
@@ -62,17 +64,20 @@ export const writePapers = async ({
   folder,
   boat,
   plan,
-  binder,
+  paper,
+  given,
 }: {
   folder: string;
   boat: Boat;
   plan: Plan;
-  binder: BinderWish;
+  paper: PaperName;
+  /** what every sheet says of itself */
+  given: GivenOut;
 }): Promise<string[]> => {
   const lists = planLists(boat, plan);
-  const drawings = binderDrawings({ boat, plan, standing: 'as planned', ...binder });
+  const drawings = binderDrawings({ boat, plan, paper, ...given });
   const papers: ReadonlyMap<string, string | Uint8Array> = new Map<string, string | Uint8Array>([
-    ['binder.pdf', await binderAtTerminal({ boat, plan, drawings, ...binder })],
+    ['binder.pdf', await binderAtTerminal({ boat, plan, drawings, paper, ...given })],
     ['plan.json', `${JSON.stringify(plan, undefined, 2)}\n`],
     ['findings.txt', findingsText(boat, plan.findings)],
     ['backbone.txt', backboneText(boat, plan)],

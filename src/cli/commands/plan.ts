@@ -1,5 +1,6 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { wiringCount, wiringsOf } from '../../core/joins/proposing/wirings.ts';
+import type { Plan } from '../../core/plan-shape.ts';
 import type { WiringEntry } from '../../core/proposal-shape.ts';
 import { loadBoat } from '../../node/files/load-boat.ts';
 import { picturesBeside } from '../../node/pictures-beside.ts';
@@ -7,7 +8,8 @@ import { planText } from '../../papers/lists/plan-text.ts';
 import { printCount } from '../../papers/lists/print-figure.ts';
 import { wiringsText } from '../../papers/lists/wirings-text.ts';
 import { binderWish } from '../binder-at-terminal.ts';
-import { giveLabels } from '../give-labels.ts';
+import { changeBoatFile } from '../change-boat-file.ts';
+import { type GivenOut, givenOut, issueEdit, oldRevision } from '../given-out.ts';
 import { solveAtTerminal } from '../solve-at-terminal.ts';
 import { writePapers } from '../write-papers.ts';
 
@@ -29,25 +31,58 @@ interface PlanOptions {
   readonly compare?: boolean;
   readonly paper?: string;
   readonly date?: string;
+  readonly issue?: string;
+  readonly by?: string;
+  readonly revision?: string;
 }
 
-/** `fairlead plan FILE`: computes everything; `--out` writes the papers to a folder, the binder for `--paper` and of `--date`, `--json` prints the plan, `--give-labels` hands out labels first, `--compare` adds what keeping and replacing old kit come to. */
-export const plan = async (
-  file: string,
-  { out, giveLabels: wantsLabels = false, json = false, compare = false, paper, date }: PlanOptions,
-): Promise<void> => {
-  const binder = binderWish({ paper, date });
-  const read = await loadBoat(file);
+interface Planned {
+  readonly boat: Boat;
+  readonly plan: Plan;
+  readonly given: GivenOut;
+}
+
+/** The boat as she stands, planned; labels and a revision given out first where they are asked for, and kept in her file. */
+const plannedNow = async (file: string, { giveLabels = false, date, issue, by }: PlanOptions): Promise<Planned> => {
+  let read = await loadBoat(file);
   const pictures = await picturesBeside(file);
+  let planned = await solveAtTerminal(read.boat, pictures);
+  const bare = planned.lines.filter(({ label }) => label === undefined).map(({ id }) => id);
+  if (giveLabels && bare.length > 0) {
+    read = await changeBoatFile(file, read, [{ edit: 'give-labels', params: { lines: bare } }]);
+    process.stderr.write(`Gave labels to ${printCount(bare.length, 'line')}, kept in ${file}.\n`);
+    planned = await solveAtTerminal(read.boat, pictures);
+  }
+  if (issue !== undefined) {
+    read = await changeBoatFile(file, read, [issueEdit(read.boat, { says: issue, by, on: date })]);
+    process.stderr.write(`Gave out revision ${read.boat.revisions?.at(-1)?.mark ?? ''}, kept in ${file}.\n`);
+  }
+  return { boat: read.boat, plan: planned, given: givenOut(read.boat, date) };
+};
+
+/** The boat as she stood when a revision was given out, planned anew; what was bought or fitted by then is pinned in her file. */
+const plannedThen = async (file: string, mark: string): Promise<Planned> => {
+  const { boat, given } = oldRevision((await loadBoat(file)).boat, mark);
+  return { boat, given, plan: await solveAtTerminal(boat, await picturesBeside(file)) };
+};
+
+/**
+ * `fairlead plan FILE`: computes everything; `--out` writes the papers to a folder, the binder for `--paper` and of `--date`,
+ * `--json` prints the plan, `--give-labels` and `--issue` hand out labels and a revision first, `--revision` goes back to one,
+ * `--compare` adds what keeping and replacing old kit come to.
+ */
+export const plan = async (file: string, options: PlanOptions): Promise<void> => {
+  const { out, json = false, compare = false, revision } = options;
+  const { paper } = binderWish(options);
   const started = performance.now();
-  const first = await solveAtTerminal(read.boat, pictures);
+  const {
+    boat,
+    plan: planned,
+    given,
+  } = await (revision === undefined ? plannedNow(file, options) : plannedThen(file, revision));
   const tookMs = Math.round(performance.now() - started);
-  const given = wantsLabels ? await giveLabels(file, read, first) : 0;
-  if (given > 0) process.stderr.write(`Gave labels to ${printCount(given, 'line')}, kept in ${file}.\n`);
-  const { boat } = given > 0 ? await loadBoat(file) : read;
-  const planned = given > 0 ? await solveAtTerminal(boat, pictures) : first;
   if (out !== undefined) {
-    const written = await writePapers({ folder: out, boat, plan: planned, binder });
+    const written = await writePapers({ folder: out, boat, plan: planned, paper, given });
     process.stderr.write(`Written to ${out}: ${written.join(', ')}.\n`);
   }
   const wirings = compare ? comparedAtTerminal(boat) : undefined;

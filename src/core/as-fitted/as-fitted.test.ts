@@ -11,6 +11,7 @@ import { plan } from '../plan.ts';
 import { boatOfRevision } from './boat-of-revision.ts';
 import { type FoundOtherwise, fittedEdits } from './fitted-edits.ts';
 import { nextMark } from './next-mark.ts';
+import { revisionThatStands, standingOf } from './standing.ts';
 
 const { boat } = aBoat();
 const planned = plan(boat, new Map());
@@ -104,6 +105,21 @@ describe('revisions', () => {
     expect(() => applyEdit(first, 'issue-revision', given)).toThrow(UserError);
     expect(nextMark(['A'])).toBe('B');
     expect(nextMark([...'ABCDEFGHIJKLMNOPQRSTUVWXYZ'])).toBe('AA');
+  });
+
+  test('stand until anything of the boat is changed', () => {
+    const { boat: issued } = applyEdit(startHistory(boat), 'issue-revision', given);
+    expect(revisionThatStands(issued)?.mark).toBe('A');
+    const { boat: moved } = applyEdit(startHistory(issued), 'move-unit', { unit: 'display', place: 'locker' });
+    expect(revisionThatStands(moved)).toBeUndefined();
+    expect(revisionThatStands(boat)).toBeUndefined();
+  });
+
+  test('are as fitted once a difference was found', () => {
+    expect(standingOf(boat)).toBe('planned');
+    expect(boatWith({ what: 'other', about: 'helm', is: 'it is' }).fitted).toSatisfy(
+      (fitted: typeof boat) => standingOf(fitted) === 'fitted',
+    );
   });
 
   test('that were tampered with are refused in words', () => {

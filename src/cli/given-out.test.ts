@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest';
+import { aBoat } from '../core/boat/a-boat.test-helper.ts';
+import { applyEdits } from '../core/boat/history.ts';
+import { startHistory } from '../core/boat/start-history.ts';
+import { UserError } from '../core/boat/user-error.ts';
+import { writeBoat } from '../core/boat/write-boat.ts';
+import { givenOut, issueEdit, oldRevision } from './given-out.ts';
+
+const { boat } = aBoat();
+const on = '2026-11-26';
+const issued = applyEdits(startHistory(boat), [issueEdit(boat, { says: 'For the yard.', on })]).boat;
+const moved = applyEdits(startHistory(issued), [
+  { edit: 'move-unit', params: { unit: 'display', place: 'locker' } },
+]).boat;
+
+test('papers bear the mark and the day of the revision last given out, until the boat changes', () => {
+  expect(givenOut(boat, undefined)).toEqual({ standing: 'as planned' });
+  expect(givenOut(issued, undefined)).toEqual({ standing: 'as planned', revision: 'A', dateIso: on });
+  expect(givenOut(moved, undefined)).toEqual({ standing: 'as planned' });
+});
+
+test('an old revision is the boat of that day, and its papers say what they said', () => {
+  const old = oldRevision(moved, 'A');
+  expect(writeBoat(old.boat)).toBe(writeBoat(issued));
+  expect(old.given).toEqual(givenOut(issued, undefined));
+});
+
+test('a revision has a day, and only a mark that was given out can be gone back to', () => {
+  expect(() => issueEdit(boat, { says: 'For the yard.' })).toThrow(UserError);
+  expect(() => oldRevision(moved, 'B')).toThrow('No revision “B” was given out.');
+});

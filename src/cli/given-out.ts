@@ -1,0 +1,74 @@
+import { boatOfRevision } from '../core/as-fitted/boat-of-revision.ts';
+import { nextMark } from '../core/as-fitted/next-mark.ts';
+import { revisionThatStands, standingOf } from '../core/as-fitted/standing.ts';
+import type { Boat } from '../core/boat/boat-schema.ts';
+import type { EditCall } from '../core/boat/history.ts';
+import { UserError } from '../core/boat/user-error.ts';
+import type { Standing } from '../papers/binder/binder-shape.ts';
+
+/** What every sheet of a set of papers says of itself. */
+export interface GivenOut {
+  readonly standing: Standing;
+  readonly revision?: string;
+  readonly dateIso?: string;
+}
+
+/** Giving out a revision, as it was typed: what it is for, whose, of what day. */
+interface Issue {
+  readonly says: string;
+  readonly by?: string | undefined;
+  readonly on?: string | undefined;
+}
+
+/**
+ * The edit by which the next revision of a boat is given out.
+ *
+ * @throws UserError without a day: a set of papers that was given to somebody is of one
+ */
+export const issueEdit = (boat: Boat, { says, by, on }: Issue): EditCall => {
+  const mark = nextMark((boat.revisions ?? []).map((revision) => revision.mark));
+  if (on === undefined || mark === undefined) {
+    throw new UserError({
+      says: on === undefined ? 'A revision is given out on a day.' : 'All marks have been given out.',
+      whatToDo: on === undefined ? 'Add --date with year, month and day, like 2026-11-26.' : 'Start a new boat file.',
+    });
+  }
+  return {
+    edit: 'issue-revision',
+    params: { mark, standing: standingOf(boat), on, says, ...(by === undefined ? {} : { by }) },
+  };
+};
+
+/** What the papers of a boat as she stands say of themselves: the mark of the revision she was last given out as, if nothing changed since. */
+export const givenOut = (boat: Boat, dateIso: string | undefined): GivenOut => {
+  const standing = `as ${standingOf(boat)}` as const;
+  const last = revisionThatStands(boat);
+  const day = dateIso ?? last?.on;
+  return {
+    standing,
+    ...(last === undefined ? {} : { revision: last.mark }),
+    ...(day === undefined ? {} : { dateIso: day }),
+  };
+};
+
+/**
+ * The boat of an old revision with what its papers say of themselves.
+ *
+ * @throws UserError for a mark that was not given out, or a kept boat that cannot be read
+ */
+export const oldRevision = (boat: Boat, mark: string): { readonly boat: Boat; readonly given: GivenOut } => {
+  const revision = boat.revisions?.find((entry) => entry.mark === mark);
+  if (revision === undefined) {
+    const marks = (boat.revisions ?? []).map((entry) => entry.mark);
+    throw new UserError({
+      says: `No revision “${mark}” was given out.`,
+      whatToDo: marks.length === 0 ? 'Give one out with --issue.' : `Those given out: ${marks.join(', ')}.`,
+    });
+  }
+  const given = boat.revisions ?? [];
+  return {
+    // her papers told of herself and of those before her
+    boat: { ...boatOfRevision(revision), revisions: given.slice(0, given.indexOf(revision) + 1) },
+    given: { standing: `as ${revision.standing}`, revision: mark, dateIso: revision.on },
+  };
+};
