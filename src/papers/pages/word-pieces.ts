@@ -12,7 +12,7 @@ const readableMm = 165;
 /** A paragraph longer than this may go on over the page, line by line. */
 const linesKept = 8;
 
-const gapsMm = { words: 2, points: 1.1, tick: 1.4, heading: 6, chapter: 0, caution: 1.9, blank: 2 } as const;
+const gapsMm = { words: 2, points: 1.1, tick: 1.4, heading: 6, chapter: 0, caution: 1.2, blank: 2 } as const;
 
 /** A paragraph, set in from the left by `insetMm`. */
 export const wordPieces = (

@@ -27,15 +27,24 @@ const paint = (pdf: PdfDocument, { stroke, fill }: PathShape | CircleShape): voi
 const faceOf = ({ face, weight }: TextShape): string =>
   face === 'figures' ? pdfFaces.figures : weight === 'semibold' ? pdfFaces.semibold : pdfFaces.words;
 
-/** From this size on pairs of letters are set closer where the face says so; in small type nobody sees it, and it takes long. */
-const kernedFromMm = 4;
+/** From this size on pairs of letters are set closer where the face says so; in smaller type nobody sees it, and it takes long. */
+const kernedFromMm = 6;
 
 const codes = new WeakMap<PdfFont, Map<string, string>>();
+
+/** What the library’s own `encode` does for one glyph, without asking the rules of the face for each. */
+const glyphCode = (font: PdfFont, character: string): string => {
+  const glyph = font.font.glyphForCodePoint(character.codePointAt(0) ?? 0);
+  const at = font.subset.includeGlyph(glyph.id);
+  font.widths[at] ??= glyph.advanceWidth * font.scale;
+  font.unicode[at] ??= glyph.codePoints;
+  return at.toString(16).padStart(4, '0');
+};
 
 const codeOf = (font: PdfFont, character: string): string => {
   const known = codes.get(font) ?? new Map<string, string>();
   codes.set(font, known);
-  const code = known.get(character) ?? font.encode(character)[0].join('');
+  const code = known.get(character) ?? glyphCode(font, character);
   known.set(character, code);
   return code;
 };

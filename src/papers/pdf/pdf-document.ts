@@ -3,12 +3,24 @@ export interface PdfOutline {
   readonly addItem: (title: string, options?: { expanded?: boolean }) => PdfOutline;
 }
 
+interface PdfGlyph {
+  readonly id: number;
+  readonly advanceWidth: number;
+  readonly codePoints: readonly number[];
+}
+
 /** A face of the library. It is not part of what the library promises; the tests that read our files would tell of a change. */
 export interface PdfFont {
   readonly id: string;
   ref(): unknown;
-  /** the codes of the glyphs of a text, four hexadecimal digits each */
-  encode(text: string): readonly [codes: readonly string[], positions: unknown];
+  readonly font: { glyphForCodePoint(codePoint: number): PdfGlyph };
+  /** the glyphs that go into the file; tells the place each has there */
+  readonly subset: { includeGlyph(id: number): number };
+  /** advance widths in thousandths of the size, and letters, by place */
+  readonly widths: (number | undefined)[];
+  readonly unicode: (readonly number[] | undefined)[];
+  /** from units of the face to thousandths */
+  readonly scale: number;
 }
 
 /**
