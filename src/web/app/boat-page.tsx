@@ -169,6 +169,7 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
         }))}
         inPlace={oneLine ?? lanes}
         choice={choiceOf[step] ?? null}
+        instead={part?.Instead === undefined ? null : <part.Instead boat={boat} plan={plan} lights={lights} />}
         pages={part?.Pages === undefined ? null : <part.Pages boat={boat} plan={plan} lights={lights} />}
         onPick={pick}
         isPulling={pull !== undefined}

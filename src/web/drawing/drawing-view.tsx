@@ -44,7 +44,7 @@ const CircleView = ({ shape }: { shape: CircleShape }): ReactNode => (
   />
 );
 
-const TextView = ({ shape }: { shape: TextShape }): ReactNode => (
+const TextView = ({ shape, isRead }: { shape: TextShape; isRead: boolean | undefined }): ReactNode => (
   <text
     x={shape.xMm}
     y={shape.yMm}
@@ -52,7 +52,7 @@ const TextView = ({ shape }: { shape: TextShape }): ReactNode => (
     className={`${shape.face} ${shape.weight ?? 'regular'}`}
     textAnchor={shape.anchor ?? 'start'}
     fill={inkColour(shape.ink)}
-    aria-hidden="true"
+    aria-hidden={isRead === true ? undefined : 'true'}
   >
     {shape.text}
   </text>
@@ -119,10 +119,10 @@ const GroupView = ({ shape, hand }: { shape: GroupShape; hand: Hand }): ReactNod
   );
 };
 
-type LeafShape = Exclude<Shape, GroupShape>;
+export type LeafShape = Exclude<Shape, GroupShape>;
 
 /** A balloon is lit as one thing, so what is in it needs no lights of its own. */
-const flat = (shapes: readonly Shape[]): readonly LeafShape[] =>
+export const flat = (shapes: readonly Shape[]): readonly LeafShape[] =>
   shapes.flatMap((shape) => (shape.kind === 'group' ? flat(shape.shapes) : [shape]));
 
 const hoverProps = (hand: Hand, about: readonly string[]) =>
@@ -148,14 +148,15 @@ const LeafView = ({ shape, hand }: { shape: LeafShape; hand: Hand }): ReactNode 
   );
 };
 
-const PlainView = ({ shape }: { shape: LeafShape }): ReactNode => {
+/** A shape that answers nobody; `isRead` where its words are for screen readers too. */
+export const PlainView = ({ shape, isRead }: { shape: LeafShape; isRead?: boolean }): ReactNode => {
   switch (shape.kind) {
     case 'path':
       return <PathView shape={shape} />;
     case 'circle':
       return <CircleView shape={shape} />;
     case 'text':
-      return <TextView shape={shape} />;
+      return <TextView shape={shape} isRead={isRead} />;
   }
 };
 
@@ -169,7 +170,7 @@ const ShapeView = ({ shape, hand }: { shape: Shape; hand: Hand }): ReactNode => 
 };
 
 /** Shapes have no id of their own; kind and place in the list keep them apart while the drawing stands. */
-const keyOf = (shape: Shape, at: number): string => `${shape.kind}${at}`;
+export const keyOf = (shape: Shape, at: number): string => `${shape.kind}${at}`;
 
 /**
  * A drawing as SVG elements inside an `<svg>` measured in millimetres. It knows no boats: it lights what the lights say

@@ -42,6 +42,8 @@ export const showOnSheet = ({
   smallestTextMm: number;
   ids: readonly string[];
 }): boolean => {
+  // a sheet that something else stands in place of has no measures to move by
+  if (pane.getBoundingClientRect().width === 0) return false;
   const elements = elementsAbout(layer, ids);
   const [first, ...rest] = elements;
   if (first === undefined) return false;

@@ -1,61 +1,34 @@
 import { config } from 'zod';
-import { binderOf } from '../../papers/binder/binder.ts';
-import type { SetBinder } from '../../papers/pages/page-shape.ts';
-import { setBinder } from '../../papers/pages/set-binder.ts';
 import type { PdfFile } from '../../papers/pdf/pdf-document.ts';
-import { writePdf } from '../../papers/pdf/write-pdf.ts';
-import type { BinderAsked, BinderReply } from './binder-reply.ts';
+import type { FaceBytes, MakePdf } from '../../papers/pdf/write-pdf.ts';
+import type { BinderAsked } from './binder-protocol.ts';
+import { binderSession } from './binder-session.ts';
 import { faceBytes } from './face-bytes.ts';
+import { plannedBoat } from './planned-boat.ts';
 
 // The page forbids code made from text; without this zod would try it and the browser would log a refusal.
 config({ jitless: true });
 
-const say = (reply: BinderReply, handedOver: Transferable[] = []): void => postMessage(reply, { transfer: handedOver });
+/** As long as the planner gives to the layouts of a boat that is opened. */
+const patienceMs = 20_000;
 
-const setPages = (asked: BinderAsked): SetBinder => {
-  const setting = setBinder(binderOf(asked), asked.paper);
-  let step = setting.next();
-  while (step.done !== true) {
-    say({ kind: 'chapter', progress: step.value });
-    step = setting.next();
-  }
-  return step.value;
-};
+let brought: Promise<{ makePdf: MakePdf; faces: FaceBytes }> | undefined;
 
-const joined = (chunks: readonly Uint8Array[]): Uint8Array<ArrayBuffer> => {
-  const bytes = new Uint8Array(chunks.reduce((sum, { byteLength }) => sum + byteLength, 0));
-  let at = 0;
-  for (const chunk of chunks) {
-    bytes.set(chunk, at);
-    at += chunk.byteLength;
-  }
-  return bytes;
-};
-
-const writeFile = async (set: SetBinder): Promise<Uint8Array<ArrayBuffer>> => {
+/** Brings the library that writes PDF and the faces, once somebody wants a file. */
+const bringPdf = async (): Promise<{ makePdf: MakePdf; faces: FaceBytes }> => {
   const [{ default: PDFDocument }, faces] = await Promise.all([import('pdfkit'), faceBytes()]);
-  const writing = writePdf(set, { makePdf: (options) => new PDFDocument(options) as PdfFile, faces });
-  let step = writing.next();
-  while (step.done !== true) {
-    say({ kind: 'written', done: step.value, of: set.pages.length });
-    step = writing.next();
-  }
-  return joined(await step.value);
+  return { makePdf: (options) => new PDFDocument(options) as PdfFile, faces };
 };
 
-const make = async (asked: BinderAsked): Promise<void> => {
-  const set = setPages(asked);
-  say({ kind: 'pages', set });
-  const bytes = await writeFile(set);
-  say({ kind: 'file', bytes }, [bytes.buffer]);
-};
-
-/** Makes a binder and tells of every step; who wants it no more ends the worker. */
-addEventListener('message', ({ data }: MessageEvent<BinderAsked>) => {
-  // thrown outside of the promise, so that the page hears of it as it hears of any other failure of a worker
-  make(data).catch((error: unknown) =>
-    setTimeout(() => {
-      throw error;
-    }),
-  );
+const hear = binderSession({
+  nowMs: () => performance.now(),
+  pause: () => new Promise((resolve) => setTimeout(resolve, 0)),
+  post: (reply) => postMessage(reply),
+  planned: (boat) => plannedBoat(boat, patienceMs),
+  bringPdf: () => {
+    brought ??= bringPdf();
+    return brought;
+  },
 });
+
+addEventListener('message', ({ data }: MessageEvent<BinderAsked>) => void hear(data));

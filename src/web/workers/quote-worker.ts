@@ -1,19 +1,15 @@
 import { config } from 'zod';
-import { fullWork } from '../../core/backbone/full-work.ts';
-import { layoutProblems } from '../../core/backbone/layout-problems.ts';
-import type { Layout } from '../../core/backbone/problem.ts';
-import { solveLayout } from '../../core/backbone/solve-layout.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { readBoat } from '../../core/boat/read-boat.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import { wiringCount, wiringsOf } from '../../core/joins/proposing/wirings.ts';
-import { plan } from '../../core/plan.ts';
 import { changeOrder, type Planned } from '../../core/quote/change-order.ts';
 import { quoteOf } from '../../core/quote/quote-of.ts';
 import { wiredAs } from '../../core/quote/wired-as.ts';
 import { currencyOf } from '../../papers/lists/cure-words.ts';
 import { changeRows } from '../../papers/quote/change-order-text.ts';
 import { type Option, optionRows } from '../../papers/quote/options-text.ts';
+import { plannedBoat } from './planned-boat.ts';
 import type { QuoteAsked, QuoteReply } from './quote-reply.ts';
 import { words } from './words.ts';
 
@@ -25,18 +21,7 @@ const patienceMs = 2000;
 
 const say = (reply: QuoteReply): void => postMessage(reply);
 
-/** A boat planned with the best layouts that a short search finds. */
-const planned = (boat: Boat): Planned => {
-  const endMs = performance.now() + patienceMs;
-  const layouts = new Map<string, Layout>();
-  for (const problem of layoutProblems(boat)) {
-    for (const layout of solveLayout(problem, fullWork)) {
-      layouts.set(problem.hash, layout);
-      if (performance.now() > endMs) break;
-    }
-  }
-  return { boat, plan: plan(boat, layouts) };
-};
+const planned = (boat: Boat): Planned => plannedBoat(boat, patienceMs);
 
 const tellOptions = ({ boat, says }: Extract<QuoteAsked, { asks: 'options' }>): void => {
   const of = wiringCount(boat);

@@ -5,4 +5,6 @@ export const en = {
   chooseAnother: 'Choose a boat file, or a recording of the bus as candump text or pcap.',
   tookIn: 'Take in what was changed in the file.',
   putTogether: 'Put together with what was changed in the file.',
+  nothingChanged: (mark: string) => `Nothing: she stands as in revision ${mark}.`,
+  faultInBinder: (detail: string) => `The papers could not be made, through a fault of the program: ${detail}`,
 } as const;

@@ -21,8 +21,15 @@ test('a step that is not computed yet says so and makes no figure up', () => {
   }
 });
 
-test('the binder can be made at any time', () => {
-  expect(factOf('binder')).toEqual(['all papers as one PDF', 'open']);
+test('the binder step says what was given out last, and when', () => {
+  const { boat } = aBoat();
+  const given = { standing: 'planned', says: 'For the yard.', boat: '00' } as const;
+  expect(factOf('binder')).toEqual(['not given out yet', 'open']);
+  const revisions = [
+    { mark: 'A', on: '2027-03-01', ...given },
+    { mark: 'B', on: '2027-05-02', ...given },
+  ];
+  expect(factOf('binder', aPlan(), { ...boat, revisions })).toEqual(['B given out 2027-05-02', 'done']);
 });
 
 test('the boat step counts the lengths that are only guessed', () => {

@@ -123,6 +123,17 @@ const buyWaypoint = (plan: Plan): Waypoint => {
   };
 };
 
+/** The papers were given to somebody, or nobody has them yet. */
+const binderWaypoint = (boat: Boat): Waypoint => {
+  const last = boat.revisions?.at(-1);
+  return {
+    step: 'binder',
+    name: words.step.binder,
+    fact: last === undefined ? words.notGivenOut : words.givenOut(last.mark, last.on),
+    state: last === undefined ? 'open' : 'done',
+  };
+};
+
 const later = (step: StepId): Waypoint => ({ step, name: words.step[step], fact: words.later, state: 'later' });
 
 /** The ten waypoints of a boat's course, each with the one fact that matters now. */
@@ -136,5 +147,5 @@ export const courseFacts = ({ boat, plan }: { boat: Boat; plan: Plan }): readonl
   buyWaypoint(plan),
   later('work'),
   later('prove'),
-  { step: 'binder', name: words.step.binder, fact: words.onePdf, state: 'open' },
+  binderWaypoint(boat),
 ];

@@ -40,6 +40,7 @@ export const en = {
   byGuess: (count: number) => `${count} by guess`,
   noCable: 'no cable to buy',
   cables: (count: number) => printCount(count, 'cable'),
-  onePdf: 'all papers as one PDF',
+  notGivenOut: 'not given out yet',
+  givenOut: (mark: string, day: string) => `${mark} given out ${day}`,
   later: 'planned here later',
 } as const;

@@ -1,5 +1,11 @@
 /** The kinds of file that the page hands out. */
-const types = { json: 'application/json', html: 'text/html', pdf: 'application/pdf' } as const;
+const types = {
+  csv: 'text/csv',
+  html: 'text/html',
+  json: 'application/json',
+  pdf: 'application/pdf',
+  xlsx: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
+} as const;
 
 /** Letters and digits of a name joined by hyphens, for the name of a file; empty where it has none. */
 export const plainName = (name: string): string =>

@@ -29,6 +29,8 @@ interface SheetFrameProps {
   readonly inPlace: InPlace | undefined;
   /** the choice between the two; null where there is none */
   readonly choice: ReactNode;
+  /** what stands in place of the drawing and its tools; null where the drawing stands */
+  readonly instead: ReactNode;
   /** pages that are made for paper only */
   readonly pages: ReactNode;
   /** whether a press pulls out what is pressed, to see what goes dark */
@@ -69,7 +71,7 @@ const SheetTools = ({
   onWords,
 }: Omit<
   SheetFrameProps,
-  'boatName' | 'view' | 'lights' | 'table' | 'drag' | 'pages' | 'onPick' | 'onShow' | 'frame'
+  'boatName' | 'view' | 'lights' | 'table' | 'drag' | 'instead' | 'pages' | 'onPick' | 'onShow' | 'frame'
 > & {
   /** whether the words on the drawing are explained under it now */
   hasWords: boolean;
@@ -121,7 +123,7 @@ const LateSheetList = (given: Parameters<typeof SheetList>[0]): ReactNode => {
 
 /** The middle of the page: the sheet, or the list that says the same in words. */
 export const SheetFrame = (props: SheetFrameProps): ReactNode => {
-  const { boatName, view, lights, isList, onPick, onShow, frame, sheet, table, drag, inPlace, pages } = props;
+  const { boatName, view, lights, isList, onPick, onShow, frame, sheet, table, drag, inPlace, instead, pages } = props;
   const [hasWords, setHasWords] = useState(false);
   const shown = inPlace ?? view.drawn;
   const of = inPlace?.says ?? words.drawingOf(boatName);
@@ -134,7 +136,7 @@ export const SheetFrame = (props: SheetFrameProps): ReactNode => {
           ...(props.isPulling ? ['pulling'] : []),
         ].join(' ')}
         ref={frame}
-        hidden={isList}
+        hidden={isList || instead !== null}
       >
         {shown === undefined ? null : (
           <SheetView
@@ -148,10 +150,12 @@ export const SheetFrame = (props: SheetFrameProps): ReactNode => {
         )}
         {inPlace === undefined ? drag : null}
       </div>
-      {isList ? <LateSheetList rows={view.rows} onShow={({ id }) => onShow([id], { kind: 'unit', id })} /> : null}
+      {isList && instead === null ? (
+        <LateSheetList rows={view.rows} onShow={({ id }) => onShow([id], { kind: 'unit', id })} />
+      ) : null}
       {table}
-      {hasWords && shown !== undefined ? <DrawingWords drawing={shown.drawing} /> : null}
-      <SheetTools {...props} hasWords={hasWords} onWords={() => setHasWords(!hasWords)} />
+      {hasWords && instead === null && shown !== undefined ? <DrawingWords drawing={shown.drawing} /> : null}
+      {instead ?? <SheetTools {...props} hasWords={hasWords} onWords={() => setHasWords(!hasWords)} />}
       {pages}
     </main>
   );

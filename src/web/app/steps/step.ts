@@ -52,6 +52,8 @@ export interface Step {
   readonly tables?: readonly StepTable[];
   /** what can be moved on the drawing, in place of tees and routes */
   readonly OnSheet?: ComponentType<OnSheetProps>;
+  /** what stands in place of the drawing, with tools of its own */
+  readonly Instead?: ComponentType<Omit<StepTableProps, 'onClose'>>;
   /** pages that are made for paper only */
   readonly Pages?: ComponentType<Omit<StepTableProps, 'onClose'>>;
 }

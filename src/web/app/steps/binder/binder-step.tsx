@@ -1,6 +1,9 @@
-import { restStep } from '../rest/rest-step.tsx';
+import type { ReactNode } from 'react';
 import type { Step } from '../step.ts';
-import { BinderBlock } from './binder-block.tsx';
+import { BinderPages } from './binder-pages.tsx';
 
-/** The step Binder: all papers as one file, looked at before they are printed. */
-export const binderStep: Step = { ...restStep, Begin: BinderBlock };
+/** What there is to do with the papers stands above the notes; under them stands nothing. */
+const NothingMore = (): ReactNode => null;
+
+/** The step Binder: the papers before they are printed, what came out otherwise, and what was given out. */
+export const binderStep: Step = { Margin: NothingMore, Instead: BinderPages };

@@ -1,0 +1,71 @@
+import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import type { Boat } from '../../../../core/boat/boat-schema.ts';
+import type { Plan } from '../../../../core/plan-shape.ts';
+import type { PaperName } from '../../../../papers/pages/paper-sizes.ts';
+import type { BinderFile } from '../../../workers/binder-protocol.ts';
+import { keptChoice } from '../../kept-choice.ts';
+import { plainName, saveFile } from '../../saving/save-file.ts';
+import { type BinderDesk, type BinderWanted, binderDesk, type DeskState } from './binder-desk.ts';
+import { binderPort } from './binder-port.ts';
+import { useReadRevision } from './read-choice.ts';
+import { todayIso } from './today-iso.ts';
+import { words } from './words.ts';
+
+/** The paper that binders are set for. */
+export const paperChoice = keptChoice<PaperName>('fairlead-paper', ['a4', 'letter']);
+
+/** Edits come in a row: a binder is made once the hand rests. */
+const restMs = 400;
+
+const nameOf = (boat: string, mark: string | undefined, file: BinderFile): string => {
+  const parts = [plainName(boat), ...(mark === undefined ? [] : [mark.toLowerCase()])];
+  if (file.as === 'pdf') {
+    return `${[...parts, file.part === undefined ? words.binderFile : plainName(file.part.title)].join('-')}.pdf`;
+  }
+  return `${[...parts, file.as === 'csv' ? file.list : words.listsFile].join('-')}.${file.as}`;
+};
+
+/** Gives a file of a binder to the browser, named by the boat, the revision and the part. */
+const saveBinderFile = (wanted: BinderWanted | undefined, file: BinderFile, bytes: Uint8Array<ArrayBuffer>): void => {
+  const of = wanted?.of;
+  const boat = of === undefined ? '' : 'boat' in of ? of.boat.name : of.name;
+  const mark = of !== undefined && 'revision' in of ? of.revision.mark : undefined;
+  saveFile({ name: nameOf(boat, mark, file), text: bytes, type: file.as });
+};
+
+/** What is wanted now: the boat as she stands, or the revision that is read. */
+export const useWanted = (boat: Boat, plan: Plan): BinderWanted => {
+  const paper = paperChoice.use();
+  const mark = useReadRevision();
+  const { name, revisions = [] } = boat;
+  const revision = revisions.find((one) => one.mark === mark);
+  const now = useMemo(() => ({ of: { boat, plan, dateIso: todayIso() }, paper }), [boat, plan, paper]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a revision is what it was, whatever happens to the boat
+  const then = useMemo(
+    () =>
+      revision === undefined
+        ? undefined
+        : { of: { revision, upTo: revisions.slice(0, revisions.indexOf(revision) + 1), name }, paper },
+    [revision?.mark, revision?.boat, paper],
+  );
+  return then ?? now;
+};
+
+/** The desk on which the binder lies, made anew a moment after what it is of has changed. */
+export const useBinderDesk = (wanted: BinderWanted | undefined): { desk: BinderDesk; state: DeskState } => {
+  const [desk] = useState(() => {
+    const made: BinderDesk = binderDesk(binderPort, {
+      save: (file, bytes) => saveBinderFile(made.state().shown?.wanted, file, bytes),
+      brokenWords: words.broken,
+    });
+    return made;
+  });
+  useEffect(() => {
+    if (wanted === undefined) return undefined;
+    const first = desk.state().shown === undefined;
+    const timer = setTimeout(() => desk.make(wanted), first ? 0 : restMs);
+    return () => clearTimeout(timer);
+  }, [desk, wanted]);
+  useEffect(() => desk.close, [desk]);
+  return { desk, state: useSyncExternalStore(desk.subscribe, desk.state) };
+};

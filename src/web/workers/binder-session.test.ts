@@ -1,0 +1,129 @@
+import { describe, expect, test } from 'vitest';
+import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
+import { applyEdit } from '../../core/boat/history.ts';
+import { startHistory } from '../../core/boat/start-history.ts';
+import { plan } from '../../core/plan.ts';
+import type { PdfFile } from '../../papers/pdf/pdf-document.ts';
+import type { BinderAsked, BinderReply } from './binder-protocol.ts';
+import { binderSession } from './binder-session.ts';
+
+const { boat } = aBoat();
+const planned = (of: typeof boat) => ({ boat: of, plan: plan(of, new Map()) });
+const now = { ...planned(boat), dateIso: '2027-03-01' };
+const given = { mark: 'A', standing: 'planned', on: '2027-02-01', says: 'For the yard.' } as const;
+
+/** A session whose clock makes every step long enough for a breath, and what it said. */
+const aSession = (pause: () => Promise<void> = async () => undefined) => {
+  const said: BinderReply[] = [];
+  let ms = 0;
+  const hear = binderSession({
+    nowMs: () => {
+      ms += 100;
+      return ms;
+    },
+    pause,
+    post: (reply) => said.push(reply),
+    planned,
+    bringPdf: () => Promise.reject(new Error('no library here')),
+  });
+  return { hear, said };
+};
+
+const told = (said: readonly BinderReply[]) => {
+  const last = said.findLast(({ kind }) => kind === 'set');
+  return last?.kind === 'set' ? last.told : undefined;
+};
+
+describe('a binder in a worker', () => {
+  test('says chapter by chapter how far it is, then all but the pages', async () => {
+    const { hear, said } = aSession();
+    await hear({ asks: 'set', of: now, paper: 'a4' });
+    const steps = said.flatMap((reply) => (reply.kind === 'setting' ? [reply.progress] : []));
+    expect(steps.length).toBeGreaterThan(5);
+    expect(steps.map(({ done }) => done)).toEqual(steps.map((_, at) => at + 1));
+    const made = told(said);
+    expect(made?.title).toBe(`${boat.name}: papers of her navigation electronics, as planned`);
+    expect(made?.sizes.length).toBe(steps.at(-1)?.pages);
+    expect(made?.parts.map(({ title }) => title)).toContain('Cable list');
+    expect(made?.lists.map(({ id }) => id)).toContain('cables');
+  });
+
+  test('hands out pages by number, and none that are not there', async () => {
+    const { hear, said } = aSession();
+    await hear({ asks: 'set', of: now, paper: 'letter' });
+    await hear({ asks: 'pages', pages: [0, 99_999] });
+    const last = said.at(-1);
+    expect(last?.kind === 'pages' && last.pages.map(({ at, page }) => [at, page.widthMm])).toEqual([[0, 215.9]]);
+  });
+
+  test('makes files of her lists', async () => {
+    const { hear, said } = aSession();
+    await hear({ asks: 'set', of: now, paper: 'a4' });
+    const bytesOf = async (asked: Extract<BinderAsked, { asks: 'file' }>) => {
+      await hear(asked);
+      const last = said.at(-1);
+      return last?.kind === 'file' ? last.bytes : new Uint8Array();
+    };
+    const text = async (asked: Extract<BinderAsked, { asks: 'file' }>) =>
+      new TextDecoder().decode(await bytesOf(asked));
+    expect(await text({ asks: 'file', file: { as: 'csv', list: 'cables' } })).toMatch(/^label,kind,from,to/);
+    expect(Object.keys(JSON.parse(await text({ asks: 'file', file: { as: 'json' } })))).not.toHaveLength(0);
+    const workbook = await bytesOf({ asks: 'file', file: { as: 'xlsx' } });
+    expect([...workbook.slice(0, 2)]).toEqual([0x50, 0x4b]);
+  });
+
+  test('makes the papers of a revision from the boat as she stood, under its mark and day', async () => {
+    const first = applyEdit(startHistory(boat), 'issue-revision', given);
+    const [revision] = first.boat.revisions ?? [];
+    if (revision === undefined) throw new Error('nothing was given out');
+    const { hear, said } = aSession();
+    await hear({ asks: 'set', of: { revision, upTo: [revision], name: boat.name }, paper: 'a4' });
+    await hear({ asks: 'pages', pages: [0] });
+    expect(JSON.stringify(said.at(-1))).toContain('2027-02-01');
+    const [unit] = boat.kit;
+    const later = applyEdit(first, 'name-unit', { unit: unit?.id ?? '', name: 'another name' });
+    await hear({ asks: 'since', revision, boat: later.boat });
+    expect(said.at(-1)).toMatchObject({ kind: 'since', says: expect.stringMatching(/name/i) });
+  });
+
+  test('refuses in words what cannot be read or made', async () => {
+    const { hear, said } = aSession();
+    await hear({ asks: 'set', of: { revision: { ...given, boat: '00ff' }, upTo: [], name: boat.name }, paper: 'a4' });
+    expect(said).toEqual([{ kind: 'refused', says: expect.stringMatching(/cannot be unpacked/) }]);
+    await hear({ asks: 'set', of: now, paper: 'a4' });
+    await hear({ asks: 'file', file: { as: 'pdf' } });
+    expect(said.at(-1)).toEqual({ kind: 'refused', says: expect.stringMatching(/no library here/) });
+  });
+});
+
+/** A library that takes whatever is drawn and packs nothing. */
+const aLibrary = (): PdfFile => {
+  const taken: unknown = new Proxy(() => undefined, {
+    get: (_, name) => (name === 'then' ? undefined : name === Symbol.toPrimitive ? () => 1 : taken),
+    apply: () => taken,
+    set: () => true,
+  });
+  return taken as PdfFile;
+};
+
+test('a PDF that is called off is not handed out', async () => {
+  const said: BinderReply[] = [];
+  let ms = 0;
+  const stopping: { hear?: (asked: BinderAsked) => Promise<void> } = {};
+  const hear = binderSession({
+    nowMs: () => {
+      ms += 100;
+      return ms;
+    },
+    pause: async () => {
+      if (said.some((reply) => reply.kind === 'writing' && reply.done === 2)) await stopping.hear?.({ asks: 'stop' });
+    },
+    post: (reply) => said.push(reply),
+    planned,
+    bringPdf: async () => ({ makePdf: aLibrary, faces: {} }),
+  });
+  stopping.hear = hear;
+  await hear({ asks: 'set', of: now, paper: 'a4' });
+  await hear({ asks: 'file', file: { as: 'pdf' } });
+  expect(said.at(-1)).toMatchObject({ kind: 'writing', done: 2 });
+});

@@ -1,0 +1,173 @@
+import { boatOfRevision } from '../../core/as-fitted/boat-of-revision.ts';
+import { revisionThatStands, standingOf } from '../../core/as-fitted/standing.ts';
+import type { Boat } from '../../core/boat/boat-schema.ts';
+import { UserError } from '../../core/boat/user-error.ts';
+import type { Plan } from '../../core/plan-shape.ts';
+import { type BinderOf, binderOf } from '../../papers/binder/binder.ts';
+import { boatChangeWords } from '../../papers/lists/boat-change-words.ts';
+import { planLists } from '../../papers/lists/plan-lists.ts';
+import type { SetBinder } from '../../papers/pages/page-shape.ts';
+import type { PaperName } from '../../papers/pages/paper-sizes.ts';
+import { partOfBinder, partsOf } from '../../papers/pages/parts-of.ts';
+import { setBinder } from '../../papers/pages/set-binder.ts';
+import { type FaceBytes, type MakePdf, writePdf } from '../../papers/pdf/write-pdf.ts';
+import { tableCsv } from '../../papers/table/table-csv.ts';
+import { tablesJson } from '../../papers/table/tables-json.ts';
+import { workbook } from '../../papers/table/workbook.ts';
+import type { BinderAsked, BinderFile, BinderReply, BinderSubject } from './binder-protocol.ts';
+import { words } from './words.ts';
+
+/** What a session needs: a clock, a breath that lets other asks in, somebody to answer to, and what only some asks need. */
+export interface BinderTools {
+  readonly nowMs: () => number;
+  readonly pause: () => Promise<void>;
+  readonly post: (reply: BinderReply) => void;
+  readonly planned: (boat: Boat) => { readonly boat: Boat; readonly plan: Plan };
+  readonly bringPdf: () => Promise<{ readonly makePdf: MakePdf; readonly faces: FaceBytes }>;
+}
+
+/** Longest stretch without a breath. */
+const sliceMs = 60;
+
+/** As many things as fit a margin that is read from top to bottom. */
+const mostChanges = 40;
+
+interface Made {
+  readonly boat: Boat;
+  readonly plan: Plan;
+  readonly set: SetBinder;
+}
+
+const joined = (chunks: readonly Uint8Array[]): Uint8Array<ArrayBuffer> => {
+  const all = new Uint8Array(chunks.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const chunk of chunks) {
+    all.set(chunk, at);
+    at += chunk.length;
+  }
+  return all;
+};
+
+const bytesOfText = (text: string): Uint8Array<ArrayBuffer> => new TextEncoder().encode(text);
+
+/** What the binder is made of, and what its sheets say of themselves. */
+const subjectOf = (of: BinderSubject, planned: BinderTools['planned']): Omit<BinderOf, 'paper'> => {
+  if (!('revision' in of)) {
+    const last = revisionThatStands(of.boat);
+    return { ...of, standing: `as ${standingOf(of.boat)}`, ...(last === undefined ? {} : { revision: last.mark }) };
+  }
+  const { mark, on, standing } = of.revision;
+  // her papers told of herself and of those before her
+  const boat = { ...boatOfRevision(of.revision), revisions: [...of.upTo] };
+  return { ...planned(boat), standing: `as ${standing}`, dateIso: on, revision: mark };
+};
+
+const listFile = ({ boat, plan }: Made, file: Exclude<BinderFile, { as: 'pdf' }>): Uint8Array<ArrayBuffer> => {
+  const lists = planLists(boat, plan);
+  switch (file.as) {
+    case 'xlsx':
+      return joined([workbook(lists)]);
+    case 'json':
+      return bytesOfText(tablesJson(lists));
+    case 'csv':
+      return bytesOfText(lists.flatMap((list) => (list.id === file.list ? [tableCsv(list)] : [])).join(''));
+  }
+};
+
+/** Walks through steps with breaths between them; undefined where it was called off. */
+const walked = async <Step, End>(
+  steps: Generator<Step, End>,
+  { nowMs, pause }: BinderTools,
+  { say, isOff }: { say: (step: Step) => void; isOff: () => boolean },
+): Promise<End | undefined> => {
+  let breathMs = nowMs();
+  let step = steps.next();
+  while (step.done !== true) {
+    if (nowMs() - breathMs >= sliceMs) {
+      say(step.value);
+      await pause();
+      if (isOff()) return undefined;
+      breathMs = nowMs();
+    }
+    step = steps.next();
+  }
+  return step.value;
+};
+
+/**
+ * The worker’s side of a binder: sets it in pages, hands pages out by number, and makes files of it. What cannot be done is
+ * refused in words.
+ */
+export const binderSession = (tools: BinderTools): ((asked: BinderAsked) => Promise<void>) => {
+  const { post } = tools;
+  let made: Made | undefined;
+  let latest = 0;
+
+  const set = async (of: BinderSubject, paper: PaperName): Promise<void> => {
+    const subject = subjectOf(of, tools.planned);
+    const setting = setBinder(binderOf({ ...subject, paper }), paper);
+    const done = await walked(setting, tools, {
+      say: (progress) => post({ kind: 'setting', progress }),
+      isOff: () => false,
+    });
+    if (done === undefined) return;
+    made = { boat: subject.boat, plan: subject.plan, set: done };
+    const sizes = done.pages.map(({ widthMm, heightMm }) => ({ widthMm, heightMm }));
+    const lists = planLists(subject.boat, subject.plan).map(({ id, title }) => ({ id, title }));
+    const { title, bookmarks } = done;
+    post({ kind: 'set', told: { title, sizes, bookmarks, parts: partsOf(done), lists } });
+  };
+
+  const writeFile = async ({ set: whole, ...rest }: Made, file: BinderFile, turn: number): Promise<void> => {
+    if (file.as !== 'pdf') {
+      post({ kind: 'file', file, bytes: listFile({ set: whole, ...rest }, file) });
+      return;
+    }
+    const part = file.part === undefined ? whole : partOfBinder(whole, file.part);
+    const of = part.pages.length;
+    post({ kind: 'writing', done: 0, of });
+    const pdf = await tools.bringPdf();
+    const isOff = (): boolean => turn !== latest;
+    const packed = await walked(writePdf(part, pdf), tools, {
+      say: (done) => post({ kind: 'writing', done, of }),
+      isOff,
+    });
+    const bytes = packed === undefined ? undefined : joined(await packed);
+    if (bytes !== undefined && !isOff()) post({ kind: 'file', file, bytes });
+  };
+
+  const answer = async (asked: BinderAsked): Promise<void> => {
+    switch (asked.asks) {
+      case 'set':
+        return set(asked.of, asked.paper);
+      case 'pages': {
+        const pages = asked.pages.flatMap((at) => {
+          const page = made?.set.pages[at];
+          return page === undefined ? [] : [{ at, page }];
+        });
+        post({ kind: 'pages', pages });
+        return;
+      }
+      case 'file':
+        latest += 1;
+        return made === undefined ? undefined : writeFile(made, asked.file, latest);
+      case 'stop':
+        latest += 1;
+        return;
+      case 'since': {
+        const says = boatChangeWords({ before: boatOfRevision(asked.revision), after: asked.boat }, mostChanges);
+        post({ kind: 'since', says: says === '' ? words.nothingChanged(asked.revision.mark) : says });
+        return;
+      }
+    }
+  };
+
+  return async (asked) => {
+    try {
+      await answer(asked);
+    } catch (error) {
+      if (error instanceof UserError) post({ kind: 'refused', says: `${error.says} ${error.whatToDo}` });
+      else post({ kind: 'refused', says: words.faultInBinder(error instanceof Error ? error.message : String(error)) });
+    }
+  };
+};
