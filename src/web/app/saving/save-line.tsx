@@ -20,7 +20,9 @@ const wordsOf = (state: SaveState): string => {
     case 'saved': {
       if (state.isAway) return words.away;
       const file = `${state.id}.boat.json`;
-      return state.atMs === undefined ? words.saved(file) : words.savedAt(file, whenWords(state.atMs, Date.now()));
+      return state.atMs === undefined
+        ? words.saved(file)
+        : words.savedAt(file, whenWords(state.atMs, Date.now(), 'minute'));
     }
     case 'saving':
       return words.saving;

@@ -1,5 +1,6 @@
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useMemo, useState } from 'react';
 import type { Boat } from '../../../../../core/boat/boat-schema.ts';
+import { useCommands } from '../../../commands/use-commands.ts';
 import { fetchState, fetchStates, type SavedState } from '../../../opening/fetch-boats.ts';
 import { routeOf } from '../../../route.ts';
 import { whenWords } from '../../../saving/when-words.ts';
@@ -83,13 +84,17 @@ const Found = ({ found }: { found: Beside }): ReactNode => {
 export const BesideBlock = ({ boat }: { boat: Boat }): ReactNode => {
   const { found, ask, stop } = useBeside(boat);
   const { known, look } = useStates();
+  const compare = (): void => ask({ asks: 'options', boat, says: words.asPlanned });
+  useCommands(
+    // biome-ignore lint/correctness/useExhaustiveDependencies: what is asked hangs on the boat alone
+    useMemo(
+      () => [{ id: 'quote-each-way', group: 'boat', says: words.compare, foundBy: words.compareFoundBy, run: compare }],
+      [boat],
+    ),
+  );
   return (
     <div className="quote-beside">
-      <button
-        type="button"
-        className="quote-page"
-        onClick={() => ask({ asks: 'options', boat, says: words.asPlanned })}
-      >
+      <button type="button" className="quote-page" onClick={compare}>
         {words.compare}
       </button>
       {idOfPage() === undefined ? null : (

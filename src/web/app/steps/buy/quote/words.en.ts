@@ -37,6 +37,7 @@ export const en = {
   table: 'the order',
   held: 'What the work waits for',
   compare: 'quote each way to wire her',
+  compareFoundBy: ['compare', 'options', 'side by side', 'keep or replace'],
   asPlanned: 'As she is planned now.',
   since: 'price what changed since an earlier state',
   chooseState: 'Since',

@@ -4,6 +4,7 @@ import type { EditCall } from '../../../../../core/boat/history.ts';
 import type { Plan } from '../../../../../core/plan-shape.ts';
 import { type ProposalRow, proposalRows, proposalSays } from '../../../../../papers/lists/proposal-rows.ts';
 import { wiringRows } from '../../../../../papers/lists/wiring-rows.ts';
+import { useCommands } from '../../../commands/use-commands.ts';
 import { useEdit } from '../../../edit-context.ts';
 import { LitRows, type RowHand } from '../../../margin/lit-rows.tsx';
 import { Explained } from '../../../words/explained.tsx';
@@ -93,6 +94,15 @@ const Wirings = ({ boat }: { boat: Boat }): ReactNode => {
   const say = useWords();
   const { found, start, stop } = useWirings(boat);
   const rows = useMemo(() => wiringRows(boat, found?.wirings ?? []), [boat, found]);
+  useCommands(
+    // biome-ignore lint/correctness/useExhaustiveDependencies: what is asked hangs on the boat alone
+    useMemo(
+      () => [
+        { id: 'compare-wirings', group: 'boat', says: words.compareOld, foundBy: words.compareFoundBy, run: start },
+      ],
+      [boat],
+    ),
+  );
   return (
     <section className="block joins-block" aria-label={words.oldKit}>
       <h3>{words.oldKit}</h3>

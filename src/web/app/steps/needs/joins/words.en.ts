@@ -18,4 +18,6 @@ export const en = {
   stop: 'stop comparing',
   compare: 'compare them',
   compareAgain: 'compare again',
+  compareOld: 'compare keeping and replacing old kit',
+  compareFoundBy: ['wirings', 'options', 'converter', 'keep or replace'],
 } as const;
