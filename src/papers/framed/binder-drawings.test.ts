@@ -4,10 +4,11 @@ import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import { type Boat, boatSchema } from '../../core/boat/boat-schema.ts';
 import { sheetSizes } from '../../core/facts/sheet-sizes.ts';
 import { plan } from '../../core/plan.ts';
-import { insideMm, textBox, textsOf } from '../drawing/box.ts';
+import { insideMm, overlaps, textBox, textsOf } from '../drawing/box.ts';
+import type { CircleShape, TextShape } from '../drawing/shapes.ts';
 import { toSvg } from '../drawing/to-svg.ts';
 import { lineLabels } from '../lists/line-labels.ts';
-import { awayMm, balloonsOf } from '../sheet/on-the-sheet.test-helper.ts';
+import { awayMm, balloonsOf, circleBox, clashes } from '../sheet/on-the-sheet.test-helper.ts';
 import { type BinderDrawing, type BinderRequest, binderDrawings } from './binder-drawings.ts';
 import { symbolWords } from './boat/sheet-symbols.ts';
 import {
@@ -31,6 +32,7 @@ const boats: Readonly<Record<string, () => Boat>> = {
   gannet: () => anExample('gannet'),
   sandpiper: () => anExample('sandpiper'),
   bonxie: () => anExample('bonxie'),
+  wreck: () => anExample('wreck'),
   tern: () => aBoat().boat,
   'a new sloop': () => usualBoat('sloop-deck-stepped'),
   'a new trawler': () => usualBoat('trawler'),
@@ -56,6 +58,11 @@ const drawingsOf = (name: string, paper: BinderRequest['paper']): BinderDrawing[
   const drawings = drawn.get(key) ?? binderDrawings(requestFor(name, paper));
   drawn.set(key, drawings);
   return drawings;
+};
+
+const isInside = (text: TextShape, { xMm, yMm }: CircleShape): boolean => {
+  const box = textBox(text);
+  return box.leftMm < xMm && box.rightMm > xMm && box.topMm < yMm && box.bottomMm > yMm;
 };
 
 describe.each(cases)('the drawings of $name on $paper', ({ name, paper }) => {
@@ -91,6 +98,22 @@ describe.each(cases)('the drawings of $name on $paper', ({ name, paper }) => {
         wiring.some(({ piece }) => awayMm([xMm, yMm], piece) < radiusMm - 0.15),
       );
       expect(struck).toEqual([]);
+    }
+  });
+
+  test('no balloon touches another, nor a text but its own', () => {
+    for (const { name: sheet, drawing } of drawings) {
+      const balloons = balloonsOf(drawing.shapes).filter(
+        ({ fill, stroke }) => fill !== 'ink' && stroke?.dashMm === undefined,
+      );
+      expect(clashes(balloons, circleBox, ({ about }) => `${sheet}: ${about?.join()}`)).toEqual([]);
+      const texts = textsOf(drawing.shapes);
+      const touched = balloons.flatMap((circle) =>
+        texts.filter(
+          (text) => overlaps(textBox(text), circleBox(circle)) && !(/^\d+$/.test(text.text) && isInside(text, circle)),
+        ),
+      );
+      expect(touched.map(({ text }) => `${sheet}: ${text}`)).toEqual([]);
     }
   });
 
@@ -185,6 +208,33 @@ test('lines over a match line are named on both of its sides', () => {
   const wayOver = bonxie.ways.find(({ id }) => id === 'b66');
   const lines = planned.lines.filter(({ ways }) => ways.includes(wayOver?.id ?? '')).length;
   expect(sides.filter((words) => words.includes(`b66, ${lines} lines:`)).length).toBeGreaterThan(1);
+});
+
+test('the plug of a pilot in the deck is marked as a place where cables come apart', () => {
+  const written = drawingsOf('sandpiper', 'a4')
+    .filter(({ part }) => part === 'boat')
+    .flatMap(({ drawing }) => textsOf(drawing.shapes).map(({ text }) => text));
+  expect(written.filter((text) => text.startsWith('plug in the deck: C')).length).toBeGreaterThan(0);
+  expect(written).toContain(symbolWords.parted);
+});
+
+test('in feet a way of 2.40 m is 7.9 ft long on the key', () => {
+  const sheets = binderDrawings({ ...requestFor('gannet', 'letter'), units: 'feet' });
+  const key = sheets.filter(({ part }) => part === 'key').flatMap(({ drawing }) => textsOf(drawing.shapes));
+  const words = key.map(({ text }) => text).join(' ');
+  expect(words).toContain('7.9 ft');
+  expect(words).not.toContain('2.40 m');
+});
+
+test('a boat with nothing aboard still has her sheets', () => {
+  const { boat } = aBoat().with({ kit: [], joins: [], needs: [], places: [], ways: [], buses: [] });
+  const bare: Boat = { ...boat, supply: { banks: [], panels: [], dcdc: [] } };
+  const sheets = binderDrawings({ boat: bare, plan: plan(bare, new Map()), paper: 'a4', standing: 'as fitted' });
+  expect(sheets.map(({ part }) => part)).toEqual(['boat', 'boat', 'key', 'data', 'power']);
+  for (const { drawing } of sheets) {
+    expect(toSvg(drawing, 'paper')).not.toMatch(/NaN|Infinity|undefined/);
+    expect(textsOf(drawing.shapes).map(({ text }) => text)).toEqual(expect.arrayContaining(['as fitted', 'not dated']));
+  }
 });
 
 test('equal boats give equal bytes, whatever the order of their lists', () => {

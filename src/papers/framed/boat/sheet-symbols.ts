@@ -6,7 +6,7 @@ import type { Shape } from '../../drawing/shapes.ts';
 /** What the symbols of the boat sheets stand for, in the key of every sheet that has them. */
 export const symbolWords = {
   hidden: 'tee or end behind a panel or out of reach',
-  parted: 'cables parted here',
+  parted: 'cables come apart here',
   passage: 'passage through deck or bulkhead',
   antenna: 'antenna',
   sensor: 'sensor',

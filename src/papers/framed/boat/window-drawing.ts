@@ -10,6 +10,7 @@ import type { WayBundle } from '../../sheet/way-bundles.ts';
 import type { KnownBoat } from '../known-boat.ts';
 import { type NoteRoom, placeNotes } from '../place-notes.ts';
 import { hullUnder, softLines } from './hull-under.ts';
+import { partedHere } from './parted-here.ts';
 import { hiddenRing, partedDiamond, passageBars } from './sheet-symbols.ts';
 import { type DrawnNote, notesDrawn, placeNote, wayNote } from './window-notes.ts';
 import { drawnBox, type WindowView } from './window-view.ts';
@@ -79,10 +80,9 @@ const jointPlaces = ({ plan }: KnownBoat): ReadonlySet<string> =>
 
 const placeSymbols = (known: KnownBoat, view: WindowView, places: readonly Place[]): Shape[] => {
   const joints = jointPlaces(known);
-  const parted = new Set(known.plan.masts.flatMap(({ breakAt }) => breakAt ?? []));
   return places.flatMap((place) => [
     ...(joints.has(place.id) && place.reach !== 'open' ? [hiddenRing(view.at(place), { about: [place.id] })] : []),
-    ...(parted.has(place.id) ? [partedDiamond(view.at(place), { about: [place.id] })] : []),
+    ...(partedHere(known, place.id).length > 0 ? [partedDiamond(view.at(place), { about: [place.id] })] : []),
   ]);
 };
 

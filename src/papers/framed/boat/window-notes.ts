@@ -4,11 +4,11 @@ import { direction, distanceMm, type Point, stepFrom } from '../../drawing/point
 import { polyline, rectangle } from '../../drawing/polyline.ts';
 import type { Shape, TextShape } from '../../drawing/shapes.ts';
 import { textWidthMm } from '../../drawing/text-width.ts';
-import { labelsText } from '../../lists/line-labels.ts';
 import { printCount } from '../../lists/print-figure.ts';
-import { briefPlace, type KnownBoat, labelOf } from '../known-boat.ts';
+import { briefPlace, type KnownBoat } from '../known-boat.ts';
 import type { Note, NoteForm, PlacedNote } from '../place-notes.ts';
 import { fewLines, sheetText } from '../sheet-text.ts';
+import { partedHere } from './parted-here.ts';
 
 /** A note with how it is drawn where it was set down. */
 export interface DrawnNote {
@@ -135,16 +135,10 @@ export const placeBadge = (known: KnownBoat, place: string, at: Point): { shapes
   };
 };
 
-/** What must be said of a place on every drawing of it: where cables are made to come apart. */
-const placeFacts = (known: KnownBoat, place: string): string[] =>
-  known.plan.masts
-    .filter(({ breakAt }) => breakAt === place)
-    .map(({ lines }) => `parted here: ${labelsText(lines.map(({ line }) => labelOf(known, line)))}`);
-
 /** The note of a place: its code, the numbers of its units, and its brief name where there is room. */
 export const placeNote = (known: KnownBoat, place: Place, at: Point): DrawnNote => {
   const { widthMm: badgeMm } = placeBadge(known, place.id, [0, 0]);
-  const facts = placeFacts(known, place.id).flatMap((fact) =>
+  const facts = partedHere(known, place.id).flatMap((fact) =>
     fewLines(fact, sheetText.small, { widthMm: nameMm, most: 2 }),
   );
   const name = fewLines(briefPlace(place.name), sheetText.small, { widthMm: nameMm, most: 2 });

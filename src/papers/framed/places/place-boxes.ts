@@ -21,7 +21,8 @@ const headLines = ({ name, mark }: PlaceBox, widthMm: number): string[] =>
 
 const headMm = (box: PlaceBox, widthMm: number): number => Math.max(5.4, headLines(box, widthMm).length * 3.3 + 1.8);
 
-const boxHeightMm = (box: PlaceBox, widthMm: number): number =>
+/** How high a box of a width is. */
+export const boxHeightMm = (box: PlaceBox, widthMm: number): number =>
   headMm(box, widthMm) +
   box.rows.reduce(
     (sum, row) => sum + Math.max(1, rowLines(row, widthMm, boxKeyMm(box)).length) * pictureLineMm + 0.6,

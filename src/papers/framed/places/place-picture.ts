@@ -4,7 +4,7 @@ import { rectangle } from '../../drawing/polyline.ts';
 import type { Shape } from '../../drawing/shapes.ts';
 import type { KnownBoat } from '../known-boat.ts';
 import { sheetLines, sheetText } from '../sheet-text.ts';
-import { setBoxes } from './place-boxes.ts';
+import { boxHeightMm, setBoxes } from './place-boxes.ts';
 import { acrossEntries, acrossHeightMm, acrossLines, type Outline, sideEntries } from './place-entries.ts';
 import type { Entry, Heading, PlaceBox, TrunkPass } from './place-facts.ts';
 import { type PictureRoom, pictureLineMm, pictureLines } from './place-text.ts';
@@ -14,6 +14,7 @@ import { passingWords, trunkShapes } from './trunk-row.ts';
 export interface PlacePicture {
   readonly shapes: readonly Shape[];
   readonly rest: readonly PlaceBox[];
+  readonly restPasses: readonly TrunkPass[];
   /** whether ways or trunks reach beyond the room */
   readonly isOver: boolean;
 }
@@ -23,6 +24,16 @@ const narrowSideMm = 23;
 /** Boxes need so much room across, their air counted. */
 const leastInnerMm = 34;
 const leastSideMm = 3;
+
+/** How many of the heights fit under each other. */
+const countFitting = (heights: readonly number[], roomMm: number): number => {
+  let usedMm = 0;
+  for (const [at, heightMm] of heights.entries()) {
+    usedMm += heightMm;
+    if (usedMm > roomMm) return at;
+  }
+  return heights.length;
+};
 
 const inward = (entries: readonly Entry[], headings: readonly Heading[]): Entry[] =>
   headings.flatMap((heading) => entries.filter((entry) => entry.heading === heading));
@@ -59,15 +70,22 @@ export const placePicture = (
   };
   const innerMm = { leftMm: leftMm + 3.5, widthMm: rightMm - leftMm - 7 };
   const through = passingWords(passes).flatMap((words) => sheetLines(words, sheetText.small, innerMm.widthMm));
-  let trunkMm = outline.bottomMm - 2.5 - through.length * pictureLineMm;
-  const passing = pictureLines(through, [innerMm.leftMm, trunkMm], [place.id], false);
-  const trunks = [...passes.filter(({ joints }) => joints.length > 0)].reverse().flatMap((pass) => {
-    const { heightMm } = trunkShapes(pass, { ...innerMm, topMm: 0 });
-    trunkMm -= heightMm;
-    return trunkShapes(pass, { ...innerMm, topMm: trunkMm }).shapes;
-  });
   const boxTopMm = outline.topMm + 3.5;
-  const set = setBoxes(boxes, { ...innerMm, topMm: boxTopMm, heightMm: trunkMm - boxTopMm - 1 });
+  const throughTopMm = outline.bottomMm - 2.5 - through.length * pictureLineMm;
+  const passing = pictureLines(through, [innerMm.leftMm, throughTopMm], [place.id], false);
+  const joined = passes.filter(({ joints }) => joints.length > 0);
+  const heights = joined.map((pass) => trunkShapes(pass, { ...innerMm, topMm: 0 }).heightMm);
+  // the first box of the place stands in the picture before the trunks take the rest
+  const firstBoxMm = boxes.slice(0, 1).reduce((sum, box) => sum + boxHeightMm(box, innerMm.widthMm), 0);
+  const shown = countFitting(heights, throughTopMm - boxTopMm - 1 - firstBoxMm);
+  let trunkMm = throughTopMm - heights.slice(0, shown).reduce((sum, heightMm) => sum + heightMm, 0);
+  const trunkTopMm = trunkMm;
+  const trunks = joined.slice(0, shown).flatMap((pass, at) => {
+    const { shapes } = trunkShapes(pass, { ...innerMm, topMm: trunkMm });
+    trunkMm += heights[at] ?? 0;
+    return shapes;
+  });
+  const set = setBoxes(boxes, { ...innerMm, topMm: boxTopMm, heightMm: trunkTopMm - boxTopMm - 1 });
   const sides = [
     sideEntries(known, aft, { outline, side: 'aft', sideMm }),
     sideEntries(known, forward, { outline, side: 'forward', sideMm }),
@@ -91,9 +109,9 @@ export const placePicture = (
   ];
   const lowestMm = room.topMm + room.heightMm;
   const isOver =
-    trunkMm < boxTopMm - 1 ||
+    trunkTopMm < boxTopMm - 1 ||
     sides.some(({ bottomMm }) => bottomMm > lowestMm) ||
     outline.bottomMm - outline.topMm < 12 ||
     rightMm - leftMm < leastInnerMm;
-  return { shapes, rest: set.rest, isOver };
+  return { shapes, rest: set.rest, restPasses: joined.slice(shown), isOver };
 };

@@ -68,27 +68,28 @@ const cellsOf = (known: KnownBoat, detail: PlaceDetail, room: PictureRoom): { ce
     heightMm,
     columns: 1,
   });
-  let boxes = detail.boxes;
+  let { boxes, passes } = detail;
   let isOver = false;
-  for (let at = 0; at === 0 || boxes.length > 0 || at < words.length; at++) {
-    const isFirst = at === 0;
+  for (let at = 0; at === 0 || boxes.length + passes.length > 0 || at < words.length; at++) {
+    const before = boxes.length + passes.length;
     const picture =
-      isFirst || boxes.length > 0
+      at === 0 || before > 0
         ? placePicture(
             known,
             detail.place,
-            { entries: detail.entries, boxes, passes: isFirst ? detail.passes : [] },
+            { entries: detail.entries, boxes, passes },
             { leftMm: room.leftMm, topMm, widthMm: pictureMm, heightMm },
           )
         : undefined;
     cells.push([...headShapes(known, detail, room), ...(picture?.shapes ?? []), ...(words[at] ?? [])]);
     isOver ||= picture?.isOver === true;
-    // a box too high for any sheet would come back for ever
-    if (picture !== undefined && picture.rest.length === boxes.length && boxes.length > 0 && !isFirst) {
+    boxes = picture?.rest ?? [];
+    passes = picture?.restPasses ?? [];
+    // what is too high for any sheet would come back for ever
+    if (at > 0 && before > 0 && boxes.length + passes.length === before) {
       isOver = true;
       break;
     }
-    boxes = picture?.rest ?? boxes;
   }
   return { cells, isOver };
 };

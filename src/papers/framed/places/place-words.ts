@@ -74,17 +74,24 @@ const lineParts = (known: KnownBoat, place: Place, lines: readonly LineEntry[]):
 
 const endsAt = (place: Place, { places }: LineEntry): boolean => places[0] === place.id || places.at(-1) === place.id;
 
-const fuseParts = (known: KnownBoat, boxes: readonly PlaceBox[]): FlowPart[] =>
-  boxes.flatMap(({ mark }): FlowPart[] => {
-    const unit = mark?.kit.id;
-    return known.plan.loads
-      .filter(({ port, source }) => port.split('.')[0] === unit && source.by === 'bus')
-      .map(() => ({
-        look: 'plain',
-        text: `${mark?.number ?? ''} lives on the bus: its power comes by the trunk.`,
-        about: mark?.about ?? [],
-      }));
+/** Units that a bus feeds need no feed of their own: said once for all of a place. */
+const busFedParts = (known: KnownBoat, boxes: readonly PlaceBox[]): FlowPart[] => {
+  const fed = boxes.flatMap(({ mark }) => {
+    const isFed = known.plan.loads.some(
+      ({ port, source }) => port.split('.')[0] === mark?.kit.id && source.by === 'bus',
+    );
+    return mark !== undefined && isFed ? [mark] : [];
   });
+  const numbers = fed.map(({ number }) => number).join(', ');
+  if (fed.length === 0) return [];
+  return [
+    {
+      look: 'plain',
+      text: fed.length === 1 ? `${numbers} is fed by the trunk.` : `${numbers} are fed by the trunk.`,
+      about: fed.flatMap(({ about }) => about),
+    },
+  ];
+};
 
 /** What the picture of a place cannot say: every cable that ends here, what passes through, what guards it, cautions. */
 export const placeWords = (
@@ -105,7 +112,7 @@ export const placeWords = (
           { look: 'name', text: 'Passes through', withNext: true },
           { look: 'plain', text: labelsText(passing.map(({ id }) => labelOf(known, id))) },
         ] as const)),
-    ...fuseParts(known, boxes),
+    ...busFedParts(known, boxes),
   ];
   return entries.length === 0 && parts.length === 0
     ? [{ look: 'quiet', text: 'No line of this plan ends here.' }]
