@@ -5,8 +5,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 /**
- * All papers of a boat with its binder, by the built command from a cold start: reading, planning, setting, writing. Beside it,
- * in the same run, how long a reader (poppler) takes to draw the same binder at 60 dpi. Argument: runs of each.
+ * The binder of a boat by the built command, from a cold start: reading, planning, setting, writing. Beside it, in the same
+ * run, how long a reader (poppler) takes to draw the same binder at 60 dpi. Argument: runs of each.
  */
 const [runs = 5] = process.argv.slice(2).map(Number);
 
@@ -30,14 +30,13 @@ const limitsMs = { gannet: 3000, sandpiper: 3000, bonxie: 12_000 } as const;
 
 try {
   for (const [name, limitMs] of Object.entries(limitsMs)) {
-    const out = join(folder, name);
+    const binder = join(folder, `${name}.pdf`);
     const boat = `examples/${name}/${name}.boat.json`;
     const planned = medianMs('node', ['dist/cli/main.js', 'plan', boat]);
-    const written = medianMs('node', ['dist/cli/main.js', 'plan', boat, '--out', out]);
-    const binder = join(out, 'binder.pdf');
-    const drawn = medianMs('pdftoppm', ['-r', '60', binder, join(out, 'page')]);
+    const written = medianMs('node', ['dist/cli/main.js', 'plan', boat, '--binder', binder]);
+    const drawn = medianMs('pdftoppm', ['-r', '60', binder, join(folder, name)]);
     console.log(
-      `${name}: ${pagesOf(binder)} pages, ${Math.round(statSync(binder).size / 1024)} kB; all papers ${Math.round(written)} ms (${(written / limitMs).toFixed(2)} of ${limitMs} ms), of them the plan ${Math.round(planned)} ms; poppler draws the binder in ${Math.round(drawn)} ms`,
+      `${name}: ${pagesOf(binder)} pages, ${Math.round(statSync(binder).size / 1024)} kB; binder ${Math.round(written)} ms (${(written / limitMs).toFixed(2)} of ${limitMs} ms), of them the plan ${Math.round(planned)} ms; poppler draws the binder in ${Math.round(drawn)} ms`,
     );
   }
 } finally {

@@ -1,3 +1,4 @@
+import { writeFile } from 'node:fs/promises';
 import { UserError } from '../core/boat/user-error.ts';
 import { binderPdf } from '../node/binder-pdf.ts';
 import { type BinderOf, binderOf } from '../papers/binder/binder.ts';
@@ -50,3 +51,21 @@ const setAtTerminal = (of: BinderOf): SetBinder => {
 
 /** The binder of a boat as a PDF. */
 export const binderAtTerminal = (of: BinderOf): Promise<Uint8Array> => binderPdf(setAtTerminal(of));
+
+/**
+ * Writes the binder alone: what takes longest among the papers, pictures of every drawing, is left out.
+ *
+ * @throws UserError when the file cannot be written
+ */
+export const writeBinder = async (file: string, of: BinderOf): Promise<void> => {
+  const bytes = await binderAtTerminal(of);
+  try {
+    await writeFile(file, bytes);
+  } catch {
+    throw new UserError({
+      says: 'The binder could not be written.',
+      place: file,
+      whatToDo: 'Choose a folder that is there and that you may write to, with room left on the disk.',
+    });
+  }
+};

@@ -35,6 +35,7 @@ commands
   .description('compute everything for one boat and say what matters')
   .argument('<file>', 'boat file, or - for standard input')
   .option('--out <folder>', 'write the binder, plan, findings, lists and drawings to this folder')
+  .option('--binder <file>', 'write the binder alone to this file, as a PDF')
   .option('--paper <size>', 'paper of the binder: a4 or letter', 'a4')
   .option('--date <day>', 'day printed on the binder, as 2026-11-26; none is printed where none is given')
   .option(

@@ -7,7 +7,7 @@ import { picturesBeside } from '../../node/pictures-beside.ts';
 import { planText } from '../../papers/lists/plan-text.ts';
 import { printCount } from '../../papers/lists/print-figure.ts';
 import { wiringsText } from '../../papers/lists/wirings-text.ts';
-import { binderWish } from '../binder-at-terminal.ts';
+import { binderWish, writeBinder } from '../binder-at-terminal.ts';
 import { changeBoatFile } from '../change-boat-file.ts';
 import { type GivenOut, givenOut, issueEdit, oldRevision } from '../given-out.ts';
 import { solveAtTerminal } from '../solve-at-terminal.ts';
@@ -30,6 +30,7 @@ interface PlanOptions {
   readonly json?: boolean;
   readonly compare?: boolean;
   readonly paper?: string;
+  readonly binder?: string;
   readonly date?: string;
   readonly issue?: string;
   readonly by?: string;
@@ -67,7 +68,7 @@ const plannedThen = async (file: string, mark: string): Promise<Planned> => {
 };
 
 /**
- * `fairlead plan FILE`: computes everything; `--out` writes the papers to a folder, the binder for `--paper` and of `--date`,
+ * `fairlead plan FILE`: computes everything; `--out` writes the papers to a folder, the binder for `--paper` and of `--date`, `--binder` the binder alone,
  * `--json` prints the plan, `--give-labels` and `--issue` hand out labels and a revision first, `--revision` goes back to one,
  * `--compare` adds what keeping and replacing old kit come to.
  */
@@ -84,6 +85,10 @@ export const plan = async (file: string, options: PlanOptions): Promise<void> =>
   if (out !== undefined) {
     const written = await writePapers({ folder: out, boat, plan: planned, paper, given });
     process.stderr.write(`Written to ${out}: ${written.join(', ')}.\n`);
+  }
+  if (options.binder !== undefined) {
+    await writeBinder(options.binder, { boat, plan: planned, paper, ...given });
+    process.stderr.write(`Written to ${options.binder}.\n`);
   }
   const wirings = compare ? comparedAtTerminal(boat) : undefined;
   const all = wirings === undefined ? planned : { ...planned, wirings };
