@@ -4,10 +4,14 @@ import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import { type Boat, boatSchema } from '../../core/boat/boat-schema.ts';
 import { sheetSizes } from '../../core/facts/sheet-sizes.ts';
 import { plan } from '../../core/plan.ts';
+import { cardBoat } from '../cards/card-boat.ts';
 import { insideMm, overlaps, textBox, textsOf } from '../drawing/box.ts';
 import type { CircleShape, TextShape } from '../drawing/shapes.ts';
 import { toSvg } from '../drawing/to-svg.ts';
 import { lineLabels } from '../lists/line-labels.ts';
+import type { PowerNode } from '../power/power-node.ts';
+import { symbolWords as powerWords } from '../power/power-symbols.ts';
+import { powerTree } from '../power/power-tree.ts';
 import { awayMm, balloonsOf, circleBox, clashes } from '../sheet/on-the-sheet.test-helper.ts';
 import { type BinderDrawing, type BinderRequest, binderDrawings } from './binder-drawings.ts';
 import { symbolWords } from './boat/sheet-symbols.ts';
@@ -209,6 +213,20 @@ test('lines over a match line are named on both of its sides', () => {
   const lines = planned.lines.filter(({ ways }) => ways.includes(wayOver?.id ?? '')).length;
   expect(sides.filter((words) => words.includes(`b66, ${lines} lines:`)).length).toBeGreaterThan(1);
 });
+
+test.each(['gannet', 'sandpiper', 'bonxie'])(
+  'every symbol of the power drawing of %s has its word on each of its sheets',
+  (name) => {
+    const { boat, plan: planned } = requestFor(name, 'a4');
+    const kindsOf = (nodes: readonly PowerNode[]): string[] =>
+      nodes.flatMap(({ symbols, children }) => [...symbols.map((symbol) => powerWords[symbol]), ...kindsOf(children)]);
+    const words = new Set(kindsOf(powerTree(cardBoat(boat), planned)));
+    expect(words.size).toBeGreaterThan(2);
+    for (const { drawing } of drawingsOf(name, 'a4').filter(({ part }) => part === 'power')) {
+      expect(textsOf(drawing.shapes).map(({ text }) => text)).toEqual(expect.arrayContaining([...words]));
+    }
+  },
+);
 
 test('the plug of a pilot in the deck is marked as a place where cables come apart', () => {
   const written = drawingsOf('sandpiper', 'a4')

@@ -1,7 +1,15 @@
-/** Sheets a binder is printed on. A4 by ISO 216, Letter by ANSI/ASME Y14.1; millimetres, upright. */
+import { type SheetName, sheetSizes } from '../../core/facts/sheet-sizes.ts';
+
+const upright = ({ words, widthMm, heightMm }: (typeof sheetSizes)[SheetName]) => ({
+  widthMm: heightMm,
+  heightMm: widthMm,
+  name: words,
+});
+
+/** Sheets a binder is printed on, upright, millimetres. */
 export const paperSizes = {
-  a4: { widthMm: 210, heightMm: 297, name: 'A4' },
-  letter: { widthMm: 215.9, heightMm: 279.4, name: 'US Letter' },
+  a4: upright(sheetSizes.a4),
+  letter: upright(sheetSizes.letter),
 } as const;
 
 export type PaperName = keyof typeof paperSizes;

@@ -22,17 +22,17 @@ const symbolsIn = (nodes: readonly PowerNode[]): Set<PowerSymbol> =>
     ]),
   );
 
-/** Every symbol on the drawing with its word, then what the line and the volts mean. */
+/** Every symbol on the drawing with its word, then what the line and the volts mean, and `more` to say. */
 export const oneLineKey = (
   nodes: readonly PowerNode[],
-  { leftMm, topMm, widthMm }: { leftMm: number; topMm: number; widthMm: number },
+  { leftMm, topMm, widthMm, more = '' }: { leftMm: number; topMm: number; widthMm: number; more?: string },
 ): { shapes: Shape[]; heightMm: number } => {
   const there = symbolsIn(nodes);
   const kinds = powerSymbols.filter((kind) => there.has(kind));
   const widths = kinds.map((kind) => symbolMm + gapMm + textWidthMm(symbolWords[kind], wordsStyle));
   const spots = flowRows(widths, { fromMm: leftMm, toMm: leftMm + widthMm, gapMm: 5 });
   const rows = (spots.at(-1)?.row ?? -1) + 1;
-  const lines = wrapText(says, wordsStyle, widthMm) ?? [];
+  const lines = wrapText(`${says}${more}`, wordsStyle, widthMm) ?? [];
   const wordsMm = topMm + rows * rowMm;
   return {
     shapes: [

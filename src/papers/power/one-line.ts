@@ -97,17 +97,20 @@ export const oneLine = (request: Request): Drawing[] => {
   const count = isPaged ? Math.max(1, Math.floor((freeMm + betweenMm) / (columnMm + betweenMm))) : 1;
   const ownMm = (freeMm - betweenMm * (count - 1)) / count;
   const across = acrossOf(rows, ownMm);
-  const key = oneLineKey(nodes, { leftMm: edgeMm, topMm: 0, widthMm: freeMm });
+  const numbers = numbersOf(boat, plan);
+  const hasFilled = [...numbers.values()].some(({ filled }) => filled);
+  // on paper nobody can ask what a filled number is
+  const more = isFramed && hasFilled ? ' A filled number has a finding that is still open.' : '';
+  const key = oneLineKey(nodes, { leftMm: edgeMm, topMm: 0, widthMm: freeMm, more });
   const topMm = edgeMm + (isFramed ? 0 : titleMm);
   const roomMm = isPaged ? heightMm - topMm - key.heightMm - edgeMm - 2 : Number.POSITIVE_INFINITY;
   const pages = pagesOf(columnsOf(setRows(rows, across), roomMm), count);
-  const numbers = numbersOf(boat, plan);
   return pages.map((columns, page) => {
     const drawn = columns.map((column, at) =>
       columnShapes(column, { across, at: [edgeMm + at * (ownMm + betweenMm), topMm], numbers }),
     );
     const bottomMm = isPaged ? topMm + roomMm : Math.max(topMm, ...drawn.map((column) => column.bottomMm));
-    const foot = oneLineKey(nodes, { leftMm: edgeMm, topMm: bottomMm + 2, widthMm: freeMm });
+    const foot = oneLineKey(nodes, { leftMm: edgeMm, topMm: bottomMm + 2, widthMm: freeMm, more });
     const title = `${boat.name}: power on one line${pages.length === 1 ? '' : `, page ${page + 1} of ${pages.length}`}`;
     return {
       title,

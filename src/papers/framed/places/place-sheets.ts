@@ -164,6 +164,20 @@ const ownSheets = (known: KnownBoat, detail: PlaceDetail): SheetContent[] => {
 const chunks = <One>(list: readonly One[], size: number): One[][] =>
   Array.from({ length: Math.ceil(list.length / size) }, (_, at) => list.slice(at * size, (at + 1) * size));
 
+interface Sized {
+  readonly detail: PlaceDetail;
+  readonly grid: Grid;
+}
+
+/** A place that would have a sheet of quarters for itself takes the free half of a sheet of halves, where there is one. */
+const withoutLoneQuarter = (sized: readonly Sized[]): Sized[] => {
+  const [quarter, half] = grids;
+  const quarters = sized.filter(({ grid }) => grid === quarter);
+  const halves = sized.filter(({ grid }) => grid === half);
+  const lone = quarters.length % 4 === 1 && halves.length % 2 === 1 ? quarters.at(-1) : undefined;
+  return sized.map((one) => (one === lone ? { ...one, grid: half } : one));
+};
+
 /**
  * A picture of every place where a unit or a joint stands, with the ways as they come in, what is plugged in where, tees in their
  * order and the cautions that belong there. Small places share a sheet.
@@ -173,7 +187,7 @@ export const placeSheets = (known: KnownBoat): SheetContent[] => {
     .flatMap((id) => known.index.places.get(id) ?? [])
     .map((place) => detailOf(known, place))
     .filter(({ boxes, passes }) => boxes.length > 0 || passes.some(({ joints }) => joints.length > 0));
-  const sized = details.map((detail) => ({ detail, grid: gridFor(known, detail) }));
+  const sized = withoutLoneQuarter(details.map((detail) => ({ detail, grid: gridFor(known, detail) })));
   return grids.flatMap((grid) => {
     const own = sized.filter((one) => one.grid === grid).map(({ detail }) => detail);
     if (grid === grids[2]) return own.flatMap((detail) => ownSheets(known, detail));
