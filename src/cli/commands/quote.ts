@@ -10,7 +10,9 @@ import type { Quote } from '../../core/quote/quote-shape.ts';
 import { wiredAs } from '../../core/quote/wired-as.ts';
 import { binderPdf } from '../../node/binder-pdf.ts';
 import { loadBoat } from '../../node/files/load-boat.ts';
+import type { Chapter } from '../../papers/binder/binder-shape.ts';
 import { briefBoat } from '../../papers/binder/brief-boat.ts';
+import { changeOrderChapter } from '../../papers/binder/chapters/change-order.ts';
 import { quoteChapter } from '../../papers/binder/chapters/quote.ts';
 import type { PaperName } from '../../papers/pages/paper-sizes.ts';
 import { setAlone } from '../../papers/pages/set-binder.ts';
@@ -66,18 +68,11 @@ const optionsOf = async (
   return options.length === 0 ? [] : [{ id: 'first', says: `${boat.name}, ${basename(file)}`, quote }, ...options];
 };
 
-/** The quote as pages to hand over and to sign. */
-const quotePdf = ({ boat, plan, quote }: Quoted, paper: PaperName): Promise<Uint8Array> =>
+/** One chapter as pages to hand over and to sign. */
+const signedPdf = (boat: Boat, chapter: Chapter, paper: PaperName): Promise<Uint8Array> =>
   binderPdf(
     setAlone(
-      {
-        boat: boat.name,
-        standing: 'as planned',
-        cover: [],
-        devices: [],
-        places: [],
-        chapters: [quoteChapter(briefBoat(boat), plan, quote)],
-      },
+      { boat: boat.name, standing: 'as planned', cover: [], devices: [], places: [], chapters: [chapter] },
       paper,
     ),
   );
@@ -133,7 +128,16 @@ export const quote = async (
     ...(changeText === undefined ? [] : [['change-order.txt', changeText] as const]),
     ...(options.length === 0 ? [] : [['options.txt', optionsText(options)] as const]),
   ];
-  if (out !== undefined) await writeQuote(out, [...papers, ['quote.pdf', await quotePdf(own, paper)]]);
+  const signedPapers = async (): Promise<(readonly [string, Uint8Array])[]> => {
+    const boats = before === undefined ? undefined : { before: briefBoat(before.boat), after: briefBoat(own.boat) };
+    return [
+      ['quote.pdf', await signedPdf(own.boat, quoteChapter(briefBoat(own.boat), own.plan, own.quote), paper)],
+      ...(boats === undefined || change === undefined
+        ? []
+        : [['change-order.pdf', await signedPdf(own.boat, changeOrderChapter(boats, change), paper)] as const]),
+    ];
+  };
+  if (out !== undefined) await writeQuote(out, [...papers, ...(await signedPapers())]);
   const data = {
     quote: own.quote,
     ...(options.length === 0 ? {} : { options }),

@@ -2,24 +2,10 @@ import { expect, test } from 'vitest';
 import { aBoat } from '../../../core/boat/a-boat.test-helper.ts';
 import type { Boat } from '../../../core/boat/boat-schema.ts';
 import { plan } from '../../../core/plan.ts';
-import { quoteOf } from '../../../core/quote/quote-of.ts';
 import { anExample } from '../../an-example.test-helper.ts';
 import { openingList } from '../../lists/opening-list.ts';
-import { quoteRows } from '../../quote/quote-rows.ts';
-import type { ListCell } from '../../table/list-table.ts';
-import type { Chapter } from '../binder-shape.ts';
-import { quoteChapter } from './quote.ts';
 import { surveyChapter } from './survey-page.ts';
-
-const wordsOf = ({ blocks }: Chapter): string =>
-  blocks
-    .flatMap((block): ListCell[] => {
-      if (block.kind === 'points') return [...block.points];
-      if (block.kind === 'table') return block.table.rows.flat();
-      return block.kind === 'words' || block.kind === 'heading' ? [block.text] : [];
-    })
-    .join('\n')
-    .replaceAll('\u00A0', ' ');
+import { wordsOf } from './words-of.test-helper.ts';
 
 const gannet = anExample('gannet');
 const planned = plan(gannet, new Map());
@@ -55,18 +41,4 @@ test('the openings are those that new cable passes, and the hull where a sensor 
   expect(rows).toHaveLength(passed.length + hull.length);
   expect(hull.map(([, , what]) => what).join()).toContain('bronze through-hull');
   expect(hull.map(([, , what]) => what).join()).not.toContain('in-hull');
-});
-
-test('the quote as a chapter says what the quote says, and leaves room to sign', () => {
-  const quote = quoteOf({ boat: gannet, plan: planned });
-  const chapter = quoteChapter(gannet, planned, quote);
-  const says = wordsOf(chapter);
-  const rows = quoteRows(gannet, planned, quote);
-  for (const words of [rows.total, ...rows.gets, ...rows.loses, ...rows.exclusions])
-    expect(says).toContain(words.replaceAll('\u00A0', ' '));
-  for (const { what, money } of [...rows.sums, ...rows.mayChange]) {
-    expect(says).toContain(what);
-    expect(says).toContain(money);
-  }
-  expect(chapter.blocks.at(-1)).toMatchObject({ kind: 'blanks' });
 });
