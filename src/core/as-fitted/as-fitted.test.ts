@@ -82,6 +82,39 @@ describe('what was found otherwise', () => {
   });
 });
 
+describe('a difference that is taken back', () => {
+  const takenBack = (found: FoundOtherwise, id = 'd1') => {
+    const noted = applyEdits(startHistory(boat), fittedEdits({ boat, plan: planned }, found, by));
+    return writeBoat(applyEdit(noted, 'take-back-fitted', { id }).boat);
+  };
+  const [feed] = planned.feeds;
+  const [line] = planned.lines.filter(({ other }) => other !== undefined);
+  const cases: readonly FoundOtherwise[] = [
+    { what: 'place', unit: 'display', place: 'locker' },
+    { what: 'fuse', circuit: `${feed?.panel}.${feed?.circuit}`, ratingA: 2 },
+    { what: 'wire', line: feed?.line ?? '', areaMm2: 16 },
+    { what: 'length', line: feed?.line ?? '', lengthM: 9.25 },
+    { what: 'route', line: line?.id ?? '', ways: line?.other?.ways ?? [] },
+    { what: 'other', about: 'locker', is: 'a second grommet in its back' },
+  ];
+
+  test.each(cases)('leaves the file as it was before: $what', (found) => {
+    expect(takenBack(found)).toBe(writeBoat(boat));
+  });
+
+  test('leaves what another difference of the same thing says', () => {
+    const first = fittedEdits({ boat, plan: planned }, { what: 'wire', line: feed?.line ?? '', areaMm2: 16 }, by);
+    const noted = applyEdits(applyEdits(startHistory(boat), first), first);
+    const { boat: after } = applyEdit(noted, 'take-back-fitted', { id: 'd2' });
+    expect(after.pins?.wires?.[feed?.line ?? '']).toEqual({ areaMm2: 16, state: 'fitted' });
+    expect(after.fitted?.map(({ id }) => id)).toEqual(['d1']);
+  });
+
+  test('is refused in words where there is none', () => {
+    expect(() => takenBack({ what: 'other', about: 'helm', is: 'it is' }, 'd9')).toThrow(UserError);
+  });
+});
+
 describe('revisions', () => {
   const given = { mark: 'A', standing: 'planned', on: '2027-03-01', says: 'For the yard.' } as const;
 

@@ -73,6 +73,7 @@ import { setSheet } from './set-sheet.ts';
 import { setUnderlay } from './set-underlay.ts';
 import { setWaters } from './set-waters.ts';
 import { splitWay } from './split-way.ts';
+import { takeBackFitted } from './take-back-fitted.ts';
 import { tapeLength } from './tape-length.ts';
 import { unpinLayout } from './unpin-layout.ts';
 import { unpinRoute } from './unpin-route.ts';
@@ -153,6 +154,7 @@ export const edits = {
   'set-underlay': setUnderlay,
   'set-waters': setWaters,
   'split-way': splitWay,
+  'take-back-fitted': takeBackFitted,
   'tape-length': tapeLength,
   'unpin-layout': unpinLayout,
   'unpin-route': unpinRoute,

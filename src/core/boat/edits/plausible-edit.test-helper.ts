@@ -162,6 +162,7 @@ const known: { readonly [Id in EditId]?: (boat: Boat) => Sketch } = {
       on: some(['2027-03-31', '2027-06-01']),
       says: some(['For the yard.', 'As she went back in.']),
     }),
+  'take-back-fitted': (boat) => some(idsOf(boat.fitted ?? [])).map((id) => ({ id })),
   'note-fitted': (boat) =>
     fc.record({
       about: some(idsOf(boat.kit)),
