@@ -9,7 +9,7 @@ const themeRule = (selector: string, name: ThemeName): string => {
 
 /**
  * The theme table of the drawings as CSS variables, so that screen and paper cannot differ. A print has the inks of the
- * day on white, whatever light the screen is in.
+ * day on white, whatever light the screen is in; pages of papers have the inks they have in their file.
  */
 const themesCss = (): Plugin => ({
   name: 'fairlead-themes-css',
@@ -20,7 +20,7 @@ const themesCss = (): Plugin => ({
           themeRule(':root', 'day'),
           themeRule('[data-theme="dusk"]', 'dusk'),
           themeRule('[data-theme="night"]', 'night'),
-          `@media print{${themeRule(':root[data-theme]', 'day')}:root[data-theme]{--paper:${themes.paper.paper};--margin:${themes.paper.margin};}}`,
+          `@media print{${themeRule(':root[data-theme] .paper-inks', 'paper')}${themeRule(':root[data-theme]', 'day')}:root[data-theme]{--paper:${themes.paper.paper};--margin:${themes.paper.margin};}}`,
         ].join('\n')
       : undefined,
 });

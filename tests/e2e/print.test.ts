@@ -41,3 +41,26 @@ test('the order is printed with a box to tick by hand in place of its buttons', 
   expect(await tickBox()).toBe('""');
   expect(await row.isVisible()).toBe(true);
 });
+
+test('a table to type in is printed whole: its head on every page, no cell cut, nothing to press', async () => {
+  const page = await app.newPage({ window: 'laptop', light: 'dusk' });
+  await openBoat(app, page, 'gannet/kit');
+  await page.locator('.table-switch').first().click();
+  await page.locator('.grid-table tbody tr').nth(10).waitFor();
+  await page.emulateMedia({ media: 'print' });
+  const look = await page.evaluate(() => {
+    const style = (selector: string) => getComputedStyle(document.querySelector(selector) ?? document.body);
+    const cut = [...document.querySelectorAll('.grid-table td')].filter(
+      (cell) => cell.getClientRects().length > 0 && cell.scrollWidth > cell.clientWidth + 1,
+    );
+    return {
+      cut: cut.map((cell) => cell.textContent),
+      over: style('.grid-scroll').overflowY,
+      head: style('.grid-table thead').display,
+      place: style('.grid-over').position,
+    };
+  });
+  expect(look).toEqual({ cut: [], over: 'visible', head: 'table-header-group', place: 'static' });
+  expect(await page.locator('.grid-table .new-row').isVisible()).toBe(false);
+  await page.emulateMedia({ media: 'screen' });
+});
