@@ -20,7 +20,7 @@ export const BinderLeaf = memo(({ at, size, paper, label, page }: LeafProps): Re
   const { widthMm, heightMm } = size;
   return (
     <section
-      className={`binder-leaf ${paper}${widthMm > heightMm ? ' across' : ''}${page === undefined ? ' blank' : ''}`}
+      className={`binder-leaf paper-inks ${paper}${widthMm > heightMm ? ' across' : ''}${page === undefined ? ' blank' : ''}`}
       data-page={at}
       aria-label={label}
       tabIndex={-1}

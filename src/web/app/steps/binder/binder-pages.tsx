@@ -9,6 +9,7 @@ import { BinderLeaf } from './binder-leaf.tsx';
 import { BinderLine } from './binder-line.tsx';
 import { BinderTools, sizeChoice } from './binder-tools.tsx';
 import { ContentsList } from './contents-list.tsx';
+import { readRevision } from './read-choice.ts';
 import { useBinderCommands } from './use-binder-commands.ts';
 import { useBinderDesk, useWanted } from './use-binder-desk.ts';
 import { useNearPages } from './use-near-pages.ts';
@@ -97,6 +98,8 @@ const BinderRoom = ({ boat, plan }: BinderPagesProps): ReactNode => {
     desk.want(numbers);
     void desk.whenHere(numbers).then(() => window.print());
   }, [desk, part]);
+  // whoever comes back sees her as she stands
+  useEffect(() => () => readRevision(undefined), []);
   useBinderCommands(state, part, { desk, onMake: make, onPrint: print });
   return (
     <div className="binder-room">

@@ -25,7 +25,15 @@ const fileCommands = (desk: BinderDesk, onPrint: () => void, part: BinderPart | 
       foundBy: words.downloadFoundBy,
       run: write({ as: 'pdf', ...(part === undefined ? {} : { part }) }),
     },
-    { id: 'print-binder', group: 'boat', says: words.printSays(title), run: onPrint },
+    // in place of what prints any other page
+    {
+      id: 'print',
+      group: 'boat',
+      says: words.printSays(title),
+      short: words.print,
+      foundBy: words.printFoundBy,
+      run: onPrint,
+    },
     ...(['xlsx', 'json'] as const).map(
       (as): Command => ({
         id: `save-lists-${as}`,
