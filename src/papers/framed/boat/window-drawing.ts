@@ -87,13 +87,26 @@ const placeSymbols = (known: KnownBoat, view: WindowView, places: readonly Place
 };
 
 const leastBarredMm = 4;
+/** On a way longer than this the bars stand off its middle, where the letters of its lines are. */
+const letteredMm = 12;
+const barsMm = 2.5;
 
-const passages = (known: KnownBoat, view: WindowView, bundles: readonly WayBundle[], box: Box): Shape[] =>
+/** Where the bars of a passage stand on the ways of a window that lead through a deck or a bulkhead. */
+const passageSpots = (
+  known: KnownBoat,
+  view: WindowView,
+  bundles: readonly WayBundle[],
+  box: Box,
+): { readonly way: string; readonly piece: Piece }[] =>
   bundles.flatMap((bundle) => {
     const { way } = bundle;
     const piece = pieceIn(known, view, bundle, box);
     if (piece === undefined || way.through === undefined || way.through === 'plain') return [];
-    return distanceMm(...piece) < leastBarredMm ? [] : [passageBars(piece[0], piece[1], { about: [way.id] })];
+    const lengthMm = distanceMm(...piece);
+    if (lengthMm < leastBarredMm) return [];
+    const share = lengthMm < letteredMm ? 0.5 : 0.22;
+    const half = 1 / lengthMm;
+    return [{ way: way.id, piece: [between(...piece, share - half), between(...piece, share + half)] }];
   });
 
 const clippedRuns = (runs: readonly Run[], box: Box): Run[] =>
@@ -109,11 +122,12 @@ export const windowDrawing = (known: KnownBoat, view: WindowView, all: readonly 
   const bundles = all.filter((bundle) => pieceIn(known, view, bundle, box) !== undefined);
   const lines = linesOnView({ view, bundles, index });
   const runs = clippedRuns(lines.runs, box);
+  const spots = passageSpots(known, view, bundles, box);
   const places = placesIn(known, view, bundles, box);
   const under = [
     ...hullUnder(known, view, box, runs),
     ...clipShapes(lines.shapes, box),
-    ...passages(known, view, bundles, box),
+    ...spots.map(({ way, piece }) => passageBars(piece[0], piece[1], { about: [way] })),
     ...clipShapes(placeMarks({ view, frame: { narrow: false, mmPerM: view.mmPerM }, index, plan, marks }), box),
     ...placeSymbols(known, view, places),
   ];
@@ -124,7 +138,7 @@ export const windowDrawing = (known: KnownBoat, view: WindowView, all: readonly 
   ];
   const room: NoteRoom = {
     within: { leftMm: box.leftMm + 0.8, rightMm: box.rightMm - 0.8, topMm: box.topMm, bottomMm: box.bottomMm },
-    taken: textsOf(under).map(textBox),
+    taken: [...textsOf(under).map(textBox), ...spots.map(({ piece }) => around(between(...piece, 0.5), barsMm))],
     runs,
     soft: softLines(known, view),
     points,
