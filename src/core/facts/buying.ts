@@ -56,7 +56,6 @@ export const passageHours = {
 export const orderFigures = {
   spareOfEach: { value: 1, unit: 'piece', source: 'choice-spares' },
   spareFuses: { value: 2, unit: 'pieces of each rating', source: 'choice-spares' },
-  labelsPerLine: { value: 2, unit: 'labels', source: 'choice-spares' },
   sleevePerLabel: { value: 0.05, unit: 'm', source: 'choice-spares' },
 } as const satisfies Record<string, Figure>;
 

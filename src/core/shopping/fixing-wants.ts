@@ -2,7 +2,9 @@ import type { Way } from '../boat/boat-schema.ts';
 import { lengthMm } from '../boat/measure.ts';
 import { orderFigures, smallPartPrices } from '../facts/buying.ts';
 import { supports } from '../facts/cable-work.ts';
-import type { LineEntry } from '../plan-shape.ts';
+import type { LineEntry, MastEntry } from '../plan-shape.ts';
+import { labelSpots } from '../ways/label-spots.ts';
+import { mastRuns } from '../ways/mast-runs.ts';
 import type { OrderInput } from './line-cutter.ts';
 import { aboutWords } from './line-doubt.ts';
 import type { Want } from './want.ts';
@@ -43,8 +45,8 @@ const clipsOf = (input: OrderInput, way: Way): Want[] => {
   ];
 };
 
-const labelsOf = (input: OrderInput, line: LineEntry): Want[] => {
-  const labels = orderFigures.labelsPerLine.value;
+const labelsOf = (input: OrderInput, line: LineEntry, masts: readonly MastEntry[]): Want[] => {
+  const labels = labelSpots(input.index, line, masts).length;
   const shared = { kind: 'label', for: [line.id] } as const;
   return [
     {
@@ -54,7 +56,7 @@ const labelsOf = (input: OrderInput, line: LineEntry): Want[] => {
       by: 'piece',
       count: labels,
       each: input.prices.each('cable-label', smallPartPrices.label),
-      why: 'Each line is labelled at both ends.',
+      why: 'Each line is labelled at both ends, on both sides of a bulkhead or deck, and where a mast is parted.',
     },
     {
       ...shared,
@@ -68,15 +70,16 @@ const labelsOf = (input: OrderInput, line: LineEntry): Want[] => {
   ];
 };
 
-/** Glands and transits for each new line, clips for each way that new lines take in the open, labels for every line. */
+/** Glands and transits for each new line, clips for each way that new lines take in the open, labels for every line at every spot. */
 export const fixingWants = (
   input: OrderInput,
   { lines, newLines }: { lines: readonly LineEntry[]; newLines: readonly LineEntry[] },
 ): Want[] => {
   const waysOf = (line: LineEntry): Way[] => [...new Set(line.ways)].flatMap((id) => input.index.ways.get(id) ?? []);
+  const masts = mastRuns({ index: input.index, lines, buses: [...input.buses.values()] });
   return [
     ...newLines.flatMap((line) => waysOf(line).flatMap((way) => passageOf(input, way, line.id))),
     ...[...new Set(newLines.flatMap(waysOf))].flatMap((way) => clipsOf(input, way)),
-    ...lines.flatMap((line) => labelsOf(input, line)),
+    ...lines.flatMap((line) => labelsOf(input, line, masts)),
   ];
 };

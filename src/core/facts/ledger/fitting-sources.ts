@@ -14,6 +14,18 @@ export const fittingSources = {
     standing: 'common practice',
     text: 'Papers left aboard after a refit: power on one line, data drawing with the names of its nodes, cable list, plan with routes and hidden joints, breaker table, settings, deviation cards, test record, photos, manuals and templates, spares, change log; on paper and as files on two sticks. ISO 10240 asks for an owner’s manual.',
   },
+  'practice-labels': {
+    standing: 'common practice',
+    text: 'Cable labels: one id a cable for life, the same at both ends, in every box and on both sides of a bulkhead; letters of 3 to 4 mm, read at 300 mm, 30 to 50 mm from the end; a label that wraps itself is pi times the diameter and 6 mm long.',
+  },
+  'choice-labels': {
+    standing: 'project choice',
+    text: 'Letters under the id are 2 mm high; squares of a code are 0.33 to 0.5 mm; what a tape of each width can be printed on.',
+  },
+  'iso-18004': {
+    standing: 'from memory',
+    text: 'ISO/IEC 18004, two-dimensional codes: four squares are left white round a code.',
+  },
   'land-mobile-handbook': {
     standing: 'common practice',
     text: 'A land-mobile radio training handbook: loss of coax, metric column, and 0.25 dB for a joint at 150 MHz.',
