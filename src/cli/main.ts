@@ -17,6 +17,13 @@ const portNumber = (text: string): number => {
   return port;
 };
 
+const countNumber = (text: string): number => {
+  const count = Number(text);
+  if (!Number.isInteger(count) || count < 1 || count > 1000)
+    throw new InvalidArgumentError('That is a whole number from 1 to 1000.');
+  return count;
+};
+
 const commands = new Command('fairlead')
   .description('Plans the whole replacement of a boat’s navigation electronics, from survey to the papers left aboard.')
   .version(programName)
@@ -45,6 +52,10 @@ commands
   .option('--by <name>', 'who gives it out')
   .option('--revision <mark>', 'go back to a revision that was given out')
   .option('--give-labels', 'hand out labels to lines that have none, and keep them in the boat file')
+  .option('--labels <geometry>', 'print the labels on this sheet or tape, for example a4-3x8-70x37 or tape-12')
+  .option('--labels-from <number>', 'first label of the sheet that is not used up yet', countNumber)
+  .option('--label-copies <number>', 'how often each label is printed', countNumber)
+  .option('--address <address>', 'address at which the app is opened, for the codes on the labels')
   .option('--json', 'print the whole plan as JSON')
   .option('--compare', 'also compare keeping old kit with replacing it, each wired at least cost')
   .action(plan);

@@ -8,6 +8,7 @@ import { toSvg } from '../papers/drawing/to-svg.ts';
 import { energyChart } from '../papers/energy/energy-chart.ts';
 import { energyPaper } from '../papers/energy/energy-text.ts';
 import { type BinderDrawing, binderDrawings } from '../papers/framed/binder-drawings.ts';
+import { labelList } from '../papers/labels/label-list.ts';
 import { lineDiagram } from '../papers/lanes/line-diagram.ts';
 import { backboneText } from '../papers/lists/backbone-text.ts';
 import { blackoutPaper } from '../papers/lists/blackout-text.ts';
@@ -31,6 +32,7 @@ import { trafficPaper } from '../papers/traffic/traffic-text.ts';
 import { walkRoundPage } from '../papers/walk-round/walk-round-page.ts';
 import { binderAtTerminal } from './binder-at-terminal.ts';
 import type { GivenOut } from './given-out.ts';
+import { type LabelsWish, labelPapers } from './labels-at-terminal.ts';
 
 /** A landscape A3 sheet, the size a yard prints and pins up. */
 const sheetSize = { widthMm: 420, heightMm: 297 };
@@ -66,6 +68,7 @@ export const writePapers = async ({
   plan,
   paper,
   given,
+  labels,
 }: {
   folder: string;
   boat: Boat;
@@ -73,11 +76,13 @@ export const writePapers = async ({
   paper: PaperName;
   /** what every sheet says of itself */
   given: GivenOut;
+  labels: LabelsWish;
 }): Promise<string[]> => {
-  const lists = planLists(boat, plan);
+  const lists = planLists(boat, plan).map((list) => (list.id === 'labels' ? labelList(boat, plan, labels) : list));
   const drawings = binderDrawings({ boat, plan, paper, ...given });
   const papers: ReadonlyMap<string, string | Uint8Array> = new Map<string, string | Uint8Array>([
     ['binder.pdf', await binderAtTerminal({ boat, plan, drawings, paper, ...given })],
+    ...(await labelPapers({ boat, plan, paper, wish: labels })),
     ['plan.json', `${JSON.stringify(plan, undefined, 2)}\n`],
     ['findings.txt', findingsText(boat, plan.findings)],
     ['backbone.txt', backboneText(boat, plan)],

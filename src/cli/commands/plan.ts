@@ -10,6 +10,7 @@ import { wiringsText } from '../../papers/lists/wirings-text.ts';
 import { binderWish, writeBinder } from '../binder-at-terminal.ts';
 import { changeBoatFile } from '../change-boat-file.ts';
 import { type GivenOut, givenOut, issueEdit, oldRevision } from '../given-out.ts';
+import { type LabelsTyped, labelsWish } from '../labels-at-terminal.ts';
 import { solveAtTerminal } from '../solve-at-terminal.ts';
 import { writePapers } from '../write-papers.ts';
 
@@ -24,7 +25,7 @@ const comparedAtTerminal = (boat: Boat): WiringEntry[] => {
   return found;
 };
 
-interface PlanOptions {
+interface PlanOptions extends LabelsTyped {
   readonly out?: string;
   readonly giveLabels?: boolean;
   readonly json?: boolean;
@@ -70,11 +71,12 @@ const plannedThen = async (file: string, mark: string): Promise<Planned> => {
 /**
  * `fairlead plan FILE`: computes everything; `--out` writes the papers to a folder, the binder for `--paper` and of `--date`, `--binder` the binder alone,
  * `--json` prints the plan, `--give-labels` and `--issue` hand out labels and a revision first, `--revision` goes back to one,
- * `--compare` adds what keeping and replacing old kit come to.
+ * `--labels` and what goes with it say how labels are printed, `--compare` adds what keeping and replacing old kit come to.
  */
 export const plan = async (file: string, options: PlanOptions): Promise<void> => {
   const { out, json = false, compare = false, revision } = options;
   const { paper } = binderWish(options);
+  const labels = labelsWish(file, options, options.date);
   const started = performance.now();
   const {
     boat,
@@ -83,7 +85,7 @@ export const plan = async (file: string, options: PlanOptions): Promise<void> =>
   } = await (revision === undefined ? plannedNow(file, options) : plannedThen(file, revision));
   const tookMs = Math.round(performance.now() - started);
   if (out !== undefined) {
-    const written = await writePapers({ folder: out, boat, plan: planned, paper, given });
+    const written = await writePapers({ folder: out, boat, plan: planned, paper, given, labels });
     process.stderr.write(`Written to ${out}: ${written.join(', ')}.\n`);
   }
   if (options.binder !== undefined) {

@@ -56,7 +56,7 @@ const labelsOf = (input: OrderInput, line: LineEntry, masts: readonly MastEntry[
       by: 'piece',
       count: labels,
       each: input.prices.each('cable-label', smallPartPrices.label),
-      why: 'Each line is labelled at both ends, on both sides of a bulkhead or deck, and where a mast is parted.',
+      why: 'Labelled at both ends, at each bulkhead, at the joints of a mast.',
     },
     {
       ...shared,

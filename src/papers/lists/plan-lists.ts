@@ -1,6 +1,7 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { energyList } from '../energy/energy-list.ts';
+import { labelList } from '../labels/label-list.ts';
 import { pairList } from '../sources/pair-list.ts';
 import { settingList } from '../sources/setting-list.ts';
 import { sourceList } from '../sources/source-list.ts';
@@ -28,6 +29,7 @@ export const planLists = (boat: Boat, plan: Plan): readonly ListTable[] =>
   [
     cableSchedule,
     teeList,
+    (own: Boat, planned: Plan) => labelList(own, planned),
     kitList,
     settingList,
     keptSettingList,

@@ -20,7 +20,7 @@ test('the shopping list says what a thing is for, why, in both units, and that i
   const text = textOf(aBoat().boat);
   expect(text).toContain('micro terminator, male: 16.00.');
   expect(text).toMatch(/drop cable, ready-made, \d+(\.\d+)? m \(\d+ (ft|in)/);
-  expect(text).toContain('Each line is labelled at both ends. Sure.');
+  expect(text).toContain('Labelled at both ends, at each bulkhead, at the joints of a mast. Sure.');
   expect(text.split('\n').filter((line) => line.length > 80)).toEqual([]);
 });
 

@@ -3,7 +3,7 @@ import type { Block, Chapter } from '../binder-shape.ts';
 
 /** Which lists make a chapter of their own; what stands nowhere else comes in the last. */
 const own = [
-  { id: 'cables', title: 'Cable list', lists: ['cables', 'tees'] },
+  { id: 'cables', title: 'Cable list', lists: ['cables', 'tees', 'labels'] },
   { id: 'kit', title: 'Kit list', lists: ['kit'] },
   { id: 'pairs', title: 'Plugs, pairs and terminals', lists: ['pins', 'pairs', 'terminals'] },
   { id: 'fuses', title: 'Fuses and breakers', lists: ['panels', 'feeds', 'loads'] },
