@@ -10,6 +10,16 @@ test('the next label is higher than any handed out, and only lines without one g
   expect(nextLabels({}, ['drop:a~b'])).toEqual({ 'drop:a~b': 'C01' });
 });
 
+test('labels of a boat with more than 99 lines have three digits, so that they sort', () => {
+  const labels = Object.values(
+    nextLabels(
+      {},
+      Array.from({ length: 100 }, (_, at) => `drop:a~b${at}`),
+    ),
+  );
+  expect([labels[0], labels[99]]).toEqual(['C001', 'C100']);
+});
+
 test('no label is handed out twice, whatever lines come and go', () => {
   const line = fc.stringMatching(/^drop:[a-h]~nav$/);
   fc.assert(

@@ -8,7 +8,7 @@ import { cardBoat } from '../cards/card-boat.ts';
 import { insideMm, overlaps, textBox, textsOf } from '../drawing/box.ts';
 import type { CircleShape, TextShape } from '../drawing/shapes.ts';
 import { toSvg } from '../drawing/to-svg.ts';
-import { lineLabels } from '../lists/line-labels.ts';
+import { labelOf } from '../lists/label-of.ts';
 import type { PowerNode } from '../power/power-node.ts';
 import { symbolWords as powerWords } from '../power/power-symbols.ts';
 import { powerTree } from '../power/power-tree.ts';
@@ -172,7 +172,6 @@ test.each(['gannet', 'sandpiper', 'bonxie'])(
   'every place of %s with a unit has its picture, with every cable that ends there',
   (name) => {
     const { boat, plan: planned } = requestFor(name, 'a4');
-    const labels = lineLabels(planned);
     const sheets = drawingsOf(name, 'a4').filter(({ part }) => part === 'places');
     const units = boat.kit.filter(({ fate }) => fate !== 'goes');
     for (const place of new Set(units.map((unit) => unit.place))) {
@@ -180,7 +179,7 @@ test.each(['gannet', 'sandpiper', 'bonxie'])(
       expect(own.length, place).toBeGreaterThan(0);
       const written = own.flatMap(({ drawing }) => textsOf(drawing.shapes).map(({ text }) => text));
       const ending = planned.lines.filter(({ places }) => places[0] === place || places.at(-1) === place);
-      const missing = ending.filter(({ id }) => !written.includes(labels.get(id) ?? ''));
+      const missing = ending.filter((line) => !written.includes(labelOf(line)));
       expect(missing.map(({ id }) => id)).toEqual([]);
     }
   },

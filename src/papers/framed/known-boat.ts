@@ -3,7 +3,8 @@ import type { SheetName } from '../../core/facts/sheet-sizes.ts';
 import type { LineEntry, Plan } from '../../core/plan-shape.ts';
 import { byCodeUnit } from '../../core/units/by-code-unit.ts';
 import { type CardBoat, cardBoat } from '../cards/card-boat.ts';
-import { lineLabels, linesByWay } from '../lists/line-labels.ts';
+import { labelOf as labelOfLine } from '../lists/label-of.ts';
+import { linesByWay } from '../lists/lines-by-way.ts';
 import { type SheetUnits, sheetUnits } from '../sheet/sheet-units.ts';
 import { type UnitMark, unitMarks } from '../sheet/unit-marks.ts';
 import { type SheetArea, sheetArea } from './sheet-area.ts';
@@ -57,7 +58,7 @@ export const knownBoat = ({ boat, plan, paper, units = 'metres' }: SheetRequest)
     index,
     marks,
     marksAt: byPlace(marks),
-    labels: lineLabels(plan),
+    labels: new Map(plan.lines.map((line) => [line.id, labelOfLine(line)])),
     linesIn: linesByWay(plan),
     codes: placeCodes(boat),
     units: sheetUnits[units],

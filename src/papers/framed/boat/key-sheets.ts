@@ -1,5 +1,5 @@
 import type { Place, Way } from '../../../core/boat/boat-schema.ts';
-import { labelsText } from '../../lists/line-labels.ts';
+import { labelsText } from '../../lists/labels-text.ts';
 import { printCount } from '../../lists/print-figure.ts';
 import type { SheetContent } from '../framed-sheet.ts';
 import { type KnownBoat, labelOf, lengthText } from '../known-boat.ts';

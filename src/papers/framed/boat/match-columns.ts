@@ -1,7 +1,7 @@
 import { pathShape } from '../../drawing/marks.ts';
 import { polyline } from '../../drawing/polyline.ts';
 import type { Shape } from '../../drawing/shapes.ts';
-import { labelsText } from '../../lists/line-labels.ts';
+import { labelsText } from '../../lists/labels-text.ts';
 import { printCount } from '../../lists/print-figure.ts';
 import { type KnownBoat, labelOf } from '../known-boat.ts';
 import { type FlowPart, textFlow } from '../text-flow.ts';

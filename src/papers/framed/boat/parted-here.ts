@@ -1,4 +1,4 @@
-import { labelsText } from '../../lists/line-labels.ts';
+import { labelsText } from '../../lists/labels-text.ts';
 import { type KnownBoat, labelOf } from '../known-boat.ts';
 
 const isDeckPlug = (known: KnownBoat, end: string): boolean => {

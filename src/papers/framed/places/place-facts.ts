@@ -3,7 +3,7 @@ import type { FeedEntry, LineEntry } from '../../../core/plan-shape.ts';
 import { connectorWords } from '../../cards/connector-words.ts';
 import { circuitKinds } from '../../lists/circuit-kinds.ts';
 import { endWords } from '../../lists/end-words.ts';
-import { labelsText } from '../../lists/line-labels.ts';
+import { labelsText } from '../../lists/labels-text.ts';
 import { printAmps } from '../../lists/print-power.ts';
 import { mainWords } from '../../power/power-words.ts';
 import { codeOf } from '../../sheet/line-code.ts';

@@ -1,7 +1,7 @@
 import type { Place } from '../../../core/boat/boat-schema.ts';
 import { cautions } from '../../../core/facts/cautions.ts';
 import type { LineEntry } from '../../../core/plan-shape.ts';
-import { labelsText } from '../../lists/line-labels.ts';
+import { labelsText } from '../../lists/labels-text.ts';
 import { wiresWords } from '../../lists/wire-words.ts';
 import { codeOf } from '../../sheet/line-code.ts';
 import { type KnownBoat, labelOf, lengthText } from '../known-boat.ts';
