@@ -4,7 +4,7 @@ import { dirname, join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type AppUnderTest, appUnderTest, barriers, keepPicture, openBoat } from './app-under-test.ts';
-import { pastEdgePx, smallTargets } from './looked-at.ts';
+import { pastEdgePx, smallTargets, toldByColourAlone, unseenFocus } from './looked-at.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -37,6 +37,9 @@ test('the binder is read in the app, set for other paper, downloaded page for pa
   expect(await page.locator('.binder-leaf').count()).toBe(onA4);
   expect(await page.locator('.binder-leaf:not(.blank)').count()).toBeLessThan(12);
   const contents = page.getByRole('navigation', { name: 'Contents of the binder' });
+  // an entry of the contents on paper leads there by the hand, the contents beside by the keyboard too
+  await pageOf(page, 2).locator('.binder-link').nth(2).click();
+  expect(await page.locator('.binder-leaf:focus').getAttribute('data-page')).not.toBeNull();
   await contents.getByRole('button', { name: /^Cable list/ }).click();
   await page.locator('.binder-leaf:focus').getByText('Cable schedule', { exact: true }).first().waitFor();
   await page.getByRole('button', { name: 'US Letter' }).click();
@@ -69,6 +72,7 @@ test('the binder is read in the app, set for other paper, downloaded page for pa
     .waitFor();
   await keepPicture(page, 'binder-laptop-day');
   expect(await barriers(page)).toEqual([]);
+  expect([...(await unseenFocus(page)), ...(await toldByColourAlone(page))]).toEqual([]);
   await page.getByRole('button', { name: /^undo: / }).click();
   await line(page).getByText('as planned').waitFor({ timeout: 30_000 });
   expect(await page.locator('.binder-noted li').count()).toBe(0);

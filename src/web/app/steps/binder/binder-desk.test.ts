@@ -38,7 +38,11 @@ const aDesk = () => {
       },
     };
   };
-  const desk = binderDesk(makePort, { save: (file) => saved.push(file), brokenWords: 'It broke.' });
+  const desk = binderDesk(makePort, {
+    save: (file) => saved.push(file),
+    brokenWords: 'It broke.',
+    overtakenWords: 'Overtaken.',
+  });
   return { desk, ports, saved };
 };
 
@@ -85,6 +89,18 @@ test('a file in the making is called off alone', () => {
   desk.write({ as: 'xlsx' });
   ports[0]?.reply({ kind: 'file', file: { as: 'xlsx' }, bytes: new Uint8Array() });
   expect(saved).toEqual([{ as: 'xlsx' }]);
+});
+
+test('a file that is overtaken by the next binder is told of', () => {
+  const { desk, ports, saved } = aDesk();
+  desk.make(wanted);
+  ports[0]?.reply({ kind: 'set', told });
+  desk.write({ as: 'pdf' });
+  desk.make(wanted);
+  ports[1]?.reply({ kind: 'set', told });
+  expect(desk.state()).toMatchObject({ refused: 'Overtaken.' });
+  expect(desk.state().writing).toBeUndefined();
+  expect(saved).toEqual([]);
 });
 
 test('pages to print are waited for until all are there', async () => {

@@ -68,7 +68,16 @@ interface Kept {
 /** A desk on which one binder lies open while the next is made, each in a worker of its own. */
 export const binderDesk = (
   makePort: () => BinderPort,
-  { save, brokenWords }: { save: (file: BinderFile, bytes: Uint8Array<ArrayBuffer>) => void; brokenWords: string },
+  {
+    save,
+    brokenWords,
+    overtakenWords,
+  }: {
+    save: (file: BinderFile, bytes: Uint8Array<ArrayBuffer>) => void;
+    brokenWords: string;
+    /** said where the next binder came before a file of the one before was written */
+    overtakenWords: string;
+  },
 ): BinderDesk => {
   let state: DeskState = {};
   let kept: Kept | undefined;
@@ -94,7 +103,11 @@ export const binderDesk = (
         kept?.port.end();
         kept = { port, asked: new Set(), pages: new Map() };
         maker = undefined;
-        put({ shown: { ...reply.told, wanted } });
+        put({
+          shown: { ...reply.told, wanted },
+          // the file in the making went with the worker that wrote it
+          ...(state.writing === undefined ? {} : { refused: overtakenWords }),
+        });
         return;
       case 'pages':
         if (kept?.port !== port) return;
@@ -135,7 +148,8 @@ export const binderDesk = (
         if (port === maker) endMaker();
         put({ ...shown(), refused: brokenWords });
       });
-      put({ ...shown(), making: { wanted } });
+      const { refused: _, isStopped: __, ...rest } = state;
+      put({ ...rest, making: { wanted } });
       port.post({ asks: 'set', ...wanted });
     },
     stop: () => {

@@ -76,6 +76,7 @@ const ReadingColumn = ({
             size={shown.sizes[at] ?? { widthMm: 210, heightMm: 297 }}
             paper={shown.wanted.paper}
             label={words.pageOf(at + 1, shown.sizes.length, titleAt(shown, at))}
+            onGo={go}
             page={isPrinting || near.has(at) ? desk.page(at) : undefined}
           />
         ))}

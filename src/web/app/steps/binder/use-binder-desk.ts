@@ -57,6 +57,7 @@ export const useBinderDesk = (wanted: BinderWanted | undefined): { desk: BinderD
     const made: BinderDesk = binderDesk(binderPort, {
       save: (file, bytes) => saveBinderFile(made.state().shown?.wanted, file, bytes),
       brokenWords: words.broken,
+      overtakenWords: words.overtaken,
     });
     return made;
   });

@@ -5,6 +5,7 @@ export const en = {
   binderFile: 'binder',
   listsFile: 'lists',
   broken: 'The papers could not be made. Open the page anew and try again.',
+  overtaken: 'The papers changed before the PDF was written. Download it again.',
   papersOf: (boat: string) => `The papers of ${boat}`,
   paper: 'Paper',
   papers: { a4: 'A4', letter: 'US Letter' },
