@@ -63,13 +63,23 @@ const farWords = (names: readonly string[][]): string[] => {
 /** Names for one end, each shorter than the one before. */
 type NamesOf = (end: string) => string[];
 
+/** A tee of a trunk in a word or two. */
+const teeNames = (end: string, short: ReadonlyMap<string, string>): string[] => {
+  const tee = end.split('/')[1];
+  if (tee === undefined) return [];
+  if (tee.startsWith('spare@')) return ['spare tee', 'tee'];
+  if (tee.startsWith('end@')) return ['end of the trunk', 'end'];
+  const unit = short.get(tee.split('.')[0] ?? '');
+  return [...(unit === undefined ? [] : [`tee of ${unit}`]), 'tee'];
+};
+
 const namesIn = (boat: Boat, index: BoatIndex): NamesOf => {
   const brief = indexBoat(briefBoat(boat));
   const short = shortLabels(boat.kit, index.sheetOf);
   return (end) => {
     const [unit = ''] = end.split(/[.#/]/);
     const plugless = index.kit.has(unit) ? [endWords(brief, unit), short.get(unit) ?? unit, unit] : [];
-    const all = [endWords(index, end), endWords(brief, end), ...plugless];
+    const all = [endWords(index, end), endWords(brief, end), ...plugless, ...teeNames(end, short)];
     return all.filter((words, at) => all.slice(0, at).every((longer) => words.length < longer.length));
   };
 };

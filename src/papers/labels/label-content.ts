@@ -1,6 +1,7 @@
 import { labelFigures } from '../../core/facts/label-figures.ts';
 import type { Shape, TextShape } from '../drawing/shapes.ts';
 import { type TextStyle, textWidthMm } from '../drawing/text-width.ts';
+import { wrapText } from '../drawing/wrap-text.ts';
 import type { CableLabel } from './cable-labels.ts';
 import { codePath, type LabelCode, labelCode } from './label-code.ts';
 
@@ -107,15 +108,42 @@ const textAt = (text: string, style: TextStyle, yMm: number): TextShape => ({
   ink: 'ink',
 });
 
-/** The first of the texts that has room. */
+/** The first of the texts that has room on one line. */
 const fitting = (texts: readonly string[], widthMm: number): string | undefined =>
   texts.find((text) => text !== '' && textWidthMm(text, smallStyle) <= widthMm);
+
+/** Lines a text may take where there is room under the id. */
+const linesMost = 2;
+
+/**
+ * What stands under the id, line by line: of each text the fullest wording that has room, over two lines where there are any to
+ * spare. `texts` counts those that are said.
+ */
+const saidIn = ({ under, rows }: Setting, widthMm: number): { readonly lines: string[]; readonly texts: number } => {
+  const lines: string[] = [];
+  let spare = rows - under.length;
+  let texts = 0;
+  for (const wordings of under) {
+    const most = Math.min(linesMost, 1 + Math.max(0, spare));
+    const set = wordings
+      .filter((text) => text !== '')
+      .map((text) => wrapText(text, smallStyle, widthMm))
+      .find((own) => own !== undefined && own.length <= most);
+    if (set === undefined) continue;
+    spare -= set.length - 1;
+    texts += 1;
+    lines.push(...set);
+  }
+  return { lines, texts };
+};
 
 /** How a label is set in a room of some height, before it is known how wide it is. */
 interface Setting {
   readonly style: TextStyle;
   /** the lines under the id, each as the texts that could stand there */
   readonly under: readonly (readonly string[])[];
+  /** lines there is room for */
+  readonly rows: number;
   readonly code: LabelCode;
 }
 
@@ -123,9 +151,11 @@ const settingOf = (label: CableLabel, heightMm: number): Setting => {
   const { typeLeast, typeMost } = labelFigures;
   const wanted = present(label.half, label.far[0], label.fuse, label.dateIso).length;
   const capitalMm = rowsIn(heightMm, typeMost.value) >= wanted ? typeMost.value : typeLeast.value;
+  const rows = rowsIn(heightMm, capitalMm);
   return {
     style: idStyle(capitalMm),
-    under: linesUnder(label, rowsIn(heightMm, capitalMm)),
+    rows,
+    under: linesUnder(label, rows),
     code: labelCode(label.code),
   };
 };
@@ -145,8 +175,8 @@ const textShapes = (
 };
 
 /** What no label should be without: the half of a parted cable, and the fuse of a feed. */
-const isSaid = ({ half, fuse }: CableLabel, said: readonly string[]): boolean =>
-  present(half, fuse).every((text) => said.some((line) => line.includes(text)));
+const isSaid = ({ half, fuse }: CableLabel, said: string): boolean =>
+  present(half, fuse).every((text) => said.includes(text));
 
 /**
  * Sets one label in its room: the id with capitals of 3 to 4 mm, under it the far end, the fuse and the day with capitals of
@@ -154,20 +184,20 @@ const isSaid = ({ half, fuse }: CableLabel, said: readonly string[]): boolean =>
  * is left out. The id is never shortened.
  */
 export const setLabel = (label: CableLabel, room: LabelRoom): SetLabel => {
-  const { style, under, code } = settingOf(label, room.heightMm);
+  const setting = settingOf(label, room.heightMm);
+  const { style, under, code } = setting;
   const idMm = textWidthMm(label.id, style);
-  const saidIn = (widthMm: number): string[] => under.flatMap((texts) => fitting(texts, widthMm) ?? []);
   const found = codeIn(code, { room, besideMm: Math.max(idMm, wordsMm) });
   const besideMm = found === undefined ? 0 : found.leftMm - labelFigures.codeQuiet.value * found.squareMm;
   // words come before the code: where it would take the room of a whole line it is left out
-  const place = saidIn(besideMm).length < saidIn(room.widthMm).length ? undefined : found;
-  const said = saidIn(place === undefined ? room.widthMm : besideMm);
+  const place = saidIn(setting, besideMm).texts < saidIn(setting, room.widthMm).texts ? undefined : found;
+  const { lines: said, texts } = saidIn(setting, place === undefined ? room.widthMm : besideMm);
   const codeShapes: Shape[] = place === undefined ? [] : [{ kind: 'path', d: codePath(code, place), fill: 'ink' }];
   return {
     shapes: [...textShapes(label.id, { style, said, heightMm: room.heightMm }), ...codeShapes],
     hasCode: place !== undefined,
     fits: idMm <= room.widthMm && style.sizeMm * reach.above <= room.heightMm,
-    saysAll: said.length === under.length && isSaid(label, said),
+    saysAll: texts === under.length && isSaid(label, said.join(' ')),
   };
 };
 

@@ -117,6 +117,15 @@ test('a text is shortened by its own wordings and never cut; the fuse stays, the
   expect(said(aLabel({ far: ['to a-very-long-name-without-a-gap'] }), 16, 6.5)).toEqual(['C07', 'fuse 10 A']);
 });
 
+test('a text goes on in a second line where there is one to spare, so that it stays fuller', () => {
+  expect(said(aLabel({ far: ['to the main panel on the door', 'to panel'] }), 45, 18)).toEqual([
+    'C07',
+    'to the main panel on',
+    'the door',
+    'fuse 10 A',
+  ]);
+});
+
 test('the half of a parted cable stands first under the id', () => {
   expect(said(aLabel({ half: 'mast side' }), 100, 18)[1]).toBe('mast side');
   expect(said(aLabel({ half: 'mast side' }), 100, 6.5)[1]).toMatch(/^mast side, fuse 10 A/);

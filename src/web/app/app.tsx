@@ -14,7 +14,7 @@ import { LateRecording } from './opening/recording/late-recording.tsx';
 import { usePickedRecording } from './opening/recording/use-picked-recording.ts';
 import { useOpenedBoat } from './opening/use-opened-boat.ts';
 import { RefusalView } from './refusal-view.tsx';
-import { hashOf, type Route } from './route.ts';
+import { atStep, hashOf, type Route } from './route.ts';
 import type { BoatSaver } from './saving/boat-saver.ts';
 import type { ClashView } from './saving/clash-view.tsx';
 import { mayLeaveBoat } from './saving/may-leave.ts';
@@ -86,7 +86,8 @@ const Body = ({
     <BoatPage
       answer={state.answer}
       step={route.step}
-      hrefOf={(step) => hashOf({ ...route, step })}
+      cable={route.page === 'boat' ? route.cable : undefined}
+      hrefOf={(step) => hashOf(atStep(route, step))}
       progress={state.busy ? state.progress : undefined}
       onStop={client.stop}
     />

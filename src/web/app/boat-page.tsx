@@ -6,6 +6,7 @@ import { type LightStore, lightStore } from '../drawing/light-store.ts';
 import type { SheetHandle } from '../drawing/sheet-view.tsx';
 import type { PlanAnswer } from '../workers/protocol.ts';
 import type { CardChoice } from './cards/card-choice.ts';
+import { useCableOfAddress } from './cards/use-cable-of-address.ts';
 import { type CardState, useCard } from './cards/use-card.ts';
 import { courseFacts } from './course/course-facts.ts';
 import { CourseLine } from './course/course-line.tsx';
@@ -30,6 +31,8 @@ const bringPull = () => import('./pull-out/pull-out-card.tsx');
 interface BoatPageProps {
   readonly answer: PlanAnswer;
   readonly step: StepId;
+  /** the label of the cable that the address names */
+  readonly cable: string | undefined;
   readonly hrefOf: (step: StepId) => string;
   /** what the planner is doing now, and how to stop it */
   readonly progress: SearchWords | undefined;
@@ -97,7 +100,7 @@ const usePicking = ({
 };
 
 /** One boat: the course line, the sheet, the margin; what is picked in one is lit in the others. */
-export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPageProps): ReactNode => {
+export const BoatPage = ({ answer, step, cable, hrefOf, progress, onStop }: BoatPageProps): ReactNode => {
   const { boat, plan, titles } = answer;
   const frame = useRef<HTMLDivElement>(null);
   const margin = useRef<HTMLElement>(null);
@@ -112,6 +115,7 @@ export const BoatPage = ({ answer, step, hrefOf, progress, onStop }: BoatPagePro
   const card = useCard(answer, lights);
   const units = useMemo(() => new Set(boat.kit.map(({ id }) => id)), [boat]);
   const { isList, switchList, pick, show } = usePicking({ lights, notes: view.notes, card, units, margin, sheet });
+  useCableOfAddress(cable, { card, lights, sheet, isDrawn: view.drawn !== undefined });
   const cards = usePart(bringCards);
   const drag = usePart(bringDrag);
   const puller = usePart(bringPull);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { hashOf, isSameBoat, type Route, routeOf, stepIds } from './route.ts';
+import { atStep, hashOf, isSameBoat, type Route, routeOf, stepIds } from './route.ts';
 
 test('an address names a boat and a step of the job', () => {
   expect(routeOf('#/boat/gannet')).toEqual({ page: 'boat', id: 'gannet', step: 'lines' });
@@ -38,6 +38,15 @@ test('every place in the app can be bookmarked', () => {
     }),
     { seed: 2, numRuns: 100 },
   );
+});
+
+test('the code on a label names a cable of a boat, at the lines of her; a step leaves it behind', () => {
+  const route = { page: 'boat', id: 'my boat', step: 'lines', cable: 'C07' } as const;
+  expect(routeOf('#/boat/my%20boat/cable/C07')).toEqual(route);
+  expect(hashOf(route)).toBe('#/boat/my%20boat/cable/C07');
+  expect(hashOf(atStep(route, 'needs'))).toBe('#/boat/my%20boat/needs');
+  expect(hashOf(atStep({ page: 'file', step: 'kit' }, 'needs'))).toBe('#/file/needs');
+  expect(routeOf('#/boat/gannet/cable/c%2f7')).toEqual({ page: 'boat', id: 'gannet', step: 'lines' });
 });
 
 test('another step of the same boat is no other boat', () => {

@@ -5,15 +5,21 @@ export type StepId = (typeof stepIds)[number];
 /** The steps that this version does not compute yet. */
 export const laterSteps: ReadonlySet<StepId> = new Set(['fit', 'work', 'prove']);
 
-/** Where in the app one is: the list of boats, one boat of the server, or a file opened by hand. */
+/**
+ * Where in the app one is: the list of boats, one boat of the server, or a file opened by hand. `cable` is the id on a label, by
+ * which the code on it leads to its cable.
+ */
 export type Route =
   | { readonly page: 'boats' }
-  | { readonly page: 'boat'; readonly id: string; readonly step: StepId }
+  | { readonly page: 'boat'; readonly id: string; readonly step: StepId; readonly cable?: string }
   | { readonly page: 'file'; readonly step: StepId };
 
 const firstStep: StepId = 'lines';
 
 const stepOf = (text: string | undefined): StepId => stepIds.find((step) => step === text) ?? firstStep;
+
+/** A label as the boat file has it. */
+const plainLabel = /^[A-Z][A-Z0-9-]{1,9}$/;
 
 /** No step up in the folder, and nothing hidden. */
 const plainId = /^[^./\\][^/\\]*$/;
@@ -36,9 +42,12 @@ const idOf = (written: string | undefined): string | undefined => {
 export const routeOf = (hash: string): Route => {
   const [page, ...rest] = hash.replace(/^#\/?/, '').split('/');
   if (page === 'file') return { page, step: stepOf(rest[0]) };
-  const [written, step] = rest;
+  const [written, step, cable = ''] = rest;
   const id = idOf(written);
-  if (page === 'boat' && id !== undefined) return { page, id, step: stepOf(step) };
+  if (page === 'boat' && id !== undefined) {
+    const isCable = step === 'cable' && plainLabel.test(cable);
+    return { page, id, step: stepOf(step), ...(isCable ? { cable } : {}) };
+  }
   return { page: 'boats' };
 };
 
@@ -48,11 +57,16 @@ export const hashOf = (route: Route): string => {
     case 'boats':
       return '#/';
     case 'boat':
+      if (route.cable !== undefined) return `#/boat/${encodeURIComponent(route.id)}/cable/${route.cable}`;
       return `#/boat/${encodeURIComponent(route.id)}${route.step === firstStep ? '' : `/${route.step}`}`;
     case 'file':
       return `#/file${route.step === firstStep ? '' : `/${route.step}`}`;
   }
 };
+
+/** The route to a step of the same boat; a cable that an address named is left behind. */
+export const atStep = (route: Exclude<Route, { page: 'boats' }>, step: StepId): Route =>
+  route.page === 'boat' ? { page: 'boat', id: route.id, step } : { page: 'file', step };
 
 /** Whether two routes show the same boat, at whatever step. */
 export const isSameBoat = (a: Route, b: Route): boolean =>

@@ -4,10 +4,11 @@ import type { LightStore } from '../../drawing/light-store.ts';
 import type { Note } from '../margin/notes.ts';
 import type { UnitRow } from '../sheet/unit-rows.ts';
 import type { CardChoice, CardContent, CardMaker } from './card-choice.ts';
+import { LineCardView } from './line-card-view.tsx';
 import { ReadingCardView } from './reading-card-view.tsx';
 import { UnitCardView } from './unit-card-view.tsx';
 
-/** The card that is open in the margin: of a unit, or of a reading. */
+/** The card that is open in the margin: of a unit, a cable or a reading. */
 export const CardView = ({
   content,
   maker,
@@ -30,6 +31,7 @@ export const CardView = ({
   onNote: (note: Note) => void;
 }): ReactNode => {
   const hand = { onClose, onBack: goBack };
+  if (content.kind === 'line') return <LineCardView key={content.key} card={content.card} hand={hand} />;
   if (content.kind === 'reading') {
     return (
       <ReadingCardView

@@ -31,6 +31,7 @@ export const en = {
   hearsNothing: 'It hears nothing.',
   draws: 'Draws',
   whyTee: 'Why its tee is here',
+  itsLabels: 'Its labels',
   plugs: 'Plugs',
   noPlugs: 'It has none.',
   unitBefore: 'Before and after',

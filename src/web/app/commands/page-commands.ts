@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import type { EditState } from '../../workers/protocol.ts';
-import { hashOf, laterSteps, type Route, type StepId, stepIds } from '../route.ts';
+import { atStep, hashOf, laterSteps, type Route, type StepId, stepIds } from '../route.ts';
 import { lights, setLight } from '../theme.ts';
 import { unitsChoice } from '../words/units.ts';
 import { words as pageWords } from '../words.ts';
@@ -16,7 +16,7 @@ const stepCommand = (route: Exclude<Route, { page: 'boats' }>, step: StepId): Co
   id: `go-to-${step}`,
   group: 'go',
   says: words.goTo[step],
-  run: () => go({ ...route, step }),
+  run: () => go(atStep(route, step)),
 });
 
 const undoCommands = ({ undo, redo }: EditState, onStep: (step: 'undo' | 'redo') => void): Command[] => [
