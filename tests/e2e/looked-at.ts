@@ -30,7 +30,7 @@ export const unseenFocus = async (page: Page): Promise<readonly string[]> => {
   await page.keyboard.press('Shift');
   return page.evaluate((all) => {
     const look = (one: Element): string =>
-      [one, one.parentElement, one.closest('li'), ...one.querySelectorAll('*')]
+      [one, one.parentElement, one.closest('li'), one.closest('.sheet-pane'), ...one.querySelectorAll('*')]
         .filter((part) => part !== null)
         .map((part) => {
           const style = getComputedStyle(part);
