@@ -66,7 +66,7 @@ test('the route of a drop dragged over another place says its price and the limi
   await hold();
   const told = (await says.textContent())?.replaceAll('\u00A0', ' ');
   expect(told).toMatch(/Through locker under the pilothouse helm: .*\d+\.\d\d m longer than now/);
-  expect(told).toMatch(/The order would cost 63\.80 EUR more, but not within the limits:/);
+  expect(told).toMatch(/The order would cost 67\.40 EUR more, but not within the limits:/);
   expect(told).toMatch(/The drop to AIS .* is 12\.20 m as bought; the limit for one drop is 6\.00 m/);
   expect(await page.locator('.route-led').getAttribute('d')).toMatch(/^M.*L/);
   await keepPicture(page, 'lead-laptop-day');
