@@ -13,7 +13,7 @@ export const LineCardView = ({ card, hand }: { card: LineCard; hand: CardHand })
     ))}
     {card.labels.length === 0 ? null : (
       <CardPart heading={words.itsLabels}>
-        <ul>
+        <ul className="line-labels">
           {card.labels.map((where) => (
             <li key={where}>{where}</li>
           ))}

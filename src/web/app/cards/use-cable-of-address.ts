@@ -23,5 +23,9 @@ export const useCableOfAddress = (
     open(choice);
     lights.pick(lit);
     if (lit.length > 0) sheet.current?.show(lit);
+    // where the page is one column the card lies below the drawing; it comes with the next picture
+    requestAnimationFrame(() =>
+      document.querySelector('.card-head')?.scrollIntoView({ block: 'center', behavior: 'instant' }),
+    );
   }, [cable, maker, isDrawn, open, lights, sheet]);
 };
