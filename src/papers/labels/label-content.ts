@@ -2,6 +2,7 @@ import { labelFigures } from '../../core/facts/label-figures.ts';
 import type { Shape, TextShape } from '../drawing/shapes.ts';
 import { type TextStyle, textWidthMm } from '../drawing/text-width.ts';
 import { wrapText } from '../drawing/wrap-text.ts';
+import { keepUnits } from '../lists/print-figure.ts';
 import type { CableLabel } from './cable-labels.ts';
 import { codePath, type LabelCode, labelCode } from './label-code.ts';
 
@@ -127,7 +128,8 @@ const saidIn = ({ under, rows }: Setting, widthMm: number): { readonly lines: st
     const most = Math.min(linesMost, 1 + Math.max(0, spare));
     const set = wordings
       .filter((text) => text !== '')
-      .map((text) => wrapText(text, smallStyle, widthMm))
+      // a figure stays on one line with its unit
+      .map((text) => wrapText(keepUnits(text), smallStyle, widthMm)?.map((line) => line.replaceAll('\u00A0', ' ')))
       .find((own) => own !== undefined && own.length <= most);
     if (set === undefined) continue;
     spare -= set.length - 1;

@@ -126,6 +126,11 @@ test('a text goes on in a second line where there is one to spare, so that it st
   ]);
 });
 
+test('a figure stays on one line with its unit', () => {
+  const lines = said(aLabel({ far: ['to screen 12 in', 'to it'], code: 'C07' }), 16, 18);
+  expect(lines).toEqual(['C07', 'to screen', '12 in', 'fuse 10 A']);
+});
+
 test('the half of a parted cable stands first under the id', () => {
   expect(said(aLabel({ half: 'mast side' }), 100, 18)[1]).toBe('mast side');
   expect(said(aLabel({ half: 'mast side' }), 100, 6.5)[1]).toMatch(/^mast side, fuse 10 A/);
