@@ -101,11 +101,15 @@ export const appUnderTest = async ({ demos = true }: { demos?: boolean } = {}): 
   };
 };
 
+/** Waits until the whole plan stands: a quick one that stands in for it is not the last word. */
+export const settled = (page: Page): Promise<void> =>
+  page.locator('.margin[aria-busy="false"] .progress:empty').waitFor({ state: 'attached', timeout: 60_000 });
+
 /** Opens a boat of the folder and waits until its plan is settled. */
 export const openBoat = async (app: AppUnderTest, page: Page, route = 'gannet'): Promise<void> => {
   await page.goto(`${app.address}/#/boat/${route}`);
   await page.locator('.sheet-svg .balloon').first().waitFor();
-  await page.locator('.progress:empty').waitFor({ state: 'attached', timeout: 60_000 });
+  await settled(page);
 };
 
 /** Asks axe for violations only, as the long lists of what is well take it twice the time; no page here holds frames. */

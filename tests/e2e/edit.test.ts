@@ -1,15 +1,20 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, barriers, keepPicture, openBoat, type PageWish } from './app-under-test.ts';
+import {
+  type AppUnderTest,
+  appUnderTest,
+  barriers,
+  keepPicture,
+  openBoat,
+  type PageWish,
+  settled,
+} from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
   app = await appUnderTest();
 });
 afterAll(() => app.close());
-
-const settled = (page: Page): Promise<void> =>
-  page.locator('.progress:empty').waitFor({ state: 'attached', timeout: 60_000 });
 
 const said = async (page: Page): Promise<string> => (await page.locator('.edit-says').textContent()) ?? '';
 

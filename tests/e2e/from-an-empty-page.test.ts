@@ -1,6 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, keepPicture } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, keepPicture, settled } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -23,9 +23,6 @@ const counted = () => {
     entries: () => entries,
   };
 };
-
-const settled = (page: Page): Promise<void> =>
-  page.locator('.progress:empty').waitFor({ state: 'attached', timeout: 60_000 });
 
 /** The twelve things as the list of what most boats get calls them. */
 const wanted = [

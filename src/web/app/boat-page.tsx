@@ -189,6 +189,7 @@ export const BoatPage = ({ answer, step, cable, hrefOf, progress, onStop }: Boat
         step={part}
         notes={view.notes}
         titles={titles}
+        isSettled={answer.settled}
         card={
           pull !== undefined && puller !== undefined ? (
             <puller.PullOutCard

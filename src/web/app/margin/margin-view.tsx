@@ -37,6 +37,8 @@ interface MarginViewProps {
   readonly onShow: (ids: readonly string[], card?: CardChoice) => void;
   /** pulls something out, to see what goes dark */
   readonly onPull: (failure: Failure) => void;
+  /** false while a quick plan stands in for the whole one: the notes are not the last word */
+  readonly isSettled: boolean;
   readonly progress: SearchWords | undefined;
   readonly onStop: () => void;
   readonly ref?: Ref<HTMLElement>;
@@ -66,6 +68,7 @@ export const MarginView = ({
   lights,
   onShow,
   onPull,
+  isSettled,
   progress,
   onStop,
   ref,
@@ -75,7 +78,7 @@ export const MarginView = ({
   if (!isReady && step !== undefined && titles.size > 0) setIsReady(true);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it
-    <aside className="margin" ref={ref} aria-label={words.notes} tabIndex={0}>
+    <aside className="margin" ref={ref} aria-label={words.notes} aria-busy={!isSettled} tabIndex={0}>
       <h2 className="unseen">{words.notes}</h2>
       <Progress progress={progress} onStop={onStop} />
       {step?.Above === undefined ? null : (
