@@ -56,6 +56,13 @@ test('the binder is read in the app, set for other paper, downloaded page for pa
   expect(bytes.subarray(0, 8).toString('latin1')).toBe('%PDF-1.7');
   expect(bytes.toString('latin1').match(/\/Type \/Page\b/g)).toHaveLength(onLetter);
 
+  // labels and the quote are papers by themselves
+  const which = page.getByLabel('Which papers');
+  await which.selectOption({ label: 'labels: tape, 12 mm' });
+  await page.locator('.binder-leaf').getByText('C01', { exact: true }).first().waitFor({ timeout: 30_000 });
+  await which.selectOption({ label: 'binder' });
+  await pageOf(page, 2).getByText('Contents', { exact: true }).first().waitFor({ timeout: 30_000 });
+
   await page.locator('summary', { hasText: 'what came out otherwise?' }).click();
   const form = page.locator('.binder-form', { hasText: 'What differs' });
   await form.getByLabel('What differs').selectOption('fuse');

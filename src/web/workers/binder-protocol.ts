@@ -17,9 +17,20 @@ export type BinderFile =
   | { readonly as: 'xlsx' | 'json' }
   | { readonly as: 'csv'; readonly list: string };
 
+/** Which papers: the binder, the quote, or labels of a geometry by its id. */
+export type WhichPapers = 'binder' | 'quote' | { readonly labels: string };
+
+/** What is to be set: of which boat, on what paper, which papers; `boatAddress` goes into the codes of labels. */
+export interface BinderOrder {
+  readonly of: BinderSubject;
+  readonly paper: PaperName;
+  readonly papers: WhichPapers;
+  readonly boatAddress?: string;
+}
+
 /** What is asked of the worker that makes binders. One worker sets one binder; its pages stay there and are asked for by number. */
 export type BinderAsked =
-  | { readonly asks: 'set'; readonly of: BinderSubject; readonly paper: PaperName }
+  | ({ readonly asks: 'set' } & BinderOrder)
   | { readonly asks: 'pages'; readonly pages: readonly number[] }
   | { readonly asks: 'file'; readonly file: BinderFile }
   /** gives up the file in the making */

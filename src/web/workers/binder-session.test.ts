@@ -37,7 +37,7 @@ const told = (said: readonly BinderReply[]) => {
 describe('a binder in a worker', () => {
   test('says chapter by chapter how far it is, then all but the pages', async () => {
     const { hear, said } = aSession();
-    await hear({ asks: 'set', of: now, paper: 'a4' });
+    await hear({ asks: 'set', of: now, paper: 'a4', papers: 'binder' });
     const steps = said.flatMap((reply) => (reply.kind === 'setting' ? [reply.progress] : []));
     expect(steps.length).toBeGreaterThan(5);
     expect(steps.map(({ done }) => done)).toEqual(steps.map((_, at) => at + 1));
@@ -50,7 +50,7 @@ describe('a binder in a worker', () => {
 
   test('hands out pages by number, and none that are not there', async () => {
     const { hear, said } = aSession();
-    await hear({ asks: 'set', of: now, paper: 'letter' });
+    await hear({ asks: 'set', of: now, paper: 'letter', papers: 'binder' });
     await hear({ asks: 'pages', pages: [0, 99_999] });
     const last = said.at(-1);
     expect(last?.kind === 'pages' && last.pages.map(({ at, page }) => [at, page.widthMm])).toEqual([[0, 215.9]]);
@@ -58,7 +58,7 @@ describe('a binder in a worker', () => {
 
   test('makes files of her lists', async () => {
     const { hear, said } = aSession();
-    await hear({ asks: 'set', of: now, paper: 'a4' });
+    await hear({ asks: 'set', of: now, paper: 'a4', papers: 'binder' });
     const bytesOf = async (asked: Extract<BinderAsked, { asks: 'file' }>) => {
       await hear(asked);
       const last = said.at(-1);
@@ -77,7 +77,7 @@ describe('a binder in a worker', () => {
     const [revision] = first.boat.revisions ?? [];
     if (revision === undefined) throw new Error('nothing was given out');
     const { hear, said } = aSession();
-    await hear({ asks: 'set', of: { revision, upTo: [revision], name: boat.name }, paper: 'a4' });
+    await hear({ asks: 'set', of: { revision, upTo: [revision], name: boat.name }, paper: 'a4', papers: 'binder' });
     await hear({ asks: 'pages', pages: [0] });
     expect(JSON.stringify(said.at(-1))).toContain('2027-02-01');
     const [unit] = boat.kit;
@@ -86,11 +86,26 @@ describe('a binder in a worker', () => {
     expect(said.at(-1)).toMatchObject({ kind: 'since', says: expect.stringMatching(/name/i) });
   });
 
+  test('sets labels and the quote as papers by themselves', async () => {
+    const { hear, said } = aSession();
+    await hear({ asks: 'set', of: now, paper: 'a4', papers: { labels: 'tape-12' } });
+    const labels = told(said);
+    expect(labels?.parts.map(({ title }) => title).at(-1)).toBe('tape, 12 mm');
+    expect(labels?.sizes.at(-1)?.heightMm ?? labels?.sizes.at(-1)).toBeDefined();
+    await hear({ asks: 'set', of: now, paper: 'letter', papers: 'quote' });
+    expect(told(said)?.parts.map(({ title }) => title)).toEqual([`New electronics for ${boat.name}`]);
+  });
+
   test('refuses in words what cannot be read or made', async () => {
     const { hear, said } = aSession();
-    await hear({ asks: 'set', of: { revision: { ...given, boat: '00ff' }, upTo: [], name: boat.name }, paper: 'a4' });
+    await hear({
+      asks: 'set',
+      of: { revision: { ...given, boat: '00ff' }, upTo: [], name: boat.name },
+      paper: 'a4',
+      papers: 'binder',
+    });
     expect(said).toEqual([{ kind: 'refused', says: expect.stringMatching(/cannot be unpacked/) }]);
-    await hear({ asks: 'set', of: now, paper: 'a4' });
+    await hear({ asks: 'set', of: now, paper: 'a4', papers: 'binder' });
     await hear({ asks: 'file', file: { as: 'pdf' } });
     expect(said.at(-1)).toEqual({ kind: 'refused', says: expect.stringMatching(/no library here/) });
   });
@@ -123,7 +138,7 @@ test('a PDF that is called off is not handed out', async () => {
     bringPdf: async () => ({ makePdf: aLibrary, faces: {} }),
   });
   stopping.hear = hear;
-  await hear({ asks: 'set', of: now, paper: 'a4' });
+  await hear({ asks: 'set', of: now, paper: 'a4', papers: 'binder' });
   await hear({ asks: 'file', file: { as: 'pdf' } });
   expect(said.at(-1)).toMatchObject({ kind: 'writing', done: 2 });
 });

@@ -3,18 +3,30 @@ import { revisionThatStands, standingOf } from '../../core/as-fitted/standing.ts
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import { quoteOf } from '../../core/quote/quote-of.ts';
 import { type BinderOf, binderOf } from '../../papers/binder/binder.ts';
+import { briefBoat } from '../../papers/binder/brief-boat.ts';
+import { quoteChapter } from '../../papers/binder/chapters/quote.ts';
+import { labelSheets, labelTapes, usualSheet } from '../../papers/labels/label-geometry.ts';
+import { setLabels } from '../../papers/labels/set-labels.ts';
 import { boatChangeWords } from '../../papers/lists/boat-change-words.ts';
 import { planLists } from '../../papers/lists/plan-lists.ts';
 import type { SetBinder } from '../../papers/pages/page-shape.ts';
 import type { PaperName } from '../../papers/pages/paper-sizes.ts';
 import { partOfBinder, partsOf } from '../../papers/pages/parts-of.ts';
-import { setBinder } from '../../papers/pages/set-binder.ts';
+import { setAlone, setBinder } from '../../papers/pages/set-binder.ts';
 import { type FaceBytes, type MakePdf, writePdf } from '../../papers/pdf/write-pdf.ts';
 import { tableCsv } from '../../papers/table/table-csv.ts';
 import { tablesJson } from '../../papers/table/tables-json.ts';
 import { workbook } from '../../papers/table/workbook.ts';
-import type { BinderAsked, BinderFile, BinderReply, BinderSubject } from './binder-protocol.ts';
+import type {
+  BinderAsked,
+  BinderFile,
+  BinderOrder,
+  BinderReply,
+  BinderSubject,
+  WhichPapers,
+} from './binder-protocol.ts';
 import { words } from './words.ts';
 
 /** What a session needs: a clock, a breath that lets other asks in, somebody to answer to, and what only some asks need. */
@@ -74,6 +86,27 @@ const listFile = ({ boat, plan }: Made, file: Exclude<BinderFile, { as: 'pdf' }>
   }
 };
 
+/** Papers that are no binder: the quote to sign, or labels on sheets or on tape. */
+const loosePapers = (
+  { boat, plan, dateIso }: Omit<BinderOf, 'paper'>,
+  {
+    papers,
+    paper,
+    boatAddress,
+  }: { papers: Exclude<WhichPapers, 'binder'>; paper: PaperName; boatAddress?: string | undefined },
+): SetBinder => {
+  const day = dateIso === undefined ? {} : { dateIso };
+  if (papers !== 'quote') {
+    const geometry = [...labelSheets, ...labelTapes].find(({ id }) => id === papers.labels) ?? usualSheet(paper);
+    return setLabels({ boat, plan, paper, geometry, ...day, ...(boatAddress === undefined ? {} : { boatAddress }) });
+  }
+  const chapters = [quoteChapter(briefBoat(boat), plan, quoteOf({ boat, plan }))];
+  return setAlone(
+    { boat: boat.name, standing: 'as planned', ...day, cover: [], devices: [], places: [], chapters },
+    paper,
+  );
+};
+
 /** Walks through steps with breaths between them; undefined where it was called off. */
 const walked = async <Step, End>(
   steps: Generator<Step, End>,
@@ -103,13 +136,16 @@ export const binderSession = (tools: BinderTools): ((asked: BinderAsked) => Prom
   let made: Made | undefined;
   let latest = 0;
 
-  const set = async (of: BinderSubject, paper: PaperName): Promise<void> => {
-    const subject = subjectOf(of, tools.planned);
-    const setting = setBinder(binderOf({ ...subject, paper }), paper);
-    const done = await walked(setting, tools, {
+  const binderSet = (subject: Omit<BinderOf, 'paper'>, paper: PaperName): Promise<SetBinder | undefined> =>
+    walked(setBinder(binderOf({ ...subject, paper }), paper), tools, {
       say: (progress) => post({ kind: 'setting', progress }),
       isOff: () => false,
     });
+
+  const set = async ({ of, paper, papers, boatAddress }: BinderOrder): Promise<void> => {
+    const subject = subjectOf(of, tools.planned);
+    const done =
+      papers === 'binder' ? await binderSet(subject, paper) : loosePapers(subject, { papers, paper, boatAddress });
     if (done === undefined) return;
     made = { boat: subject.boat, plan: subject.plan, set: done };
     const sizes = done.pages.map(({ widthMm, heightMm }) => ({ widthMm, heightMm }));
@@ -139,7 +175,7 @@ export const binderSession = (tools: BinderTools): ((asked: BinderAsked) => Prom
   const answer = async (asked: BinderAsked): Promise<void> => {
     switch (asked.asks) {
       case 'set':
-        return set(asked.of, asked.paper);
+        return set(asked);
       case 'pages': {
         const pages = asked.pages.flatMap((at) => {
           const page = made?.set.pages[at];

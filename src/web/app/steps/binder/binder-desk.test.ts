@@ -4,7 +4,7 @@ import type { BinderAsked, BinderReply, BinderTold } from '../../../workers/bind
 import { type BinderPort, type BinderWanted, binderDesk } from './binder-desk.ts';
 
 const revision = { mark: 'A', standing: 'planned', on: '2027-03-01', says: 'For the yard.', boat: '00' } as const;
-const wanted: BinderWanted = { of: { revision, upTo: [revision], name: 'Tern' }, paper: 'a4' };
+const wanted: BinderWanted = { of: { revision, upTo: [revision], name: 'Tern' }, paper: 'a4', papers: 'binder' };
 const page: Page = { widthMm: 210, heightMm: 297, shapes: [], insets: [], links: [] };
 const told: BinderTold = { title: 'Papers', sizes: [page, page, page], bookmarks: [], parts: [], lists: [] };
 

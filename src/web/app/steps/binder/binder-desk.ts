@@ -1,11 +1,10 @@
 import type { Page } from '../../../../papers/pages/page-shape.ts';
-import type { PaperName } from '../../../../papers/pages/paper-sizes.ts';
 import type { SettingProgress } from '../../../../papers/pages/set-binder.ts';
 import type {
   BinderAsked,
   BinderFile,
+  BinderOrder,
   BinderReply,
-  BinderSubject,
   BinderTold,
 } from '../../../workers/binder-protocol.ts';
 
@@ -18,10 +17,7 @@ export interface BinderPort {
 }
 
 /** What binder is wanted. */
-export interface BinderWanted {
-  readonly of: BinderSubject;
-  readonly paper: PaperName;
-}
+export type BinderWanted = BinderOrder;
 
 /** A binder that can be looked at. */
 export interface ShownBinder extends BinderTold {

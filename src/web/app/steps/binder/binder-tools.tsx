@@ -1,9 +1,11 @@
 import type { ReactNode } from 'react';
+import { geometryWords, labelSheets, labelTapes } from '../../../../papers/labels/label-geometry.ts';
 import type { BinderPart } from '../../../../papers/pages/parts-of.ts';
 import type { BinderFile } from '../../../workers/binder-protocol.ts';
 import { type KeptChoice, keptChoice } from '../../kept-choice.ts';
 import type { ShownBinder } from './binder-desk.ts';
 import { ListFile } from './list-file.tsx';
+import { choosePapers, useWhichPapers } from './papers-choice.ts';
 import { paperChoice } from './use-binder-desk.ts';
 import { words } from './words.ts';
 
@@ -32,6 +34,29 @@ const Choice = <Value extends string>({
   );
 };
 
+/** The binder, or papers that are no part of it. */
+const PapersSelect = (): ReactNode => {
+  const now = useWhichPapers();
+  return (
+    <select
+      className="binder-part"
+      aria-label={words.which}
+      value={typeof now === 'string' ? now : now.labels}
+      onChange={({ currentTarget: { value } }) =>
+        choosePapers(value === 'binder' || value === 'quote' ? value : { labels: value })
+      }
+    >
+      <option value="binder">{words.binderPapers}</option>
+      <option value="quote">{words.quotePapers}</option>
+      {[...labelSheets, ...labelTapes].map((geometry) => (
+        <option key={geometry.id} value={geometry.id}>
+          {words.labelPapers(geometryWords(geometry))}
+        </option>
+      ))}
+    </select>
+  );
+};
+
 /** The row under the pages: for what paper, what of it, how large, and the files. */
 export const BinderTools = ({
   shown,
@@ -47,6 +72,7 @@ export const BinderTools = ({
   onPrint: () => void;
 }): ReactNode => (
   <div className="sheet-tools binder-tools">
+    <PapersSelect />
     <Choice choice={paperChoice} legend={words.paper} names={words.papers} />
     <Choice choice={sizeChoice} legend={words.size} names={words.sizes} />
     {shown === undefined ? null : (

@@ -2,11 +2,13 @@ import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import type { Boat } from '../../../../core/boat/boat-schema.ts';
 import type { Plan } from '../../../../core/plan-shape.ts';
 import type { PaperName } from '../../../../papers/pages/paper-sizes.ts';
-import type { BinderFile } from '../../../workers/binder-protocol.ts';
+import type { BinderFile, WhichPapers } from '../../../workers/binder-protocol.ts';
 import { keptChoice } from '../../kept-choice.ts';
+import { routeOf } from '../../route.ts';
 import { plainName, saveFile } from '../../saving/save-file.ts';
 import { type BinderDesk, type BinderWanted, binderDesk, type DeskState } from './binder-desk.ts';
 import { binderPort } from './binder-port.ts';
+import { useWhichPapers } from './papers-choice.ts';
 import { useReadRevision } from './read-choice.ts';
 import { todayIso } from './today-iso.ts';
 import { words } from './words.ts';
@@ -17,10 +19,16 @@ export const paperChoice = keptChoice<PaperName>('fairlead-paper', ['a4', 'lette
 /** Edits come in a row: a binder is made once the hand rests. */
 const restMs = 400;
 
-const nameOf = (boat: string, mark: string | undefined, file: BinderFile): string => {
+const papersName = (papers: WhichPapers): string =>
+  typeof papers === 'string' ? words.paperFiles[papers] : words.labelFile(papers.labels);
+
+const nameOf = (
+  { boat, mark, papers }: { boat: string; mark: string | undefined; papers: WhichPapers },
+  file: BinderFile,
+): string => {
   const parts = [plainName(boat), ...(mark === undefined ? [] : [mark.toLowerCase()])];
   if (file.as === 'pdf') {
-    return `${[...parts, file.part === undefined ? words.binderFile : plainName(file.part.title)].join('-')}.pdf`;
+    return `${[...parts, file.part === undefined ? papersName(papers) : plainName(file.part.title)].join('-')}.pdf`;
   }
   return `${[...parts, file.as === 'csv' ? file.list : words.listsFile].join('-')}.${file.as}`;
 };
@@ -30,7 +38,15 @@ const saveBinderFile = (wanted: BinderWanted | undefined, file: BinderFile, byte
   const of = wanted?.of;
   const boat = of === undefined ? '' : 'boat' in of ? of.boat.name : of.name;
   const mark = of !== undefined && 'revision' in of ? of.revision.mark : undefined;
-  saveFile({ name: nameOf(boat, mark, file), text: bytes, type: file.as });
+  saveFile({ name: nameOf({ boat, mark, papers: wanted?.papers ?? 'binder' }, file), text: bytes, type: file.as });
+};
+
+/** The address by which another machine finds this boat; none where the app is served to this one alone. */
+const addressOfBoat = (): { readonly boatAddress?: string } => {
+  const { hostname, origin, hash } = window.location;
+  const route = routeOf(hash);
+  if (route.page !== 'boat' || /^(localhost|127\.|\[::1\])/.test(hostname)) return {};
+  return { boatAddress: `${origin}/#/boat/${encodeURIComponent(route.id)}` };
 };
 
 /** What is wanted now: the boat as she stands, or the revision that is read. */
@@ -39,14 +55,23 @@ export const useWanted = (boat: Boat, plan: Plan): BinderWanted => {
   const mark = useReadRevision();
   const { name, revisions = [] } = boat;
   const revision = revisions.find((one) => one.mark === mark);
-  const now = useMemo(() => ({ of: { boat, plan, dateIso: todayIso() }, paper }), [boat, plan, paper]);
+  const papers = useWhichPapers();
+  const now = useMemo(
+    () => ({ of: { boat, plan, dateIso: todayIso() }, paper, papers, ...addressOfBoat() }),
+    [boat, plan, paper, papers],
+  );
   // biome-ignore lint/correctness/useExhaustiveDependencies: a revision is what it was, whatever happens to the boat
   const then = useMemo(
     () =>
       revision === undefined
         ? undefined
-        : { of: { revision, upTo: revisions.slice(0, revisions.indexOf(revision) + 1), name }, paper },
-    [revision?.mark, revision?.boat, paper],
+        : {
+            of: { revision, upTo: revisions.slice(0, revisions.indexOf(revision) + 1), name },
+            paper,
+            papers,
+            ...addressOfBoat(),
+          },
+    [revision?.mark, revision?.boat, paper, papers],
   );
   return then ?? now;
 };

@@ -2,7 +2,12 @@ import { printCount } from '../../../../papers/lists/print-figure.ts';
 
 /** What the step Binder says round the papers, in English. */
 export const en = {
-  binderFile: 'binder',
+  paperFiles: { binder: 'binder', quote: 'quote' },
+  labelFile: (geometry: string) => `labels-${geometry}`,
+  which: 'Which papers',
+  binderPapers: 'binder',
+  quotePapers: 'quote to sign',
+  labelPapers: (geometry: string) => `labels: ${geometry}`,
   listsFile: 'lists',
   broken: 'The papers could not be made. Open the page anew and try again.',
   overtaken: 'The papers changed before the PDF was written. Download it again.',
@@ -14,7 +19,7 @@ export const en = {
   sizes: { width: 'full width', page: 'whole page', true: 'true size' },
   sizeSays: (size: string) => `pages of the binder: ${size}`,
   part: 'What is read and printed',
-  whole: 'the whole binder',
+  whole: 'all of it',
   contents: 'Contents of the binder',
   goTo: 'Go to',
   cover: 'Cover',
