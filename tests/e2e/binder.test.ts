@@ -61,7 +61,7 @@ test('the binder is read in the app, set for other paper, downloaded page for pa
   await which.selectOption({ label: 'labels: tape, 12 mm' });
   await page.locator('.binder-leaf').getByText('C01', { exact: true }).first().waitFor({ timeout: 30_000 });
   await which.selectOption({ label: 'binder' });
-  await pageOf(page, 2).getByText('Contents', { exact: true }).first().waitFor({ timeout: 30_000 });
+  await contents.getByRole('button', { name: /^Cable list/ }).waitFor({ timeout: 30_000 });
 
   await page.locator('summary', { hasText: 'what came out otherwise?' }).click();
   const form = page.locator('.binder-form', { hasText: 'What differs' });

@@ -40,6 +40,14 @@ const wanted = [
   /^Battery monitor/,
 ];
 
+/** Does something that changes the boat, and waits until the whole plan of her stands. */
+const planned = async (page: Page, does: () => Promise<void>): Promise<void> => {
+  const before = await page.locator('.edit-says').textContent();
+  await does();
+  await page.waitForFunction((old) => document.querySelector('.edit-says')?.textContent !== old, before);
+  await settled(page);
+};
+
 /** Types the taped length of every way that new cable is led through, in the order of the table. */
 const tapeAll = async (page: Page, hand: ReturnType<typeof counted>): Promise<void> => {
   const search = page.getByRole('searchbox', { name: 'Find in this table' });
@@ -80,15 +88,11 @@ test('an owner goes from an empty page to a sure order for twelve units in under
   }
   await settled(page);
   const wire = page.getByRole('button', { name: /wire her so/ });
-  await hand.press(wire);
-  await settled(page);
+  await planned(page, () => hand.press(wire));
   // what still cannot arrive has a cure to press
   const cure = page.locator('.note.fault .cure-link').first();
   while ((await cure.count()) > 0) {
-    const before = await page.locator('.edit-says').textContent();
-    await hand.press(cure);
-    await page.waitForFunction((old) => document.querySelector('.edit-says')?.textContent !== old, before);
-    await settled(page);
+    await planned(page, () => hand.press(cure));
   }
   expect(await page.locator('.note.danger, .note.fault').allTextContents()).toEqual([]);
   await keepPicture(page, 'from-empty-kit');
