@@ -22,6 +22,12 @@ export const usualOutputs = {
   source: 'memory-pilot-outputs',
 } as const satisfies { readonly peaksA: readonly number[]; readonly source: SourceKey };
 
+/** Kinds of unit that steer: they wake last, when what they steer by is there. */
+export const steeringKinds = {
+  kinds: ['pilot', 'pilot-computer', 'steering-drive'],
+  source: 'practice-helm-page',
+} as const satisfies { readonly kinds: readonly string[]; readonly source: SourceKey };
+
 /** What frees the helm from a pilot, and whether it needs a network that may have failed, or only takes the power away. */
 export const letGoKinds = {
   'hard-wired-switch': { needsNetwork: false, takesPowerAway: true, source: 'choice-let-go' },

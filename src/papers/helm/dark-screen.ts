@@ -1,6 +1,6 @@
 import type { Plan } from '../../core/plan-shape.ts';
 import type { CardBoat } from '../cards/card-boat.ts';
-import { endWords } from '../lists/end-words.ts';
+import { loadRows } from '../lists/load-rows.ts';
 import { printAmps } from '../lists/print-power.ts';
 import type { Helm } from './helms.ts';
 
@@ -17,10 +17,8 @@ const unitOf = (port: string): string => port.split('.')[0] ?? port;
 const guardOf = (index: CardBoat, plan: Plan, screen: string): string => {
   const feed = plan.feeds.find(({ to }) => unitOf(to) === screen);
   if (feed === undefined) {
-    const load = plan.loads.find(({ port }) => unitOf(port) === screen);
-    return load?.source.by === 'bus'
-      ? `fed by ${endWords(index, load.source.bus)}: see its breaker`
-      : 'what feeds it is not in the boat file';
+    const row = loadRows(index, plan).find(({ key, after }) => unitOf(key) === screen && after !== undefined);
+    return row === undefined ? 'what it lives on is not in the boat file' : `lives on ${row.fedBy}`;
   }
   const { panel, circuit, circuitA, fuseA, fuseBy } = feed;
   const place = index.panels.get(panel)?.place ?? '';

@@ -59,6 +59,14 @@ describe('the page of a helm', () => {
     expect(rows.find(([what]) => what === 'Heading')?.[1]).toContain('compass');
   });
 
+  test('says of what has no breaker of its own what it lives on', () => {
+    const table = blocks.find((block) => block.kind === 'table' && block.table.id.startsWith('dark'));
+    const rows = table?.kind === 'table' ? table.table.rows : [];
+    expect(rows.find(([unit]) => String(unit).startsWith('old pilot head'))?.[1]).toMatch(
+      /^lives on old pilot computer/,
+    );
+  });
+
   test('gives each dark screen its breaker and another to look at', () => {
     const table = blocks.find((block) => block.kind === 'table' && block.table.id.startsWith('dark'));
     const rows = table?.kind === 'table' ? table.table.rows : [];
@@ -75,4 +83,12 @@ test('the bus is switched on before what is on it, the screens after, the pilot 
   expect(turnOf('24-inch')).toBeLessThan(turnOf('12-inch multifunction'));
   expect(turnOf('12-inch multifunction')).toBeLessThan(turnOf('old pilot computer'));
   expect(new Set(rows.map(({ panel, circuit }) => `${panel}.${circuit}`)).size).toBe(rows.length);
+});
+
+test('a tiller pilot is switched on last as well, whatever its kind is called', () => {
+  const boat = anExample('sandpiper');
+  const own = plan(boat, new Map());
+  const [tiller] = helms(boat, own);
+  const rows = tiller === undefined ? [] : switchOn(cardBoat(boat), own, tiller);
+  expect(rows.at(-1)?.wakes.join()).toMatch(/^tiller pilot/);
 });

@@ -1,3 +1,4 @@
+import { steeringKinds } from '../../core/facts/steering-figures.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { byCodeUnit } from '../../core/units/by-code-unit.ts';
 import type { CardBoat } from '../cards/card-boat.ts';
@@ -11,9 +12,9 @@ export interface SwitchOnRow {
   readonly wakes: readonly string[];
 }
 
-const unitOf = (port: string): string => port.split('.')[0] ?? port;
+const steersKinds: ReadonlySet<string> = new Set(steeringKinds.kinds);
 
-const steersKinds: ReadonlySet<string> = new Set(['autopilot', 'pilot-computer', 'pilot-drive']);
+const unitOf = (port: string): string => port.split('.')[0] ?? port;
 
 /** What has to be awake for all that arrives at the screens of a helm: units on the way of each reading, and the buses they are on. */
 const wantedAt = ({ readings, joins, steering }: Plan, helm: Helm, pilots: readonly string[]): ReadonlySet<string> => {

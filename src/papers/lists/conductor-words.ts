@@ -1,17 +1,12 @@
 import type { LineKind } from '../../core/boat/boat-schema.ts';
 import { cableGrades } from '../../core/facts/cable-grades.ts';
-import { dcColours } from '../../core/facts/conductor-colours.ts';
+import { cableHolds, dcColours } from '../../core/facts/conductor-colours.ts';
 import { busPins } from '../../core/facts/plugs.ts';
 import type { LineEntry, Plan } from '../../core/plan-shape.ts';
 import { printWire } from './print-power.ts';
 
 /** What other cables hold, as their kind says. */
-const others: Readonly<Partial<Record<LineKind, string>>> = {
-  ethernet: 'four twisted pairs, screened',
-  pair: 'twisted pair and shield, by the marks of both makers',
-  'single-wire': 'signal and common, by the marks of both makers',
-  coax: 'centre and screen',
-};
+const others: Readonly<Partial<Record<LineKind, string>>> = cableHolds;
 
 const busColours = busPins.pins.map(({ signal, colour }) => `${signal} ${colour}`).join(', ');
 

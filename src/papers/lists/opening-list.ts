@@ -1,28 +1,15 @@
 import type { Boat, Way } from '../../core/boat/boat-schema.ts';
 import { byCodeUnit } from '../../core/boat/ids.ts';
 import type { Sheet } from '../../core/boat/sheet.ts';
+import { hullOpenings, openings } from '../../core/facts/openings.ts';
 import type { LineEntry, Plan } from '../../core/plan-shape.ts';
 import { type CardBoat, cardBoat } from '../cards/card-boat.ts';
 import type { ListCell, ListTable } from '../table/list-table.ts';
 import { labelOf } from './label-of.ts';
 import { printCount } from './print-figure.ts';
 
-const throughWords: Readonly<Record<NonNullable<Way['through']>, string>> = {
-  deck: 'deck or cabin side',
-  watertight: 'watertight bulkhead',
-  fire: 'fire bulkhead',
-  plain: 'bulkhead',
-};
-
-const sealWords: Readonly<Record<NonNullable<Way['through']>, string>> = {
-  deck: 'gland or side entry, sealed, drip loop inside',
-  watertight: 'transit rated for it',
-  fire: 'transit rated for it',
-  plain: 'bush against chafe',
-};
-
 /** Kinds whose body goes through the hull. */
-const throughHull: ReadonlySet<string> = new Set(['depth-sensor', 'speed-sensor', 'transducer', 'triducer']);
+const throughHull: ReadonlySet<string> = new Set(hullOpenings.kinds);
 
 /** A unit that looks through the laminate from inside makes no hole. */
 const goesThrough = (sheet: Sheet | undefined): boolean =>
@@ -37,11 +24,11 @@ const passageRow = (index: CardBoat, plan: Plan, way: Way, lines: readonly LineE
   const through = way.through ?? 'plain';
   return [
     `${placeName(index, a)} to ${placeName(index, b)}`,
-    throughWords[through],
+    openings[through].through,
     `${printCount(lines.length, 'new cable')}: ${lines.map(labelOf).sort(byCodeUnit).join(', ')}`,
     wideMm ?? way.bore?.mm,
     wideMm === undefined ? 'as it is' : 'made wider',
-    sealWords[through],
+    openings[through].closedBy,
     undefined,
   ];
 };
@@ -49,15 +36,11 @@ const passageRow = (index: CardBoat, plan: Plan, way: Way, lines: readonly LineE
 const hullRows = ({ boat, sheetOf, ...index }: CardBoat): ListCell[][] =>
   boat.kit
     .filter(({ id, fate }) => fate !== 'stays' && goesThrough(sheetOf.get(id)))
-    .map(({ name, place, fate }) => [
-      index.places.get(place)?.name ?? place,
-      (index.places.get(place)?.zM ?? 0) < 0 ? 'hull, below the waterline' : 'hull',
-      name,
-      undefined,
-      fate === 'goes' ? 'its hole is left: close it' : 'old housing or a new hole, as its manual says',
-      fate === 'goes' ? 'plug or laminate, by the yard' : 'bedded as its maker says; watch it for a day afloat',
-      undefined,
-    ]);
+    .map(({ name, place, fate }) => {
+      const { hole, closedBy } = fate === 'goes' ? hullOpenings.left : hullOpenings.wanted;
+      const { name: where = place, zM = 0 } = index.places.get(place) ?? {};
+      return [where, zM < 0 ? 'hull, below the waterline' : 'hull', name, undefined, hole, closedBy, undefined];
+    });
 
 /**
  * Deck, bulkheads and hull where the work goes through them: what passes, how wide, how it is closed, and room to write who

@@ -162,6 +162,18 @@ export const powerSources = {
     standing: 'from memory',
     text: 'ABYC least pull of a crimp; not checked.',
   },
+  'cfr-33-183-445': {
+    standing: 'published',
+    text: 'Code of Federal Regulations, 33 CFR 183.445(a): conductors are protected against chafe where they pass a bulkhead or a rigid edge.',
+  },
+  'practice-cable-holds': {
+    standing: 'common practice',
+    text: 'What network, pair and coax cables hold, as they are commonly sold for boats.',
+  },
+  'practice-openings': {
+    standing: 'common practice',
+    text: 'How openings for cables and sensors are closed: glands or side entries on deck, bedding by the maker’s manual, a through-hull watched for 24 hours afloat, an old hole plugged or laminated by the yard.',
+  },
   'memory-dc-colours': {
     standing: 'from memory',
     text: 'Colours of direct current after ABYC and ISO: plus red, minus black or yellow, yellow where black is the live wire of mains aboard; not checked.',
