@@ -16,7 +16,7 @@ const teeWords = (index: EndNames, tee: string): string => {
 };
 
 /**
- * An end of a line in words: a plug of a unit, a tee of a trunk, a bus, a bank or a panel.
+ * An end of a line in words: a plug of a unit, a tee of a trunk, a bus, a bank, a panel or one of its circuits.
  *
  * @example endWords(index, 'radar.net') // '24-inch solid-state dome radar (net)'
  */
@@ -29,5 +29,7 @@ export const endWords = (index: EndNames, end: string): string => {
   const bus = index.buses.get(end);
   if (bus !== undefined) return bus.name;
   if (index.panels.has(end)) return `panel ${end}`;
+  const circuit = index.panels.get(unit)?.circuits.find(({ id }) => id === plug);
+  if (circuit !== undefined) return `${circuit.name ?? circuit.id} of panel ${unit}`;
   return index.banks.has(end) ? `bank ${end}` : end;
 };
