@@ -4,6 +4,7 @@ import type { Boat } from '../core/boat/boat-schema.ts';
 import { UserError } from '../core/boat/user-error.ts';
 import type { Plan } from '../core/plan-shape.ts';
 import { drawingPng } from '../node/drawing-png.ts';
+import type { GivenOut } from '../papers/binder/given-out.ts';
 import { toSvg } from '../papers/drawing/to-svg.ts';
 import { energyChart } from '../papers/energy/energy-chart.ts';
 import { energyPaper } from '../papers/energy/energy-text.ts';
@@ -31,7 +32,6 @@ import { workbook } from '../papers/table/workbook.ts';
 import { trafficPaper } from '../papers/traffic/traffic-text.ts';
 import { walkRoundPage } from '../papers/walk-round/walk-round-page.ts';
 import { binderAtTerminal } from './binder-at-terminal.ts';
-import type { GivenOut } from './given-out.ts';
 import { type LabelsWish, labelPapers } from './labels-at-terminal.ts';
 
 /** A landscape A3 sheet, the size a yard prints and pins up. */
@@ -78,11 +78,17 @@ export const writePapers = async ({
   given: GivenOut;
   labels: LabelsWish;
 }): Promise<string[]> => {
-  const lists = planLists(boat, plan).map((list) => (list.id === 'labels' ? labelList(boat, plan, labels) : list));
+  const wish = { ...labels, ...(given.dateIso === undefined ? {} : { dateIso: given.dateIso }) };
+  const lists = planLists(boat, plan).map((list) => (list.id === 'labels' ? labelList(boat, plan, wish) : list));
   const drawings = binderDrawings({ boat, plan, paper, ...given });
   const papers: ReadonlyMap<string, string | Uint8Array> = new Map<string, string | Uint8Array>([
     ['binder.pdf', await binderAtTerminal({ boat, plan, drawings, paper, ...given })],
-    ...(await labelPapers({ boat, plan, paper, wish: labels })),
+    ...(await labelPapers({
+      boat,
+      plan,
+      paper,
+      wish,
+    })),
     ['plan.json', `${JSON.stringify(plan, undefined, 2)}\n`],
     ['findings.txt', findingsText(boat, plan.findings)],
     ['backbone.txt', backboneText(boat, plan)],

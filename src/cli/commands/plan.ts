@@ -1,16 +1,18 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
+import { UserError } from '../../core/boat/user-error.ts';
 import { wiringCount, wiringsOf } from '../../core/joins/proposing/wirings.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import type { WiringEntry } from '../../core/proposal-shape.ts';
 import { loadBoat } from '../../node/files/load-boat.ts';
 import { picturesBeside } from '../../node/pictures-beside.ts';
+import { type GivenOut, givenOutNow } from '../../papers/binder/given-out.ts';
 import { planText } from '../../papers/lists/plan-text.ts';
 import { printCount } from '../../papers/lists/print-figure.ts';
 import { wiringsText } from '../../papers/lists/wirings-text.ts';
 import { binderWish, writeBinder } from '../binder-at-terminal.ts';
 import { changeBoatFile } from '../change-boat-file.ts';
-import { type GivenOut, givenOut, issueEdit, oldRevision } from '../given-out.ts';
 import { type LabelsTyped, labelsWish } from '../labels-at-terminal.ts';
+import { issueEdit, oldRevision } from '../revisions-at-terminal.ts';
 import { solveAtTerminal } from '../solve-at-terminal.ts';
 import { writePapers } from '../write-papers.ts';
 
@@ -59,13 +61,23 @@ const plannedNow = async (file: string, { giveLabels = false, date, issue, by }:
     read = await changeBoatFile(file, read, [issueEdit(read.boat, { says: issue, by, on: date })]);
     process.stderr.write(`Gave out revision ${read.boat.revisions?.at(-1)?.mark ?? ''}, kept in ${file}.\n`);
   }
-  return { boat: read.boat, plan: planned, given: givenOut(read.boat, date) };
+  return { boat: read.boat, plan: planned, given: givenOutNow(read.boat, date) };
 };
 
 /** The boat as she stood when a revision was given out, planned anew; what was bought or fitted by then is pinned in her file. */
 const plannedThen = async (file: string, mark: string): Promise<Planned> => {
   const { boat, given } = oldRevision((await loadBoat(file)).boat, mark);
   return { boat, given, plan: await solveAtTerminal(boat, await picturesBeside(file)) };
+};
+
+/** What was given out stays as it was: nothing is handed out while going back to it. */
+const refuseBoth = ({ revision, issue, giveLabels, date }: PlanOptions): void => {
+  const other = issue !== undefined ? '--issue' : giveLabels === true ? '--give-labels' : '--date';
+  if (revision === undefined || (issue === undefined && giveLabels !== true && date === undefined)) return;
+  throw new UserError({
+    says: `A revision is read as it was given out, and ${other} would change it.`,
+    whatToDo: `Use --revision without ${other}.`,
+  });
 };
 
 /**
@@ -75,8 +87,9 @@ const plannedThen = async (file: string, mark: string): Promise<Planned> => {
  */
 export const plan = async (file: string, options: PlanOptions): Promise<void> => {
   const { out, json = false, compare = false, revision } = options;
+  refuseBoth(options);
   const { paper } = binderWish(options);
-  const labels = labelsWish(file, options, options.date);
+  const labels = labelsWish(file, options);
   const started = performance.now();
   const {
     boat,

@@ -70,12 +70,7 @@ const optionsOf = async (
 
 /** One chapter as pages to hand over and to sign. */
 const signedPdf = (boat: Boat, chapter: Chapter, paper: PaperName): Promise<Uint8Array> =>
-  binderPdf(
-    setAlone(
-      { boat: boat.name, standing: 'as planned', cover: [], devices: [], places: [], chapters: [chapter] },
-      paper,
-    ),
-  );
+  binderPdf(setAlone({ boat: boat.name, chapters: [chapter] }, paper));
 
 const writeQuote = async (
   folder: string,

@@ -8,11 +8,15 @@ import { UserError } from '../boat/user-error.ts';
 const mostBytes = 16 * 1024 * 1024;
 
 /**
- * The boat as she stood when a revision was given out, in the shape boat files have now.
+ * The boat as she stood when a revision was given out, in the shape boat files have now. `upTo`: the revisions given out by
+ * then, itself the last, of which her papers told; without them she has none.
  *
  * @throws UserError where what is kept of her cannot be read
  */
-export const boatOfRevision = ({ mark, boat }: Pick<Revision, 'mark' | 'boat'>): Boat => {
+export const boatOfRevision = (
+  { mark, boat }: Pick<Revision, 'mark' | 'boat'>,
+  upTo: readonly Revision[] = [],
+): Boat => {
   const text = unpackText(boat, mostBytes);
   if (text === undefined) {
     throw new UserError({
@@ -21,5 +25,6 @@ export const boatOfRevision = ({ mark, boat }: Pick<Revision, 'mark' | 'boat'>):
       whatToDo: 'Take that revision from a copy of the file in which it is whole.',
     });
   }
-  return readBoat(text);
+  const then = readBoat(text);
+  return upTo.length === 0 ? then : { ...then, revisions: [...upTo] };
 };

@@ -128,8 +128,12 @@ export function* setBinder(binder: Binder, paper: PaperName): Generator<SettingP
   };
 }
 
-/** Sets the chapters of a binder that are handed over by themselves, such as a quote: no cover, no contents and no index. */
-export const setAlone = (binder: Binder, paper: PaperName): SetBinder => {
+/** Papers that are handed over by themselves; “as planned” unless told. */
+export type LoosePapers = Pick<Binder, 'boat' | 'chapters'> & Partial<Binder>;
+
+/** Sets chapters that are handed over by themselves, such as a quote: no cover, no contents and no index. */
+export const setAlone = (loose: LoosePapers, paper: PaperName): SetBinder => {
+  const binder: Binder = { standing: 'as planned', cover: [], devices: [], places: [], ...loose };
   const parts = binder.chapters.map((chapter) => ({
     title: chapter.title,
     isIndexed: false,

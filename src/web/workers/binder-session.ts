@@ -1,5 +1,4 @@
 import { boatOfRevision } from '../../core/as-fitted/boat-of-revision.ts';
-import { revisionThatStands, standingOf } from '../../core/as-fitted/standing.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import type { Plan } from '../../core/plan-shape.ts';
@@ -7,6 +6,7 @@ import { quoteOf } from '../../core/quote/quote-of.ts';
 import { type BinderOf, binderOf } from '../../papers/binder/binder.ts';
 import { briefBoat } from '../../papers/binder/brief-boat.ts';
 import { quoteChapter } from '../../papers/binder/chapters/quote.ts';
+import { givenOutNow, givenOutThen } from '../../papers/binder/given-out.ts';
 import { labelSheets, labelTapes, usualSheet } from '../../papers/labels/label-geometry.ts';
 import { setLabels } from '../../papers/labels/set-labels.ts';
 import { boatChangeWords } from '../../papers/lists/boat-change-words.ts';
@@ -64,14 +64,8 @@ const bytesOfText = (text: string): Uint8Array<ArrayBuffer> => new TextEncoder()
 
 /** What the binder is made of, and what its sheets say of themselves. */
 const subjectOf = (of: BinderSubject, planned: BinderTools['planned']): Omit<BinderOf, 'paper'> => {
-  if (!('revision' in of)) {
-    const last = revisionThatStands(of.boat);
-    return { ...of, standing: `as ${standingOf(of.boat)}`, ...(last === undefined ? {} : { revision: last.mark }) };
-  }
-  const { mark, on, standing } = of.revision;
-  // her papers told of herself and of those before her
-  const boat = { ...boatOfRevision(of.revision), revisions: [...of.upTo] };
-  return { ...planned(boat), standing: `as ${standing}`, dateIso: on, revision: mark };
+  if (!('revision' in of)) return { ...of, ...givenOutNow(of.boat, of.dateIso) };
+  return { ...planned(boatOfRevision(of.revision, of.upTo)), ...givenOutThen(of.revision) };
 };
 
 const listFile = ({ boat, plan }: Made, file: Exclude<BinderFile, { as: 'pdf' }>): Uint8Array<ArrayBuffer> => {
@@ -101,10 +95,7 @@ const loosePapers = (
     return setLabels({ boat, plan, paper, geometry, ...day, ...(boatAddress === undefined ? {} : { boatAddress }) });
   }
   const chapters = [quoteChapter(briefBoat(boat), plan, quoteOf({ boat, plan }))];
-  return setAlone(
-    { boat: boat.name, standing: 'as planned', ...day, cover: [], devices: [], places: [], chapters },
-    paper,
-  );
+  return setAlone({ boat: boat.name, ...day, chapters }, paper);
 };
 
 /** Walks through steps with breaths between them; undefined where it was called off. */

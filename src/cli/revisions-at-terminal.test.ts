@@ -4,7 +4,8 @@ import { applyEdits } from '../core/boat/history.ts';
 import { startHistory } from '../core/boat/start-history.ts';
 import { UserError } from '../core/boat/user-error.ts';
 import { writeBoat } from '../core/boat/write-boat.ts';
-import { givenOut, issueEdit, oldRevision } from './given-out.ts';
+import { givenOutNow } from '../papers/binder/given-out.ts';
+import { issueEdit, oldRevision } from './revisions-at-terminal.ts';
 
 const { boat } = aBoat();
 const on = '2026-11-26';
@@ -14,15 +15,15 @@ const moved = applyEdits(startHistory(issued), [
 ]).boat;
 
 test('papers bear the mark and the day of the revision last given out, until the boat changes', () => {
-  expect(givenOut(boat, undefined)).toEqual({ standing: 'as planned' });
-  expect(givenOut(issued, undefined)).toEqual({ standing: 'as planned', revision: 'A', dateIso: on });
-  expect(givenOut(moved, undefined)).toEqual({ standing: 'as planned' });
+  expect(givenOutNow(boat)).toEqual({ standing: 'as planned' });
+  expect(givenOutNow(issued)).toEqual({ standing: 'as planned', revision: 'A', dateIso: on });
+  expect(givenOutNow(moved)).toEqual({ standing: 'as planned' });
 });
 
 test('an old revision is the boat of that day, and its papers say what they said', () => {
   const old = oldRevision(moved, 'A');
   expect(writeBoat(old.boat)).toBe(writeBoat(issued));
-  expect(old.given).toEqual(givenOut(issued, undefined));
+  expect(old.given).toEqual(givenOutNow(issued));
 });
 
 test('a revision has a day, and only a mark that was given out can be gone back to', () => {

@@ -1,17 +1,10 @@
 import { boatOfRevision } from '../core/as-fitted/boat-of-revision.ts';
 import { nextMark } from '../core/as-fitted/next-mark.ts';
-import { revisionThatStands, standingOf } from '../core/as-fitted/standing.ts';
+import { standingOf } from '../core/as-fitted/standing.ts';
 import type { Boat } from '../core/boat/boat-schema.ts';
 import type { EditCall } from '../core/boat/history.ts';
 import { UserError } from '../core/boat/user-error.ts';
-import type { Standing } from '../papers/binder/binder-shape.ts';
-
-/** What every sheet of a set of papers says of itself. */
-export interface GivenOut {
-  readonly standing: Standing;
-  readonly revision?: string;
-  readonly dateIso?: string;
-}
+import { type GivenOut, givenOutThen } from '../papers/binder/given-out.ts';
 
 /** Giving out a revision, as it was typed: what it is for, whose, of what day. */
 interface Issue {
@@ -39,36 +32,23 @@ export const issueEdit = (boat: Boat, { says, by, on }: Issue): EditCall => {
   };
 };
 
-/** What the papers of a boat as she stands say of themselves: the mark of the revision she was last given out as, if nothing changed since. */
-export const givenOut = (boat: Boat, dateIso: string | undefined): GivenOut => {
-  const standing = `as ${standingOf(boat)}` as const;
-  const last = revisionThatStands(boat);
-  const day = dateIso ?? last?.on;
-  return {
-    standing,
-    ...(last === undefined ? {} : { revision: last.mark }),
-    ...(day === undefined ? {} : { dateIso: day }),
-  };
-};
-
 /**
  * The boat of an old revision with what its papers say of themselves.
  *
  * @throws UserError for a mark that was not given out, or a kept boat that cannot be read
  */
-export const oldRevision = (boat: Boat, mark: string): { readonly boat: Boat; readonly given: GivenOut } => {
-  const revision = boat.revisions?.find((entry) => entry.mark === mark);
+export const oldRevision = (
+  { revisions = [] }: Pick<Boat, 'revisions'>,
+  mark: string,
+): { readonly boat: Boat; readonly given: GivenOut } => {
+  const revision = revisions.find((entry) => entry.mark === mark);
   if (revision === undefined) {
-    const marks = (boat.revisions ?? []).map((entry) => entry.mark);
+    const marks = revisions.map((entry) => entry.mark);
     throw new UserError({
       says: `No revision “${mark}” was given out.`,
       whatToDo: marks.length === 0 ? 'Give one out with --issue.' : `Those given out: ${marks.join(', ')}.`,
     });
   }
-  const given = boat.revisions ?? [];
-  return {
-    // her papers told of herself and of those before her
-    boat: { ...boatOfRevision(revision), revisions: given.slice(0, given.indexOf(revision) + 1) },
-    given: { standing: `as ${revision.standing}`, revision: mark, dateIso: revision.on },
-  };
+  const upTo = revisions.slice(0, revisions.indexOf(revision) + 1);
+  return { boat: boatOfRevision(revision, upTo), given: givenOutThen(revision) };
 };
