@@ -31,6 +31,7 @@ export const emptyPlan: PlanDraft = {
   networks: [],
   tape: [],
   compass: [],
+  sites: [],
   isolation: { hull: 'other', negatives: [], ways: [], shields: [], unknown: [] },
   ways: [],
   sources: [],

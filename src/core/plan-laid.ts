@@ -4,6 +4,7 @@ import type { Boat } from './boat/boat-schema.ts';
 import { boatText } from './boat/boat-text.ts';
 import { lastPhase } from './boat/phase.ts';
 import { remember } from './boat/remember.ts';
+import type { planFitting } from './fitting/plan-fitting.ts';
 import { standingBoat, withoutNeeds } from './joins/standing-boat.ts';
 import { planBuses } from './plan-buses.ts';
 import type { planEnergy } from './plan-energy.ts';
@@ -21,6 +22,8 @@ import type { ledRound, orderOf } from './shopping/order-of.ts';
 export interface LaidLateParts {
   /** stray currents and fields: what meets the hull, what turns each compass */
   readonly stray: typeof planStray;
+  /** what fits where it is to go, and works there */
+  readonly fitting: typeof planFitting;
   /** direct current: loads, feeds, volts */
   readonly power: typeof planPower;
   /** the source side: banks, converters, panels */
@@ -41,7 +44,8 @@ export interface LaidLateParts {
 const kept = { boats: 3, layouts: 2 } as const;
 
 /** One boat without its needs, and what follows once its layouts are known. */
-const laidBoat = (boat: Boat, { stray, power, panels, energy, traffic, order, ledRound, choices }: LaidLateParts) => {
+const laidBoat = (boat: Boat, late: LaidLateParts) => {
+  const { stray, fitting, power, panels, energy, traffic, order, ledRound, choices } = late;
   const { index, joinsAt, refit } = standingBoat(boat);
   const problems = problemsOf(boat);
   const joins = joinsAt(lastPhase(boat));
@@ -60,11 +64,13 @@ const laidBoat = (boat: Boat, { stray, power, panels, energy, traffic, order, le
       const { wiring, passages } = planRound({ index, buses, joins }, ledRound);
       const { lines, ways } = wiring;
       const powered = power({ index, joinsAt, lines, buses });
+      const astray = stray({ index, ...powered, lines, joins, buses: buses.map(({ entry }) => entry) });
       const ordered = order({ index, buses, lines, ways, feeds: powered.feeds });
       const laid = {
         ...wiring,
         ...powered,
-        ...stray({ index, ...powered, lines, joins, buses: buses.map(({ entry }) => entry) }),
+        ...astray,
+        ...fitting({ index, ...powered, lines, joins, compass: astray.compass }),
         ...supply,
         ...ordered,
         passages: passagesTogether(passages, ordered.passages),

@@ -5,6 +5,7 @@ import { splitDotted } from './boat/ids.ts';
 import { isAboard } from './boat/phase.ts';
 import { remember } from './boat/remember.ts';
 import { editedBoat } from './cures/try-cure.ts';
+import { notFitted } from './fitting/not-fitted.ts';
 import { joinsOf } from './joins/joins-of.ts';
 import { boatInPhase } from './phases/boat-in-phase.ts';
 import { convertersAboard, forTheTimeBetween } from './phases/converters-aboard.ts';
@@ -48,6 +49,7 @@ const laidWith = remember({
   keyOf: (leaves: readonly string[]) => leaves.join(' '),
   find: (leaves) =>
     planLaid({
+      fitting: notFitted,
       stray: () => ({
         compass: [],
         isolation: { hull: 'other', negatives: [], ways: [], shields: [], unknown: [] },

@@ -13,6 +13,7 @@ import { phasesSchema } from './phases-shape.ts';
 import { powerEntriesSchema } from './power-shape.ts';
 import { proposalSchema, wiringSchema } from './proposal-shape.ts';
 import { remoteEntriesSchema } from './remote-shape.ts';
+import { fittingEntriesSchema } from './sites-shape.ts';
 import { sourcesEntriesSchema } from './sources-shape.ts';
 import { strayEntriesSchema } from './stray-shape.ts';
 import { trafficEntriesSchema } from './traffic-shape.ts';
@@ -240,6 +241,7 @@ export const planDraftSchema = z.strictObject({
   shopping: z.array(shoppingEntrySchema),
   tape: z.array(tapeEntrySchema),
   ...strayEntriesSchema,
+  ...fittingEntriesSchema,
   ways: z.array(wayEntrySchema),
   passages: z.array(passageEntrySchema),
   masts: z.array(mastEntrySchema),

@@ -6,6 +6,7 @@ import type { Boat } from './boat/boat-schema.ts';
 import { lastPhase } from './boat/phase.ts';
 import type { mendBuses } from './cures/mend-bus.ts';
 import { withHints } from './cures/with-hints.ts';
+import { notFitted } from './fitting/not-fitted.ts';
 import { asFiled } from './joins/wired-with.ts';
 import type { PlannedBus } from './plan-buses.ts';
 import { type LaidLateParts, planLaid } from './plan-laid.ts';
@@ -52,6 +53,7 @@ export const withoutLateParts: LateParts = {
     compass: [],
     isolation: { hull: 'other', negatives: [], ways: [], shields: [], unknown: [] },
   }),
+  fitting: notFitted,
   cures: withHints,
   power: () => ({ loads: [], loadsBefore: [], loadSums: [], feeds: [], supplies: [], drives: [], steering: [] }),
   panels: () => ({ banks: [], converters: [], panels: [], noPanel: [], mains: { chargers: [], ways: [] } }),

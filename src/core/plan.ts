@@ -2,6 +2,7 @@ import { blackoutTable } from './blackouts/blackout-table.ts';
 import { mendBuses } from './cures/mend-bus.ts';
 import { withCures } from './cures/with-cures.ts';
 import { withReserves } from './cures/with-reserves.ts';
+import { planFitting } from './fitting/plan-fitting.ts';
 import { wiredBoat } from './joins/wired-boat.ts';
 import { planEnergy } from './plan-energy.ts';
 import { planLaid } from './plan-laid.ts';
@@ -27,6 +28,7 @@ const findings = (input: RuleInput): Finding[] => runRules(rules, input);
 export const lateParts: LateParts = {
   wire: wiredBoat,
   stray: planStray,
+  fitting: planFitting,
   cures: withCures,
   power: planPower,
   panels: planPanels,
@@ -57,6 +59,7 @@ export const checkedPlan = planWith({
   ...withoutLateParts,
   wire: wiredBoat,
   stray: planStray,
+  fitting: planFitting,
   power: planPower,
   panels: planPanels,
   energy: planEnergy,

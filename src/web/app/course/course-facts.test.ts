@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { aBoat } from '../../../core/boat/a-boat.test-helper.ts';
 import { plan } from '../../../core/plan.ts';
-import type { LineEntry, Plan } from '../../../core/plan-shape.ts';
+import type { Finding, LineEntry, Plan } from '../../../core/plan-shape.ts';
 import { aBus, aPlan, aReading } from '../../../papers/lists/a-plan.test-helper.ts';
 import { stepIds } from '../route.ts';
 import { courseFacts } from './course-facts.ts';
@@ -16,7 +16,7 @@ test('the course has the ten steps in the order of the job', () => {
 });
 
 test('a step that is not computed yet says so and makes no figure up', () => {
-  for (const step of ['fit', 'work', 'prove']) {
+  for (const step of ['work', 'prove']) {
     expect(factOf(step)).toEqual(['planned here later', 'later']);
   }
 });
@@ -94,6 +94,21 @@ test('the power step names what lacks a feed before what is to be looked at, and
     for (const panel of draft.supply.panels) panel.circuits = [];
   }).boat;
   expect(factOf('power', plan(unfed, new Map()), unfed)).toEqual(['3 without a feed', 'open']);
+});
+
+test('the fit step counts what is to be looked at, and without such what must stand in the right place', () => {
+  const site = { unit: 'whip', is: 'radio-antenna', place: 'mast', aboveWaterM: 12 } as const;
+  const finding: Finding = { id: 'f', rule: 'compass/unit-too-near', level: 'doubt', about: [], says: 'Too near.' };
+  expect(factOf('fit')).toEqual(['none entered', 'open']);
+  expect(factOf('fit', aPlan({ sites: [site] }))).toEqual(['1 unit placed', 'done']);
+  expect(factOf('fit', aPlan({ sites: [site], findings: [finding] }))).toEqual(['1 to look at', 'open']);
+  const accepted = { ...finding, accepted: 'swung with it there' };
+  const advice: Finding = { ...finding, level: 'advice' };
+  const other = { ...finding, rule: 'power/drop-too-big' };
+  expect(factOf('fit', aPlan({ sites: [site], findings: [accepted, other, advice] }))).toEqual([
+    '1 unit placed',
+    'done',
+  ]);
 });
 
 test('the buy step counts the cables, and those whose length is a guess', () => {

@@ -110,6 +110,24 @@ const powerWaypoint = (boat: Boat, plan: Plan): Waypoint => {
   };
 };
 
+/** Areas of rules that look at what goes into a hole, and at what works only in the right place. */
+const fitAreas = new Set(['fitting', 'antennas', 'compass', 'sensors', 'settings']);
+
+/** What a person must look at comes before how much there is. */
+const fitWaypoint = ({ sites, findings }: Plan): Waypoint => {
+  const open = findings.filter(
+    ({ rule, level, accepted }) =>
+      level !== 'advice' && accepted === undefined && fitAreas.has(rule.slice(0, rule.indexOf('/'))),
+  ).length;
+  const all = sites.length === 0 ? words.noneEntered : words.mustStandRight(sites.length);
+  return {
+    step: 'fit',
+    name: words.step.fit,
+    fact: open === 0 ? all : words.toLookAt(open),
+    state: open === 0 && sites.length > 0 ? 'done' : 'open',
+  };
+};
+
 /** What is ordered by a guess comes too short; ticks for what was ordered are not kept yet, so this step is never done. */
 const buyWaypoint = (plan: Plan): Waypoint => {
   const cables = cablesToBuy(plan);
@@ -143,7 +161,7 @@ export const courseFacts = ({ boat, plan }: { boat: Boat; plan: Plan }): readonl
   needsWaypoint(plan),
   linesWaypoint(plan),
   powerWaypoint(boat, plan),
-  later('fit'),
+  fitWaypoint(plan),
   buyWaypoint(plan),
   later('work'),
   later('prove'),

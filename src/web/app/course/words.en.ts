@@ -36,6 +36,7 @@ export const en = {
   worstPlug: (volts: string) => `${volts} V at the worst plug`,
   feeds: (count: number) => printCount(count, 'feed'),
   toLookAt: (count: number) => `${count} to look at`,
+  mustStandRight: (count: number) => `${printCount(count, 'unit')} placed`,
   unfed: (count: number) => `${count} without a feed`,
   byGuess: (count: number) => `${count} by guess`,
   noCable: 'no cable to buy',

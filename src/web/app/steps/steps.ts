@@ -11,7 +11,7 @@ const bringStep: Readonly<Record<StepId, () => Promise<Step>>> = {
   needs: () => import('./needs/needs-step.tsx').then(({ needsStep }) => needsStep),
   lines: () => import('./lines/lines-step.tsx').then(({ linesStep }) => linesStep),
   power: () => import('./power/power-step.tsx').then(({ powerStep }) => powerStep),
-  fit: bringRest,
+  fit: () => import('./fit/fit-step.tsx').then(({ fitStep }) => fitStep),
   buy: () => import('./buy/buy-step.tsx').then(({ buyStep }) => buyStep),
   work: bringRest,
   prove: bringRest,

@@ -1,0 +1,8 @@
+import type { ReactNode } from 'react';
+import type { Step, StepMarginProps } from '../step.ts';
+import { SitesBlock } from './sites-block.tsx';
+
+const FitMargin = (given: StepMarginProps): ReactNode => <SitesBlock {...given} />;
+
+/** The step Fit: units over old holes, and antennas, radar, compass and sensors where they work. */
+export const fitStep: Step = { Margin: FitMargin };
