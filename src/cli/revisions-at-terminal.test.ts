@@ -17,7 +17,9 @@ const moved = applyEdits(startHistory(issued), [
 test('papers bear the mark and the day of the revision last given out, until the boat changes', () => {
   expect(givenOutNow(boat)).toEqual({ standing: 'as planned' });
   expect(givenOutNow(issued)).toEqual({ standing: 'as planned', revision: 'A', dateIso: on });
+  expect(givenOutNow(issued, '2027-01-01')).toEqual(givenOutNow(issued));
   expect(givenOutNow(moved)).toEqual({ standing: 'as planned' });
+  expect(givenOutNow(moved, '2027-01-01')).toEqual({ standing: 'as planned', dateIso: '2027-01-01' });
 });
 
 test('an old revision is the boat of that day, and its papers say what they said', () => {

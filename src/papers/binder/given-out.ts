@@ -11,20 +11,16 @@ export interface GivenOut {
   readonly dateIso?: string;
 }
 
-/** What the papers of a boat as she stands say of themselves; the day is that of the revision she still is, unless one is told. */
-export const givenOutNow = (boat: Boat, dateIso?: string): GivenOut => {
-  const last = revisionThatStands(boat);
-  const day = dateIso ?? last?.on;
-  return {
-    standing: `as ${standingOf(boat)}`,
-    ...(last === undefined ? {} : { revision: last.mark }),
-    ...(day === undefined ? {} : { dateIso: day }),
-  };
-};
-
 /** What the papers of a revision said of themselves on the day it was given out. */
 export const givenOutThen = ({ mark, on, standing }: Pick<Revision, 'mark' | 'on' | 'standing'>): GivenOut => ({
   standing: `as ${standing}`,
   revision: mark,
   dateIso: on,
 });
+
+/** What the papers of a boat as she stands say of themselves: what the revision said that she still is, else the day that is told. */
+export const givenOutNow = (boat: Boat, dateIso?: string): GivenOut => {
+  const last = revisionThatStands(boat);
+  if (last !== undefined) return givenOutThen(last);
+  return { standing: `as ${standingOf(boat)}`, ...(dateIso === undefined ? {} : { dateIso }) };
+};

@@ -1,6 +1,7 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Revision } from '../../core/boat/revision.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import type { GivenOut } from '../../papers/binder/given-out.ts';
 import type { Bookmark, Page } from '../../papers/pages/page-shape.ts';
 import type { PaperName } from '../../papers/pages/paper-sizes.ts';
 import type { BinderPart } from '../../papers/pages/parts-of.ts';
@@ -40,6 +41,8 @@ export type BinderAsked =
 /** What is told of a binder that is set: all but the pages themselves. */
 export interface BinderTold {
   readonly title: string;
+  /** what every sheet of it says of itself */
+  readonly given: GivenOut;
   readonly sizes: readonly Pick<Page, 'widthMm' | 'heightMm'>[];
   readonly bookmarks: readonly Bookmark[];
   readonly parts: readonly BinderPart[];

@@ -3,10 +3,10 @@ import type { Boat } from '../../core/boat/boat-schema.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { quoteOf } from '../../core/quote/quote-of.ts';
-import { type BinderOf, binderOf } from '../../papers/binder/binder.ts';
+import { binderOf } from '../../papers/binder/binder.ts';
 import { briefBoat } from '../../papers/binder/brief-boat.ts';
 import { quoteChapter } from '../../papers/binder/chapters/quote.ts';
-import { givenOutNow, givenOutThen } from '../../papers/binder/given-out.ts';
+import { type GivenOut, givenOutNow, givenOutThen } from '../../papers/binder/given-out.ts';
 import { labelSheets, labelTapes, usualSheet } from '../../papers/labels/label-geometry.ts';
 import { setLabels } from '../../papers/labels/set-labels.ts';
 import { boatChangeWords } from '../../papers/lists/boat-change-words.ts';
@@ -62,10 +62,16 @@ const joined = (chunks: readonly Uint8Array[]): Uint8Array<ArrayBuffer> => {
 
 const bytesOfText = (text: string): Uint8Array<ArrayBuffer> => new TextEncoder().encode(text);
 
-/** What the binder is made of, and what its sheets say of themselves. */
-const subjectOf = (of: BinderSubject, planned: BinderTools['planned']): Omit<BinderOf, 'paper'> => {
-  if (!('revision' in of)) return { ...of, ...givenOutNow(of.boat, of.dateIso) };
-  return { ...planned(boatOfRevision(of.revision, of.upTo)), ...givenOutThen(of.revision) };
+/** What papers are made of, and what each sheet of them says of itself. */
+interface Subject {
+  readonly boat: Boat;
+  readonly plan: Plan;
+  readonly given: GivenOut;
+}
+
+const subjectOf = (of: BinderSubject, planned: BinderTools['planned']): Subject => {
+  if (!('revision' in of)) return { boat: of.boat, plan: of.plan, given: givenOutNow(of.boat, of.dateIso) };
+  return { ...planned(boatOfRevision(of.revision, of.upTo)), given: givenOutThen(of.revision) };
 };
 
 const listFile = ({ boat, plan }: Made, file: Exclude<BinderFile, { as: 'pdf' }>): Uint8Array<ArrayBuffer> => {
@@ -82,7 +88,7 @@ const listFile = ({ boat, plan }: Made, file: Exclude<BinderFile, { as: 'pdf' }>
 
 /** Papers that are no binder: the quote to sign, or labels on sheets or on tape. */
 const loosePapers = (
-  { boat, plan, dateIso }: Omit<BinderOf, 'paper'>,
+  { boat, plan, given: { dateIso } }: Subject,
   {
     papers,
     paper,
@@ -127,8 +133,8 @@ export const binderSession = (tools: BinderTools): ((asked: BinderAsked) => Prom
   let made: Made | undefined;
   let latest = 0;
 
-  const binderSet = (subject: Omit<BinderOf, 'paper'>, paper: PaperName): Promise<SetBinder | undefined> =>
-    walked(setBinder(binderOf({ ...subject, paper }), paper), tools, {
+  const binderSet = ({ given, ...of }: Subject, paper: PaperName): Promise<SetBinder | undefined> =>
+    walked(setBinder(binderOf({ ...of, ...given, paper }), paper), tools, {
       say: (progress) => post({ kind: 'setting', progress }),
       isOff: () => false,
     });
@@ -142,7 +148,7 @@ export const binderSession = (tools: BinderTools): ((asked: BinderAsked) => Prom
     const sizes = done.pages.map(({ widthMm, heightMm }) => ({ widthMm, heightMm }));
     const lists = planLists(subject.boat, subject.plan).map(({ id, title }) => ({ id, title }));
     const { title, bookmarks } = done;
-    post({ kind: 'set', told: { title, sizes, bookmarks, parts: partsOf(done), lists } });
+    post({ kind: 'set', told: { title, given: subject.given, sizes, bookmarks, parts: partsOf(done), lists } });
   };
 
   const writeFile = async ({ set: whole, ...rest }: Made, file: BinderFile, turn: number): Promise<void> => {

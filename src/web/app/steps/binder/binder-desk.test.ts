@@ -6,7 +6,14 @@ import { type BinderPort, type BinderWanted, binderDesk } from './binder-desk.ts
 const revision = { mark: 'A', standing: 'planned', on: '2027-03-01', says: 'For the yard.', boat: '00' } as const;
 const wanted: BinderWanted = { of: { revision, upTo: [revision], name: 'Tern' }, paper: 'a4', papers: 'binder' };
 const page: Page = { widthMm: 210, heightMm: 297, shapes: [], insets: [], links: [] };
-const told: BinderTold = { title: 'Papers', sizes: [page, page, page], bookmarks: [], parts: [], lists: [] };
+const told: BinderTold = {
+  title: 'Papers',
+  given: { standing: 'as planned' },
+  sizes: [page, page, page],
+  bookmarks: [],
+  parts: [],
+  lists: [],
+};
 
 /** A desk with workers that only do what the test says for them. */
 const aDesk = () => {

@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react';
-import { standingOf } from '../../../../core/as-fitted/standing.ts';
 import { paperSizes } from '../../../../papers/pages/paper-sizes.ts';
 import type { BinderDesk, DeskState, ShownBinder } from './binder-desk.ts';
 import { readRevision } from './read-choice.ts';
@@ -12,13 +11,11 @@ const makingWords = ({ wanted, progress }: NonNullable<DeskState['making']>): st
   return 'revision' in wanted.of ? words.planningRevision(wanted.of.revision.mark) : words.drawing;
 };
 
-const standsWords = ({ wanted: { of, paper }, sizes }: ShownBinder): string => {
-  const { name } = paperSizes[paper];
-  if ('revision' in of) {
-    const { mark, standing, on } = of.revision;
-    return words.standsThen(mark, sizes.length, name, words.standing[standing], on);
-  }
-  return words.standsNow(sizes.length, name, words.standing[standingOf(of.boat)]);
+const standsWords = ({ given, wanted, sizes }: ShownBinder): string => {
+  const { name } = paperSizes[wanted.paper];
+  const standing = words.standing[given.standing === 'as fitted' ? 'fitted' : 'planned'];
+  if (given.revision === undefined) return words.standsNow(sizes.length, name, standing);
+  return words.standsThen(given.revision, sizes.length, name, standing, given.dateIso ?? '');
 };
 
 /** One line over the pages: how far the making is, or what the papers are of. */
