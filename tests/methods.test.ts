@@ -11,6 +11,12 @@ import type { KitRemote } from '../src/core/boat/remote.ts';
 import { bankEndurance } from '../src/core/energy/bank-endurance.ts';
 import { unitDay } from '../src/core/energy/unit-day.ts';
 import { sources } from '../src/core/facts/sources.ts';
+import { depthAtSoundSpeed } from '../src/core/fitting/depth/depth-at-sound-speed.ts';
+import { depthBelow } from '../src/core/fitting/depth/depth-below.ts';
+import { depthOffsets } from '../src/core/fitting/depth/depth-offsets.ts';
+import { heelFactor } from '../src/core/fitting/depth/heel-factor.ts';
+import { offsetTwice } from '../src/core/fitting/depth/offset-twice.ts';
+import { rawDepthOffset } from '../src/core/fitting/depth/raw-depth-offset.ts';
 import { strayBonds } from '../src/core/isolation/stray-bonds.ts';
 import { charsPerSecond, lineLoad } from '../src/core/joins/line-load.ts';
 import { cheapestChoice } from '../src/core/joins/proposing/cheapest-choice.ts';
@@ -93,6 +99,9 @@ const methods = {
   currentByOhmA,
   currentByRuleA,
   dayAh,
+  depthAtSoundSpeed,
+  depthBelow,
+  depthOffsets,
   dropByOhmV,
   dropByRuleV,
   effectiveLength,
@@ -101,6 +110,7 @@ const methods = {
   fusePlace,
   fuseVerdict,
   guessedLength,
+  heelFactor,
   interruptNeeded,
   ladenKg,
   lenOf,
@@ -108,6 +118,7 @@ const methods = {
   longestWait,
   messageLoadPct,
   ohmPerKmAt,
+  offsetTwice,
   ohmPerMOfPer1000Ft,
   outputWanted,
   pathDrop,
@@ -117,6 +128,7 @@ const methods = {
   pickFuse,
   pilotsReached,
   placeSum,
+  rawDepthOffset,
   rechargeAh,
   ruleOfThumb,
   sizeByDrop,

@@ -118,6 +118,18 @@ export const fittingSources = {
     standing: 'project choice',
     text: 'Thresholds of siting and fitting where prints differ; each is a setting, and its conflict is written beside it.',
   },
+  'sensor-manuals-offset': {
+    standing: 'published',
+    text: 'NMEA 2000 PGN 128267 and NMEA 0183 DPT, second-hand as public sensor manuals state it: depth is below the transducer, the offset is signed in steps of 0.001 m, positive to the waterline, negative to the keel, and is added.',
+  },
+  'choice-depth-offset': {
+    standing: 'project choice',
+    text: 'Two depth offsets up to a centimetre apart are one that was entered twice.',
+  },
+  'memory-sound-speed': {
+    standing: 'from memory',
+    text: 'Speed of sound: sounders are set to 1500 m/s; fresh water of 15 °C about 1466 m/s.',
+  },
   'practice-metal-housing': {
     standing: 'common practice',
     text: 'No metal through-hull housing in a metal hull without insulation, no plastic one in wood: several public installation handbooks agree.',
