@@ -1,11 +1,8 @@
 import { basename } from 'node:path';
-import type { Boat } from '../core/boat/boat-schema.ts';
 import { UserError } from '../core/boat/user-error.ts';
-import type { Plan } from '../core/plan-shape.ts';
 import { binderPdf } from '../node/binder-pdf.ts';
 import { boatEnding } from '../node/find-boats.ts';
-import { type CableLabel, cableLabels, type LabelWish } from '../papers/labels/cable-labels.ts';
-import { flatRuler } from '../papers/labels/flat-ruler.ts';
+import type { LabelWish } from '../papers/labels/cable-labels.ts';
 import {
   type LabelSheet,
   type LabelTape,
@@ -13,10 +10,8 @@ import {
   labelTapes,
   usualSheet,
 } from '../papers/labels/label-geometry.ts';
-import { labelNotes } from '../papers/labels/label-notes.ts';
-import { type LabelPages, labelPages, labelTitle, type PrintOrder } from '../papers/labels/label-pages.ts';
-import type { PaperName } from '../papers/pages/paper-sizes.ts';
-import { setAlone } from '../papers/pages/set-binder.ts';
+import type { PrintOrder } from '../papers/labels/label-pages.ts';
+import { type LabelsOf, setLabels } from '../papers/labels/set-labels.ts';
 
 /** How labels are wanted: in which geometry, from which label on, how often each, with which address in their codes. */
 export interface LabelsWish extends LabelWish, Pick<PrintOrder, 'startAt' | 'copies'> {
@@ -72,51 +67,17 @@ export const labelsWish = (file: string, typed: LabelsTyped, dateIso?: string): 
   ...(typed.labelCopies === undefined ? {} : { copies: typed.labelCopies }),
 });
 
-interface LabelsOf {
-  readonly boat: Boat;
-  readonly plan: Plan;
-  readonly paper: PaperName;
-  readonly wish: LabelsWish;
-}
-
-/** The page that is read first, with a ruler in its upper margin. */
-const notesPdf = (
-  { boat, plan, paper, wish }: LabelsOf,
-  of: { labels: readonly CableLabel[]; pages: LabelPages; geometry: LabelSheet | LabelTape },
-): Promise<Uint8Array> => {
-  const set = setAlone(
-    {
-      boat: boat.name,
-      standing: 'as planned',
-      ...(wish.dateIso === undefined ? {} : { dateIso: wish.dateIso }),
-      cover: [],
-      devices: [],
-      places: [],
-      chapters: [labelNotes({ boat, plan, ...of })],
-    },
-    paper,
-  );
-  const pages = set.pages.map((page, at) =>
-    at === 0 ? { ...page, shapes: [...page.shapes, ...flatRuler({ leftMm: 20, topMm: 6 })] } : page,
-  );
-  return binderPdf({ ...set, pages });
-};
-
-/** The labels as a PDF to print and the page that is read first, each with the name of its file. */
-export const labelPapers = async (of: LabelsOf): Promise<[name: string, bytes: Uint8Array][]> => {
-  const { boat, plan, paper, wish } = of;
-  const geometry = wish.geometry ?? usualSheet(paper);
-  const labels = cableLabels(boat, plan, wish);
-  if (labels.length === 0) return [];
-  const pages = labelPages(labels, geometry, { boat: boat.name, ...wish });
-  const printed = await binderPdf({
-    title: labelTitle(boat.name, geometry),
-    ...(wish.dateIso === undefined ? {} : { dateIso: wish.dateIso }),
-    pages: pages.pages,
-    bookmarks: [],
-  });
+/** The labels as a PDF to print and the page that is read first, each with the name of its file; none where she has no labels yet. */
+export const labelPapers = async ({
+  wish: { geometry, ...wish },
+  ...of
+}: Pick<LabelsOf, 'boat' | 'plan' | 'paper'> & { readonly wish: LabelsWish }): Promise<
+  [name: string, bytes: Uint8Array][]
+> => {
+  const { readFirst, printed } = setLabels({ ...of, ...wish, geometry: geometry ?? usualSheet(of.paper) });
+  if (printed.pages.length === 0) return [];
   return [
-    [wish.geometry === undefined ? 'labels.pdf' : `labels-${geometry.id}.pdf`, printed],
-    ['labels-read-first.pdf', await notesPdf(of, { labels, pages, geometry })],
+    [geometry === undefined ? 'labels.pdf' : `labels-${geometry.id}.pdf`, await binderPdf(printed)],
+    ['labels-read-first.pdf', await binderPdf(readFirst)],
   ];
 };

@@ -8,7 +8,7 @@ import { briefBoat } from '../../papers/binder/brief-boat.ts';
 import { quoteChapter } from '../../papers/binder/chapters/quote.ts';
 import { type GivenOut, givenOutNow, givenOutThen } from '../../papers/binder/given-out.ts';
 import { labelSheets, labelTapes, usualSheet } from '../../papers/labels/label-geometry.ts';
-import { setLabels } from '../../papers/labels/set-labels.ts';
+import { labelsTogether, setLabels } from '../../papers/labels/set-labels.ts';
 import { boatChangeWords } from '../../papers/lists/boat-change-words.ts';
 import { planLists } from '../../papers/lists/plan-lists.ts';
 import type { SetBinder } from '../../papers/pages/page-shape.ts';
@@ -98,7 +98,8 @@ const loosePapers = (
   const day = dateIso === undefined ? {} : { dateIso };
   if (papers !== 'quote') {
     const geometry = [...labelSheets, ...labelTapes].find(({ id }) => id === papers.labels) ?? usualSheet(paper);
-    return setLabels({ boat, plan, paper, geometry, ...day, ...(boatAddress === undefined ? {} : { boatAddress }) });
+    const address = boatAddress === undefined ? {} : { boatAddress };
+    return labelsTogether(setLabels({ boat, plan, paper, geometry, ...day, ...address }), geometry);
   }
   const chapters = [quoteChapter(briefBoat(boat), plan, quoteOf({ boat, plan }))];
   return setAlone({ boat: boat.name, ...day, chapters }, paper);
