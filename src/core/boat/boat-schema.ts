@@ -6,6 +6,7 @@ import { fittedSchema } from './fitted.ts';
 import { dottedIdSchema, idSchema } from './ids.ts';
 import { lineKinds } from './line-kinds.ts';
 import { measureSchema } from './measure.ts';
+import { openingSchema } from './opening.ts';
 import { ownDaySchema } from './own-day.ts';
 import { photosSchema } from './photo.ts';
 import { quoteSchema } from './quote.ts';
@@ -293,6 +294,7 @@ export const boatSchema = z
     supply: supplySchema,
     days: z.exactOptional(z.array(ownDaySchema)),
     steering: z.exactOptional(steeringSchema),
+    openings: z.exactOptional(z.array(openingSchema)),
     prices: z.exactOptional(pricesSchema),
     limits: z.exactOptional(z.record(z.string().min(1).max(80), limitOverrideSchema)),
     pins: z.exactOptional(pinsSchema),

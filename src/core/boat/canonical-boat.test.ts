@@ -7,7 +7,7 @@ import { readBoat } from './read-boat.ts';
 import { writeBoat } from './write-boat.ts';
 
 /** Lists whose order says something: changes apply one after the other, a walk is walked, an outline is drawn, terms are read. */
-const ordered = new Set(['changes', 'walk', 'side', 'top', 'exclusions']);
+const ordered = new Set(['changes', 'walk', 'side', 'top', 'exclusions', 'outlineMm', 'atMm']);
 
 const shuffled = <Entry>(list: readonly Entry[], draw: (below: number) => number): Entry[] => {
   const left = [...list];

@@ -3,6 +3,7 @@ import { canonicalSheet } from './canonical-sheet.ts';
 import { byCodeUnit } from './ids.ts';
 import { inSchemaOrder } from './in-schema-order.ts';
 import { keptFor } from './kept-for.ts';
+import type { Opening } from './opening.ts';
 import type { OwnDay } from './own-day.ts';
 import type { QuoteTerms } from './quote.ts';
 import { type Sheet, sheetSchema } from './sheet.ts';
@@ -98,6 +99,19 @@ const canonicalSteering = (steering: readonly SteeringPlace[]): SteeringPlace[] 
 const canonicalBus = (bus: Bus): Bus =>
   bus.shieldAt === undefined ? bus : { ...bus, shieldAt: wordsInOrder(bus.shieldAt) };
 
+const canonicalOpening = (opening: Opening): Opening => ({
+  ...opening,
+  ...(opening.screws === undefined ? {} : { screws: sortedBy(opening.screws, ({ xMm, yMm }) => [xMm, yMm]) }),
+  ...(opening.behind?.obstacles === undefined
+    ? {}
+    : {
+        behind: {
+          ...opening.behind,
+          obstacles: sortedBy(opening.behind.obstacles, ({ what, xMm, yMm }) => [what, xMm, yMm]),
+        },
+      }),
+});
+
 type Pins = NonNullable<Boat['pins']>;
 
 const canonicalWalks = (layouts: NonNullable<Pins['layouts']>): NonNullable<Pins['layouts']> =>
@@ -170,7 +184,7 @@ const inOrderOf = {
  */
 export const canonicalBoat = (boat: Boat): Boat => {
   const { hull, places, ways, cables, sheets, kit, needs, sources, buses, joins, supply, ...others } = boat;
-  const { days, steering, pins, orders, quote, accepted, underlays, photos, fitted, revisions } = others;
+  const { days, steering, openings, pins, orders, quote, accepted, underlays, photos, fitted, revisions } = others;
   const inOrder = inSchemaOrder(boatSchema, {
     ...others,
     hull: hull.masts === undefined ? hull : { ...hull, masts: sortedBy(hull.masts, ({ foot }) => [foot]) },
@@ -179,6 +193,7 @@ export const canonicalBoat = (boat: Boat): Boat => {
       : { sources: sortedBy(sources, ({ reading, instance, at }) => [reading, instance, at]) }),
     ...(days === undefined ? {} : { days: canonicalDays(days) }),
     ...(steering === undefined ? {} : { steering: canonicalSteering(steering) }),
+    ...(openings === undefined ? {} : { openings: sortedBy(openings.map(canonicalOpening), byId) }),
     ...(pins === undefined ? {} : { pins: canonicalPins(pins, waysById(ways)) }),
     ...(orders === undefined ? {} : { orders: sortedBy(orders, (entry) => [entry.item]) }),
     ...(quote === undefined ? {} : { quote: canonicalQuote(quote) }),

@@ -49,7 +49,7 @@ const canonicalOutput = (output: DriveOutput): DriveOutput => ({
 
 /** The same sheet with every list in one order: by id, by message, by reading. */
 export const canonicalSheet = (sheet: Sheet): Sheet => {
-  const { together, turns, inLine, power, driveOutput } = sheet;
+  const { together, turns, inLine, power, driveOutput, cutout } = sheet;
   return {
     ...sheet,
     plugs: sortedBy(sheet.plugs.map(canonicalPlug), (plug) => [plug.id]),
@@ -61,5 +61,8 @@ export const canonicalSheet = (sheet: Sheet): Sheet => {
     ...(inLine === undefined ? {} : { inLine: canonicalPair(inLine) }),
     ...(power === undefined ? {} : { power: sortedBy(power, (entry) => [entry.port]) }),
     ...(driveOutput === undefined ? {} : { driveOutput: canonicalOutput(driveOutput) }),
+    ...(cutout?.screws === undefined
+      ? {}
+      : { cutout: { ...cutout, screws: sortedBy(cutout.screws, ({ xMm, yMm, holeMm }) => [xMm, yMm, holeMm]) } }),
   };
 };

@@ -4,12 +4,24 @@ import { aBoat } from './a-boat.test-helper.ts';
 import { sentenceOf } from './boat-problem.ts';
 import type { Boat } from './boat-schema.ts';
 import { checkReferences } from './check-references.ts';
+import type { Opening } from './opening.ts';
 import { placeInFile } from './place-in-file.ts';
 
 type Recipe = (boat: Draft<Boat>) => void;
 
 const told = (recipe: Recipe): string[] =>
   checkReferences(aBoat().change(recipe).boat).map((problem) => `${placeInFile(problem.path)}: ${sentenceOf(problem)}`);
+
+const opening = (own: Partial<Opening>): Draft<Opening> => ({
+  id: 'hole',
+  name: 'old hole',
+  place: 'helm',
+  hole: { shape: 'rectangle', widthMm: 200, heightMm: 120 },
+  panel: { material: 'grp', thicknessMm: 6 },
+  how: 'taped',
+  // reason: what is given here is never frozen
+  ...(own as Draft<Partial<Opening>>),
+});
 
 test('the small boat holds together', () => {
   expect(told(() => undefined)).toEqual([]);
@@ -114,6 +126,50 @@ test.each<[string, Recipe, string]>([
       boat.days = [{ id: 'alongside', name: 'In the berth', like: 'alongside', hours: [] }];
     },
     'days[0].id: "alongside" is a day that every boat has.',
+  ],
+  [
+    'an opening at a place that is not there',
+    (boat) => {
+      boat.openings = [opening({ place: 'hlem' })];
+    },
+    'openings[0].place: There is no place "hlem"; did you mean `helm`?',
+  ],
+  [
+    'an opening for a unit that is not there',
+    (boat) => {
+      boat.openings = [opening({ for: 'radoi' })];
+    },
+    'openings[0].for: There is no unit "radoi"; did you mean `radio`?',
+  ],
+  [
+    'a unit that is to come into two openings',
+    (boat) => {
+      boat.openings = [opening({ for: 'radio' }), opening({ id: 'hole-2', for: 'radio' })];
+    },
+    'openings[1].for: The unit "radio" is to come into "hole" already.',
+  ],
+  [
+    'a plate over openings that nobody placed',
+    (boat) => {
+      boat.openings = ['hole', 'hole-2'].map((id) => opening({ id, plate: { id: 'dash' } }));
+    },
+    'openings[1].plate: The openings under the plate "dash" are not all placed.',
+  ],
+  [
+    'a plate at two places',
+    (boat) => {
+      boat.openings = ['helm', 'locker'].map((place) => opening({ id: `hole-${place}`, place, plate: { id: 'dash' } }));
+    },
+    'openings[1].plate: The plate "dash" is at the place "helm" already.',
+  ],
+  [
+    'a plate of two thicknesses',
+    (boat) => {
+      boat.openings = [4, 5].map((thicknessMm) =>
+        opening({ id: `hole-${thicknessMm}`, atMm: [thicknessMm, 0], plate: { id: 'dash', thicknessMm } }),
+      );
+    },
+    'openings[1].plate: What is said of the plate "dash" differs from opening to opening.',
   ],
   [
     'a source chosen from a port that is not there',

@@ -6,6 +6,7 @@ import { checkDays } from './checks/check-days.ts';
 import { checkIds } from './checks/check-ids.ts';
 import { checkJoins } from './checks/check-joins.ts';
 import { checkLinks, knownIn, linkTo } from './checks/check-links.ts';
+import { checkOpenings } from './checks/check-openings.ts';
 import { checkPhotos } from './checks/check-photos.ts';
 import { checkRemote } from './checks/check-remote.ts';
 import { checkSheet } from './checks/check-sheet.ts';
@@ -53,6 +54,7 @@ export const checkReferences = (boat: Boat): BoatProblem[] => {
     ...checkDays(boat),
     ...checkSteering(known),
     ...checkRemote(known),
+    ...checkOpenings(known),
     ...checkPhotos(known),
   ];
 };

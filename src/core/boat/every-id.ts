@@ -25,13 +25,25 @@ interface Lists {
     readonly chargers?: WithIds;
   };
   readonly days?: WithIds;
+  readonly openings?: WithIds;
 }
 
 const namedIn = (list: WithIds, what: string, path: FilePath): Named[] =>
   list.map((entry, at) => ({ id: entry.id, what, path: [...path, at] }));
 
 /** Everything in a boat whose id must be its own in the whole file, in the order of the file. */
-export const everyId = ({ places, ways, cables, sheets, kit, buses, joins, supply, days = [] }: Lists): Named[] => [
+export const everyId = ({
+  places,
+  ways,
+  cables,
+  sheets,
+  kit,
+  buses,
+  joins,
+  supply,
+  days = [],
+  openings = [],
+}: Lists): Named[] => [
   ...namedIn(places, 'a place', ['places']),
   ...namedIn(ways, 'a way', ['ways']),
   ...namedIn(cables, 'a cable', ['cables']),
@@ -45,6 +57,7 @@ export const everyId = ({ places, ways, cables, sheets, kit, buses, joins, suppl
   ...namedIn(supply.dcdc, 'a DC converter', ['supply', 'dcdc']),
   ...namedIn(supply.chargers ?? [], 'a charger', ['supply', 'chargers']),
   ...namedIn(days, 'a day', ['days']),
+  ...namedIn(openings, 'an opening', ['openings']),
 ];
 
 /** The id itself where nothing in the boat has it, else the first of `id-2`, `id-3` … that is free. */

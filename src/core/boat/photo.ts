@@ -5,7 +5,7 @@ import { pictureSchema } from './picture.ts';
 /** What of a thing aboard a photo shows. */
 export const photoShows = ['front', 'back', 'label', 'other'] as const;
 
-/** A photo beside the boat file, of a place, a way, a unit, a bank or a panel. */
+/** A photo beside the boat file, of a place, a way, a unit, a bank, a panel or an opening. */
 export const photoSchema = z.strictObject({
   of: idSchema,
   shows: z.enum(photoShows),

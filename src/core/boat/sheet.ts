@@ -5,6 +5,7 @@ import { earthingSchema } from './earthing.ts';
 import { idSchema } from './ids.ts';
 import { lightingSchema } from './lighting.ts';
 import { measureSchema } from './measure.ts';
+import { screwSchema } from './opening.ts';
 import { sheetRemoteSchema } from './remote.ts';
 
 export const protocols = [
@@ -151,11 +152,19 @@ export const powerSchema = z
   .meta({ id: 'Power' });
 export type Power = z.infer<typeof powerSchema>;
 
-const boxSizeSchema = z.strictObject({
+const boxSizes = {
   widthMm: z.number().positive().max(10_000).meta({ unit: 'mm' }),
   heightMm: z.number().positive().max(10_000).meta({ unit: 'mm' }),
   depthMm: z.exactOptional(z.number().positive().max(10_000).meta({ unit: 'mm' })),
-});
+  /** absent: a rectangle */
+  shape: z.exactOptional(z.enum(['rectangle', 'round'])),
+  /** radius of the corners of a rectangle */
+  cornerMm: z.exactOptional(z.number().min(0).max(1000).meta({ unit: 'mm' })),
+};
+const boxSizeSchema = z.strictObject(boxSizes);
+
+/** What is cut for a unit; its screws from the middle of it, absent where they are not known. */
+const cutoutSchema = z.strictObject({ ...boxSizes, screws: z.exactOptional(z.array(screwSchema).max(40)) });
 
 /** What the maker's sheet says of one kind of unit; a boat file holds a copy of each sheet it uses. */
 export const sheetSchema = z
@@ -179,7 +188,16 @@ export const sheetSchema = z
     /** what a rudder sensor gives; on a drive, that of the sensor built into it */
     rudderSensor: z.exactOptional(rudderKindSchema),
     body: z.exactOptional(boxSizeSchema),
-    cutout: z.exactOptional(boxSizeSchema),
+    cutout: z.exactOptional(cutoutSchema),
+    /** room behind the body for its plugs, with the bend of the cables its maker has in mind */
+    plugsMm: z.exactOptional(z.number().positive().max(1000).meta({ unit: 'mm' })),
+    /** of what is looked at: how it is worked, and how high its smallest letters that matter are */
+    face: z.exactOptional(
+      z.strictObject({
+        worked: z.exactOptional(z.enum(['keys', 'touch', 'both'])),
+        letterMm: z.exactOptional(z.number().positive().max(500).meta({ unit: 'mm' })),
+      }),
+    ),
     compassSafe: z.exactOptional(measureSchema),
     earthing: z.exactOptional(earthingSchema),
     /** what can be done to it by wifi or over the network */

@@ -162,7 +162,8 @@ describe('siting', () => {
   it('the sizes on typical sheets lie inside the envelope of their class', () => {
     const inside = (value: number | undefined, [least, most]: readonly [number, number]): boolean =>
       value === undefined || (value >= least && value <= most);
-    for (const { inches, bezelWidthMm, bezelHeightMm, cutoutWidthMm, cutoutHeightMm } of displayEnvelopes.rows) {
+    for (const row of displayEnvelopes.rows) {
+      const { inches, bezelWidthMm, bezelHeightMm, cutoutWidthMm, cutoutHeightMm, depthMm, plugsMm } = row;
       const sheet = typicalSheets.find(({ id }) => id === `multifunction-display-${inches}`);
       const { body, cutout } = sheet ?? {};
       const fits = [
@@ -170,8 +171,10 @@ describe('siting', () => {
         inside(body?.heightMm, bezelHeightMm),
         inside(cutout?.widthMm, cutoutWidthMm),
         inside(cutout?.heightMm, cutoutHeightMm),
+        inside(body?.depthMm, depthMm),
+        inside(sheet?.plugsMm, plugsMm),
       ];
-      expect([inches, ...fits]).toEqual([inches, true, true, true, true]);
+      expect([inches, ...fits]).toEqual([inches, true, true, true, true, true, true]);
     }
   });
 

@@ -15,6 +15,7 @@ const thingWords: ReadonlyMap<string, string> = new Map([
   ['buses', 'bus'],
   ['joins', 'join'],
   ['days', 'day'],
+  ['openings', 'opening'],
   ['orders', 'order'],
   ['accepted', 'accepted finding'],
   ['fitted', 'difference as fitted'],
@@ -56,7 +57,7 @@ const named = (value: unknown): string | undefined =>
 const namesIn = (versions: readonly Boat[]): ReadonlyMap<string, string> =>
   new Map(
     versions.flatMap((boat) => [
-      ...[boat.places, boat.kit, boat.buses, boat.sheets, boat.days ?? []].flatMap((list) =>
+      ...[boat.places, boat.kit, boat.buses, boat.sheets, boat.days ?? [], boat.openings ?? []].flatMap((list) =>
         list.map((entry) => [entry.id, named(entry) ?? entry.id] as const),
       ),
       ...boat.ways.map(({ id, ends: [a, b] }) => {

@@ -49,6 +49,7 @@ import { removeCable } from './remove-cable.ts';
 import { removeCircuit } from './remove-circuit.ts';
 import { removeDay } from './remove-day.ts';
 import { removeNeed } from './remove-need.ts';
+import { removeOpening } from './remove-opening.ts';
 import { removePanel } from './remove-panel.ts';
 import { removePhoto } from './remove-photo.ts';
 import { removePlace } from './remove-place.ts';
@@ -64,6 +65,7 @@ import { setFate } from './set-fate.ts';
 import { setGrade } from './set-grade.ts';
 import { setInstance } from './set-instance.ts';
 import { setNegative } from './set-negative.ts';
+import { setOpening } from './set-opening.ts';
 import { setOrder } from './set-order.ts';
 import { setPrice } from './set-price.ts';
 import { setQuote } from './set-quote.ts';
@@ -130,6 +132,7 @@ export const edits = {
   'remove-circuit': removeCircuit,
   'remove-day': removeDay,
   'remove-need': removeNeed,
+  'remove-opening': removeOpening,
   'remove-panel': removePanel,
   'remove-photo': removePhoto,
   'remove-place': removePlace,
@@ -145,6 +148,7 @@ export const edits = {
   'set-grade': setGrade,
   'set-instance': setInstance,
   'set-negative': setNegative,
+  'set-opening': setOpening,
   'set-order': setOrder,
   'set-price': setPrice,
   'set-quote': setQuote,

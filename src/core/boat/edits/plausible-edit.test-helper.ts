@@ -187,6 +187,21 @@ const known: { readonly [Id in EditId]?: (boat: Boat) => Sketch } = {
     }),
   'set-instance': (boat) =>
     fc.record({ port: some(portsOf(boat)), reading: some(['depth', 'engine', 'position']), instance: fc.nat(3) }),
+  'set-opening': (boat) =>
+    fc.record({
+      id: some([...idsOf(boat.openings ?? []), 'one-hole-more', 'another-hole']),
+      name: some(['old hole', 'round hole']),
+      place: some(idsOf(boat.places)),
+      hole: fc
+        .record({ widthMm: fc.integer({ min: 40, max: 300 }), isRound: fc.boolean() })
+        .map(({ widthMm, isRound }) => ({
+          shape: isRound ? 'round' : 'rectangle',
+          widthMm,
+          heightMm: isRound ? widthMm : Math.ceil(widthMm / 2),
+        })),
+      panel: fc.record({ material: some(['grp', 'plywood']), thicknessMm: fc.integer({ min: 3, max: 20 }) }),
+      how: some(['taped', 'guessed']),
+    }),
   'set-rate': (boat) => {
     const sent = boat.kit.flatMap((unit) =>
       (boat.sheets.find(({ id }) => id === unit.sheet)?.ports ?? []).flatMap((port) =>

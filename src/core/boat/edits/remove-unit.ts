@@ -47,7 +47,7 @@ const leaveSources = (boat: Draft<Boat>, unit: string): void => {
 };
 
 /**
- * Takes a unit out of the boat, with its needs, its part in sources, its part in joins, its hours in the days and its place on circuits. Its sheet, its labels and
+ * Takes a unit out of the boat, with its needs, its part in sources, its part in joins, its hours in the days, its place on circuits and in openings. Its sheet, its labels and
  * the tees of a pinned bus stay: what was bought or fitted is still there.
  */
 export const removeUnit = defineEdit({
@@ -62,6 +62,7 @@ export const removeUnit = defineEdit({
     leaveCables(boat, unit);
     leaveDays(boat, unit);
     leaveSources(boat, unit);
+    for (const opening of boat.openings ?? []) if (opening.for === unit) delete opening.for;
     withoutPhotos(boat, (of) => of === unit);
   },
 });

@@ -72,6 +72,7 @@ const meaningsIn = (boat: Boat): Readonly<Record<string, () => Sketch>> => ({
   join: () => some(idsOf(boat.joins)),
   sheet: () => some([...idsOf(boat.sheets), ...idsOf(typicalSheets)]),
   day: () => some(idsOf(boat.days ?? [])),
+  opening: () => some(idsOf(boat.openings ?? [])),
   circuit: () => some(circuitsOf(boat)),
   port: () => some(portsOf(boat)),
   primary: () => some(portsOf(boat)),

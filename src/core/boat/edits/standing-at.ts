@@ -46,5 +46,6 @@ export const standingAt = (boat: Draft<Boat>, place: string): readonly string[] 
   ...boat.cables
     .filter(({ from, to }) => from.place === place || to.place === place)
     .map(({ id, name }) => `the end of the cable ${name === undefined ? id : shortName(name)}`),
+  ...named(boat.openings ?? [], place),
   ...settledAt(boat, place),
 ];

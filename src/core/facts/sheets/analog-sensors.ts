@@ -19,7 +19,7 @@ const bare = ({ id, name, kind, port = 'signal', gives, cutoutMm }: Bare): Sheet
     kind,
     plugs: [leads('lead')],
     ports: [analogOut(port, 'lead', ...gives)],
-    ...(cutoutMm === undefined ? {} : { cutout: { widthMm: cutoutMm, heightMm: cutoutMm } }),
+    ...(cutoutMm === undefined ? {} : { cutout: { shape: 'round', widthMm: cutoutMm, heightMm: cutoutMm } }),
   });
 
 /** Bare sensors: something else must make a message of what they measure. */

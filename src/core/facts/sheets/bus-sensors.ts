@@ -22,7 +22,7 @@ const busSensor = ({ id, name, kind, len, amps, sends: said, terminator, cutoutM
     ports: [busPort(len, { sends: said })],
     ...(terminator === undefined ? {} : { terminator }),
     power: [busPower({ typicalA: amps[0], maxA: amps[1] })],
-    ...(cutoutMm === undefined ? {} : { cutout: { widthMm: cutoutMm, heightMm: cutoutMm } }),
+    ...(cutoutMm === undefined ? {} : { cutout: { shape: 'round', widthMm: cutoutMm, heightMm: cutoutMm } }),
     ipCode: 'IPX6/IPX7',
   });
 

@@ -26,7 +26,7 @@ interface Large {
   readonly typicalW: number;
   readonly maxW: number;
   readonly fuseA: number;
-  readonly sizes?: Pick<Sheet, 'body' | 'cutout'>;
+  readonly sizes?: Pick<Sheet, 'body' | 'cutout' | 'plugsMm'>;
 }
 
 /** A display for 12 and 24 V with two network sockets and an input for an old camera. */
@@ -64,7 +64,11 @@ export const largeDisplays: readonly Sheet[] = [
     typicalW: 15.6,
     maxW: 52,
     fuseA: 7.5,
-    sizes: { body: { widthMm: 410, heightMm: 265, depthMm: 190 }, cutout: { widthMm: 385, heightMm: 242 } },
+    sizes: {
+      body: { widthMm: 410, heightMm: 265, depthMm: 100 },
+      cutout: { widthMm: 385, heightMm: 242 },
+      plugsMm: 90,
+    },
   }),
   largeDisplay({ inches: 22, typicalW: 46.8, maxW: 59, fuseA: 7.5 }),
   largeDisplay({ inches: 24, typicalW: 73.2, maxW: 88, fuseA: 15 }),
