@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Sheet } from '../../../../../core/boat/sheet.ts';
 import { withPart } from '../../../../../core/kit/with-part.ts';
-import { DescribedFields, type FieldOf, OptionalPart } from './described.tsx';
+import { DescribedFields, type FieldOf, OptionalPart } from '../../../forms/described.tsx';
 import { words } from './words.ts';
 
 interface SheetProps {
@@ -23,9 +23,9 @@ const aboardFields: readonly FieldOf<Sheet>[] = [
 
 /** What counts where a unit is fitted: compass, water, its own battery, a terminator in it. */
 export const AboardFields = ({ sheet, onSheet }: SheetProps): ReactNode => (
-  <details className="sheet-part">
+  <details className="form-part">
     <summary>{words.aboard}</summary>
-    <div className="sheet-fields">
+    <div className="form-fields">
       <DescribedFields of={sheet} fields={aboardFields} onOf={onSheet} />
     </div>
   </details>
@@ -61,9 +61,9 @@ const earthingFields: readonly FieldOf<Earthing>[] = [
 
 /** What the metal of a unit is joined to inside it. */
 export const EarthingFields = ({ sheet, onSheet }: SheetProps): ReactNode => (
-  <details className="sheet-part">
+  <details className="form-part">
     <summary>{words.earthing}</summary>
-    <div className="sheet-fields">
+    <div className="form-fields">
       <DescribedFields<Earthing>
         of={sheet.earthing ?? {}}
         fields={earthingFields}
@@ -80,9 +80,9 @@ const remoteFields: readonly FieldOf<Remote>[] = [
 
 /** What can be done to a unit by wifi or over the network. */
 export const RemoteFields = ({ sheet, onSheet }: SheetProps): ReactNode => (
-  <details className="sheet-part">
+  <details className="form-part">
     <summary>{words.remote}</summary>
-    <div className="sheet-fields">
+    <div className="form-fields">
       <DescribedFields<Remote>
         of={sheet.remote ?? {}}
         fields={remoteFields}

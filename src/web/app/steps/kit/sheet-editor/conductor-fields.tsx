@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Plug } from '../../../../../core/boat/sheet.ts';
-import { DescribedFields, type FieldOf } from './described.tsx';
+import { DescribedFields, type FieldOf } from '../../../forms/described.tsx';
 import { words } from './words.ts';
 
 type Conductor = NonNullable<Plug['conductors']>[number];
@@ -32,11 +32,11 @@ export const ConductorFields = ({
   const { conductors = [] } = plug;
   const fields = fieldsFor(ports);
   return (
-    <details className="sheet-part wide">
+    <details className="form-part wide">
       <summary>{words.conductors(conductors.length)}</summary>
       {conductors.map((one, at) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a wire is known by its label, which is typed here
-        <fieldset key={at} className="sheet-fields sheet-wire">
+        <fieldset key={at} className="form-fields sheet-wire">
           <legend>{one.label}</legend>
           <DescribedFields
             of={one}

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import type { Drive, DriveOutput } from '../../../../../core/boat/drive.ts';
 import type { Sheet } from '../../../../../core/boat/sheet.ts';
 import { withPart } from '../../../../../core/kit/with-part.ts';
-import { DescribedFields, type FieldOf, OptionalPart } from './described.tsx';
+import { DescribedFields, type FieldOf, OptionalPart } from '../../../forms/described.tsx';
 import { words } from './words.ts';
 
 const driveFields: readonly FieldOf<Drive>[] = [
@@ -78,7 +78,7 @@ export const DriveOutputFields = ({ sheet, onSheet }: { sheet: Sheet; onSheet: (
     >
       {output === undefined ? null : (
         <>
-          <fieldset className="sheet-fields">
+          <fieldset className="form-fields">
             <legend>{words.clutch}</legend>
             <DescribedFields<Clutch>
               of={output.clutch ?? { fitted: false }}
@@ -86,7 +86,7 @@ export const DriveOutputFields = ({ sheet, onSheet }: { sheet: Sheet; onSheet: (
               onOf={(clutch) => put({ ...output, clutch })}
             />
           </fieldset>
-          <fieldset className="sheet-fields">
+          <fieldset className="form-fields">
             <legend>{words.rudder}</legend>
             <DescribedFields<Rudder>
               of={output.rudder ?? { hears: [], needed: false }}

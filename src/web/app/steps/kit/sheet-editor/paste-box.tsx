@@ -4,7 +4,7 @@ import { pastedIntoPort } from '../../../../../core/pasted/pasted-into-port.ts';
 import type { PastedWay } from '../../../../../core/pasted/pasted-shape.ts';
 import { readPasted } from '../../../../../core/pasted/read-pasted.ts';
 import { pastedRows } from '../../../../../papers/kit/pasted-rows.ts';
-import { ChoiceField } from './fields.tsx';
+import { ChoiceField } from '../../../forms/fields.tsx';
 import { words } from './words.ts';
 
 const ways = ['hears', 'sends', 'both'] as const;
@@ -20,7 +20,7 @@ export const PasteBox = ({ port, onPort }: { port: Port; onPort: (port: Port) =>
   const isAsked = port.role === 'both' && messages.some(({ way }) => way === undefined);
   return (
     <div className="paste-box">
-      <label className="sheet-field wide">
+      <label className="form-field wide">
         <span>{words.add}</span>
         <textarea
           rows={3}

@@ -1,8 +1,8 @@
 import type { ReactNode } from 'react';
 import type { Plug, Port } from '../../../../../core/boat/sheet.ts';
 import { withPart } from '../../../../../core/kit/with-part.ts';
+import { DescribedFields, type FieldOf } from '../../../forms/described.tsx';
 import { ConductorFields } from './conductor-fields.tsx';
-import { DescribedFields, type FieldOf } from './described.tsx';
 import { words } from './words.ts';
 
 const plugFields: readonly FieldOf<Plug>[] = [
@@ -31,10 +31,10 @@ export const PlugFields = ({
 }): ReactNode => {
   const set = (at: number, next: Plug): void => onPlugs(plugs.map((one, index) => (index === at ? next : one)));
   return (
-    <details className="sheet-part">
+    <details className="form-part">
       <summary>{words.plugs}</summary>
       {plugs.map((plug, at) => (
-        <fieldset key={plug.id} className="sheet-fields">
+        <fieldset key={plug.id} className="form-fields">
           <legend>{plug.id}</legend>
           <DescribedFields of={plug} fields={plugFields} onOf={(next) => set(at, next)} />
           <ConductorFields

@@ -4,7 +4,7 @@ import { type ReadingId, readingIds } from '../../../../../core/facts/reading-id
 import { readingWords } from '../../../../../core/facts/reading-words.ts';
 import { languageWords } from '../../../../../papers/cards/language-words.ts';
 import { messageWords } from '../../../../../papers/kit/message-words.ts';
-import { ChoiceField, NumberField } from './fields.tsx';
+import { ChoiceField, NumberField } from '../../../forms/fields.tsx';
 import { PasteBox } from './paste-box.tsx';
 import { ElectricFields, MessageMore } from './port-more.tsx';
 import { words } from './words.ts';
@@ -122,11 +122,11 @@ export const PortFields = ({
   onPort: (port: Port) => void;
   onTakeOut: () => void;
 }): ReactNode => (
-  <details className="sheet-part">
+  <details className="form-part">
     <summary>
       {words.port(port.id)} <span className="row-fact">{languageWords[port.protocol]}</span>
     </summary>
-    <div className="sheet-fields">
+    <div className="form-fields">
       <ChoiceField
         label={words.language}
         value={port.protocol}

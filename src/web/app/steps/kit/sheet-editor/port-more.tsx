@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Hears, Port } from '../../../../../core/boat/sheet.ts';
 import { messageWords } from '../../../../../papers/kit/message-words.ts';
-import { DescribedFields, type FieldOf } from './described.tsx';
+import { DescribedFields, type FieldOf } from '../../../forms/described.tsx';
 import { words } from './words.ts';
 
 type Wants = NonNullable<Hears['wants']>;
@@ -47,7 +47,7 @@ export const MessageMore = ({
 }): ReactNode => (
   <details className="sheet-more">
     <summary aria-label={words.moreOf(messageWords(message))}>{words.more}</summary>
-    <div className="sheet-fields">
+    <div className="form-fields">
       <DescribedFields of={message} fields={numberField} onOf={onMessage} />
       {isHeard ? (
         <DescribedFields<Wants>

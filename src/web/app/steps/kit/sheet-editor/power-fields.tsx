@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Port, Power } from '../../../../../core/boat/sheet.ts';
-import { DescribedFields, type FieldOf } from './described.tsx';
+import { DescribedFields, type FieldOf } from '../../../forms/described.tsx';
 import { words } from './words.ts';
 
 const fieldsFor = (ports: readonly Port[]): readonly FieldOf<Power>[] => [
@@ -50,10 +50,10 @@ export const PowerFields = ({
   const fields = fieldsFor(ports);
   const [first] = ports.filter(({ protocol }) => protocol === 'dc' || protocol === 'nmea2000');
   return (
-    <details className="sheet-part">
+    <details className="form-part">
       <summary>{words.power}</summary>
       {power.map((one, at) => (
-        <div key={one.port} className="sheet-fields">
+        <div key={one.port} className="form-fields">
           <DescribedFields of={one} fields={fields} onOf={(next) => set(at, asSaid(one, next))} />
           <button
             type="button"

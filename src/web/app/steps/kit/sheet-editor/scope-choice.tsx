@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Change } from '../../../../../core/kit/changes-between.ts';
-import { ChoiceField } from './fields.tsx';
+import { ChoiceField } from '../../../forms/fields.tsx';
 import { words } from './words.ts';
 
 /** Of what that is so which is entered: every unit of the sheet, one unit by a sheet of its own, or one that differs from it. */
@@ -27,7 +27,7 @@ export const ScopeChoice = ({
   const says = { all: words.forAll(alike), own: words.forOwn, unit: words.forUnit };
   return (
     <>
-      <fieldset className="sheet-several">
+      <fieldset className="form-several">
         <legend>{words.scope}</legend>
         {scopes.map((one) => (
           <label key={one} className="kit-needs">

@@ -8,9 +8,9 @@ import { isSameSheet } from '../../../../../core/kit/sheet-from-manual.ts';
 import { withPart } from '../../../../../core/kit/with-part.ts';
 import { withoutPort } from '../../../../../core/kit/without-port.ts';
 import { useEdit } from '../../../edit-context.ts';
+import { ChoiceField, TextField } from '../../../forms/fields.tsx';
 import { AboardFields, EarthingFields, LightingFields, RemoteFields } from './aboard-fields.tsx';
 import { DriveFields, DriveOutputFields } from './drive-fields.tsx';
-import { ChoiceField, TextField } from './fields.tsx';
 import { PlugFields } from './plug-fields.tsx';
 import { PortFields } from './port-fields.tsx';
 import { PowerFields } from './power-fields.tsx';
@@ -117,7 +117,7 @@ export const SheetEditor = ({ boat, unit, onClose }: { boat: Boat; unit: Kit; on
   if (found === undefined) return null;
   const { old, alike, draft, setDraft, scope, setScope, how, setHow, made, changes, takeBack } = found;
   return (
-    <section className="sheet-editor" aria-label={words.heading(unit.name)}>
+    <section className="part-form sheet-editor" aria-label={words.heading(unit.name)}>
       <h3>{words.heading(unit.name)}</h3>
       <ScopeChoice alike={alike} scope={scope} how={how} onScope={setScope} onHow={setHow} />
       {scope === 'unit' ? (

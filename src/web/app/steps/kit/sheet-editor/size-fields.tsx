@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Sheet } from '../../../../../core/boat/sheet.ts';
-import { NumberField } from './fields.tsx';
+import { NumberField } from '../../../forms/fields.tsx';
 import { words } from './words.ts';
 
 type Box = NonNullable<Sheet['body']>;
@@ -24,10 +24,10 @@ export const SizeFields = ({ sheet, onSheet }: { sheet: Sheet; onSheet: (sheet: 
     onSheet(next === undefined ? rest : { ...rest, [key]: next });
   };
   return (
-    <details className="sheet-part">
+    <details className="form-part">
       <summary>{words.sizes}</summary>
       {(['body', 'cutout'] as const).map((key) => (
-        <fieldset key={key} className="sheet-fields">
+        <fieldset key={key} className="form-fields">
           <legend>{words[key]}</legend>
           <NumberField
             label={words.width}

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Sheet } from '../../../../../core/boat/sheet.ts';
 import { withPart } from '../../../../../core/kit/with-part.ts';
-import { ChoiceField } from './fields.tsx';
+import { ChoiceField } from '../../../forms/fields.tsx';
 import { words } from './words.ts';
 
 const notInLine = '-';
@@ -40,11 +40,11 @@ export const TogetherFields = ({ sheet, onSheet }: { sheet: Sheet; onSheet: (she
   const taken = new Set(together.flat());
   const free = ports.filter(({ id, protocol }) => protocol === 'ethernet' && !taken.has(id)).map(({ id }) => id);
   return (
-    <details className="sheet-part">
+    <details className="form-part">
       <summary>{words.together}</summary>
       {together.map((group, at) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a group is known by its ports, which are ticked here
-        <fieldset key={at} className="sheet-several">
+        <fieldset key={at} className="form-several">
           <legend>{words.group(at + 1)}</legend>
           {ports
             .filter(({ protocol }) => protocol !== 'dc')

@@ -3,8 +3,8 @@ import type { Sheet, Turn } from '../../../../../core/boat/sheet.ts';
 import { type ReadingId, readingIds } from '../../../../../core/facts/reading-ids.ts';
 import { readingWords } from '../../../../../core/facts/reading-words.ts';
 import { turnBetween } from '../../../../../core/kit/turn-between.ts';
-import { DescribedFields, type FieldOf } from './described.tsx';
-import { ChoiceField } from './fields.tsx';
+import { DescribedFields, type FieldOf } from '../../../forms/described.tsx';
+import { ChoiceField } from '../../../forms/fields.tsx';
 import { words } from './words.ts';
 
 type Carried = Turn['carries'][number];
@@ -29,7 +29,7 @@ const CarriedRow = ({
   <li>
     <details>
       <summary>{readingWords[carried.reading]}</summary>
-      <div className="sheet-fields">
+      <div className="form-fields">
         <DescribedFields of={carried} fields={carriedFields} onOf={onCarried} />
       </div>
     </details>
@@ -61,7 +61,7 @@ const OneTurn = ({
   return (
     <fieldset className="sheet-turn">
       <legend>{words.turn(turn.fromPort, turn.toPort)}</legend>
-      <div className="sheet-fields">
+      <div className="form-fields">
         <ChoiceField
           label={words.fromPort}
           value={turn.fromPort}
@@ -118,7 +118,7 @@ export const TurnFields = ({ sheet, onTurns }: { sheet: Sheet; onTurns: (turns: 
   const { turns = [], ports } = sheet;
   const [from, to] = ports.filter(({ protocol }) => protocol !== 'dc');
   return (
-    <details className="sheet-part">
+    <details className="form-part">
       <summary>{words.turns}</summary>
       {turns.map((turn, at) => (
         <OneTurn

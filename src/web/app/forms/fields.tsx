@@ -1,22 +1,25 @@
 import type { ReactNode } from 'react';
+import './forms.css';
 
-/** A number in a sheet, or nothing where it is not known. */
+/** A number in a form, or nothing where it is not known; `least` where it may be below nothing. */
 export const NumberField = ({
   label,
   value,
   onValue,
   step = 'any',
+  least = 0,
 }: {
   label: string;
   value: number | undefined;
   onValue: (value: number | undefined) => void;
   step?: number | 'any';
+  least?: number;
 }): ReactNode => (
-  <label className="sheet-field">
+  <label className="form-field">
     <span>{label}</span>
     <input
       type="number"
-      min={0}
+      min={least}
       step={step}
       value={value ?? ''}
       onChange={({ target }) => onValue(target.value === '' ? undefined : Number(target.value))}
@@ -24,7 +27,7 @@ export const NumberField = ({
   </label>
 );
 
-/** A line of words in a sheet. */
+/** A line of words in a form. */
 export const TextField = ({
   label,
   value,
@@ -38,7 +41,7 @@ export const TextField = ({
   longest: number;
   onValue: (value: string) => void;
 }): ReactNode => (
-  <label className="sheet-field">
+  <label className="form-field">
     <span>{label}</span>
     <input
       value={value}
@@ -50,7 +53,7 @@ export const TextField = ({
   </label>
 );
 
-/** One of a few in a sheet. */
+/** One of a few in a form. */
 export const ChoiceField = <Value extends string>({
   label,
   value,
@@ -62,7 +65,7 @@ export const ChoiceField = <Value extends string>({
   choices: readonly (readonly [value: Value, words: string])[];
   onValue: (value: Value) => void;
 }): ReactNode => (
-  <label className="sheet-field">
+  <label className="form-field">
     <span>{label}</span>
     <select
       value={value ?? ''}

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
-import type { Measure } from '../../../../../core/boat/measure.ts';
-import { withPart } from '../../../../../core/kit/with-part.ts';
+import type { Measure } from '../../../core/boat/measure.ts';
+import { withPart } from '../../../core/kit/with-part.ts';
 import { ChoiceField, NumberField, TextField } from './fields.tsx';
 import { LengthField, NumbersField } from './line-fields.tsx';
 import { words } from './words.ts';
@@ -11,7 +11,7 @@ type Choices<Value extends string> = Readonly<Record<Value, string>>;
 type AskOf<Part> = [Part] extends [boolean]
   ? { readonly ask: 'whether' }
   : [Part] extends [number]
-    ? { readonly ask: 'number'; readonly step?: number }
+    ? { readonly ask: 'number'; readonly step?: number; readonly least?: number }
     : [Part] extends [Measure]
       ? { readonly ask: 'length' }
       : [Part] extends [readonly number[]]
@@ -42,6 +42,7 @@ interface Drawn {
   readonly must?: boolean;
   readonly ask: 'whether' | 'number' | 'length' | 'numbers' | 'several' | 'text' | 'choice';
   readonly step?: number;
+  readonly least?: number;
   readonly longest?: number;
   readonly hint?: string;
   readonly choices?: Choices<string>;
@@ -63,7 +64,7 @@ const Several = ({
   choices: Choices<string>;
   onChosen: (chosen: string[]) => void;
 }): ReactNode => (
-  <fieldset className="sheet-several wide">
+  <fieldset className="form-several wide">
     <legend>{label}</legend>
     {Object.entries(choices).map(([value, said]) => (
       <label key={value} className="kit-needs">
@@ -83,7 +84,7 @@ const Several = ({
 const yesOrNo = { yes: words.yes, no: words.no } as const;
 
 const DrawnField = ({
-  field: { label, must = false, ask, step, longest = 60, hint, choices = {} },
+  field: { label, must = false, ask, step, least, longest = 60, hint, choices = {} },
   part,
   onPart,
 }: {
@@ -117,6 +118,7 @@ const DrawnField = ({
           label={label}
           value={part as number | undefined}
           {...(step === undefined ? {} : { step })}
+          {...(least === undefined ? {} : { least })}
           onValue={(value) => onPart(value ?? (must ? 0 : undefined))}
         />
       );
@@ -166,7 +168,7 @@ export const DescribedFields = <Of extends object>({
     />
   ));
 
-/** A part of a sheet that may be missing: added, filled in, taken out again. `first` is what stands there when it is added. */
+/** A part of a thing that may be missing: added, filled in, taken out again. `first` is what stands there when it is added. */
 export const OptionalPart = <Of extends object>({
   heading,
   add,
@@ -184,7 +186,7 @@ export const OptionalPart = <Of extends object>({
   onOf: (of: Of | undefined) => void;
   children?: ReactNode;
 }): ReactNode => (
-  <details className="sheet-part">
+  <details className="form-part">
     <summary>{heading}</summary>
     {of === undefined ? (
       <button type="button" className="press-link" onClick={() => onOf(first)}>
@@ -192,7 +194,7 @@ export const OptionalPart = <Of extends object>({
       </button>
     ) : (
       <>
-        <div className="sheet-fields">
+        <div className="form-fields">
           <DescribedFields of={of} fields={fields} onOf={onOf} />
         </div>
         {children}

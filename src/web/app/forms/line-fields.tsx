@@ -1,7 +1,7 @@
 import { type ReactNode, useId, useState } from 'react';
-import type { Measure } from '../../../../../core/boat/measure.ts';
-import { unitsChoice } from '../../../words/units.ts';
-import { parseTyped, shownLength } from '../../boat/typed-length.ts';
+import type { Measure } from '../../../core/boat/measure.ts';
+import { parseTyped, shownLength } from '../steps/boat/typed-length.ts';
+import { unitsChoice } from '../words/units.ts';
 import { ChoiceField } from './fields.tsx';
 import { words } from './words.ts';
 
@@ -32,7 +32,7 @@ const LineField = <Value,>({
     if (typed !== shown) onValue(value);
   };
   return (
-    <label className="sheet-field">
+    <label className="form-field">
       <span>{label}</span>
       <input
         autoComplete="off"
@@ -46,7 +46,7 @@ const LineField = <Value,>({
         }}
       />
       {isWrong ? (
-        <span id={help} className="sheet-wrong" role="alert">
+        <span id={help} className="form-wrong" role="alert">
           {wrong}
         </span>
       ) : null}
@@ -56,7 +56,7 @@ const LineField = <Value,>({
 
 const hows = ['papers', 'taped', 'guessed'] as const;
 
-/** A length in a sheet, typed in either unit, and how it is known. */
+/** A length in a form, typed in either unit, and how it is known. */
 export const LengthField = ({
   label,
   value,
@@ -98,7 +98,7 @@ const readNumbers = (text: string): number[] | undefined => {
   return numbers.length === 0 || numbers.some((one) => !(one > 0)) ? undefined : numbers;
 };
 
-/** A few numbers in a sheet, such as the volts that something can be set to. */
+/** A few numbers in a form, such as the volts that something can be set to. */
 export const NumbersField = ({
   label,
   value = [],
