@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { aboardSchema } from './aboard.ts';
+import { atSeaSchema } from './at-sea.ts';
 import { chosenSourceSchema } from './chosen-source.ts';
 import { daySchema } from './day.ts';
 import { fittedSchema } from './fitted.ts';
@@ -7,12 +8,14 @@ import { dottedIdSchema, idSchema } from './ids.ts';
 import { lineKinds } from './line-kinds.ts';
 import { measureSchema } from './measure.ts';
 import { openingSchema } from './opening.ts';
+import { measuresSchema } from './measures.ts';
 import { ownDaySchema } from './own-day.ts';
 import { photosSchema } from './photo.ts';
 import { quoteSchema } from './quote.ts';
 import { kitRemoteSchema } from './remote.ts';
 import { revisionsSchema } from './revision.ts';
 import { changeSchema, genderSchema, protocolSchema, readingSchema, referenceSchema, sheetSchema } from './sheet.ts';
+import { shipPapersSchema } from './ship-papers.ts';
 import { steeringSchema } from './steering.ts';
 import { supplySchema } from './supply.ts';
 import { underlaysSchema } from './underlay.ts';
@@ -291,6 +294,9 @@ export const boatSchema = z
     buses: z.array(busSchema),
     joins: z.array(joinSchema),
     waters: z.exactOptional(watersSchema),
+    measures: z.exactOptional(measuresSchema),
+    papers: z.exactOptional(shipPapersSchema),
+    sea: z.exactOptional(atSeaSchema),
     supply: supplySchema,
     days: z.exactOptional(z.array(ownDaySchema)),
     steering: z.exactOptional(steeringSchema),

@@ -6,8 +6,20 @@ import { aFullBoat } from './full-boat.test-helper.ts';
 import { readBoat } from './read-boat.ts';
 import { writeBoat } from './write-boat.ts';
 
-/** Lists whose order says something: changes apply one after the other, a walk is walked, an outline is drawn, terms are read. */
-const ordered = new Set(['changes', 'walk', 'side', 'top', 'exclusions', 'outlineMm', 'atMm']);
+/** Lists whose order says something: changes apply one after the other, a walk is walked, an outline is drawn, terms are read, runs follow one another. */
+const ordered = new Set([
+  'changes',
+  'walk',
+  'side',
+  'top',
+  'exclusions',
+  'outlineMm',
+  'atMm',
+  'airDraftParts',
+  'runs',
+  'tacks',
+  'points',
+]);
 
 const shuffled = <Entry>(list: readonly Entry[], draw: (below: number) => number): Entry[] => {
   const left = [...list];

@@ -1,4 +1,5 @@
 import { type Boat, type Bus, boatSchema, type Cable, type Join, type Kit, type Way } from './boat-schema.ts';
+import { canonicalMeasures, canonicalPapers, canonicalSea } from './canonical-measures.ts';
 import { canonicalSheet } from './canonical-sheet.ts';
 import { byCodeUnit } from './ids.ts';
 import { inSchemaOrder } from './in-schema-order.ts';
@@ -179,18 +180,22 @@ const inOrderOf = {
  * The same boat with everything that has no order of its own put into one: lists sorted by their ids, the ends of ways by
  * code unit, the ways of a cable as they are walked from its `from`, those of a settled route from the end that comes first by
  * code unit, names in the order of the schema. Changes of a unit,
- * steps of a pinned walk, points of an outline and exclusions of a quote keep their order. However a file's lists and names are shuffled, its
+ * steps of a pinned walk, runs, tacks and points of a trial, points of an outline and exclusions of a quote keep their order. However a file's lists and names are shuffled, its
  * canonical boat is the same, to the byte when written.
  */
 export const canonicalBoat = (boat: Boat): Boat => {
   const { hull, places, ways, cables, sheets, kit, needs, sources, buses, joins, supply, ...others } = boat;
   const { days, steering, openings, pins, orders, quote, accepted, underlays, photos, fitted, revisions } = others;
+  const { measures, papers, sea } = others;
   const inOrder = inSchemaOrder(boatSchema, {
     ...others,
     hull: hull.masts === undefined ? hull : { ...hull, masts: sortedBy(hull.masts, ({ foot }) => [foot]) },
     ...(sources === undefined
       ? {}
       : { sources: sortedBy(sources, ({ reading, instance, at }) => [reading, instance, at]) }),
+    ...(measures === undefined ? {} : { measures: canonicalMeasures(measures) }),
+    ...(papers === undefined ? {} : { papers: canonicalPapers(papers) }),
+    ...(sea === undefined ? {} : { sea: canonicalSea(sea) }),
     ...(days === undefined ? {} : { days: canonicalDays(days) }),
     ...(steering === undefined ? {} : { steering: canonicalSteering(steering) }),
     ...(openings === undefined ? {} : { openings: sortedBy(openings.map(canonicalOpening), byId) }),

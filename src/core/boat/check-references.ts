@@ -7,6 +7,7 @@ import { checkIds } from './checks/check-ids.ts';
 import { checkJoins } from './checks/check-joins.ts';
 import { checkLinks, knownIn, linkTo } from './checks/check-links.ts';
 import { checkOpenings } from './checks/check-openings.ts';
+import { checkMeasures } from './checks/check-measures.ts';
 import { checkPhotos } from './checks/check-photos.ts';
 import { checkRemote } from './checks/check-remote.ts';
 import { checkSheet } from './checks/check-sheet.ts';
@@ -56,5 +57,6 @@ export const checkReferences = (boat: Boat): BoatProblem[] => {
     ...checkRemote(known),
     ...checkOpenings(known),
     ...checkPhotos(known),
+    ...checkMeasures(known),
   ];
 };

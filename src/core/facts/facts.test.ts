@@ -5,6 +5,7 @@ import { pgnRows } from './generated/pgns.ts';
 import { fittingSources } from './ledger/fitting-sources.ts';
 import { lineSources } from './ledger/line-sources.ts';
 import { powerSources } from './ledger/power-sources.ts';
+import { settingSources } from './ledger/setting-sources.ts';
 import { messageField } from './message-fields.ts';
 import { pgnInfo } from './pgns.ts';
 import { typicalSheets } from './sheets/index.ts';
@@ -95,7 +96,7 @@ describe('the parts of the ledger', () => {
     .map((file) => readFileSync(new URL(file, here), 'utf8'))
     .join('\n');
 
-  it.each(Object.entries({ lineSources, powerSources, fittingSources }))(
+  it.each(Object.entries({ lineSources, powerSources, fittingSources, settingSources }))(
     '%s hold no source that no figure and no rule names',
     (_name, part) => {
       expect(Object.keys(part).filter((key) => !texts.includes(`'${key}'`))).toEqual([]);
@@ -105,7 +106,7 @@ describe('the parts of the ledger', () => {
 
 describe('the ledger of sources', () => {
   it('has each source once, whichever part of it it stands in', () => {
-    const parts = [lineSources, powerSources, fittingSources].flatMap((part) => Object.keys(part));
+    const parts = [lineSources, powerSources, fittingSources, settingSources].flatMap((part) => Object.keys(part));
     const own = readFileSync(new URL('sources.ts', here), 'utf8');
     expect(parts.filter((key, at) => parts.indexOf(key) !== at || own.includes(`  '${key}': {`))).toEqual([]);
   });

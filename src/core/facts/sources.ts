@@ -3,6 +3,7 @@ import { fittingSources } from './ledger/fitting-sources.ts';
 import { lineSources } from './ledger/line-sources.ts';
 import { messageSources } from './ledger/message-sources.ts';
 import { powerSources } from './ledger/power-sources.ts';
+import { settingSources } from './ledger/setting-sources.ts';
 import type { Source } from './ledger/source.ts';
 
 export type { Source, Standing } from './ledger/source.ts';
@@ -16,6 +17,7 @@ export const sources = {
   ...messageSources,
   ...powerSources,
   ...fittingSources,
+  ...settingSources,
   ...buyingSources,
   'practice-length-doubt': {
     standing: 'common practice',

@@ -35,7 +35,7 @@ export const standingBoat: (boat: Boat) => StandingBoat = remember({
 
 /**
  * What neither joins nor lines hang on is left out: what is needed where, which source counts, what a person has accepted or
- * ordered, pictures, and the terms of a quote.
+ * ordered, pictures, the terms of a quote, and what is set by her measures, her papers and what was tried at sea.
  */
 export const withoutNeeds = ({
   accepted: _,
@@ -44,5 +44,8 @@ export const withoutNeeds = ({
   underlays: ____,
   photos: _____,
   quote: ______,
+  measures: _______,
+  papers: ________,
+  sea: _________,
   ...own
 }: Boat): Boat => ({ ...own, needs: [] });

@@ -37,8 +37,11 @@ import { movePlaces } from './move-places.ts';
 import { moveUnit } from './move-unit.ts';
 import { nameUnit } from './name-unit.ts';
 import { noteAboard } from './note-aboard.ts';
+import { noteAtSea } from './note-at-sea.ts';
 import { noteFitted } from './note-fitted.ts';
 import { noteOrder } from './note-order.ts';
+import { notePaperwork } from './note-paperwork.ts';
+import { noteTyped } from './note-typed.ts';
 import { pinFuse } from './pin-fuse.ts';
 import { pinLayout } from './pin-layout.ts';
 import { pinPieces } from './pin-pieces.ts';
@@ -64,17 +67,22 @@ import { setDay } from './set-day.ts';
 import { setFate } from './set-fate.ts';
 import { setGrade } from './set-grade.ts';
 import { setInstance } from './set-instance.ts';
+import { setMeasures } from './set-measures.ts';
 import { setNegative } from './set-negative.ts';
 import { setOpening } from './set-opening.ts';
 import { setOrder } from './set-order.ts';
+import { setPapers } from './set-papers.ts';
 import { setPrice } from './set-price.ts';
 import { setQuote } from './set-quote.ts';
 import { setRate } from './set-rate.ts';
 import { setRemote } from './set-remote.ts';
+import { setScreenUnits } from './set-screen-units.ts';
 import { setSheet } from './set-sheet.ts';
+import { setTransducer } from './set-transducer.ts';
 import { setUnderlay } from './set-underlay.ts';
 import { setWaters } from './set-waters.ts';
 import { splitWay } from './split-way.ts';
+import { takeBackAtSea } from './take-back-at-sea.ts';
 import { takeBackFitted } from './take-back-fitted.ts';
 import { tapeLength } from './tape-length.ts';
 import { unpinLayout } from './unpin-layout.ts';
@@ -119,7 +127,10 @@ export const edits = {
   'move-unit': moveUnit,
   'name-unit': nameUnit,
   'note-aboard': noteAboard,
+  'note-at-sea': noteAtSea,
   'note-order': noteOrder,
+  'note-paperwork': notePaperwork,
+  'note-typed': noteTyped,
   'issue-revision': issueRevision,
   'note-fitted': noteFitted,
   'pin-wire': pinWire,
@@ -147,17 +158,22 @@ export const edits = {
   'set-fate': setFate,
   'set-grade': setGrade,
   'set-instance': setInstance,
+  'set-measures': setMeasures,
   'set-negative': setNegative,
   'set-opening': setOpening,
   'set-order': setOrder,
+  'set-papers': setPapers,
   'set-price': setPrice,
   'set-quote': setQuote,
   'set-rate': setRate,
   'set-remote': setRemote,
+  'set-screen-units': setScreenUnits,
   'set-sheet': setSheet,
+  'set-transducer': setTransducer,
   'set-underlay': setUnderlay,
   'set-waters': setWaters,
   'split-way': splitWay,
+  'take-back-at-sea': takeBackAtSea,
   'take-back-fitted': takeBackFitted,
   'tape-length': tapeLength,
   'unpin-layout': unpinLayout,

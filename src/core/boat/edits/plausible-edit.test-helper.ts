@@ -177,6 +177,21 @@ const known: { readonly [Id in EditId]?: (boat: Boat) => Sketch } = {
       walk: some(boat.places.map(({ id }) => [{ place: id, tees: [] }])),
       state: some(['fixed', 'bought']),
     }),
+  'set-papers': () =>
+    fc.record(
+      { flag: some(['GB', 'US']), workBy: some(['owner', 'radio-installer']), callSign: some(['ZZ9', 'ZZ88']) },
+      { requiredKeys: ['flag'] },
+    ),
+  'note-at-sea': (boat) =>
+    fc.record({ unit: some(idsOf(boat.kit)), id: some(['trial', 'another-trial']), leadM: fc.nat(9) }).map((lead) => ({
+      lead: { ...lead, on: '2027-06-01', shownM: 3, offsetM: 0 },
+    })),
+  'take-back-at-sea': (boat) =>
+    some(
+      (['logs', 'winds', 'leads', 'swings', 'bridges'] as const).flatMap((kind) =>
+        (boat.sea?.[kind] ?? []).map(({ id }) => ({ kind, id })),
+      ),
+    ),
   'restore-boat': (boat) => fc.constantFrom('Renamed', 'As before').map((name) => ({ boat: { ...boat, name } })),
   'set-changes': (boat) =>
     fc.record({

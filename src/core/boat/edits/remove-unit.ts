@@ -5,6 +5,7 @@ import { membersHold } from '../checks/check-joins.ts';
 import { idSchema, splitDotted } from '../ids.ts';
 import { defineEdit } from './define-edit.ts';
 import { findInBoat } from './find-in-boat.ts';
+import { leaveMeasures } from './leave-measures.ts';
 import { nameInBoat } from './name-in-boat.ts';
 import { withoutPhotos } from './without-photos.ts';
 
@@ -47,7 +48,7 @@ const leaveSources = (boat: Draft<Boat>, unit: string): void => {
 };
 
 /**
- * Takes a unit out of the boat, with its needs, its part in sources, its part in joins, its hours in the days, its place on circuits and in openings. Its sheet, its labels and
+ * Takes a unit out of the boat, with its needs, its part in sources, its part in joins, its hours in the days, its place on circuits and in openings, and what was measured of it. Its sheet, its labels and
  * the tees of a pinned bus stay: what was bought or fitted is still there.
  */
 export const removeUnit = defineEdit({
@@ -63,6 +64,7 @@ export const removeUnit = defineEdit({
     leaveDays(boat, unit);
     leaveSources(boat, unit);
     for (const opening of boat.openings ?? []) if (opening.for === unit) delete opening.for;
+    leaveMeasures(boat, unit);
     withoutPhotos(boat, (of) => of === unit);
   },
 });

@@ -19,6 +19,10 @@ const keysOf: ReadonlyMap<string, readonly string[]> = new Map([
   ['steering', ['place', 'by']],
   ['masts', ['foot']],
   ['underlays', ['view']],
+  ['transducers', ['unit']],
+  ['screens', ['unit']],
+  ['typed', ['unit', 'what']],
+  ['paperwork', ['paper']],
 ]);
 
 /** Objects in which every name stands for itself; any other is one thing, such as a length with how it is known. */
@@ -26,6 +30,9 @@ const apart: ReadonlySet<string> = new Set([
   '',
   'hull',
   'supply',
+  'measures',
+  'papers',
+  'sea',
   'prices',
   'prices.items',
   'limits',
