@@ -13,6 +13,7 @@ import { phasesSchema } from './phases-shape.ts';
 import { powerEntriesSchema } from './power-shape.ts';
 import { proposalSchema, wiringSchema } from './proposal-shape.ts';
 import { remoteEntriesSchema } from './remote-shape.ts';
+import { settingsSheetSchema } from './settings-sheet-shape.ts';
 import { fittingEntriesSchema } from './sites-shape.ts';
 import { sourcesEntriesSchema } from './sources-shape.ts';
 import { strayEntriesSchema } from './stray-shape.ts';
@@ -251,6 +252,7 @@ export const planDraftSchema = z.strictObject({
   ...energyEntriesSchema,
   ...drivesEntriesSchema,
   ...sourcesEntriesSchema,
+  ...settingsSheetSchema,
   ...blackoutEntriesSchema,
   ...trafficEntriesSchema,
   /** absent where she is refitted in one go, or nobody looked */

@@ -7,6 +7,8 @@ import { lastPhase } from './boat/phase.ts';
 import type { mendBuses } from './cures/mend-bus.ts';
 import { withHints } from './cures/with-hints.ts';
 import { notFitted } from './fitting/not-fitted.ts';
+import type { planSettingsSheet } from './fitting/settings/plan-settings-sheet.ts';
+import { withoutSheet } from './fitting/settings/without-sheet.ts';
 import { asFiled } from './joins/wired-with.ts';
 import type { PlannedBus } from './plan-buses.ts';
 import { type LaidLateParts, planLaid } from './plan-laid.ts';
@@ -34,6 +36,8 @@ export interface LateParts extends LaidLateParts {
   readonly mends: typeof mendBuses;
   /** which source counts where, and what to set in each unit for it */
   readonly sources: typeof planSources;
+  /** what is typed into each unit by the boat’s own measures, and the papers that go before */
+  readonly sheet: typeof planSettingsSheet;
   /** what each single failure takes away */
   readonly blackouts: typeof blackoutTable;
   /** how she stands after each phase, where there are several */
@@ -64,6 +68,7 @@ export const withoutLateParts: LateParts = {
   choices: () => new Map(),
   mends: () => new Map(),
   sources: () => ({ sources: [], numbers: [], settings: [], pairs: [] }),
+  sheet: withoutSheet,
   blackouts: () => ({ blackouts: [], vitals: [] }),
   phases: () => undefined,
   remote: () => ({ remote: [] }),
@@ -100,7 +105,7 @@ const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedB
  * `pictures`: hashes of those that lie beside the boat file, where somebody looked; a plan without says nothing of them.
  */
 export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
-  const { wire, cures, mends, sources, blackouts, phases, remote, lighting, findings } = given;
+  const { wire, cures, mends, sources, sheet, blackouts, phases, remote, lighting, findings } = given;
   return (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat), pictures?: ReadonlySet<string>): Plan => {
     const { boat: wired, proposal } = wire(boat);
     const index = indexBoat(wired);
@@ -114,6 +119,12 @@ export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
       ...remote(refit.reachesIn(phase).network),
       ...lighting(refit.reachesIn(phase).network),
     };
+    const set = sources({
+      reaches: refit.reachesIn(phase),
+      joins: joinsAt(phase),
+      lines: laid.lines,
+      shields: laid.isolation.shields,
+    });
     const own = roundPlan({
       ...(proposal === undefined ? {} : { proposal }),
       readings: cures({
@@ -123,12 +134,8 @@ export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
         readings: withSeenBefore(arrivals(refit, phase), before),
       }),
       before,
-      ...sources({
-        reaches: refit.reachesIn(phase),
-        joins: joinsAt(phase),
-        lines: laid.lines,
-        shields: laid.isolation.shields,
-      }),
+      ...set,
+      ...sheet({ index, joins: joinsAt(lastPhase(boat)), settings: set.settings }),
     });
     const steps = phases({ refit, layouts, last: { ...laid, buses: entries }, before });
     const whole: PlanDraft = {

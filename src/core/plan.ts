@@ -3,6 +3,7 @@ import { mendBuses } from './cures/mend-bus.ts';
 import { withCures } from './cures/with-cures.ts';
 import { withReserves } from './cures/with-reserves.ts';
 import { planFitting } from './fitting/plan-fitting.ts';
+import { planSettingsSheet } from './fitting/settings/plan-settings-sheet.ts';
 import { wiredBoat } from './joins/wired-boat.ts';
 import { planEnergy } from './plan-energy.ts';
 import { planLaid } from './plan-laid.ts';
@@ -39,6 +40,7 @@ export const lateParts: LateParts = {
   choices: busChoices,
   mends: mendBuses,
   sources: planSources,
+  sheet: planSettingsSheet,
   blackouts: withReserves,
   phases: planPhases,
   remote: planRemote,
@@ -65,6 +67,7 @@ export const checkedPlan = planWith({
   energy: planEnergy,
   traffic: planTraffic,
   sources: planSources,
+  sheet: planSettingsSheet,
   blackouts: blackoutTable,
   remote: planRemote,
   lighting: planLighting,

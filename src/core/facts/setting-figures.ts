@@ -10,4 +10,7 @@ export const settingFigures = {
   'feet-ratio-most': { value: 4.1, unit: 'times', source: 'choice-feet-for-metres' },
   'curve-headings-least': { value: 8, unit: 'headings', source: 'choice-deviation-curve' },
   'curve-gap-most': { value: 60, unit: '°', source: 'choice-deviation-curve' },
+  'length-agrees': { value: 0.06, unit: 'm', source: 'choice-typed-agrees' },
+  'factor-agrees': { value: 0.02, unit: 'factor', source: 'choice-typed-agrees' },
+  'angle-agrees': { value: 1, unit: '°', source: 'choice-typed-agrees' },
 } as const satisfies Record<string, Figure>;

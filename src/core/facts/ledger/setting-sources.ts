@@ -62,6 +62,10 @@ export const settingSources = {
     standing: 'project choice',
     text: 'Where the owner says nothing: 0.30 m for waves and squat, 0.50 m for doubt, 1 m free above the mast. Each is a setting.',
   },
+  'choice-typed-agrees': {
+    standing: 'project choice',
+    text: 'What stands in a unit agrees with what should where it lies within 0.06 m, 0.02 of a factor or 1°: a tenth of a foot or a metre is the step of many menus.',
+  },
   'practice-radar-start': {
     standing: 'common practice',
     text: 'A radar is told the height of its scanner over the water; its heading line starts at 0° and is aligned at sea on a mark dead ahead.',
