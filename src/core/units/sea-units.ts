@@ -16,7 +16,6 @@ export type SpeedUnit = keyof typeof speedUnitMS;
 
 /** Metres in the units a sounder may count in. */
 export const depthUnitM = { m: 1, ft: footM, fm: fathomM } as const;
-export type DepthUnit = keyof typeof depthUnitM;
 
 /**
  * A depth as old charts and sounders give it, in metres.

@@ -51,7 +51,10 @@ const chaptersOf = (request: BinderRequest, drawings: readonly BinderDrawing[]):
     cautionsChapter(boat, plan),
     drawingsChapter(request, drawings),
     ...lists.first,
-    settingsChapter(brief, plan, listsOf(all, ['settings-before'])),
+    settingsChapter(brief, plan, {
+      byMeasure: listsOf(all, ['papers-first', 'settings-by-measure']),
+      before: listsOf(all, ['settings-before']),
+    }),
     testRecordChapter(brief, plan),
     deviationChapter(boat),
     ...helmChapters(brief, plan),

@@ -2,6 +2,8 @@ import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { energyList } from '../energy/energy-list.ts';
 import { labelList } from '../labels/label-list.ts';
+import { paperList } from '../settings-sheet/paper-list.ts';
+import { typedList } from '../settings-sheet/typed-list.ts';
 import { pairList } from '../sources/pair-list.ts';
 import { settingList } from '../sources/setting-list.ts';
 import { sourceList } from '../sources/source-list.ts';
@@ -32,6 +34,8 @@ export const planLists = (boat: Boat, plan: Plan): readonly ListTable[] =>
     (own: Boat, planned: Plan) => labelList(own, planned),
     kitList,
     settingList,
+    typedList,
+    paperList,
     keptSettingList,
     pinList,
     pairList,

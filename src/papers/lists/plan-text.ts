@@ -4,6 +4,7 @@ import { readingName } from '../../core/facts/reading-words.ts';
 import type { BusEntry, Finding, Plan, ReadingEntry } from '../../core/plan-shape.ts';
 import { textLines } from '../../core/units/text-lines.ts';
 import { energyText } from '../energy/energy-text.ts';
+import { settingsSheetText } from '../settings-sheet/settings-sheet-text.ts';
 import { sourcesText } from '../sources/sources-text.ts';
 import { trafficText } from '../traffic/traffic-text.ts';
 import { backboneFigures } from './backbone-figures.ts';
@@ -223,6 +224,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     powerText(boat, plan),
     panelText(boat, plan),
     driveText(boat, plan),
+    settingsSheetText(boat, plan),
     energyText(boat, plan),
     isolationLines(boat, plan),
     compassLines(boat, plan),

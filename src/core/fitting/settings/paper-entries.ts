@@ -10,7 +10,7 @@ import { ownSetOf } from './own-sets.ts';
 export const paperEntries = ({ boat, sheetOf }: BoatIndex): ShipPaperEntry[] => {
   const last = lastPhase(boat);
   return shipPaperIds.flatMap((paper): ShipPaperEntry[] => {
-    const { kinds, waitDays } = shipPapers[paper];
+    const { kinds, wait } = shipPapers[paper];
     const units = boat.kit
       .filter((unit) => {
         const sheet = sheetOf.get(unit.id);
@@ -21,7 +21,7 @@ export const paperEntries = ({ boat, sheetOf }: BoatIndex): ShipPaperEntry[] => 
       .sort(byCodeUnit);
     const stands = boat.papers?.paperwork?.find((entry) => entry.paper === paper);
     if (units.length === 0 && stands === undefined) return [];
-    const days = stands?.waitDays ?? waitDays;
+    const days = stands?.waitDays ?? wait.value;
     return [
       {
         paper,

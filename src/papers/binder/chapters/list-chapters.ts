@@ -10,7 +10,14 @@ const own = [
 ] as const;
 
 /** Lists that another chapter shows, in its own way or among its own. */
-const elsewhere: readonly string[] = ['settings', 'settings-before', 'blackouts', 'spares'];
+const elsewhere: readonly string[] = [
+  'settings',
+  'settings-by-measure',
+  'papers-first',
+  'settings-before',
+  'blackouts',
+  'spares',
+];
 
 /** Lists with nothing in them are told of together, a line each. */
 const emptyBlocks = (lists: readonly ListTable[]): Block[] =>

@@ -32,11 +32,17 @@ const unitTable = ({ kit, name, place, rows }: SettingUnit): Block => ({
   },
 });
 
-/** What to switch on, off and choose in each unit, with room for what stood there before. */
-export const settingsChapter = (boat: Boat, plan: Plan, before: readonly ListTable[]): Chapter => ({
+/** Papers that go before, what to type by the boat’s own measures in both units with boxes, then what to switch on, off and choose in each unit, with room for what stood there before. */
+export const settingsChapter = (
+  boat: Boat,
+  plan: Plan,
+  { byMeasure, before }: { readonly byMeasure: readonly ListTable[]; readonly before: readonly ListTable[] },
+): Chapter => ({
   id: 'settings',
   title: 'Settings by unit',
   blocks: [
+    ...byMeasure.map((table): Block => ({ kind: 'table', table })),
+    { kind: 'heading', text: 'Messages, sources and numbers' },
     {
       kind: 'words',
       text: 'What to switch on, off and choose in each unit. Change one thing, look at every screen, then the next; write down what stood there before.',
