@@ -21,6 +21,8 @@ export const NumberField = ({
       type="number"
       min={least}
       step={step}
+      // what stands there is mostly typed over, not into
+      onFocus={({ target }) => target.select()}
       value={value ?? ''}
       onChange={({ target }) => onValue(target.value === '' ? undefined : Number(target.value))}
     />

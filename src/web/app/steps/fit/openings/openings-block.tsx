@@ -1,0 +1,69 @@
+import { type ReactNode, useCallback, useMemo, useState } from 'react';
+import type { Opening } from '../../../../../core/boat/opening.ts';
+import { openingRows } from '../../../../../papers/lists/opening-rows.ts';
+import { useCommands } from '../../../commands/use-commands.ts';
+import { useEdit } from '../../../edit-context.ts';
+import { LitRows } from '../../../margin/lit-rows.tsx';
+import type { StepMarginProps } from '../../step.ts';
+import { freshOpening } from './opening-draft.ts';
+import { OpeningEditor } from './opening-editor.tsx';
+import './openings.css';
+import { words } from './words.ts';
+
+/** Every opening of the boat with what becomes of it, and the form in which one is measured. */
+export const OpeningsBlock = ({ boat, hand }: StepMarginProps): ReactNode => {
+  const edit = useEdit();
+  const [editing, setEditing] = useState<Opening | undefined>(undefined);
+  const close = useCallback(() => setEditing(undefined), []);
+  const rows = useMemo(() => openingRows(boat), [boat]);
+  const measure = useCallback(() => setEditing(freshOpening(boat)), [boat]);
+  useCommands(
+    useMemo(
+      () => [
+        {
+          id: 'measure-opening',
+          group: 'boat',
+          says: words.measure,
+          foundBy: words.measureFoundBy,
+          run: measure,
+        } as const,
+      ],
+      [measure],
+    ),
+  );
+  const controls = (opening: Opening): ReactNode => (
+    <span className="opening-presses">
+      <button type="button" className="press-link" onClick={() => setEditing(opening)}>
+        {words.changeShort}
+        <span className="unseen"> {opening.name}</span>
+      </button>
+      <button
+        type="button"
+        className="press-link"
+        onClick={() => edit([{ edit: 'remove-opening', params: { opening: opening.id } }])}
+      >
+        {words.takeOutShort}
+        <span className="unseen"> {opening.name}</span>
+      </button>
+    </span>
+  );
+  return (
+    <>
+      <LitRows
+        heading={words.heading}
+        rows={rows.map(({ opening, ...row }) => ({ ...row, control: controls(opening) }))}
+        empty={words.none}
+        hand={hand}
+      />
+      <div className="block opening-new">
+        {editing === undefined ? (
+          <button type="button" className="press-link" onClick={measure}>
+            {words.measure}
+          </button>
+        ) : (
+          <OpeningEditor key={editing.id} boat={boat} opening={editing} onClose={close} />
+        )}
+      </div>
+    </>
+  );
+};
