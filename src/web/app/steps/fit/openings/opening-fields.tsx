@@ -5,7 +5,7 @@ import { shortName } from '../../../../../core/boat/short-name.ts';
 import { withPart } from '../../../../../core/kit/with-part.ts';
 import { DescribedFields, OptionalPart } from '../../../forms/described.tsx';
 import { ChoiceField, NumberField, TextField } from '../../../forms/fields.tsx';
-import { ListOfParts } from './list-of-parts.tsx';
+import { ListOfParts } from '../../../forms/list-of-parts.tsx';
 import { reshaped } from './opening-draft.ts';
 import {
   behindFields,

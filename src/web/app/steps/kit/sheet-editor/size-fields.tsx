@@ -1,51 +1,76 @@
 import type { ReactNode } from 'react';
 import type { Sheet } from '../../../../../core/boat/sheet.ts';
-import { NumberField } from '../../../forms/fields.tsx';
+import { withPart } from '../../../../../core/kit/with-part.ts';
+import { DescribedFields, type FieldOf, OptionalPart } from '../../../forms/described.tsx';
+import { ListOfParts } from '../../../forms/list-of-parts.tsx';
 import { words } from './words.ts';
 
-type Box = NonNullable<Sheet['body']>;
-type SizeKey = 'body' | 'cutout';
-type SideName = 'widthMm' | 'heightMm' | 'depthMm';
+type Cutout = NonNullable<Sheet['cutout']>;
+type Face = NonNullable<Sheet['face']>;
 
-/** A box with one side changed, and all else that is known of it. */
-const sideOf = (box: Box | undefined, side: SideName, value: number | undefined): Box | undefined => {
-  const { widthMm = 0, heightMm = 0, depthMm, ...known }: Partial<Box> = box ?? {};
-  const sides: Record<SideName, number | undefined> = { widthMm, heightMm, depthMm, [side]: value };
-  const next = { widthMm: sides.widthMm ?? 0, heightMm: sides.heightMm ?? 0 };
-  if (next.widthMm === 0 && next.heightMm === 0) return undefined;
-  return { ...known, ...next, ...(sides.depthMm === undefined ? {} : { depthMm: sides.depthMm }) };
-};
+const boxFields = [
+  { key: 'widthMm', label: words.width, ask: 'number', must: true },
+  { key: 'heightMm', label: words.height, ask: 'number', must: true },
+  { key: 'depthMm', label: words.depth, ask: 'number' },
+  { key: 'shape', label: words.shape, ask: 'choice', choices: words.shapes },
+  { key: 'cornerMm', label: words.corner, ask: 'number' },
+] as const satisfies readonly FieldOf<NonNullable<Sheet['body']>>[];
 
-/** The body of a unit and the hole it takes, in millimetres. */
+const screwFields: readonly FieldOf<NonNullable<Cutout['screws']>[number]>[] = [
+  { key: 'xMm', label: words.screwX, ask: 'number', must: true, least: -5000 },
+  { key: 'yMm', label: words.screwY, ask: 'number', must: true, least: -5000 },
+  { key: 'holeMm', label: words.screwHole, ask: 'number', must: true },
+];
+
+const faceFields: readonly FieldOf<Face>[] = [
+  { key: 'worked', label: words.faceWorked, ask: 'choice', choices: words.workedBy },
+  { key: 'letterMm', label: words.letter, ask: 'number' },
+];
+
+const nothing = { widthMm: 0, heightMm: 0 };
+
+/** The body of a unit, the hole it takes with its screws, the room behind, and its face: all in millimetres. */
 export const SizeFields = ({ sheet, onSheet }: { sheet: Sheet; onSheet: (sheet: Sheet) => void }): ReactNode => {
-  const set = (key: SizeKey, side: SideName, value: number | undefined): void => {
-    const { [key]: box, ...rest } = sheet;
-    const next = sideOf(box, side, value);
-    onSheet(next === undefined ? rest : { ...rest, [key]: next });
-  };
+  const { cutout } = sheet;
   return (
     <details className="form-part">
       <summary>{words.sizes}</summary>
-      {(['body', 'cutout'] as const).map((key) => (
-        <fieldset key={key} className="form-fields">
-          <legend>{words[key]}</legend>
-          <NumberField
-            label={words.width}
-            value={sheet[key]?.widthMm}
-            onValue={(value) => set(key, 'widthMm', value)}
+      <OptionalPart<NonNullable<Sheet['body']>>
+        heading={words.body}
+        add={words.addSize}
+        of={sheet.body}
+        first={nothing}
+        fields={boxFields}
+        onOf={(body) => onSheet(withPart(sheet, 'body', body))}
+      />
+      <OptionalPart<Cutout>
+        heading={words.cutout}
+        add={words.addSize}
+        of={cutout}
+        first={nothing}
+        fields={boxFields}
+        onOf={(next) => onSheet(withPart(sheet, 'cutout', next))}
+      >
+        {cutout === undefined ? null : (
+          <ListOfParts
+            heading={words.screws}
+            add={words.addScrew}
+            nameOf={words.screw}
+            first={{ xMm: 0, yMm: 0, holeMm: 4 }}
+            all={cutout.screws}
+            fields={screwFields}
+            onAll={(screws) => onSheet({ ...sheet, cutout: withPart(cutout, 'screws', screws) })}
           />
-          <NumberField
-            label={words.height}
-            value={sheet[key]?.heightMm}
-            onValue={(value) => set(key, 'heightMm', value)}
-          />
-          <NumberField
-            label={words.depth}
-            value={sheet[key]?.depthMm}
-            onValue={(value) => set(key, 'depthMm', value)}
-          />
-        </fieldset>
-      ))}
+        )}
+      </OptionalPart>
+      <div className="form-fields">
+        <DescribedFields of={sheet} fields={[{ key: 'plugsMm', label: words.plugsMm, ask: 'number' }]} onOf={onSheet} />
+        <DescribedFields<Face>
+          of={sheet.face ?? {}}
+          fields={faceFields}
+          onOf={(face) => onSheet(withPart(sheet, 'face', Object.keys(face).length === 0 ? undefined : face))}
+        />
+      </div>
     </details>
   );
 };

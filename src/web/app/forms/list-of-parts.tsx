@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { DescribedFields, type FieldOf } from '../../../forms/described.tsx';
+import { DescribedFields, type FieldOf } from './described.tsx';
 import { words } from './words.ts';
 
 /** Parts of one kind, as many as there are: each filled in, added, taken out. */
@@ -38,7 +38,7 @@ export const ListOfParts = <Of extends object>({
             />
           </div>
           <button type="button" className="press-link" onClick={() => put(all.filter((_, i) => i !== at))}>
-            {words.takeOutShort}
+            {words.takeOut}
             <span className="unseen"> {nameOf(at + 1)}</span>
           </button>
         </fieldset>
