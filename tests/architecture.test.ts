@@ -49,7 +49,15 @@ const outerRooms: Readonly<Record<string, readonly string[]>> = {
   web: ['core', 'papers'],
 };
 /** Libraries that core and papers may use: pure ones only. */
-const pureLibraries = ['zod', 'mutative', 'fflate', '@noble/hashes/sha2.js', '@noble/hashes/utils.js', 'lean-qr'];
+const pureLibraries = [
+  'zod',
+  'mutative',
+  'fflate',
+  '@noble/hashes/sha2.js',
+  '@noble/hashes/utils.js',
+  'lean-qr',
+  'clipper2-ts',
+];
 
 const sourceFiles = (folder: string): string[] =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' })

@@ -31,6 +31,8 @@ export const emptyPlan: PlanDraft = {
   networks: [],
   tape: [],
   compass: [],
+  fits: [],
+  plates: [],
   sites: [],
   isolation: { hull: 'other', negatives: [], ways: [], shields: [], unknown: [] },
   ways: [],

@@ -64,13 +64,14 @@ const laidBoat = (boat: Boat, late: LaidLateParts) => {
       const { wiring, passages } = planRound({ index, buses, joins }, ledRound);
       const { lines, ways } = wiring;
       const powered = power({ index, joinsAt, lines, buses });
-      const astray = stray({ index, ...powered, lines, joins, buses: buses.map(({ entry }) => entry) });
+      const laidBuses = buses.map(({ entry }) => entry);
+      const astray = stray({ index, ...powered, lines, joins, buses: laidBuses });
       const ordered = order({ index, buses, lines, ways, feeds: powered.feeds });
       const laid = {
         ...wiring,
         ...powered,
         ...astray,
-        ...fitting({ index, ...powered, lines, joins, compass: astray.compass }),
+        ...fitting({ index, ...powered, lines, joins, buses: laidBuses, compass: astray.compass }),
         ...supply,
         ...ordered,
         passages: passagesTogether(passages, ordered.passages),

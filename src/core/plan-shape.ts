@@ -7,6 +7,7 @@ import { cureSchema } from './cure-shape.ts';
 import { drivesEntriesSchema } from './drives-shape.ts';
 import { energyEntriesSchema } from './energy-shape.ts';
 import { shoppingKinds } from './facts/shopping-kinds.ts';
+import { fitsEntriesSchema } from './fits-shape.ts';
 import { lightingEntriesSchema } from './lighting-shape.ts';
 import { panelsEntriesSchema } from './panels-shape.ts';
 import { phasesSchema } from './phases-shape.ts';
@@ -242,6 +243,7 @@ export const planDraftSchema = z.strictObject({
   shopping: z.array(shoppingEntrySchema),
   tape: z.array(tapeEntrySchema),
   ...strayEntriesSchema,
+  ...fitsEntriesSchema,
   ...fittingEntriesSchema,
   ways: z.array(wayEntrySchema),
   passages: z.array(passageEntrySchema),

@@ -4,6 +4,7 @@ import type { OwnDay } from '../../src/core/boat/own-day.ts';
 import type { Sheet } from '../../src/core/boat/sheet.ts';
 import type { Bank, Circuit, Panel, Supply } from '../../src/core/boat/supply.ts';
 import { typicalSheets } from '../../src/core/facts/sheets/index.ts';
+import { type OpeningsByHand, openingsFromTable } from './openings-from-table.ts';
 import type { CableRow, CircuitRow, KitRow, PanelRow, Table } from './table.ts';
 
 type Instance = NonNullable<Kit['instances']>[number];
@@ -39,6 +40,7 @@ export interface ByHand {
   readonly displacement: NonNullable<Boat['hull']['displacement']>;
   readonly steering: NonNullable<Boat['steering']>;
   readonly days: readonly OwnDay[];
+  readonly openings: OpeningsByHand;
   /** mends a need that the rest of the table cannot meet */
   readonly need: (need: Need) => Need;
 }
@@ -161,5 +163,6 @@ export const boatFromTable = (table: Table, own: ByHand): Boat => {
     },
     days: [...own.days],
     steering: [...own.steering],
+    openings: openingsFromTable(table.openings, own.openings),
   };
 };

@@ -172,6 +172,22 @@ const days: readonly OwnDay[] = [
   },
 ];
 
+/** One new face for both displays, one for the three instruments over them. */
+const dash = { id: 'dash-plate', material: 'aluminium', thicknessMm: 4 } as const;
+const repeaters = { id: 'repeater-plate', material: 'aluminium', thicknessMm: 4 } as const;
+const openings: ByHand['openings'] = {
+  'hole-wh-1': { name: 'hole of the old radar', atMm: [0, 0], plate: dash },
+  'hole-wh-2': { name: 'hole of the old plotter, wheelhouse', atMm: [450, 0], plate: dash },
+  'hole-rep-1': { name: 'hole of the depth repeater', for: 'instr-wh-1', atMm: [85, 290], plate: repeaters },
+  'hole-rep-2': { name: 'hole of the wind repeater', for: 'instr-wh-2', atMm: [225, 290], plate: repeaters },
+  'hole-rep-3': { name: 'hole of the rudder repeater', for: 'instr-wh-3', atMm: [365, 290], plate: repeaters },
+  'hole-aft': { name: 'hole of the old plotter, aft helm' },
+  'hole-chart': {
+    name: 'hole of the old chart screen',
+    plate: { id: 'chart-plate', overlapMm: 30, material: 'plywood' },
+  },
+};
+
 /** Which of two counts: the antenna before the satellite compass for position, the satellite compass for turning. */
 const sources: NonNullable<Boat['sources']> = [
   { reading: 'position', primary: 'gnss-1.n2k' },
@@ -194,6 +210,7 @@ export const bonxie = (): Boat => ({
     joins: bonxieJoins,
     supply,
     days,
+    openings,
     cables,
     instanced,
     changes: bonxieChanges,

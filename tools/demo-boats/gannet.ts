@@ -114,12 +114,30 @@ const days: readonly OwnDay[] = [
   },
 ];
 
+const seated = { distanceM: 0.75, eyeAboveM: 0.3, reachM: 0.65 } as const;
+
+/** The owner wants wide plates: the laminate round the old sounder is chipped. */
+const openings: ByHand['openings'] = {
+  'hole-plotter': { name: 'hole of the old plotter', atMm: [0, 0], viewed: seated },
+  'hole-sounder': {
+    name: 'hole of the old sounder',
+    atMm: [300, -10],
+    plate: { id: 'sounder-plate', overlapMm: 30, material: 'grp', thicknessMm: 5 },
+    viewed: seated,
+  },
+  'hole-radar': { name: 'hole of the old radar screen', plate: { id: 'radar-plate', overlapMm: 25 } },
+  'hole-fly': { name: 'hole of the old flybridge plotter', atMm: [0, 0] },
+  'hole-fly-depth': { name: 'hole of the old depth repeater', atMm: [230, 0] },
+  'hole-hull': { name: 'hole of the old transducer', throughHull: true },
+};
+
 /** Gannet, the first boat a newcomer sees: soundly designed, with the few doubts that honestly remain. */
 export const gannet = (): Boat =>
   boatFromTable(gannetTable(), {
     joins: gannetJoins,
     supply,
     days,
+    openings,
     cables,
     instanced,
     changes,

@@ -80,12 +80,19 @@ const days: readonly OwnDay[] = [
   },
 ];
 
+const openings: ByHand['openings'] = {
+  'hole-plotter': { name: 'hole of the old plotter' },
+  'hole-log': { name: 'hole of the log', atMm: [0, 0] },
+  'hole-wind': { name: 'hole of the wind display', atMm: [140, 0] },
+};
+
 /** Sandpiper, a small budget in two phases: the old log, wind and pilot are kept behind a multiplexer. */
 export const sandpiper = (): Boat =>
   boatFromTable(sandpiperTable(), {
     joins: sandpiperJoins,
     supply,
     days,
+    openings,
     cables,
     instanced: {},
     changes,

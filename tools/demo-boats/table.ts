@@ -57,6 +57,25 @@ const panelRowSchema = z.strictObject({
 });
 export type PanelRow = z.infer<typeof panelRowSchema>;
 
+const openingRowSchema = z.strictObject({
+  id: idSchema,
+  place: idSchema,
+  shape: z.enum(['rectangle', 'round']),
+  count: z.exactOptional(z.int()),
+  wMm: z.number(),
+  hMm: z.number(),
+  /** in words */
+  panel: z.string(),
+  newUnit: z.union([idSchema, z.null()]),
+  newBezelMm: z.exactOptional(z.tuple([z.number(), z.number()])),
+  newCutMm: z.exactOptional(z.tuple([z.number(), z.number()])),
+  depthFreeMm: z.exactOptional(z.number()),
+  newDepthMm: z.exactOptional(z.number()),
+  /** what is to be done, in words */
+  action: z.string(),
+});
+export type OpeningRow = z.infer<typeof openingRowSchema>;
+
 const designSchema = z.object({
   bus: idSchema,
   grade: gradeSchema,
@@ -86,6 +105,7 @@ export const tableSchema = z.object({
     panels: z.array(panelRowSchema),
     dcdc: supplySchema.shape.dcdc,
   }),
+  openings: z.array(openingRowSchema),
   /** layouts drawn and added up by hand */
   goodDesign: z.array(designSchema),
   distances: z.strictObject({

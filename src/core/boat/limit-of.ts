@@ -1,5 +1,6 @@
 import { busLimits } from '../facts/bus-limits.ts';
 import { compassOwnLimits } from '../facts/compass-figures.ts';
+import { fittingLimits } from '../facts/fitting-limits.ts';
 import { lineLimits } from '../facts/line-limits.ts';
 import { powerLimits } from '../facts/power-limits.ts';
 import { sources } from '../facts/sources.ts';
@@ -10,6 +11,7 @@ import type { Boat } from './boat-schema.ts';
 const limits = {
   ...compassOwnLimits,
   ...busLimits,
+  ...fittingLimits,
   ...trafficLimits,
   ...lineLimits,
   ...powerLimits,

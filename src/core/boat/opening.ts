@@ -62,6 +62,8 @@ export const holeSchema = z
     path: ['outlineMm'],
   });
 
+export type Hole = z.infer<typeof holeSchema>;
+
 /** A screw hole, from the middle of the hole or cut-out it belongs to, x to the right, y up. */
 export const screwSchema = z.strictObject({
   xMm: offsetMm,

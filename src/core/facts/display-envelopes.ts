@@ -1,3 +1,5 @@
+import { inchM } from '../units/foot.ts';
+
 /** Sizes of displays by class, least and most, for planning: never for ordering or cutting. */
 export const displayEnvelopes = {
   source: 'practice-display-envelope',
@@ -59,3 +61,15 @@ export const displayEnvelopes = {
     },
   ],
 } as const;
+
+const wide = { across: 16, high: 9 } as const;
+
+/**
+ * Width and height of a glass of 16 to 9 by its diagonal in inches.
+ *
+ * @example glassMm(9) // 199.24 x 112.07
+ */
+export const glassMm = (inches: number): { readonly widthMm: number; readonly heightMm: number } => {
+  const each = (inches * inchM * 1000) / Math.hypot(wide.across, wide.high);
+  return { widthMm: each * wide.across, heightMm: each * wide.high };
+};

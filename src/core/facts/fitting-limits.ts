@@ -15,6 +15,9 @@ export const fittingLimits = {
   'web-thicknesses': { value: 3, unit: 'x panel thickness', source: 'choice-siting' },
   'screw-to-edge': { value: 2.5, unit: 'x screw diameter', source: 'choice-siting' },
   'gasket-land': { value: 8, unit: 'mm', source: 'choice-siting' },
+  'panel-edge-least': { value: 30, unit: 'mm', source: 'practice-cutting' },
+  'panel-uneven-most': { value: 1, unit: 'mm over 300 mm', source: 'practice-cutting' },
+  'cut-away-most': { value: 50, unit: '%', source: 'practice-cutting' },
   'plate-overlap': { value: 20, unit: 'mm', source: 'choice-siting' },
 } as const satisfies Record<string, Figure>;
 

@@ -4,7 +4,7 @@ import { conduitBores, conduitFill, crimpPulls, fillVerdict, supports } from './
 import { cautions } from './cautions.ts';
 import { compassLimits, compassSafeDistances, earthFields, headingClearances } from './compass-figures.ts';
 import { deviceLoads, displayLoads } from './device-loads.ts';
-import { displayEnvelopes } from './display-envelopes.ts';
+import { displayEnvelopes, glassMm } from './display-envelopes.ts';
 import { dropLimits } from './drop-limits.ts';
 import { dutyHours, pilotMotorPct } from './duty-hours.ts';
 import { aisFields, fittingLimits } from './fitting-limits.ts';
@@ -157,6 +157,15 @@ describe('siting', () => {
     expect(4 * fittingLimits['screw-to-edge'].value).toBe(10);
     const overlap = 2 * fittingLimits['plate-overlap'].value;
     expect([200 + overlap, 120 + overlap]).toEqual([240, 160]);
+  });
+
+  it('glasses of 9 and 12.1 in are 199 x 112 and 268 x 151 mm (DP-04, DP-05, geometry), and every bezel is wider', () => {
+    expect(glassMm(9).widthMm).toBeCloseTo(199.24, 0);
+    expect(glassMm(9).heightMm).toBeCloseTo(112.07, 0);
+    expect(Math.abs(glassMm(12.1).widthMm - 267.87)).toBeLessThan(0.2);
+    expect(Math.abs(glassMm(12.1).heightMm - 150.68)).toBeLessThan(0.2);
+    for (const { inches, bezelWidthMm } of displayEnvelopes.rows)
+      expect(bezelWidthMm[0]).toBeGreaterThan(glassMm(inches).widthMm);
   });
 
   it('the sizes on typical sheets lie inside the envelope of their class', () => {

@@ -3,6 +3,7 @@ import { busRules } from './bus/index.ts';
 import { compassRules } from './compass/index.ts';
 import { convertersRules } from './converters/index.ts';
 import { energyRules } from './energy/index.ts';
+import { fittingRules } from './fitting/index.ts';
 import { identitiesRules } from './identities/index.ts';
 import { isolationRules } from './isolation/index.ts';
 import { networkRules } from './network/index.ts';
@@ -28,6 +29,7 @@ export const rules: readonly Rule[] = [
   ...compassRules,
   ...convertersRules,
   ...energyRules,
+  ...fittingRules,
   ...identitiesRules,
   ...isolationRules,
   ...networkRules,

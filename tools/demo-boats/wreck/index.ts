@@ -6,6 +6,7 @@ import { busFaults } from './faults/bus/index.ts';
 import { compassFaults } from './faults/compass/index.ts';
 import { convertersFaults } from './faults/converters/index.ts';
 import { energyFaults } from './faults/energy/index.ts';
+import { fittingFaults } from './faults/fitting/index.ts';
 import { identitiesFaults } from './faults/identities/index.ts';
 import { isolationFaults } from './faults/isolation/index.ts';
 import { networkFaults } from './faults/network/index.ts';
@@ -30,6 +31,7 @@ export const faults: readonly Fault[] = [
   ...compassFaults,
   ...convertersFaults,
   ...energyFaults,
+  ...fittingFaults,
   ...identitiesFaults,
   ...isolationFaults,
   ...networkFaults,

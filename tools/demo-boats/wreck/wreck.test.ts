@@ -36,7 +36,8 @@ describe('the Wreck', () => {
   test('a fault speaks of things that are aboard', () => {
     const boat = wreck();
     const circuits = boat.supply.panels.flatMap((panel) => panel.circuits);
-    const parts = [boat.places, boat.ways, boat.cables, boat.sheets, boat.kit, boat.buses, boat.joins];
+    const { places, ways, cables, sheets, kit, buses, joins, openings = [] } = boat;
+    const parts = [places, ways, cables, sheets, kit, buses, joins, openings];
     const { banks, panels, dcdc, chargers = [] } = boat.supply;
     const named = [...parts.flat(), ...banks, ...panels, ...circuits, ...dcdc, ...chargers].map(({ id }) => id);
     const ordered = [...(boat.orders ?? []).map(({ item }) => item), ...Object.keys(boat.pins?.pieces ?? {})];

@@ -2,6 +2,58 @@ import type { Source } from './source.ts';
 
 /** Sources of the tables about antennas, coax, compasses, displays and siting. */
 export const fittingSources = {
+  'iho-s52': {
+    standing: 'published',
+    text: 'IHO S-52 App. 2, ed. 6.0 (2010), second-hand: letters seen under 20 minutes of arc, text readable from 1 m.',
+  },
+  'memory-iec-62288': {
+    standing: 'from memory',
+    text: 'IEC 62288 or MSC/Circ.982: letters 3.5 mm high for each metre they are read from; the clause was not seen.',
+  },
+  'practice-viewing': {
+    standing: 'common practice',
+    text: 'Middle of a screen 15 to 30 degrees below the line of the eye, within 650 to 700 mm of reach.',
+  },
+  'memory-box-heat': {
+    standing: 'from memory',
+    text: 'A closed box gives off 6 W for each square metre of its walls and each kelvin it is warmer; not checked.',
+  },
+  'choice-box-rise': {
+    standing: 'project choice',
+    text: 'A closed box may get 15 K warmer: from 40 °C under a deck in the sun to the 55 °C that IEC 60945 is said to test units at (from memory).',
+  },
+  'practice-air-gaps': {
+    standing: 'common practice',
+    text: 'Air of 30 mm at the sides and the back of a display and of 50 mm above it.',
+  },
+  'practice-depth-behind': {
+    standing: 'common practice',
+    text: 'Depth behind a panel: body, plug and the bend of the cable, five to six times its diameter.',
+  },
+  'choice-depth-to-spare': {
+    standing: 'project choice',
+    text: 'Room behind a panel with less than 10 mm to spare is measured once more before anything is cut.',
+  },
+  'practice-plates': {
+    standing: 'common practice',
+    text: 'Adapter plates: GRP 4 to 6 mm, aluminium 3 to 4, acrylic and polycarbonate 6 to 10, HDPE 10 to 13, plywood 9 to 12; 15 to 25 mm over the old hole all round; screws 75 to 120 mm apart, 12 mm from the edge; bedded on butyl or a gasket; no steel near a compass.',
+  },
+  'choice-plate-corner': {
+    standing: 'project choice',
+    text: 'Corners of a plate are rounded with 10 mm where it is drawn; a sharp corner catches clothes.',
+  },
+  'practice-cutting': {
+    standing: 'common practice',
+    text: 'Cutting a panel: screws 2.5 diameters and cut-outs 30 mm from an edge, web of the larger of 25 mm and three thicknesses, flat within 1 mm in 300, inside corners of 3 to 6 mm, a frame where more than half is cut away; core dug back 10 to 15 mm and filled.',
+  },
+  'practice-ip-at-helm': {
+    standing: 'common practice',
+    text: 'A face at an open helm stands jets and immersion, so both IPX6 and IPX7; under a hard top IPX6.',
+  },
+  'practice-wet-hands': {
+    standing: 'common practice',
+    text: 'Touch screens at open helms: drops work them, cold, wet and gloved fingers do not; keys or a keypad stand by.',
+  },
   'practice-trial-order': {
     standing: 'common practice',
     text: 'What is tried at the dock and at sea after a refit, and in which order: each step feeds the next.',

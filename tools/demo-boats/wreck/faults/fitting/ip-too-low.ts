@@ -1,0 +1,16 @@
+import type { Fault } from '../../fault.ts';
+import { withHoledPanel } from '../../holed-panel.ts';
+
+/** An indoor display at a place in the weather. */
+export const fittingIpTooLow: Fault = {
+  rule: 'fitting/ip-too-low',
+  about: ['indoor-screen', 'indoor-screen-hole'],
+  plant: (boat) =>
+    withHoledPanel(boat, {
+      id: 'indoor-screen',
+      name: 'screen made for a cabin',
+      place: 'helm',
+      exposure: 'weather',
+      sheet: { ipCode: 'IP54' },
+    }),
+};
