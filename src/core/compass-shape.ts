@@ -25,12 +25,12 @@ export const compassFeedSchema = z.strictObject({
 });
 export type CompassFeed = z.infer<typeof compassFeedSchema>;
 
-/** One unit near a compass. `safeM` is from its sheet, or the distance that is taken where the sheet has none. */
+/** One unit near a compass. `safeM` is from its sheet, else what is usual for its kind, else the distance taken for an unknown thing. */
 export const compassUnitSchema = z.strictObject({
   unit: id,
   distanceM: metres,
   safeM: metres,
-  safeBy: z.enum(['sheet', 'taken']),
+  safeBy: z.enum(['sheet', 'kind', 'taken']),
   tooNear: z.boolean(),
 });
 export type CompassUnit = z.infer<typeof compassUnitSchema>;

@@ -67,16 +67,18 @@ describe('what turns the compass of a boat', () => {
     expect(plan(aCompassBoat().unit('card', { fate: 'goes' }).boat, new Map()).compass).toEqual([]);
   });
 
-  it('a unit is too near within the distance of its sheet; without one a metre is taken', () => {
-    const units = (compassSafeM?: number) =>
+  it('a unit is too near within the distance of its sheet; without one what is usual for its kind counts, else a metre', () => {
+    const units = (compassSafeM?: number, kind = 'display') =>
       entryOf(
         aCompassBoat({ aboveM: 0.5 }).sheet('small-display', (sheet) => {
+          sheet.kind = kind;
           if (compassSafeM !== undefined) sheet.compassSafe = { valueM: compassSafeM, how: 'papers' };
         }).boat,
       ).units.find(({ unit }) => unit === 'display');
     expect(units(0.6)).toMatchObject({ safeBy: 'sheet', safeM: 0.6, tooNear: true });
     expect(units(0.4)).toMatchObject({ safeBy: 'sheet', tooNear: false });
-    expect(units()).toMatchObject({ safeBy: 'taken', safeM: 1, tooNear: true });
+    expect(units()).toMatchObject({ safeBy: 'kind', safeM: 0.7, tooNear: true });
+    expect(units(undefined, 'lamp')).toMatchObject({ safeBy: 'taken', safeM: 1, tooNear: true });
   });
 
   it('whatever the height: the deviation falls with distance, and too near is just where it is more than allowed', () => {

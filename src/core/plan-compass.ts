@@ -2,13 +2,12 @@ import type { BoatIndex } from './boat/boat-index.ts';
 import { byCodeUnit } from './boat/ids.ts';
 import { limitOf } from './boat/limit-of.ts';
 import { isAboard, lastPhase } from './boat/phase.ts';
-import type { CompassEntry, CompassFeed } from './compass-shape.ts';
+import type { CompassEntry } from './compass-shape.ts';
 import { compassLimits } from './facts/compass-figures.ts';
 import type { LineEntry } from './plan-shape.ts';
 import { compassDeviation } from './power/compass-deviation.ts';
 import { compassSafeDistance } from './power/compass-safe-distance.ts';
-import { distanceToRoute, type Spot } from './power/distance-to-route.ts';
-import { feedAtCompass, layingOf } from './power/feed-at-compass.ts';
+import { feedRoutes, feedsNear } from './power/feeds-near.ts';
 import { unitsAtCompass } from './power/units-at-compass.ts';
 import type { FeedEntry } from './power-shape.ts';
 
@@ -19,18 +18,6 @@ export interface CompassInput {
   readonly feeds: readonly FeedEntry[];
 }
 
-const feedsNear = ({ index, lines, feeds }: CompassInput, at: Spot, horizontalUt: number): CompassFeed[] =>
-  feeds.flatMap((feed): CompassFeed[] => {
-    const line = lines.find(({ id }) => id === feed.line);
-    if (line === undefined || feed.loadA === 0) return [];
-    const distanceM = distanceToRoute(
-      at,
-      line.places.flatMap((place) => index.places.get(place) ?? []),
-    );
-    if (distanceM >= compassLimits.unknownItem.value) return [];
-    return [feedAtCompass({ feed, laying: layingOf(index, feed, line), distanceM, horizontalUt })];
-  });
-
 /**
  * Every magnetic steering compass that is aboard when the work is done, with the feeds within 5 m and the units that are
  * near: field, deviation, and how far each must keep. Sorted by id.
@@ -39,12 +26,13 @@ export const planCompass = (input: CompassInput): CompassEntry[] => {
   const { index } = input;
   const aboard = index.boat.kit.filter((unit) => isAboard(unit, lastPhase(index.boat)));
   const horizontalUt = limitOf(index.boat, 'compass-field').value;
+  const routes = feedRoutes(input);
   const { limitFieldUt } = compassSafeDistance({ currentA: 0, compass: 'steering' });
   return aboard
     .filter(({ id }) => index.sheetOf.get(id)?.kind === 'steering-compass')
     .map((compass): CompassEntry => {
       const at = index.places.get(compass.place);
-      const feeds = at === undefined ? [] : feedsNear(input, at, horizontalUt);
+      const feeds = at === undefined ? [] : feedsNear(routes, at, horizontalUt);
       const sumUt = feeds.reduce((sum, { fieldUt }) => sum + fieldUt, 0);
       return {
         compass: compass.id,

@@ -1,4 +1,6 @@
 import * as z from 'zod';
+import { headingSiteSchema } from './heading-shape.ts';
+import { sensorSiteSchema } from './sensor-shape.ts';
 
 // The part of a plan that tells of every unit whose place decides how well it works.
 const id = z.string();
@@ -14,6 +16,10 @@ export const siteEntrySchema = z.strictObject({
   place: id,
   /** over the water; below nothing under it */
   aboveWaterM: metres,
+  /** of a heading sensor: what is near, and whether it may stand so */
+  heading: z.exactOptional(headingSiteSchema),
+  /** of a sensor of depth, speed or wind: how it sits, and what takes it */
+  sensor: z.exactOptional(sensorSiteSchema),
 });
 export type SiteEntry = z.infer<typeof siteEntrySchema>;
 

@@ -21,6 +21,10 @@ export interface ByHand {
   readonly buses: Boat['buses'];
   /** by kit id: how a unit stands, where somebody looked */
   readonly mounts?: Readonly<Record<string, NonNullable<Kit['mount']>>>;
+  /** by kit id: what is known of the spot a sensor or a compass sits in */
+  readonly sites?: Readonly<Record<string, NonNullable<Kit['site']>>>;
+  /** where keel and propeller are, and how long her waterline is */
+  readonly underwater?: NonNullable<Boat['hull']['underwater']>;
   /** by kit id: what her owner knows of wifi and passwords */
   readonly remotes?: Readonly<Record<string, NonNullable<Kit['remote']>>>;
   /** by way: what may run in it and how often, where the table says so in words */
@@ -91,6 +95,7 @@ const kitFrom = (row: KitRow, own: ByHand): Kit => {
   const changes = own.changes[row.id];
   const mount = own.mounts?.[row.id];
   const remote = own.remotes?.[row.id];
+  const site = own.sites?.[row.id];
   const instances = instancesOf(row, own);
   return {
     id: row.id,
@@ -102,6 +107,7 @@ const kitFrom = (row: KitRow, own: ByHand): Kit => {
     ...(row.tail === undefined ? {} : { tail: row.tail }),
     ...(mount === undefined ? {} : { mount }),
     ...(remote === undefined ? {} : { remote }),
+    ...(site === undefined ? {} : { site }),
     ...(instances.length === 0 ? {} : { instances }),
     ...(changes === undefined ? {} : { changes }),
   };
@@ -145,7 +151,11 @@ export const boatFromTable = (table: Table, own: ByHand): Boat => {
     format: 'fairlead-boat',
     version: 1,
     name: table.name,
-    hull: { ...table.hull, displacement: own.displacement },
+    hull: {
+      ...table.hull,
+      displacement: own.displacement,
+      ...(own.underwater === undefined ? {} : { underwater: own.underwater }),
+    },
     places: table.places,
     ways: table.ways.map((row) => wayFrom(row, own)),
     cables: table.cables.map((row) => cableFrom(row, found(own.cables[row.id], `cable ${row.id}`))),

@@ -215,6 +215,11 @@ export const bonxie = (): Boat => ({
     instanced,
     changes: bonxieChanges,
     mounts: bonxieMounts,
+    sites: {
+      'heading-2': { arrowForward: true, offSteelM: 1.6 },
+      'sonar-transducer': { tiltDeg: 6, headroomMm: 450, housing: 'new' },
+    },
+    underwater: { waterlineM: 22.4, propellerXM: 1.8, keel: { fromXM: 2.4, toXM: 11.5 } },
     remotes,
     buses: [
       { id: 'nav', name: 'Navigation bus', protocol: 'nmea2000', grade: 'mid', shieldAt: ['panel-24'] },

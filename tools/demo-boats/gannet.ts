@@ -51,6 +51,17 @@ const instanced: ByHand['instanced'] = {
   shunt: [{ port: 'n2k', reading: 'battery' }],
 };
 
+/** Both compasses are swung before the first trip, everything on and everything off. */
+const sites: ByHand['sites'] = {
+  'compass-helm': { swing: 'planned' },
+  'compass-fly': { swing: 'planned' },
+  heading: { arrowForward: true },
+  fluxgate: { arrowForward: true },
+  // The hull is solid round the well, and rises little so near the keel line; the old housing goes with the old sounder.
+  transducer: { tiltDeg: 8, headroomMm: 260, laminate: 'solid', housing: 'new' },
+  'depth-bus': { tiltDeg: 8, laminate: 'solid' },
+};
+
 const off = (...paths: string[]): NonNullable<ByHand['changes'][string]> =>
   paths.map((path) => ({ path, how: 'seen' }));
 
@@ -141,6 +152,8 @@ export const gannet = (): Boat =>
     cables,
     instanced,
     changes,
+    sites,
+    underwater: { waterlineM: 10.6, propellerXM: 0.9 },
     buses: [{ id: 'nav', name: 'Navigation bus', protocol: 'nmea2000' }],
     displacement: { valueKg: 8800, of: 'light' },
     steering: [

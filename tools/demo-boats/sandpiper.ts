@@ -44,6 +44,9 @@ const remotes: ByHand['remotes'] = {
   plotter: { writes: 'listen-only', password: 'changed', heldBy: ['owner'] },
 };
 
+/** Her owner swings the compass in May, before the first trip. */
+const sites: ByHand['sites'] = { compass: { swing: 'planned' }, heading: { arrowForward: true } };
+
 /** A fuse on the post of the house battery; one switch parts the two. */
 const supply: ByHand['supply'] = {
   banks: {
@@ -97,6 +100,8 @@ export const sandpiper = (): Boat =>
     instanced: {},
     changes,
     remotes,
+    sites,
+    underwater: { waterlineM: 7.9, propellerXM: 1.9, keel: { fromXM: 3.9, toXM: 5.8 } },
     buses: [{ id: 'nav', name: 'Navigation bus', protocol: 'nmea2000' }],
     displacement: { valueKg: 4200, of: 'light' },
     // the pilot is lifted off its pin

@@ -16,6 +16,7 @@ import { kitRemoteSchema } from './remote.ts';
 import { revisionsSchema } from './revision.ts';
 import { changeSchema, genderSchema, protocolSchema, readingSchema, referenceSchema, sheetSchema } from './sheet.ts';
 import { shipPapersSchema } from './ship-papers.ts';
+import { kitSiteSchema, underwaterSchema } from './site.ts';
 import { steeringSchema } from './steering.ts';
 import { supplySchema } from './supply.ts';
 import { underlaysSchema } from './underlay.ts';
@@ -57,6 +58,8 @@ export const hullSchema = z.strictObject({
     }),
   ),
   outline: z.exactOptional(z.strictObject({ side: outlineSchema, top: outlineSchema })),
+  /** what sensors under the water must keep clear of */
+  underwater: z.exactOptional(underwaterSchema),
   /** how each mast is stepped, by the place at its foot */
   masts: z.exactOptional(z.array(z.strictObject({ foot: idSchema, stepped: z.enum(['deck', 'keel']) }))),
 });
@@ -139,6 +142,8 @@ export const kitSchema = z.strictObject({
   mount: z.exactOptional(z.enum(['metal', 'isolated'])),
   /** what is known of its wifi, its network side and their password */
   remote: z.exactOptional(kitRemoteSchema),
+  /** what is known of the spot a sensor sits in */
+  site: z.exactOptional(kitSiteSchema),
   identity: z.exactOptional(z.string().regex(/^[0-9a-f]{16}$/, 'A NAME is 16 hexadecimal digits in small letters.')),
   instances: z.exactOptional(
     z.array(z.strictObject({ port: idSchema, reading: readingSchema, instance: z.int().min(0).max(252) })),

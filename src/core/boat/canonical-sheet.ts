@@ -1,3 +1,4 @@
+import { canonicalSensor } from './canonical-sensor.ts';
 import type { DriveOutput } from './drive.ts';
 import { byCodeUnit } from './ids.ts';
 import type { Hears, Plug, Port, Sends, Sheet, Turn } from './sheet.ts';
@@ -49,7 +50,7 @@ const canonicalOutput = (output: DriveOutput): DriveOutput => ({
 
 /** The same sheet with every list in one order: by id, by message, by reading. */
 export const canonicalSheet = (sheet: Sheet): Sheet => {
-  const { together, turns, inLine, power, driveOutput, cutout } = sheet;
+  const { together, turns, inLine, power, driveOutput, cutout, sensor } = sheet;
   return {
     ...sheet,
     plugs: sortedBy(sheet.plugs.map(canonicalPlug), (plug) => [plug.id]),
@@ -60,6 +61,7 @@ export const canonicalSheet = (sheet: Sheet): Sheet => {
       : { turns: sortedBy(turns.map(canonicalTurn), (turn) => [turn.fromPort, turn.toPort]) }),
     ...(inLine === undefined ? {} : { inLine: canonicalPair(inLine) }),
     ...(power === undefined ? {} : { power: sortedBy(power, (entry) => [entry.port]) }),
+    ...(sensor === undefined ? {} : { sensor: canonicalSensor(sensor) }),
     ...(driveOutput === undefined ? {} : { driveOutput: canonicalOutput(driveOutput) }),
     ...(cutout?.screws === undefined
       ? {}

@@ -40,7 +40,15 @@ export const aFullBoat = (): Boat =>
       sheet.remote = { writes: 'listen-only', givesAddresses: false };
       sheet.lighting = { dims: 'with-group', dialect: 'maker-a/2', quietens: true };
     })
-    .unit('radio', { mount: 'isolated' })
+    .sheet('converter-0183', (sheet) => {
+      sheet.sensor = {
+        signals: [
+          { port: 'out', frequenciesKHz: [200, 50], powerW: 300, vanes: ['sine-cosine', 'potentiometer'] },
+          { port: 'n2k', feed: { leastV: 5, mostV: 8 }, pulses: { least: 5, most: 6 } },
+        ],
+      };
+    })
+    .unit('radio', { mount: 'isolated', site: { tiltDeg: 3, headroomMm: 120, laminate: 'solid' } })
     .unit('converter', {
       remote: {
         writes: 'unknown',

@@ -3,6 +3,7 @@ import { compassOwnLimits } from '../facts/compass-figures.ts';
 import { fittingLimits } from '../facts/fitting-limits.ts';
 import { lineLimits } from '../facts/line-limits.ts';
 import { powerLimits } from '../facts/power-limits.ts';
+import { sensorOwnLimits } from '../facts/sensor-figures.ts';
 import { sources } from '../facts/sources.ts';
 import { steeringLimits } from '../facts/steering-figures.ts';
 import { trafficLimits } from '../facts/traffic-limits.ts';
@@ -10,6 +11,7 @@ import type { Boat } from './boat-schema.ts';
 
 const limits = {
   ...compassOwnLimits,
+  ...sensorOwnLimits,
   ...busLimits,
   ...fittingLimits,
   ...trafficLimits,

@@ -7,6 +7,7 @@ import { lightingSchema } from './lighting.ts';
 import { measureSchema } from './measure.ts';
 import { screwSchema } from './opening.ts';
 import { sheetRemoteSchema } from './remote.ts';
+import { sensorSchema } from './sensor.ts';
 
 export const protocols = [
   'nmea2000',
@@ -199,6 +200,8 @@ export const sheetSchema = z
       }),
     ),
     compassSafe: z.exactOptional(measureSchema),
+    /** of a sensor, or of what takes a bare one */
+    sensor: z.exactOptional(sensorSchema),
     earthing: z.exactOptional(earthingSchema),
     /** what can be done to it by wifi or over the network */
     remote: z.exactOptional(sheetRemoteSchema),

@@ -3,6 +3,8 @@ import type { SourceKey } from './sources.ts';
 
 interface SafeDistance {
   readonly item: string;
+  /** kinds of unit it stands in for */
+  readonly kinds?: readonly string[];
   readonly standardM?: number;
   readonly steeringM?: number;
   readonly rangeM?: readonly [number, number];
@@ -15,15 +17,26 @@ export const compassSafeDistances: readonly SafeDistance[] = [
   { item: 'pulse radar scanner 4 kW', standardM: 2, steeringM: 1.5, source: 'maker-compass-distance' },
   { item: 'pulse radar scanner 6 kW', standardM: 2.3, steeringM: 1.75, source: 'maker-compass-distance' },
   { item: 'pulse radar scanner 10-25 kW', standardM: 2.4, steeringM: 1.8, source: 'maker-compass-distance' },
-  { item: 'magnetron scanner, other print', standardM: 3, source: 'maker-compass-distance' },
+  { item: 'magnetron scanner, other print', kinds: ['radar'], standardM: 3, source: 'maker-compass-distance' },
   { item: 'solid-state open array', standardM: 1, source: 'maker-compass-distance' },
-  { item: 'AIS unit', standardM: 0.3, source: 'maker-compass-distance' },
-  { item: 'small black box', standardM: 0.08, steeringM: 0.06, source: 'maker-compass-distance' },
-  { item: 'pilot heading sensor to steering compass', steeringM: 0.76, source: 'maker-compass-distance' },
-  { item: 'fixed VHF set', rangeM: [0.5, 0.8], source: 'practice-compass-distance' },
-  { item: 'handset with speaker', standardM: 1, source: 'practice-compass-distance' },
-  { item: 'loudspeaker', rangeM: [1, 2], source: 'practice-compass-distance' },
-  { item: '9-12 in display', rangeM: [0.3, 0.7], source: 'practice-compass-distance' },
+  { item: 'AIS unit', kinds: ['ais'], standardM: 0.3, source: 'maker-compass-distance' },
+  {
+    item: 'small black box',
+    kinds: ['converter', 'gateway', 'multiplexer', 'network-switch', 'tank-adapter'],
+    standardM: 0.08,
+    steeringM: 0.06,
+    source: 'maker-compass-distance',
+  },
+  {
+    item: 'pilot heading sensor to steering compass',
+    kinds: ['heading-sensor'],
+    steeringM: 0.76,
+    source: 'maker-compass-distance',
+  },
+  { item: 'fixed VHF set', kinds: ['vhf-radio'], rangeM: [0.5, 0.8], source: 'practice-compass-distance' },
+  { item: 'handset with speaker', kinds: ['vhf-handset'], standardM: 1, source: 'practice-compass-distance' },
+  { item: 'loudspeaker', kinds: ['loudspeaker', 'hailer'], rangeM: [1, 2], source: 'practice-compass-distance' },
+  { item: '9-12 in display', kinds: ['display'], rangeM: [0.3, 0.7], source: 'practice-compass-distance' },
   { item: 'wiper motor', standardM: 1, source: 'practice-compass-distance' },
 ];
 

@@ -6,7 +6,6 @@ export const fittingLimits = {
   'position-antenna-to-transmitter-advice': { value: 5, unit: 'm', source: 'choice-siting' },
   'ais-to-vhf-same-level': { value: 10, unit: 'm', source: 'imo-sn-227' },
   'ais-to-vhf-stacked': { value: 2, unit: 'm', source: 'imo-sn-227' },
-  'transducer-tilt': { value: 10, unit: '°', source: 'choice-siting' },
   'card-ignore-below': { value: 3, unit: '°', source: 'choice-siting' },
   'card-adjust-above': { value: 5, unit: '°', source: 'choice-siting' },
   'heading-residual': { value: 3, unit: '°', source: 'choice-siting' },

@@ -2,6 +2,7 @@ import type { BoatIndex } from '../boat/boat-index.ts';
 import type { BusEntry, PlanDraft, StandingJoin } from '../plan-shape.ts';
 import { planOpenings } from './openings/plan-openings.ts';
 import { planSites } from './plan-sites.ts';
+import { withSensors } from './with-sensors.ts';
 
 /** What fitting is planned from: the boat, her lines with their feeds, who is joined to whom, and what is near her compasses. */
 export interface FittingInput extends Pick<PlanDraft, 'lines' | 'feeds' | 'compass'> {
@@ -11,7 +12,7 @@ export interface FittingInput extends Pick<PlanDraft, 'lines' | 'feeds' | 'compa
 }
 
 /** Whether everything fits where it is to go, and works there. */
-export const planFitting = ({ index, lines, buses }: FittingInput): Pick<PlanDraft, 'sites' | 'fits' | 'plates'> => ({
-  ...planOpenings({ index, lines, buses }),
-  sites: planSites(index),
+export const planFitting = (input: FittingInput): Pick<PlanDraft, 'sites' | 'fits' | 'plates'> => ({
+  ...planOpenings(input),
+  sites: withSensors(input, planSites(input.index)),
 });

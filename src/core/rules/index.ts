@@ -15,6 +15,7 @@ import { readingsRules } from './readings/index.ts';
 import { remoteRules } from './remote/index.ts';
 import type { Rule } from './rule.ts';
 import { screensRules } from './screens/index.ts';
+import { sensorsRules } from './sensors/index.ts';
 import { shoppingRules } from './shopping/index.ts';
 import { steeringRules } from './steering/index.ts';
 import { supplyRules } from './supply/index.ts';
@@ -40,6 +41,7 @@ export const rules: readonly Rule[] = [
   ...readingsRules,
   ...remoteRules,
   ...screensRules,
+  ...sensorsRules,
   ...shoppingRules,
   ...supplyRules,
   ...steeringRules,

@@ -20,7 +20,7 @@ test('a compass says what may turn it and what its feeds do together; the units 
   );
   expect(near.map(({ what }) => what)).toEqual(expect.arrayContaining(['Helm display', 'Old radio']));
   expect(near.find(({ what }) => what === 'Helm display')?.fact).toContain(
-    'nobody has read its plate, 1.00 m is taken',
+    'nobody has read its plate, 0.70 m is usual for its kind',
   );
 });
 

@@ -34,7 +34,9 @@ const feedFact = (feed: CompassFeed, { allowedDeg }: CompassEntry): string =>
 
 const unitFact = ({ distanceM, safeM, safeBy, tooNear }: CompassUnit): string => {
   const asked =
-    safeBy === 'sheet' ? `its sheet asks for ${metres(safeM)}` : `nobody has read its plate, ${metres(safeM)} is taken`;
+    safeBy === 'sheet'
+      ? `its sheet asks for ${metres(safeM)}`
+      : `nobody has read its plate, ${metres(safeM)} is ${safeBy === 'kind' ? 'usual for its kind' : 'taken'}`;
   return `at ${metres(distanceM)}, ${asked}${tooNear && safeBy === 'sheet' ? '; move it' : ''}`;
 };
 

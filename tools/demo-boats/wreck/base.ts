@@ -154,6 +154,7 @@ const kit: Kit[] = kitRows.map(([id, name, sheet, place, tailM]) => {
     place,
     ...(tailM === 0 ? {} : { tail: taped(tailM) }),
     ...(instance === undefined ? {} : { instances: [{ port: 'n2k', reading: 'fuel-level', instance }] }),
+    ...(id === 'compass' ? { site: { swing: 'planned' as const } } : {}),
   };
 });
 
@@ -256,6 +257,7 @@ export const wreckBase: Boat = {
     draftM: 0.9,
     airDraft: taped(3.6),
     displacement: { valueKg: 4000, of: 'light' },
+    underwater: { waterlineM: 9, propellerXM: 1.2, keel: { fromXM: 3, toXM: 6 } },
   },
   places,
   ways,

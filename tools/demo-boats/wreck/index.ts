@@ -17,6 +17,7 @@ import { provenanceFaults } from './faults/provenance/index.ts';
 import { readingsFaults } from './faults/readings/index.ts';
 import { remoteFaults } from './faults/remote/index.ts';
 import { screensFaults } from './faults/screens/index.ts';
+import { sensorsFaults } from './faults/sensors/index.ts';
 import { shoppingFaults } from './faults/shopping/index.ts';
 import { steeringFaults } from './faults/steering/index.ts';
 import { supplyFaults } from './faults/supply/index.ts';
@@ -42,6 +43,7 @@ export const faults: readonly Fault[] = [
   ...readingsFaults,
   ...remoteFaults,
   ...screensFaults,
+  ...sensorsFaults,
   ...shoppingFaults,
   ...supplyFaults,
   ...steeringFaults,

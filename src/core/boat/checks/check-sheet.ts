@@ -41,6 +41,7 @@ const mentionsIn = (sheet: Sheet, path: FilePath): Mention[] => [
   ]),
   ...(sheet.inLine ?? []).map((port, at) => ({ port, path: [...path, 'inLine', at] })),
   ...(sheet.power ?? []).map((power, at) => ({ port: power.port, path: [...path, 'power', at, 'port'] })),
+  ...(sheet.sensor?.signals ?? []).map(({ port }, at) => ({ port, path: [...path, 'sensor', 'signals', at, 'port'] })),
   ...(sheet.driveOutput === undefined
     ? []
     : [{ port: sheet.driveOutput.port, path: [...path, 'driveOutput', 'port'] }]),
@@ -126,6 +127,26 @@ const checkPower = (power: NonNullable<Sheet['power']>[number], sheet: Sheet, pa
   return problems;
 };
 
+const inOrder = (least: number, most: number, unit: string, path: FilePath): BoatProblem[] =>
+  least <= most
+    ? []
+    : [
+        {
+          path,
+          says: `The least, ${least} ${unit}, is above the most, ${most} ${unit}.`,
+          whatToDo: 'Look both up in the manual again.',
+        },
+      ];
+
+const checkSignals = ({ sensor }: Sheet, path: FilePath): BoatProblem[] =>
+  (sensor?.signals ?? []).flatMap(({ feed, pulses }, at) => {
+    const own = [...path, 'sensor', 'signals', at];
+    return [
+      ...(feed === undefined ? [] : inOrder(feed.leastV, feed.mostV, 'V', [...own, 'feed', 'leastV'])),
+      ...(pulses === undefined ? [] : inOrder(pulses.least, pulses.most, 'Hz per knot', [...own, 'pulses', 'least'])),
+    ];
+  });
+
 /** What is wrong inside one sheet: ids given twice, ports and plugs that are not there, ports that cannot be as written. */
 export const checkSheet = (sheet: Sheet, path: FilePath): BoatProblem[] => [
   ...twice(sheet.plugs, 'plug', [...path, 'plugs']),
@@ -135,5 +156,6 @@ export const checkSheet = (sheet: Sheet, path: FilePath): BoatProblem[] => [
     return [...checkPlugOf(port, sheet, own), ...checkMessages(port, own), ...checkDirection(port, own)];
   }),
   ...unknownPorts(sheet, path),
+  ...checkSignals(sheet, path),
   ...(sheet.power ?? []).flatMap((power, at) => checkPower(power, sheet, [...path, 'power', at])),
 ];

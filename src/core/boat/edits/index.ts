@@ -78,8 +78,10 @@ import { setRate } from './set-rate.ts';
 import { setRemote } from './set-remote.ts';
 import { setScreenUnits } from './set-screen-units.ts';
 import { setSheet } from './set-sheet.ts';
+import { setSite } from './set-site.ts';
 import { setTransducer } from './set-transducer.ts';
 import { setUnderlay } from './set-underlay.ts';
+import { setUnderwater } from './set-underwater.ts';
 import { setWaters } from './set-waters.ts';
 import { splitWay } from './split-way.ts';
 import { takeBackAtSea } from './take-back-at-sea.ts';
@@ -168,6 +170,8 @@ export const edits = {
   'set-rate': setRate,
   'set-remote': setRemote,
   'set-screen-units': setScreenUnits,
+  'set-site': setSite,
+  'set-underwater': setUnderwater,
   'set-sheet': setSheet,
   'set-transducer': setTransducer,
   'set-underlay': setUnderlay,

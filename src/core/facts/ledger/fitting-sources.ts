@@ -170,6 +170,34 @@ export const fittingSources = {
     standing: 'project choice',
     text: 'Thresholds of siting and fitting where prints differ; each is a setting, and its conflict is written beside it.',
   },
+  'practice-heading-siting': {
+    standing: 'common practice',
+    text: 'Where a heading sensor goes: near the centre of roll and pitch, on the centreline, a little above the waterline, its arrow to the bow, raised off a hull of steel. Slid 30 cm each way the heading may change by 5 degrees, over 10 it is moved; automatic compensation reaches about 30. Several public installation books agree.',
+  },
+  'choice-heading-siting': {
+    standing: 'project choice',
+    text: 'Which kind of unit counts as which row of the clearances of a heading sensor; a place within 1.25 times a clearance leaves a doubt; two things in one place can keep 0.5 m apart; a feed of 20 A and more is a high-current wire, and so is what stands at a battery.',
+  },
+  'practice-card-swing': {
+    standing: 'common practice',
+    text: 'Deviation is magnetic less compass, east positive. Under 3 degrees it is left alone, over 5 the compass is adjusted; a card is written anew after any electrical change nearby. Navigation textbooks agree.',
+  },
+  'practice-transducer-place': {
+    standing: 'common practice',
+    text: 'Where a transducer goes: ahead of the propeller by 10 % of the waterline, 150 mm from the keel and better ahead of it, a paddle wheel 0.3 m ahead, near the centreline, with 100 mm over it to pull the insert, within 10 degrees of upright or on a fairing block; in-hull only through solid laminate of about 12 mm, never core; a ring of solid fill where a hole goes through core; old housings seldom take new inserts; two sounders on one frequency disturb each other. Public installation books; some prints give 11 or 15 degrees.',
+  },
+  'practice-converter-inputs': {
+    standing: 'common practice',
+    text: 'A converter for bare sensors must state the volts it feeds, pulses for each knot, the coding of the vane, power and frequency; an element of another frequency gives no reading.',
+  },
+  'memory-sensor-signals': {
+    standing: 'from memory',
+    text: 'Usual signals of bare sensors: elements of 50 or 200 kHz, digital ones of 235 kHz, wheels of 5 to 6 Hz for a knot on 5 to 12 V, vanes of sine and cosine on 8 V.',
+  },
+  'choice-sensor-siting': {
+    standing: 'project choice',
+    text: 'Near the centreline is within 15 % of the beam; two frequencies within 2 % are one; what stands within 0.5 m of a wind head and higher is in its way.',
+  },
   'sensor-manuals-offset': {
     standing: 'published',
     text: 'NMEA 2000 PGN 128267 and NMEA 0183 DPT, second-hand as public sensor manuals state it: depth is below the transducer, the offset is signed in steps of 0.001 m, positive to the waterline, negative to the keel, and is added.',

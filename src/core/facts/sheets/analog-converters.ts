@@ -1,3 +1,4 @@
+import type { Signal } from '../../boat/sensor.ts';
 import type { Plug, Port, Sheet } from '../../boat/sheet.ts';
 import type { ReadingId } from '../reading-ids.ts';
 import {
@@ -16,6 +17,8 @@ interface Input {
   readonly port: string;
   readonly plug: string;
   readonly of: readonly ReadingId[];
+  /** what it takes, and feeds it with */
+  readonly takes?: Omit<Signal, 'port'>;
 }
 
 interface Converter {
@@ -26,9 +29,14 @@ interface Converter {
   readonly inputs: readonly Input[];
 }
 
+const signalsOf = (inputs: readonly Input[]): Pick<Sheet, 'sensor'> => {
+  const signals = inputs.flatMap(({ port, takes }) => (takes === undefined ? [] : [{ port, ...takes }]));
+  return signals.length === 0 ? {} : { sensor: { signals } };
+};
+
 /** A box that makes messages of what bare sensors measure; its sheet must match the sensor's, else nothing is read. */
 const converter = ({ id, name, len, pgns, inputs }: Converter): Sheet =>
-  typicalSheet(['practice-sent-messages', 'practice-sheet-gaps'], {
+  typicalSheet(['practice-sent-messages', 'memory-sensor-signals', 'practice-sheet-gaps'], {
     id,
     name,
     kind: 'converter',
@@ -40,6 +48,7 @@ const converter = ({ id, name, len, pgns, inputs }: Converter): Sheet =>
     turns: inputs.map(({ port, of }) => ({ fromPort: port, toPort: 'n2k', carries: readings(...of) })),
     power: [busPower({ typicalA: (len * 4) / 100, maxA: (len * 5) / 100 })],
     compassSafe: safeFromCompass(0.08),
+    ...signalsOf(inputs),
   });
 
 /** Converters from analog sensors to the bus. */
@@ -50,8 +59,13 @@ export const analogConverters: readonly Sheet[] = [
     len: 3,
     pgns: [128259, 128267, 128275, 130316],
     inputs: [
-      { port: 'echo', plug: 'element', of: ['depth'] },
-      { port: 'log', plug: 'wheel', of: ['speed-water', 'log-distance', 'water-temperature'] },
+      { port: 'echo', plug: 'element', of: ['depth'], takes: { frequenciesKHz: [200], powerW: 100 } },
+      {
+        port: 'log',
+        plug: 'wheel',
+        of: ['speed-water', 'log-distance', 'water-temperature'],
+        takes: { feed: { leastV: 5, mostV: 8 }, pulses: { least: 4, most: 7 } },
+      },
     ],
   }),
   converter({
@@ -59,7 +73,14 @@ export const analogConverters: readonly Sheet[] = [
     name: 'Converter from an analog masthead unit to the bus, typical',
     len: 2,
     pgns: [130306],
-    inputs: [{ port: 'head', plug: 'vane', of: ['wind-apparent'] }],
+    inputs: [
+      {
+        port: 'head',
+        plug: 'vane',
+        of: ['wind-apparent'],
+        takes: { feed: { leastV: 8, mostV: 8 }, vanes: ['sine-cosine'] },
+      },
+    ],
   }),
   converter({
     id: 'converter-analog-rudder',

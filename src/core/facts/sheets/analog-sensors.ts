@@ -1,3 +1,4 @@
+import type { Signal } from '../../boat/sensor.ts';
 import type { Sheet } from '../../boat/sheet.ts';
 import type { ReadingId } from '../reading-ids.ts';
 import { analogOut, leads, typicalSheet } from './parts.ts';
@@ -9,16 +10,19 @@ interface Bare {
   readonly port?: string;
   readonly gives: readonly ReadingId[];
   readonly cutoutMm?: number;
+  /** what it gives at its port */
+  readonly signal?: Omit<Signal, 'port'>;
 }
 
 /** A sensor that gives a voltage, a resistance or pulses, on leads that may be cut. */
-const bare = ({ id, name, kind, port = 'signal', gives, cutoutMm }: Bare): Sheet =>
-  typicalSheet(['practice-sheet-gaps'], {
+const bare = ({ id, name, kind, port = 'signal', gives, cutoutMm, signal }: Bare): Sheet =>
+  typicalSheet(['practice-sheet-gaps', ...(signal === undefined ? [] : (['memory-sensor-signals'] as const))], {
     id,
     name,
     kind,
     plugs: [leads('lead')],
     ports: [analogOut(port, 'lead', ...gives)],
+    ...(signal === undefined ? {} : { sensor: { signals: [{ port, ...signal }] } }),
     ...(cutoutMm === undefined ? {} : { cutout: { shape: 'round', widthMm: cutoutMm, heightMm: cutoutMm } }),
   });
 
@@ -29,12 +33,14 @@ export const analogSensors: readonly Sheet[] = [
     name: 'Masthead vane and cups, analog, typical',
     kind: 'wind-sensor',
     gives: ['wind-apparent'],
+    signal: { feed: { leastV: 6, mostV: 10 }, vanes: ['sine-cosine'] },
   }),
   bare({
     id: 'transducer-paddle-analog',
     name: 'Paddle wheel with temperature, analog, typical',
     kind: 'speed-sensor',
     gives: ['speed-water', 'log-distance', 'water-temperature'],
+    signal: { feed: { leastV: 5, mostV: 12 }, pulses: { least: 5, most: 6 } },
   }),
   bare({
     id: 'transducer-depth-analog',
@@ -42,6 +48,7 @@ export const analogSensors: readonly Sheet[] = [
     kind: 'transducer',
     port: 'echo',
     gives: ['sonar-picture', 'depth'],
+    signal: { frequenciesKHz: [200], powerW: 300 },
   }),
   bare({
     id: 'transducer-dst-analog',
@@ -49,6 +56,7 @@ export const analogSensors: readonly Sheet[] = [
     kind: 'transducer',
     port: 'echo',
     gives: ['sonar-picture', 'depth', 'speed-water', 'log-distance', 'water-temperature'],
+    signal: { frequenciesKHz: [200], powerW: 500, feed: { leastV: 5, mostV: 12 }, pulses: { least: 5, most: 6 } },
     cutoutMm: 51,
   }),
   bare({
@@ -57,6 +65,7 @@ export const analogSensors: readonly Sheet[] = [
     kind: 'transducer',
     port: 'echo',
     gives: ['sonar-picture', 'depth', 'water-temperature'],
+    signal: { frequenciesKHz: [50, 200], powerW: 1000 },
     cutoutMm: 95,
   }),
   bare({

@@ -16,7 +16,7 @@ import {
 
 const everySecond = readings('depth', 'water-temperature').map((sent) => ({ ...sent, everyMs: 1000 }));
 
-const sounderModule = typicalSheet(['maker-loads', 'practice-sheet-gaps'], {
+const sounderModule = typicalSheet(['maker-loads', 'memory-sensor-signals', 'practice-sheet-gaps'], {
   id: 'sounder-module',
   name: 'Single-channel sounder module, 200 kHz, typical',
   kind: 'sounder',
@@ -35,9 +35,10 @@ const sounderModule = typicalSheet(['maker-loads', 'practice-sheet-gaps'], {
   turns: [{ fromPort: 'echo', toPort: 'eth', carries: readings('sonar-picture', 'depth', 'water-temperature') }],
   power: [ownPower({ typicalA: 0.9, maxA: 2, minV: 10.8, fuseA: 3 })],
   compassSafe: safeFromCompass(0.08),
+  sensor: { signals: [{ port: 'echo', frequenciesKHz: [200], powerW: 500 }] },
 });
 
-const transducerDepthTemp = typicalSheet(['practice-sheet-gaps'], {
+const transducerDepthTemp = typicalSheet(['memory-sensor-signals', 'practice-sheet-gaps'], {
   id: 'transducer-depth-temp',
   name: 'Through-hull depth and temperature transducer on its own 8 m lead, typical',
   kind: 'transducer',
@@ -60,15 +61,17 @@ const transducerDepthTemp = typicalSheet(['practice-sheet-gaps'], {
     },
   ],
   cutout: { widthMm: 51, heightMm: 51 },
+  sensor: { signals: [{ port: 'echo', frequenciesKHz: [200], powerW: 600 }] },
 });
 
-const sensorDepthBus = typicalSheet(['practice-sent-messages', 'practice-sheet-gaps'], {
+const sensorDepthBus = typicalSheet(['practice-sent-messages', 'memory-sensor-signals', 'practice-sheet-gaps'], {
   id: 'sensor-depth-bus',
   name: 'Small digital depth sensor for the bus, in-hull, typical',
   kind: 'depth-sensor',
   plugs: [busPlug],
   ports: [busPort(3, { sends: sends(128267) })],
   power: [busPower({ typicalA: 0.15, maxA: 0.15 })],
+  sensor: { inHull: true, signals: [{ port: 'n2k', frequenciesKHz: [235] }] },
 });
 
 /** Depth: a sounder module with its transducer, and a sensor that needs no module. */

@@ -23,6 +23,7 @@ const headingSensorBus = typicalSheet(['practice-sent-messages', 'practice-sheet
   ports: [busPort(2, { sends: sends(127250, 127251, 127257), hears: hears(127258) })],
   power: [busPower({ typicalA: 0.1, maxA: 0.1 })],
   ipCode: 'IPX6/IPX7',
+  sensor: { north: 'nine-axis' },
 });
 
 const compassMagnetic = typicalSheet(['practice-sheet-gaps'], {
@@ -46,6 +47,7 @@ const satelliteCompassBus = typicalSheet(['maker-loads', 'practice-sent-messages
   power: [busPower({ typicalA: 0.18, maxA: 0.18 })],
   // Two antennas tell the heading, so nothing magnetic is in it.
   compassSafe: safeFromCompass(0),
+  sensor: { north: 'satellite' },
   ipCode: 'IPX6/IPX7',
 });
 
@@ -56,6 +58,7 @@ const headingSensor0183 = typicalSheet(['practice-sent-messages', 'practice-shee
   plugs: [pairPlug('data', ['out']), supplyPlug],
   ports: [supplyPort, talkPort('out', { sends: says(['HDG'], 100) })],
   power: [ownPower({ typicalA: 0.1, maxA: 0.15, minV: 10, fuseA: 1 })],
+  sensor: { north: 'fluxgate' },
 });
 
 const gyro0183 = typicalSheet(['practice-sent-messages', 'practice-sheet-gaps'], {
@@ -65,6 +68,7 @@ const gyro0183 = typicalSheet(['practice-sent-messages', 'practice-sheet-gaps'],
   plugs: [pairPlug('data', ['out']), supplyPlug],
   ports: [supplyPort, talkPort('out', { baud: 38_400, sends: says(['HDT', 'ROT'], 100) })],
   power: [{ port: 'dc', typical: 60, max: 60, unit: 'W', behaves: 'power', minV: 20, maxV: 32, fuseA: 5 }],
+  sensor: { north: 'gyro' },
 });
 
 /** Heading: sensors for the bus and for NMEA 0183, a gyro, and the compass that needs no wires. */

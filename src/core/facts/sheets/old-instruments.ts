@@ -14,7 +14,7 @@ import {
   typicalSheet,
 } from './parts.ts';
 
-const instrumentSources = ['practice-sent-messages', 'practice-sheet-gaps'] as const;
+const instrumentSources = ['practice-sent-messages', 'memory-sensor-signals', 'practice-sheet-gaps'] as const;
 
 /** One printed gauge with its backlight on. */
 const gaugePower = ownPower({ typicalA: 0.06, maxA: 0.12, minV: 10, fuseA: 1 });
@@ -38,6 +38,12 @@ const logDepth0183 = typicalSheet(instrumentSources, {
   power: [gaugePower],
   compassSafe: safeFromCompass(0.3),
   lighting: { dims: 'own-knob' },
+  sensor: {
+    signals: [
+      { port: 'echo', frequenciesKHz: [200], powerW: 100 },
+      { port: 'log', feed: { leastV: 5, mostV: 8 }, pulses: { least: 4, most: 7 } },
+    ],
+  },
 });
 
 const windDisplay0183 = typicalSheet(instrumentSources, {
@@ -50,6 +56,7 @@ const windDisplay0183 = typicalSheet(instrumentSources, {
   power: [gaugePower],
   compassSafe: safeFromCompass(0.3),
   lighting: { dims: 'own-knob' },
+  sensor: { signals: [{ port: 'head', feed: { leastV: 8, mostV: 8 }, vanes: ['sine-cosine'] }] },
 });
 
 /** Old instruments with their own transducer that a refit often keeps. */

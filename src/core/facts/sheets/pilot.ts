@@ -110,7 +110,10 @@ const sensor = (id: string, name: string, kind: string, reading: 'heading' | 'ru
     ports: [{ id: 'signal', onPlug: 'lead', protocol: 'analog', role: 'talk', sends: readings(reading) }],
   });
 
-const fluxgateAnalog = sensor('fluxgate-analog', 'Fluxgate compass of a pilot, typical', 'heading-sensor', 'heading');
+const fluxgateAnalog: Sheet = {
+  ...sensor('fluxgate-analog', 'Fluxgate compass of a pilot, typical', 'heading-sensor', 'heading'),
+  sensor: { north: 'fluxgate' },
+};
 const rudderAnalog: Sheet = {
   ...sensor('rudder-analog', 'Rudder potentiometer, typical', 'rudder-sensor', 'rudder'),
   rudderSensor: 'potentiometer',

@@ -16,7 +16,7 @@ import {
 
 const everySecond = readings('depth', 'water-temperature').map((sent) => ({ ...sent, everyMs: 1000 }));
 
-const sounderModuleLarge = typicalSheet(['maker-loads', 'practice-sheet-gaps'], {
+const sounderModuleLarge = typicalSheet(['maker-loads', 'memory-sensor-signals', 'practice-sheet-gaps'], {
   id: 'sounder-module-large',
   name: 'Large sounder module, 1 kW, two channels, typical',
   kind: 'sounder',
@@ -35,6 +35,7 @@ const sounderModuleLarge = typicalSheet(['maker-loads', 'practice-sheet-gaps'], 
   turns: [{ fromPort: 'echo', toPort: 'eth', carries: readings('sonar-picture', 'depth', 'water-temperature') }],
   power: [ownPower({ typicalA: 4.8, maxA: 8.3, minV: 10.8, maxV: 32, fuseA: 15 })],
   compassSafe: safeFromCompass(0.6),
+  sensor: { signals: [{ port: 'echo', frequenciesKHz: [50, 200], powerW: 1000 }] },
 });
 
 const sonarModuleFls = typicalSheet(['practice-sheet-gaps'], {

@@ -9,9 +9,9 @@ test('a unit with a distance on its sheet passes', () => {
   expect(compassFindings(plateNotRead)).toEqual([]);
 });
 
-test('a new unit without one is advice, held against the metre taken where nothing is known', () => {
+test('a new unit without one is a doubt, held against the metre taken where nothing is known', () => {
   expect(compassFindings(plateNotRead, { unit: unread })).toMatchObject([
-    { level: 'advice', about: ['card', 'display'], measured: { value: 0.5 }, limit: { value: 1, unit: 'm' } },
+    { level: 'doubt', about: ['card', 'display'], measured: { value: 0.5 }, limit: { value: 1, unit: 'm' } },
   ]);
 });
 

@@ -5,13 +5,14 @@ import { figurePart, metres, unitName } from '../rule-words.ts';
 /** A new unit near a compass, of which nobody has looked up how far it must keep: one advice for each compass. */
 export const plateNotRead: Rule = {
   id: 'compass/plate-not-read',
-  level: 'advice',
+  level: 'doubt',
   title: 'A new unit near a compass has no safe distance on its sheet.',
   sources: ['iso-25862', 'choice-siting'],
   check: ({ index, plan }) =>
     plan.compass.flatMap((entry): Observation[] => {
       const unread = entry.units.filter(
-        ({ unit, safeBy }) => safeBy === 'taken' && index.kit.get(unit)?.fate === 'comes',
+        ({ unit, safeBy, tooNear }) =>
+          (safeBy === 'taken' || (safeBy === 'kind' && tooNear)) && index.kit.get(unit)?.fate === 'comes',
       );
       if (unread.length === 0) return [];
       const told = unread.map(({ unit, distanceM }) => `${unitName(index, unit)} at ${metres(distanceM)}`);

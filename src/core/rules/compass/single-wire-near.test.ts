@@ -22,6 +22,12 @@ test('a single wire that turns the card more than 18/H degrees is refused with t
   expect(finding?.cure).toContain('1.30 m');
 });
 
-test('one that turns it less is still to be laid as a pair: advice', () => {
-  expect(compassFindings(singleWireNear, { feed: { laid: 'single' } })).toMatchObject([{ level: 'advice' }]);
+test('CM-10 (ISO/DIS 25862 E.5, second-hand): within a metre it is refused however little it carries', () => {
+  const feed = { laid: 'single', distanceM: 0.8 } as const;
+  expect(compassFindings(singleWireNear, { feed })).toMatchObject([{ level: 'fault' }]);
+});
+
+test('farther off, one that turns it less is still to be laid as a pair: advice', () => {
+  const feed = { laid: 'single', distanceM: 2 } as const;
+  expect(compassFindings(singleWireNear, { feed })).toMatchObject([{ level: 'advice' }]);
 });

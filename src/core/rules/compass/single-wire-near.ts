@@ -1,3 +1,4 @@
+import { compassLimits } from '../../facts/compass-figures.ts';
 import type { Observation, Rule } from '../rule.ts';
 import { metres, unitName } from '../rule-words.ts';
 import { degreesWords, deviationPart, fedId, fedName, feedsApart } from './compass-words.ts';
@@ -17,7 +18,7 @@ export const singleWireNear: Rule = {
           return {
             about: [entry.compass, fedId(feed)],
             apart: feedsApart(feed),
-            ...(tooNear ? {} : { level: 'advice' }),
+            ...(tooNear || distanceM < compassLimits.unknownItemWarnBelow.value ? {} : { level: 'advice' }),
             says: `The feed of ${fedName(index, feed)} passes ${unitName(index, entry.compass)} at ${metres(distanceM)} as a single wire: ${currentA.toFixed(1)} A make ${fieldUt.toFixed(2)} µT there and turn the card by up to ${degreesWords(deviationDeg)}, where ${degreesWords(entry.allowedDeg)} is allowed.`,
             ...deviationPart(entry, feed),
             cure: `Lead plus and minus side by side all the way, twisted where they pass the compass. A single wire would have to keep ${metres(keepM)} off. Swing the compass afterwards.`,

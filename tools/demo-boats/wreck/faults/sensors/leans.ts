@@ -1,0 +1,13 @@
+import type { Fault } from '../../fault.ts';
+import { spot, withSounder } from '../../sited-units.ts';
+
+/** A depth element where the bow rises, without a block. */
+export const sensorsLeans: Fault = {
+  rule: 'sensors/leans',
+  about: ['bow-element'],
+  plant: (boat) =>
+    withSounder(boat, {
+      kit: { id: 'bow-element', name: 'depth element in the rise of the bow', fate: 'stays', site: { tiltDeg: 14 } },
+      place: spot('bow-rise', 'rise of the bow', [8.2, 0.2, -0.2]),
+    }),
+};

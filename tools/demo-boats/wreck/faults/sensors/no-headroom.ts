@@ -1,0 +1,13 @@
+import type { Fault } from '../../fault.ts';
+import { spot, withSounder } from '../../sited-units.ts';
+
+/** A depth element with the cabin sole 40 mm over it. */
+export const sensorsNoHeadroom: Fault = {
+  rule: 'sensors/no-headroom',
+  about: ['low-element'],
+  plant: (boat) =>
+    withSounder(boat, {
+      kit: { id: 'low-element', name: 'depth element under the sole', fate: 'stays', site: { headroomMm: 40 } },
+      place: spot('under-sole', 'under the cabin sole', [7.2, 0.2, -0.3]),
+    }),
+};
