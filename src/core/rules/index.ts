@@ -16,6 +16,7 @@ import { remoteRules } from './remote/index.ts';
 import type { Rule } from './rule.ts';
 import { screensRules } from './screens/index.ts';
 import { sensorsRules } from './sensors/index.ts';
+import { settingsRules } from './settings/index.ts';
 import { shoppingRules } from './shopping/index.ts';
 import { steeringRules } from './steering/index.ts';
 import { supplyRules } from './supply/index.ts';
@@ -42,6 +43,7 @@ export const rules: readonly Rule[] = [
   ...remoteRules,
   ...screensRules,
   ...sensorsRules,
+  ...settingsRules,
   ...shoppingRules,
   ...supplyRules,
   ...steeringRules,

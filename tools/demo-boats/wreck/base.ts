@@ -273,5 +273,15 @@ export const wreckBase: Boat = {
   joins,
   supply,
   steering: [{ place: 'helm', by: 'wheel', letsGo: [{ how: 'hard-wired-switch' }] }],
+  papers: {
+    flag: 'GB',
+    workBy: 'radio-installer',
+    number: { digits: '000111222', from: 'state', readBackBy: 'the mate' },
+    paperwork: [
+      { paper: 'inland-identification', state: 'not-needed' },
+      { paper: 'ship-number', state: 'have' },
+      { paper: 'ship-radio-licence', state: 'have' },
+    ],
+  },
   pins,
 };

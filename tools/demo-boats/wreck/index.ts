@@ -18,6 +18,7 @@ import { readingsFaults } from './faults/readings/index.ts';
 import { remoteFaults } from './faults/remote/index.ts';
 import { screensFaults } from './faults/screens/index.ts';
 import { sensorsFaults } from './faults/sensors/index.ts';
+import { settingsFaults } from './faults/settings/index.ts';
 import { shoppingFaults } from './faults/shopping/index.ts';
 import { steeringFaults } from './faults/steering/index.ts';
 import { supplyFaults } from './faults/supply/index.ts';
@@ -44,6 +45,7 @@ export const faults: readonly Fault[] = [
   ...remoteFaults,
   ...screensFaults,
   ...sensorsFaults,
+  ...settingsFaults,
   ...shoppingFaults,
   ...supplyFaults,
   ...steeringFaults,
