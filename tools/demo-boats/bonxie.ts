@@ -4,6 +4,7 @@ import type { OwnDay } from '../../src/core/boat/own-day.ts';
 import { type ByHand, boatFromTable } from './boat-from-table.ts';
 import { bonxieChanges, bonxieMounts } from './bonxie-changes.ts';
 import { bonxieJoins } from './bonxie-joins.ts';
+import { bonxieMeasured } from './measured/bonxie.ts';
 import { type KitRow, type Table, tableSchema } from './table.ts';
 
 /** Bonxie's table as designed. */
@@ -244,4 +245,5 @@ export const bonxie = (): Boat => ({
     need,
   }),
   sources,
+  ...bonxieMeasured,
 });

@@ -3,6 +3,7 @@ import type { Boat, Need } from '../../src/core/boat/boat-schema.ts';
 import type { OwnDay } from '../../src/core/boat/own-day.ts';
 import { type ByHand, boatFromTable } from './boat-from-table.ts';
 import { gannetJoins } from './gannet-joins.ts';
+import { gannetMeasured } from './measured/gannet.ts';
 import { type Table, tableSchema } from './table.ts';
 
 /** Gannet's table as designed. */
@@ -143,8 +144,8 @@ const openings: ByHand['openings'] = {
 };
 
 /** Gannet, the first boat a newcomer sees: soundly designed, with the few doubts that honestly remain. */
-export const gannet = (): Boat =>
-  boatFromTable(gannetTable(), {
+export const gannet = (): Boat => ({
+  ...boatFromTable(gannetTable(), {
     joins: gannetJoins,
     supply,
     days,
@@ -161,4 +162,6 @@ export const gannet = (): Boat =>
       { place: 'fly-dash', by: 'wheel', letsGo: [{ how: 'hard-wired-switch' }, { how: 'pilot-head' }] },
     ],
     need,
-  });
+  }),
+  ...gannetMeasured,
+});

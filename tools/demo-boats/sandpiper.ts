@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Boat, Need } from '../../src/core/boat/boat-schema.ts';
 import type { OwnDay } from '../../src/core/boat/own-day.ts';
 import { type ByHand, boatFromTable } from './boat-from-table.ts';
+import { sandpiperMeasured } from './measured/sandpiper.ts';
 import { sandpiperJoins } from './sandpiper-joins.ts';
 import { type Table, tableSchema } from './table.ts';
 
@@ -90,8 +91,8 @@ const openings: ByHand['openings'] = {
 };
 
 /** Sandpiper, a small budget in two phases: the old log, wind and pilot are kept behind a multiplexer. */
-export const sandpiper = (): Boat =>
-  boatFromTable(sandpiperTable(), {
+export const sandpiper = (): Boat => ({
+  ...boatFromTable(sandpiperTable(), {
     joins: sandpiperJoins,
     supply,
     days,
@@ -107,4 +108,6 @@ export const sandpiper = (): Boat =>
     // the pilot is lifted off its pin
     steering: [{ place: 'tiller', by: 'tiller', letsGo: [{ how: 'lever', at: 'coaming-stbd' }] }],
     need,
-  });
+  }),
+  ...sandpiperMeasured,
+});

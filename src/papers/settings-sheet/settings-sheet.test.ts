@@ -27,9 +27,7 @@ describe('the settings sheet in words', () => {
   });
 
   test('says where a thing is set once and left alone, and what is missing', () => {
-    expect(rows.get('instr-fly:depth-offset:depth-bus:none')?.note).toMatch(
-      /^leave at 0 for small digital depth sensor/,
-    );
+    expect(rows.get('mfd-fly:depth-offset:depth-bus:none')?.note).toMatch(/^leave at 0 for small digital depth sensor/);
     expect(rows.get('ais:ship-number')).toMatchObject({ type: '', isMissing: true });
     expect(rows.get('ais:ais-bow')?.who).toContain('say which');
     expect(rows.get('mfd-fly:screen-units')?.note).toContain('write them down');

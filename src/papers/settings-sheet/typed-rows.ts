@@ -61,7 +61,8 @@ const figure = (shown: TypedEntry['shown']): string =>
 
 const noteOf = (entry: TypedEntry, name: (kit: string) => string): string => {
   const { reference, how, missing, setElsewhere, of, what, is } = entry;
-  if (setElsewhere === true) return `leave at 0 for ${name(of ?? entry.kit)}: it is set nearer to the transducer`;
+  if (setElsewhere === true)
+    return `leave at 0${of === undefined ? '' : ` for ${name(of)}`}: it is set nearer to the transducer`;
   return [
     ...(of === undefined ? [] : [`for ${name(of)}`]),
     ...(what === 'depth-offset' && reference === 'transducer' ? ['depth below the transducer is wanted'] : []),

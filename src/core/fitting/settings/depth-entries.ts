@@ -53,18 +53,25 @@ const offsetEntries = (input: SheetInput, { kit, reference, source: port = kit }
   });
 };
 
+/** Nothing in a unit behind the one that has it; said of one sounder only where the unit has an offset of its own for another. */
+const nothingIn = (input: SheetInput, { kit, source: port = kit }: SettingEntry, isOwner: boolean): Wanted => {
+  const source = unitOf(port);
+  const unit = unitsAt(input.index.boat.measures?.screens, kit).depth;
+  const row = { kit, what: 'depth-offset', setElsewhere: true } as const;
+  const which = isOwner
+    ? { id: `${kit}:depth-offset:${source}:none`, ...ofOther(kit, source) }
+    : { id: `${kit}:depth-offset:none` };
+  return { ...which, ...row, ...lengthIn({ valueM: 0, unit, rounding: 'nearest' }) };
+};
+
 /** The offset of each depth where it is entered, and nothing everywhere behind it. */
-const offsets = (input: SheetInput): Wanted[] =>
-  input.settings.flatMap((setting): Wanted[] => {
-    const { does, kit, source: port = kit } = setting;
-    if (does === 'offset') return offsetEntries(input, setting);
-    if (does !== 'no-offset') return [];
-    const source = unitOf(port);
-    const unit = unitsAt(input.index.boat.measures?.screens, kit).depth;
-    const id = `${kit}:depth-offset:${source}:none`;
-    const row = { id, kit, what: 'depth-offset', ...ofOther(kit, source), setElsewhere: true } as const;
-    return [{ ...row, ...lengthIn({ valueM: 0, unit, rounding: 'nearest' }) }];
+const offsets = (input: SheetInput): Wanted[] => {
+  const owners = new Set(input.settings.filter(({ does }) => does === 'offset').map(({ kit }) => kit));
+  return input.settings.flatMap((setting): Wanted[] => {
+    if (setting.does === 'offset') return offsetEntries(input, setting);
+    return setting.does === 'no-offset' ? [nothingIn(input, setting, owners.has(setting.kit))] : [];
   });
+};
 
 const alarm = (input: SheetInput, { at: kit, reference }: Need): Wanted => {
   const offset = input.settings.find(({ does, at }) => does === 'offset' && at.includes(kit));

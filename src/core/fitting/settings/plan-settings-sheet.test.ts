@@ -27,7 +27,7 @@ describe('the settings sheet of a motorboat', () => {
       also: { figure: '−2.2', in: 'ft' },
       how: 'drawn',
     });
-    expect(typed.get('instr-helm:depth-offset:depth-bus:none')).toMatchObject({ is: 0, setElsewhere: true });
+    expect(typed.get('instr-helm:depth-offset:none')).toMatchObject({ is: 0, setElsewhere: true });
   });
 
   test('has the alarm below the keel where screens count from there, and the safety depth from the surface', () => {
