@@ -45,6 +45,18 @@ const shuffledList = (list: readonly unknown[], next: () => number): unknown[] =
 
 /** Lists whose order says something: a pair of two ends in a fixed shape, steps of a walk, points and where they lie. */
 const ordered = new Set(['inLine', 'walk', 'side', 'top', 'changes', 'outlineMm', 'atMm']);
+/** Lists whose order says something: a pair of two ends in a fixed shape, steps of a walk, points of an outline, runs of a trial. */
+const ordered = new Set([
+  'inLine',
+  'walk',
+  'side',
+  'top',
+  'changes',
+  'airDraftParts',
+  'runs',
+  'tacks',
+  'points',
+]);
 
 const shuffled = (value: unknown, next: () => number, key = ''): unknown => {
   if (Array.isArray(value)) {
