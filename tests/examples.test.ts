@@ -43,15 +43,15 @@ const shuffledList = (list: readonly unknown[], next: () => number): unknown[] =
     .sort((a, b) => a.at - b.at)
     .map(({ entry }) => entry);
 
-/** Lists whose order says something: a pair of two ends in a fixed shape, steps of a walk, points and where they lie. */
-const ordered = new Set(['inLine', 'walk', 'side', 'top', 'changes', 'outlineMm', 'atMm']);
-/** Lists whose order says something: a pair of two ends in a fixed shape, steps of a walk, points of an outline, runs of a trial. */
+/** Lists whose order says something: a pair of two ends in a fixed shape, steps of a walk, points and where they lie, runs of a trial. */
 const ordered = new Set([
   'inLine',
   'walk',
   'side',
   'top',
   'changes',
+  'outlineMm',
+  'atMm',
   'airDraftParts',
   'runs',
   'tacks',

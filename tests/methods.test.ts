@@ -17,6 +17,13 @@ import { depthOffsets } from '../src/core/fitting/depth/depth-offsets.ts';
 import { heelFactor } from '../src/core/fitting/depth/heel-factor.ts';
 import { offsetTwice } from '../src/core/fitting/depth/offset-twice.ts';
 import { rawDepthOffset } from '../src/core/fitting/depth/raw-depth-offset.ts';
+import { clearanceAt, highestTide } from '../src/core/fitting/sea/bridge-clearance.ts';
+import { deviationAt } from '../src/core/fitting/sea/deviation-curve.ts';
+import { logFactor } from '../src/core/fitting/sea/log-factor.ts';
+import { meanOfMeans } from '../src/core/fitting/sea/mean-of-means.ts';
+import { windOffset } from '../src/core/fitting/sea/wind-offset.ts';
+import { aisDraughtField, aisSize } from '../src/core/fitting/settings/ais-size.ts';
+import { safeDepthM } from '../src/core/fitting/settings/safe-depth.ts';
 import { strayBonds } from '../src/core/isolation/stray-bonds.ts';
 import { charsPerSecond, lineLoad } from '../src/core/joins/line-load.ts';
 import { cheapestChoice } from '../src/core/joins/proposing/cheapest-choice.ts';
@@ -82,6 +89,15 @@ const pilotsReached = (owner: KitRemote): number | undefined =>
     .length;
 
 const methods = {
+  aisDraughtField,
+  aisSize,
+  clearanceAt,
+  deviationAt,
+  highestTide,
+  logFactor,
+  meanOfMeans,
+  safeDepthM,
+  windOffset,
   ampacity,
   areaByRuleMm2,
   awgAreaMm2,

@@ -73,7 +73,7 @@ export const ownerPains: readonly OwnerPain[] = [
   },
   {
     pain: 'The new screen cannot set the offset or the calibration of a sensor.',
-    rules: ['readings/offset-twice'],
+    rules: ['readings/offset-twice', 'settings/offset-in-two', 'settings/offset-sign'],
     open: 'The plan says in which unit the offset of a depth is entered. Sheets do not say yet with which tool.',
   },
   {

@@ -56,7 +56,7 @@ const chaptersOf = (request: BinderRequest, drawings: readonly BinderDrawing[]):
       before: listsOf(all, ['settings-before']),
     }),
     testRecordChapter(brief, plan),
-    deviationChapter(boat),
+    deviationChapter(boat, plan),
     ...helmChapters(brief, plan),
     whatGoesDarkChapter(brief, plan),
     lists.rest,

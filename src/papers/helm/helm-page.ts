@@ -1,6 +1,7 @@
 import { talkingKinds } from '../../core/facts/fallback-kit.ts';
 import { helmWords, letGoWords } from '../../core/facts/helm-words.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import { printLength } from '../../core/units/print-length.ts';
 import type { Block } from '../binder/binder-shape.ts';
 import type { CardBoat } from '../cards/card-boat.ts';
 import { placeLighting } from '../lists/lighting-text.ts';
@@ -123,6 +124,18 @@ const fallbackTable = (index: CardBoat, { vitals }: Plan, { place }: Helm): List
   empty: 'Nothing vital is asked for.',
 });
 
+const inBoth = (valueM: number): string =>
+  `${printLength({ valueM, as: 'metres' })} (${printLength({ valueM, as: 'feet' })})`;
+
+/** How tall and how deep she is, and the water she wants, in both units. */
+const sizePoints = ({ boat }: CardBoat, { airDraft, typed }: Plan): string[] => {
+  const safe = typed.find(({ what }) => what === 'safety-depth')?.is;
+  return [
+    `Air draft ${inBoth(airDraft.mostM)} at its most. No credit for heel; read off the chart which level its bridges are counted from.`,
+    `Draft ${inBoth(boat.hull.draftM)}.${safe === undefined ? '' : ` Safe depth from the surface ${inBoth(safe)}.`}`,
+  ];
+};
+
 const points = (text: string, own: readonly string[]): Block[] =>
   own.length === 0
     ? []
@@ -144,6 +157,7 @@ export const helmPage = (index: CardBoat, plan: Plan, helm: Helm): Block[] => [
   },
   { kind: 'page' },
   { kind: 'table', table: switchOnTable(index, plan, helm) },
+  ...points('How tall, how deep', sizePoints(index, plan)),
   ...points('Dim everything', lightPoints(index, plan, helm)),
   ...points('Silence an alarm', alarmPoints(index, plan, helm)),
 ];

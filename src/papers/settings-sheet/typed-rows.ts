@@ -1,3 +1,4 @@
+import { shortName } from '../../core/boat/short-name.ts';
 import { enteredBy } from '../../core/facts/entered-by.ts';
 import { shipPapers } from '../../core/facts/ship-papers.ts';
 import { typedIds, typedSettings } from '../../core/facts/typed-settings.ts';
@@ -25,6 +26,8 @@ export interface TypedRow {
   readonly note: string;
   /** who may enter it, where not everybody may */
   readonly who: string;
+  /** the same in few words */
+  readonly whoBrief: string;
   readonly ifWrong: string;
   readonly stands: string;
   /** absent where nothing was read off it yet */
@@ -79,13 +82,14 @@ const rowOf = (names: SheetNames, entry: TypedEntry): TypedRow => {
   return {
     key: entry.id,
     kit: entry.kit,
-    unit: name(entry.kit),
+    unit: shortName(name(entry.kit)),
     place: names.places.get(place)?.name ?? place,
     what,
     type: figure(entry.shown),
     also: figure(entry.also),
     note: noteOf(entry, name),
     who: entry.mayEnter === undefined ? '' : enteredBy[entry.mayEnter].says,
+    whoBrief: entry.mayEnter === undefined ? '' : enteredBy[entry.mayEnter].brief,
     ifWrong,
     stands: figure(entry.stands?.shown),
     ...(entry.stands === undefined ? {} : { agrees: entry.stands.agrees }),

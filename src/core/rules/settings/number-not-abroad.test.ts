@@ -7,9 +7,7 @@ const found = (from: 'state' | 'private-registrar', goesAbroad: boolean) =>
   findingsOf(numberNotAbroad, { boat: ternWithAis({ papers: { goesAbroad, number: { digits: '000123456', from } } }) });
 
 test('a number of a private registrar is not for foreign ports (LG-04)', () => {
-  expect(found('private-registrar', true)).toMatchObject([
-    { id: 'settings/number-not-abroad:ais,radio', level: 'fault' },
-  ]);
+  expect(found('private-registrar', true)).toMatchObject([{ id: 'settings/number-not-abroad', level: 'fault' }]);
 });
 
 test('at home it does, and one of the state everywhere', () => {

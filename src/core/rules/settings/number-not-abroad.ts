@@ -1,4 +1,3 @@
-import { ownSets } from '../../fitting/settings/own-sets.ts';
 import { numberHolds } from '../../fitting/settings/who-may-enter.ts';
 import type { Rule } from '../rule.ts';
 
@@ -13,9 +12,7 @@ export const numberNotAbroad: Rule = {
     if (number === undefined || numberHolds({ from: number.from, goesAbroad })) return [];
     return [
       {
-        about: ownSets(index)
-          .filter(({ unit }) => unit.fate !== 'goes')
-          .map(({ unit }) => unit.id),
+        about: [],
         says: 'She calls at foreign ports with a number of a private registrar: it stands in no register that is searched there, and does not hold there.',
         cure: 'Ask the state for a ship station licence and a new number before anything is typed in.',
       },

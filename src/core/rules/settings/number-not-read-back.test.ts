@@ -7,7 +7,7 @@ const number = { digits: '000123456', from: 'state' as const };
 
 test('nine digits that one person typed and none read back are a doubt, shown by their last two', () => {
   const [finding] = findingsOf(numberNotReadBack, { boat: ternWithAis({ papers: { number } }) });
-  expect(finding).toMatchObject({ id: 'settings/number-not-read-back:ais,radio', level: 'doubt' });
+  expect(finding).toMatchObject({ id: 'settings/number-not-read-back', level: 'doubt' });
   expect(finding?.says).toContain('•••••••56');
 });
 

@@ -1,4 +1,3 @@
-import { ownSets } from '../../fitting/settings/own-sets.ts';
 import { masked } from '../../walk-round/masked.ts';
 import type { Rule } from '../rule.ts';
 
@@ -13,9 +12,7 @@ export const numberNotReadBack: Rule = {
     if (number === undefined || number.readBackBy !== undefined) return [];
     return [
       {
-        about: ownSets(index)
-          .filter(({ unit }) => unit.fate !== 'goes')
-          .map(({ unit }) => unit.id),
+        about: [],
         says: `The ship’s number ${masked(number.digits)} was typed by one person and read back by none; most sets take it once.`,
         cure: 'Let a second person read the nine digits off the licence, one by one, and note who it was.',
       },

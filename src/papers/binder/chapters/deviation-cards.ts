@@ -1,4 +1,6 @@
 import type { Boat } from '../../../core/boat/boat-schema.ts';
+import type { Plan } from '../../../core/plan-shape.ts';
+import { byCodeUnit } from '../../../core/units/by-code-unit.ts';
 import { cardBoat } from '../../cards/card-boat.ts';
 import type { ListTable } from '../../table/list-table.ts';
 import type { Block, Chapter } from '../binder-shape.ts';
@@ -10,7 +12,25 @@ const compassKinds: ReadonlySet<string | undefined> = new Set(['steering-compass
 
 const headings = Array.from({ length: 360 / stepDeg }, (_, at) => at * stepDeg);
 
-const cardTable = (id: string, title: string): ListTable => ({
+type Swing = Plan['atSea']['swings'][number];
+
+/** What the compass reads on a heading, and its deviation in words: "002", "2.1° W". */
+const readCells = (swing: Swing | undefined, heading: number): [string | undefined, string | undefined] => {
+  const deviation = swing?.card[heading / stepDeg];
+  if (deviation === undefined) return [undefined, undefined];
+  const reads = (Math.round(heading - deviation) + 360) % 360;
+  const size = Math.abs(deviation).toFixed(1);
+  const side = Number(size) === 0 ? '' : deviation > 0 ? ' E' : ' W';
+  return [String(reads).padStart(3, '0'), `${size}${side}`];
+};
+
+/** The last swing of a compass in one state of its electronics, where a curve could be drawn through it. */
+const lastSwing = (swings: readonly Swing[], kit: string, electronics: Swing['electronics']): Swing | undefined =>
+  swings
+    .filter((swing) => swing.kit === kit && swing.electronics === electronics && swing.card.length > 0)
+    .toSorted((a, b) => byCodeUnit(b.on, a.on))[0];
+
+const cardTable = (id: string, title: string, swing?: Swing): ListTable => ({
   id,
   title,
   columns: [
@@ -23,12 +43,35 @@ const cardTable = (id: string, title: string): ListTable => ({
   ],
   rows: headings
     .slice(0, headings.length / 2)
-    .map((heading) => [heading, undefined, undefined, heading + 180, undefined, undefined]),
+    .map((heading) => [heading, ...readCells(swing, heading), heading + 180, ...readCells(swing, heading + 180)]),
   empty: '',
 });
 
-/** A card to fill in for each compass and each heading sensor that is aboard when the work is done. */
-export const deviationChapter = (boat: Boat): Chapter => {
+const swungWords = ({ on, curve }: Swing): string =>
+  `Swung ${on}; at most ${(curve?.mostDeg ?? 0).toFixed(1)}°, and the curve leaves ${(curve?.residualDeg ?? 0).toFixed(1)}° of what was read.`;
+
+const cardBlocks = (id: string, name: string, electronics: Swing['electronics'], swing: Swing | undefined): Block[] => [
+  {
+    kind: 'table',
+    isWhole: true,
+    table: cardTable(`deviation-${id}-${electronics}`, `${name}, electronics ${electronics}`, swing),
+  },
+  swing === undefined
+    ? { kind: 'blanks', blanks: ['Swung on, where, by whom'] }
+    : { kind: 'words', text: swungWords(swing) },
+];
+
+/** The cards of one compass: those that were swung filled in, and always one for all electronics on. */
+const compassBlocks = ({ id, name }: Boat['kit'][number], swings: readonly Swing[]): Block[] => {
+  const off = lastSwing(swings, id, 'off');
+  return [
+    ...(off === undefined ? [] : cardBlocks(id, name, 'off', off)),
+    ...cardBlocks(id, name, 'on', lastSwing(swings, id, 'on')),
+  ];
+};
+
+/** A card for each compass and each heading sensor that is aboard when the work is done, filled in from its last swing or to fill in. */
+export const deviationChapter = (boat: Boat, { atSea }: Pick<Plan, 'atSea'>): Chapter => {
   const { sheetOf } = cardBoat(boat);
   const compasses = boat.kit.filter(({ id, fate }) => fate !== 'goes' && compassKinds.has(sheetOf.get(id)?.kind));
   return {
@@ -37,14 +80,11 @@ export const deviationChapter = (boat: Boat): Chapter => {
     blocks: [
       {
         kind: 'words',
-        text: 'Swing each compass in open water, everything switched on as at sea, iron and phones stowed. Magnetic minus compass is the deviation: E where it is positive. Swing again after any change near a compass.',
+        text: 'Swing each compass in open water, once with electronics off and once with all on as at sea, iron and phones stowed; keep both cards. Magnetic minus compass is the deviation: E where it is positive. Swing again after any change near a compass.',
       },
       ...(compasses.length === 0
         ? [{ kind: 'words', text: 'No compass and no heading sensor is in the boat file.' } satisfies Block]
-        : compasses.flatMap(({ id, name }): Block[] => [
-            { kind: 'table', isWhole: true, table: cardTable(`deviation-${id}`, name) },
-            { kind: 'blanks', blanks: ['Swung on, where, by whom'] },
-          ])),
+        : compasses.flatMap((unit) => compassBlocks(unit, atSea.swings))),
     ],
   };
 };

@@ -1,9 +1,23 @@
 import type { ReactNode } from 'react';
 import type { Step, StepMarginProps } from '../step.ts';
 import { OpeningsBlock } from './openings/openings-block.tsx';
+import { SeaBlock } from './sea/sea-block.tsx';
+import { SettingsBlock } from './settings/settings-block.tsx';
+import { TypedTable } from './settings/typed-table.tsx';
+import { words as settingsWords } from './settings/words.ts';
 import { SitesBlock } from './sites-block.tsx';
 
-const FitMargin = (given: StepMarginProps): ReactNode => <SitesBlock {...given} />;
+const FitMargin = (given: StepMarginProps): ReactNode => (
+  <>
+    <SitesBlock {...given} />
+    <SettingsBlock {...given} />
+    <SeaBlock {...given} />
+  </>
+);
 
-/** The step Fit: units over old holes, and antennas, radar, compass and sensors where they work. */
-export const fitStep: Step = { Begin: OpeningsBlock, Margin: FitMargin };
+/** The step Fit: units over old holes, and antennas, radar, compass and sensors where they work, and what is set by her own measures, at the dock and at sea. */
+export const fitStep: Step = {
+  Begin: OpeningsBlock,
+  Margin: FitMargin,
+  tables: [{ words: settingsWords.table, Table: TypedTable }],
+};

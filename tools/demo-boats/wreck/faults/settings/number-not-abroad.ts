@@ -4,7 +4,7 @@ import { withPapers } from '../../measured-parts.ts';
 /** A number of a private registrar, and she calls at foreign ports. */
 export const settingsNumberNotAbroad: Fault = {
   rule: 'settings/number-not-abroad',
-  about: ['radio'],
+  about: [],
   plant: (boat) =>
     withPapers(boat, ({ number, ...papers }) => ({
       ...papers,

@@ -4,7 +4,7 @@ import { withPapers } from '../../measured-parts.ts';
 /** The ship's number was typed by one person and read back by none. */
 export const settingsNumberNotReadBack: Fault = {
   rule: 'settings/number-not-read-back',
-  about: ['radio'],
+  about: [],
   plant: (boat) =>
     withPapers(boat, ({ number, ...papers }) => {
       if (number === undefined) return papers;

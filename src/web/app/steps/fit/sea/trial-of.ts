@@ -1,0 +1,12 @@
+import { ownName } from '../../binder/own-name.ts';
+import { todayIso } from '../../binder/today-iso.ts';
+
+/** The day, the name and the id under which a trial is written down: one of a kind, a unit and a day. */
+export const trialOf = (
+  kind: string,
+  of: string,
+): { readonly id: string; readonly on: string; readonly by?: string } => {
+  const on = todayIso();
+  const by = ownName().trim().slice(0, 120);
+  return { id: `${kind}-${of.slice(0, 36)}-${on}`, on, ...(by === '' ? {} : { by }) };
+};
