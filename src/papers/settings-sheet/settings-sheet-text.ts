@@ -26,8 +26,9 @@ export const settingsSheetText = (boat: Boat, plan: Plan): string[] => {
   const index = cardBoat(boat);
   const open = paperRows(index.kit, plan).filter(({ isOpen }) => isOpen);
   const rows = typedRows(index, plan).filter(({ key }) => !key.endsWith(':none'));
-  const known = rows.filter(({ type, isMissing }) => type !== '' && !isMissing);
-  const missing = rows.length - known.length;
+  const ready = rows.filter(({ type, isMissing }) => type !== '' && !isMissing);
+  const known = ready.filter(({ key }) => !key.endsWith(':screen-units'));
+  const missing = rows.length - ready.length;
   const tried = seaRows(index.kit, plan);
   if (rows.length === 0 && open.length === 0) return [];
   return [

@@ -31,8 +31,10 @@ const termsAt = (headingDeg: number): readonly number[] => {
 };
 
 /** Deviation on a heading by the coefficients: A + B sin h + C cos h + D sin 2h + E cos 2h, degrees. */
-export const deviationAt = ({ a, b, c, d, e }: DeviationCoefficients, headingDeg: number): number =>
-  [a, b, c, d, e].reduce((sum, factor, at) => sum + factor * (termsAt(headingDeg)[at] ?? 0), 0);
+export const deviationAt = ({ a, b, c, d, e }: DeviationCoefficients, headingDeg: number): number => {
+  const terms = termsAt(headingDeg);
+  return [a, b, c, d, e].reduce((sum, factor, at) => sum + factor * (terms[at] ?? 0), 0);
+};
 
 /** The widest stretch of headings without a point, degrees. */
 export const widestGapDeg = (points: readonly DeviationPoint[]): number => {

@@ -5,6 +5,7 @@ import { cardBoat } from '../../../../../papers/cards/card-boat.ts';
 import { type TypedRow, typedRows } from '../../../../../papers/settings-sheet/typed-rows.ts';
 import { useEdit } from '../../../edit-context.ts';
 import { LitRows } from '../../../margin/lit-rows.tsx';
+import { useWords } from '../../../words/units.ts';
 import { todayIso } from '../../binder/today-iso.ts';
 import { TypedField } from '../../boat/field.tsx';
 import type { StepMarginProps } from '../../step.ts';
@@ -31,7 +32,7 @@ const StandsField = ({ row, entry }: { row: TypedRow; entry: Plan['typed'][numbe
   const unit = (['m', 'ft', 'fm', 'factor'] as const).find((one) => one === entry.shown?.in) ?? '°';
   return (
     <TypedField
-      label={words.standsShort}
+      label={words.stands(row.what)}
       name={`stands-${row.key}`}
       shown={row.stands}
       wrong={words.figureWrong}
@@ -41,48 +42,57 @@ const StandsField = ({ row, entry }: { row: TypedRow; entry: Plan['typed'][numbe
   );
 };
 
-const factOf = ({ note, agrees }: TypedRow): string =>
-  [...(note === '' ? [] : [note]), ...(agrees === undefined ? [] : [agrees ? words.agrees : words.differs])].join('; ');
-
-/** What to type, as the device wants it: never said in other units, as every other length of the page is. */
-const ToType = ({ row }: { row: TypedRow }): ReactNode =>
-  row.type === '' ? null : (
-    <p className="sheet-type">
-      <strong>{row.type}</strong>
+/** One thing to type, as the device wants it: never said in other units, as every other length of the page is. */
+const OneTyped = ({ row, entry }: { row: TypedRow; entry: Plan['typed'][number] | undefined }): ReactNode => {
+  const say = useWords();
+  return (
+    <li className="sheet-type">
+      {row.what} <strong>{row.type}</strong>
       {row.also === '' ? null : ` (${row.also})`}
-    </p>
+      {row.note === '' ? null : <span className="row-fact"> {say(row.note)}</span>}
+      {row.agrees === undefined ? null : (
+        <strong className={row.agrees ? 'row-fact' : 'to-look-at'}> {row.agrees ? words.agrees : words.differs}</strong>
+      )}
+      <span className="sheet-wrong">
+        {words.ifWrong(row.ifWrong)} {row.who}
+      </span>
+      {entry === undefined ? null : <StandsField row={row} entry={entry} />}
+    </li>
   );
+};
 
-/** Everything to type by the boat's own measures, with room for what stands there. */
+const byUnit = (rows: readonly TypedRow[]): ReadonlyMap<string, readonly TypedRow[]> => {
+  const units = new Map<string, TypedRow[]>();
+  for (const row of rows) units.set(row.kit, [...(units.get(row.kit) ?? []), row]);
+  return units;
+};
+
+/** Everything to type by the boat's own measures, unit by unit, with room for what stands there. */
 export const TypedBlock = ({ boat, plan, hand }: StepMarginProps): ReactNode => {
-  const rows = useMemo(() => typedRows(cardBoat(boat), plan), [boat, plan]);
+  const units = useMemo(() => byUnit(typedRows(cardBoat(boat), plan)), [boat, plan]);
   const entries = useMemo(() => new Map(plan.typed.map((entry) => [entry.id, entry])), [plan]);
   return (
     <LitRows
       heading={words.settings}
-      rows={rows.map((row) => {
-        const entry = entries.get(row.key);
-        return {
-          key: row.key,
-          what: `${row.unit}: ${row.what}`,
-          fact: factOf(row),
-          lights: [row.kit],
-          control: (
-            <>
-              <ToType row={row} />
-              <details className="why">
-                <summary>
-                  {words.ifWrong}
-                  <span className="unseen">: {words.stands(row.what, row.unit)}</span>
-                </summary>
-                <p>{row.ifWrong}</p>
-                {row.who === '' ? null : <p>{row.who}</p>}
-                {entry === undefined ? null : <StandsField row={row} entry={entry} />}
-              </details>
-            </>
-          ),
-        };
-      })}
+      rows={[...units].map(([kit, rows]) => ({
+        key: kit,
+        what: rows[0]?.unit ?? kit,
+        fact: words.countOf(rows.length, rows.filter(({ isMissing }) => isMissing).length),
+        lights: [kit],
+        control: (
+          <details className="why">
+            <summary>
+              {words.toType}
+              <span className="unseen"> {rows[0]?.unit}</span>
+            </summary>
+            <ul>
+              {rows.map((row) => (
+                <OneTyped key={row.key} row={row} entry={entries.get(row.key)} />
+              ))}
+            </ul>
+          </details>
+        ),
+      }))}
       empty={words.none}
       hand={hand}
     />

@@ -50,12 +50,14 @@ export const en = {
   settings: 'Settings by measure',
   settingsIntro: 'What to type into each unit. Type one, look at every screen, then write down what stands there.',
   none: 'No unit aboard is set by a measure of the boat.',
-  stands: (what: string, unit: string): string => `${what} of ${unit}: what stands there now`,
-  standsShort: 'stands there',
+  stands: (what: string): string => `${what} that stands there now`,
+  toType: 'what to type',
+  countOf: (count: number, missing: number): string =>
+    `${count === 1 ? '1 value' : `${count} values`}${missing === 0 ? '' : `, ${missing} still to find out`}`,
   agrees: 'as it should',
   differs: 'not as it should',
   figureWrong: 'A figure, with m or ft where it is a length.',
-  ifWrong: 'If it is wrong',
+  ifWrong: (says: string): string => `If it is wrong: ${says}`,
   table: 'Settings by measure',
   tableHeads: {
     unit: 'unit',
