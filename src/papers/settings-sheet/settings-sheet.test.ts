@@ -33,6 +33,11 @@ describe('the settings sheet in words', () => {
     expect(rows.get('mfd-fly:screen-units')?.note).toContain('write them down');
   });
 
+  test('warns that constants of an old log or wind head do not hold in a new one', () => {
+    const { sea: ____, ...sandpiper } = anExample('sandpiper');
+    expect(rowsOf(sandpiper).get('log-wheel:log-factor')?.note).toContain('does not hold in a new one');
+  });
+
   test('has a box for each value, and in a file also who may enter it and what goes wrong', () => {
     const plan = checkedPlan(gannet, new Map());
     const list = typedList(gannet, plan);

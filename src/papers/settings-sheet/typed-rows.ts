@@ -59,6 +59,9 @@ const missingWords: Readonly<Record<NonNullable<TypedEntry['missing']>, string>>
   'screen-units': 'look what units it shows, and write them down',
 };
 
+/** What is calibrated on the water: constants of an old head do not move over. */
+const calibrated: ReadonlySet<TypedEntry['what']> = new Set(['log-factor', 'wind-offset']);
+
 const figure = (shown: TypedEntry['shown']): string =>
   shown === undefined ? '' : `${shown.figure}${shown.in === '' || shown.in.startsWith('°') ? '' : ' '}${shown.in}`;
 
@@ -71,6 +74,7 @@ const noteOf = (entry: TypedEntry, name: (kit: string) => string): string => {
     ...(what === 'depth-offset' && reference === 'transducer' ? ['depth below the transducer is wanted'] : []),
     ...(reference === undefined || (what === 'depth-offset' && is === 0) ? [] : [referenceWords[reference]]),
     ...(how === undefined ? [] : [howWords[how]]),
+    ...(how === 'guessed' && calibrated.has(what) ? ['what stood in an old head does not hold in a new one'] : []),
     ...(missing === undefined ? [] : [missingWords[missing]]),
   ].join('; ');
 };

@@ -3,7 +3,7 @@ import type { Boat } from '../../boat/boat-schema.ts';
 import { byCodeUnit } from '../../boat/ids.ts';
 import { settingFigures } from '../../facts/setting-figures.ts';
 import type { SeaEntry } from '../../settings-sheet-shape.ts';
-import { signedAngleDeg } from '../../units/signed-angle.ts';
+import { deviationOf } from '../heading/deviation.ts';
 import { highestTide } from './bridge-clearance.ts';
 import { deviationAt, deviationCurve } from './deviation-curve.ts';
 import { leadLine } from './lead-line.ts';
@@ -35,7 +35,7 @@ const swingEntry = ({ id, on, unit: kit, electronics, points }: Trial<'swings'>)
   const found = points
     .map(({ magneticDeg, compassDeg }) => ({
       headingDeg: magneticDeg,
-      deviationDeg: signedAngleDeg(magneticDeg - compassDeg),
+      deviationDeg: deviationOf({ magneticDeg, compassDeg }).deviationDeg,
     }))
     .sort((a, b) => a.headingDeg - b.headingDeg);
   const curve = deviationCurve(found);

@@ -1,6 +1,6 @@
 import { type ReactNode, useMemo } from 'react';
+import { deviationOf } from '../../../../../core/fitting/heading/deviation.ts';
 import { type DeviationPoint, deviationCurve } from '../../../../../core/fitting/sea/deviation-curve.ts';
-import { signedAngleDeg } from '../../../../../core/units/signed-angle.ts';
 import { signedDegrees } from '../../../../../papers/settings-sheet/signed-degrees.ts';
 import { useEdit } from '../../../edit-context.ts';
 import { BigChoice, BigField, Calculator, chosenUnit, type Result, UnitChoice } from './calculator.tsx';
@@ -48,7 +48,7 @@ export const SwingCalculator = ({ boat, unitsOf }: SeaProps): ReactNode => {
   const points = readings(fields, headingsEvery(step));
   const found: DeviationPoint[] = points.map(({ magneticDeg, compassDeg }) => ({
     headingDeg: magneticDeg,
-    deviationDeg: signedAngleDeg(magneticDeg - compassDeg),
+    deviationDeg: deviationOf({ magneticDeg, compassDeg }).deviationDeg,
   }));
   const key = JSON.stringify(found);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the key tells all the points

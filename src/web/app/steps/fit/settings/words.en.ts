@@ -59,6 +59,7 @@ export const en = {
   figureWrong: 'A figure, with m or ft where it is a length.',
   ifWrong: (says: string): string => `If it is wrong: ${says}`,
   table: 'Settings by measure',
+  tableRows: 'what to type, a row a value',
   tableHeads: {
     unit: 'unit',
     what: 'what',
