@@ -57,6 +57,7 @@ const pureLibraries = [
   '@noble/hashes/utils.js',
   'lean-qr',
   'clipper2-ts',
+  '@tarikjabiri/dxf',
 ];
 
 const sourceFiles = (folder: string): string[] =>

@@ -17,6 +17,9 @@ import { depthOffsets } from '../src/core/fitting/depth/depth-offsets.ts';
 import { heelFactor } from '../src/core/fitting/depth/heel-factor.ts';
 import { offsetTwice } from '../src/core/fitting/depth/offset-twice.ts';
 import { rawDepthOffset } from '../src/core/fitting/depth/raw-depth-offset.ts';
+import { boxRiseK } from '../src/core/fitting/openings/box-heat.ts';
+import { leastWebMm } from '../src/core/fitting/openings/least-web.ts';
+import { letterFloorMm, letterHeightMm } from '../src/core/fitting/openings/letter-height.ts';
 import { clearanceAt, highestTide } from '../src/core/fitting/sea/bridge-clearance.ts';
 import { deviationAt } from '../src/core/fitting/sea/deviation-curve.ts';
 import { logFactor } from '../src/core/fitting/sea/log-factor.ts';
@@ -104,6 +107,7 @@ const methods = {
   bankAh,
   bankEndurance,
   bankShortCircuitA,
+  boxRiseK,
   charsPerSecond,
   cheapestChoice,
   cheapestLayout,
@@ -129,6 +133,9 @@ const methods = {
   heelFactor,
   interruptNeeded,
   ladenKg,
+  leastWebMm,
+  letterFloorMm,
+  letterHeightMm,
   lenOf,
   lineLoad,
   longestWait,

@@ -17,20 +17,25 @@ export function installPackage(name) {
 /** Whether a command is on the path. @param {string} command */
 const isThere = (command) => spawnSync('which', [command], { stdio: 'ignore' }).status === 0;
 
+/** Whether Debian’s own Python has a module. @param {string} module */
+const hasModule = (module) =>
+  spawnSync('/usr/bin/python3', ['-c', `import ${module}`], { stdio: 'ignore' }).status === 0;
+
 /** Programs that do part of our work by other means, or read what we write; a test that asks one is skipped where it is not there. */
 const secondOpinions = [
-  { command: 'cbc', name: 'coinor-cbc' },
-  { command: 'ngspice', name: 'ngspice' },
-  { command: 'pdftotext', name: 'poppler-utils' },
-  { command: 'qpdf', name: 'qpdf' },
+  { asked: 'cbc', name: 'coinor-cbc', isHere: isThere },
+  { asked: 'ngspice', name: 'ngspice', isHere: isThere },
+  { asked: 'pdftotext', name: 'poppler-utils', isHere: isThere },
+  { asked: 'qpdf', name: 'qpdf', isHere: isThere },
+  { asked: 'ezdxf', name: 'python3-ezdxf', isHere: hasModule },
 ];
 
 /** Installs what second opinions are asked of, as far as this machine lets us, and says which of them will not be asked. */
 export function installSecondOpinions() {
-  for (const { command, name } of secondOpinions) {
-    if (isThere(command)) continue;
+  for (const { asked, name, isHere } of secondOpinions) {
+    if (isHere(asked)) continue;
     installPackage(name);
-    if (isThere(command)) continue;
-    process.stderr.write(`${command} is not here, so tests that ask it are skipped; Debian has it as ${name}.\n`);
+    if (isHere(asked)) continue;
+    process.stderr.write(`${asked} is not here, so tests that ask it are skipped; Debian has it as ${name}.\n`);
   }
 }

@@ -33,6 +33,7 @@ import { trafficPaper } from '../papers/traffic/traffic-text.ts';
 import { walkRoundPage } from '../papers/walk-round/walk-round-page.ts';
 import { binderAtTerminal } from './binder-at-terminal.ts';
 import { type LabelsWish, labelPapers } from './labels-at-terminal.ts';
+import { templatePapers } from './templates-at-terminal.ts';
 
 /** A landscape A3 sheet, the size a yard prints and pins up. */
 const sheetSize = { widthMm: 420, heightMm: 297 };
@@ -113,10 +114,17 @@ export const writePapers = async ({
     ...powerSheets(boat, plan),
     ...(await drawingSheets(drawings)),
     ['lines.svg', toSvg(lineDiagram({ boat, plan, widthMm: sheetSize.widthMm }), 'paper')],
+    ...(await templatePapers({
+      boat,
+      plan,
+      paper,
+      ...(given.dateIso === undefined ? {} : { dateIso: given.dateIso }),
+    })),
     ['boat.svg', toSvg(boatSheet({ boat, plan, ...sheetSize }).drawing, 'paper')],
   ]);
   try {
     await mkdir(join(folder, 'drawings'), { recursive: true });
+    if (plan.fits.length > 0) await mkdir(join(folder, 'templates'), { recursive: true });
     for (const [name, text] of papers) await writeFile(join(folder, name), text);
   } catch {
     throw new UserError({

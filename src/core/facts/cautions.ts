@@ -93,6 +93,22 @@ export const cautions: readonly Caution[] = [
     source: 'practice-cautions',
   },
   {
+    id: 'panel-cutting',
+    hazard: 'cutting into a panel',
+    showWhen: 'a hole is cut or a plate is screwed on',
+    text: 'Look behind first, then once more: cables, hoses, fuel, gas, a hand. Batteries off. Pilot holes; a blade no longer than the panel is thick and a little; even hand torque. Where the panel has a core, dig it back 10 to 15 mm, fill with thickened epoxy, and re-drill.',
+    deferTo: 'manual of the unit',
+    source: 'practice-cutting',
+  },
+  {
+    id: 'laminate-dust',
+    hazard: 'dust of laminate',
+    showWhen: 'a hole is cut or a plate is screwed on',
+    text: 'Glass and resin dust harms lungs and eyes: a mask for fine dust that fits, closed goggles, gloves, sleeves taped. Suck it off at the blade, keep others away, wash it off, never blow it off.',
+    deferTo: 'safety data sheets; local law at work',
+    source: 'memory-caution-texts',
+  },
+  {
     id: 'stray',
     hazard: 'stray current',
     showWhen: 'negative bus, bonding, screens',

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { aBoat } from '../boat/a-boat.test-helper.ts';
 import { applyEdits, undo } from '../boat/history.ts';
+import type { Opening } from '../boat/opening.ts';
 import { startHistory } from '../boat/start-history.ts';
 import { copyUnit } from './copy-unit.ts';
 import { replaceUnit } from './replace-unit.ts';
@@ -50,6 +51,26 @@ test('one that was only planned is left out rather than kept as one that goes', 
     [screen.id, 'comes'],
   ]);
   expect(after.kit).toHaveLength(boat.kit.length);
+});
+
+test('the newcomer is to come into the hole of the old one, planned or aboard', () => {
+  const hole: Opening = {
+    id: 'hole',
+    name: 'hole in the dash',
+    place: 'helm',
+    hole: { shape: 'rectangle', widthMm: 200, heightMm: 120 },
+    panel: { material: 'grp', thicknessMm: 6 },
+    how: 'taped',
+    for: 'display',
+  };
+  for (const fate of ['stays', 'comes'] as const) {
+    const { boat } = aBoat()
+      .with({ openings: [hole] })
+      .unit('display', { fate });
+    const made = replaceUnit(boat, 'display', screen);
+    const after = applyEdits(startHistory(boat), made?.edits ?? []).boat;
+    expect(after.openings).toEqual([{ ...hole, for: made?.unit.id }]);
+  }
 });
 
 test('what the newcomer does not understand is no longer wanted there', () => {

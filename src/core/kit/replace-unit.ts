@@ -12,6 +12,12 @@ const needsMoved = (boat: Boat, old: Kit, to: Kit, sheet: Sheet): Need[] => {
     .map((need) => ({ ...need, at: to.id }));
 };
 
+/** The hole of the old unit is the new one’s. */
+const openingsMoved = ({ openings = [] }: Boat, old: Kit, to: Kit): EditCall[] =>
+  openings
+    .filter((opening) => opening.for === old.id)
+    .map((opening): EditCall => ({ edit: 'set-opening', params: { ...opening, for: to.id } }));
+
 /** A boat without a unit that was only planned, so that another can have its name. */
 const without = (boat: Boat, { id }: Kit): Boat => ({
   ...boat,
@@ -26,8 +32,8 @@ const whichNeed = ({ reading, instance, at }: Need) => ({
 });
 
 /**
- * One unit goes and another comes to its place, as one step: what was wanted at the old one is wanted at the new one, and
- * what the new one usually needs besides. A unit that is aboard stays in the file as one that goes; one that was only
+ * One unit goes and another comes to its place and into its hole, as one step: what was wanted at the old one is wanted at the
+ * new one, and what the new one usually needs besides. A unit that is aboard stays in the file as one that goes; one that was only
  * planned is taken out. Both in the phase given, else in that of the old one. Undefined where the boat has no such unit. Pure.
  */
 export const replaceUnit = (boat: Boat, id: string, sheet: Sheet, inPhase?: number): PlacedUnit | undefined => {
@@ -59,6 +65,7 @@ export const replaceUnit = (boat: Boat, id: string, sheet: Sheet, inPhase?: numb
       ...leaves,
       ...placed.edits.filter(({ edit }) => edit !== 'add-need'),
       ...needs.map((params): EditCall => ({ edit: 'add-need', params })),
+      ...openingsMoved(boat, old, placed.unit),
     ],
     says: `${old.name} ${isPlanned ? 'is left out' : 'goes'}, ${placed.unit.name} comes to the same place.`,
   };

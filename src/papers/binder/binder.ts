@@ -14,6 +14,7 @@ import { helmChapters } from './chapters/helm-pages.ts';
 import { howToUseChapter } from './chapters/how-to-use.ts';
 import { keptAboardChapter } from './chapters/kept-aboard.ts';
 import { listChapters, listsOf } from './chapters/list-chapters.ts';
+import { openingChapters } from './chapters/openings-and-plates.ts';
 import { settingsChapter } from './chapters/settings.ts';
 import { sourcesUsedChapter } from './chapters/sources-used.ts';
 import { surveyChapter } from './chapters/survey-page.ts';
@@ -51,6 +52,7 @@ const chaptersOf = (request: BinderRequest, drawings: readonly BinderDrawing[]):
     cautionsChapter(boat, plan),
     drawingsChapter(request, drawings),
     ...lists.first,
+    ...openingChapters(brief, plan, listsOf(all, ['fits', 'plates'])),
     settingsChapter(brief, plan, {
       byMeasure: listsOf(all, ['papers-first', 'settings-by-measure']),
       before: listsOf(all, ['settings-before']),

@@ -5,6 +5,7 @@ import { hullOpenings, openings } from '../../core/facts/openings.ts';
 import type { LineEntry, Plan } from '../../core/plan-shape.ts';
 import { type CardBoat, cardBoat } from '../cards/card-boat.ts';
 import type { ListCell, ListTable } from '../table/list-table.ts';
+import { verdictWords } from '../templates/fit-words.ts';
 import { labelOf } from './label-of.ts';
 import { printCount } from './print-figure.ts';
 
@@ -33,13 +34,28 @@ const passageRow = (index: CardBoat, plan: Plan, way: Way, lines: readonly LineE
   ];
 };
 
-const hullRows = ({ boat, sheetOf, ...index }: CardBoat): ListCell[][] =>
+/** A hole in the hull that is entered: how wide it is, and what becomes of it. */
+const hullFit = (plan: Plan, unit: string): { readonly wideMm: number; readonly says: string } | undefined => {
+  const fit = plan.fits.find((one) => one.unit === unit && one.verdict !== 'not-known');
+  return fit === undefined ? undefined : { wideMm: fit.hole.widthMm, says: verdictWords(fit, plan) };
+};
+
+const hullRows = ({ boat, sheetOf, ...index }: CardBoat, plan: Plan): ListCell[][] =>
   boat.kit
     .filter(({ id, fate }) => fate !== 'stays' && goesThrough(sheetOf.get(id)))
-    .map(({ name, place, fate }) => {
+    .map(({ id, name, place, fate }) => {
+      const fit = hullFit(plan, id);
       const { hole, closedBy } = fate === 'goes' ? hullOpenings.left : hullOpenings.wanted;
       const { name: where = place, zM = 0 } = index.places.get(place) ?? {};
-      return [where, zM < 0 ? 'hull, below the waterline' : 'hull', name, undefined, hole, closedBy, undefined];
+      return [
+        where,
+        zM < 0 ? 'hull, below the waterline' : 'hull',
+        name,
+        fit?.wideMm,
+        fit?.says ?? hole,
+        closedBy,
+        undefined,
+      ];
     });
 
 /**
@@ -69,7 +85,7 @@ export const openingList = (boat: Boat, plan: Plan): ListTable => {
       { id: 'closed', head: 'closed by', share: 1.6 },
       { id: 'seen', head: 'seen, by whom', kind: 'blank' },
     ],
-    rows: [...rows, ...hullRows(index)],
+    rows: [...rows, ...hullRows(index, plan)],
     empty: 'Nothing goes through deck, bulkhead or hull that is known.',
   };
 };

@@ -14,6 +14,7 @@ import { buyingList } from './buying-list.ts';
 import { cableSchedule } from './cable-schedule.ts';
 import { driveList } from './drive-list.ts';
 import { feedList } from './feed-list.ts';
+import { fitList } from './fit-list.ts';
 import { keptSettingList } from './kept-setting-list.ts';
 import { kitList } from './kit-list.ts';
 import { loadList } from './load-list.ts';
@@ -21,6 +22,7 @@ import { openingList } from './opening-list.ts';
 import { panelList } from './panel-list.ts';
 import { phaseList } from './phase-list.ts';
 import { pinList } from './pin-list.ts';
+import { plateList } from './plate-list.ts';
 import { spareList } from './spare-list.ts';
 import { tapeList } from './tape-list.ts';
 import { teeList } from './tee-list.ts';
@@ -52,5 +54,7 @@ export const planLists = (boat: Boat, plan: Plan): readonly ListTable[] =>
     tapeList,
     spareList,
     openingList,
+    fitList,
+    plateList,
     phaseList,
   ].map((list) => list(boat, plan));

@@ -47,6 +47,9 @@ export const steeringCautions = ({ drives }: Pick<Plan, 'drives'>): CautionWords
 /** What is said where wires are led and joined. The boat file does not say what her engine burns, so petrol is always told of. */
 export const wiringCautions = (): CautionWords[] => wordsOf(['petrol', 'licence', 'limits']);
 
+/** What is said where a hole is cut or closed in a panel. */
+export const panelCautions = (): CautionWords[] => wordsOf(['panel-cutting', 'laminate-dust']);
+
 /** Kinds of unit that send from an antenna. */
 const sendingKinds: ReadonlySet<string> = new Set(['ais', 'mfhf-radio', 'vhf-radio']);
 

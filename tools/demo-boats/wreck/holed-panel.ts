@@ -1,4 +1,4 @@
-import type { Boat, Kit, Place } from '../../../src/core/boat/boat-schema.ts';
+import type { Boat, Kit } from '../../../src/core/boat/boat-schema.ts';
 import type { Opening } from '../../../src/core/boat/opening.ts';
 import type { Sheet } from '../../../src/core/boat/sheet.ts';
 
@@ -7,7 +7,6 @@ export interface HoledPanel {
   readonly id: string;
   readonly name: string;
   readonly place: string;
-  readonly exposure?: Place['exposure'];
   readonly sheet?: Partial<Sheet>;
   readonly opening?: Partial<Opening>;
 }
@@ -27,19 +26,13 @@ const faceSheet = (id: string, name: string, own: Partial<Sheet>): Sheet => ({
   ...own,
 });
 
-/** The boat with one face more over an old hole, in a panel that is there for nothing else. */
-export const withHoledPanel = (
-  boat: Boat,
-  { id, name, place, exposure = 'dry', sheet = {}, opening = {} }: HoledPanel,
-): Boat => {
-  const at = boat.places.find((entry) => entry.id === place);
-  if (at === undefined) throw new Error(`The Wreck has no place ${place}.`);
-  const panel = `${id}-panel`;
-  const unit: Kit = { id, name, sheet: `${id}-sheet`, fate: 'comes', place: panel };
+/** The boat with one face more over an old hole. */
+export const withHoledPanel = (boat: Boat, { id, name, place, sheet = {}, opening = {} }: HoledPanel): Boat => {
+  const unit: Kit = { id, name, sheet: `${id}-sheet`, fate: 'comes', place };
   const hole: Opening = {
     id: `${id}-hole`,
     name: `old hole for the ${name}`,
-    place: panel,
+    place,
     hole: { shape: 'rectangle', widthMm: 200, heightMm: 120 },
     panel: { material: 'grp', thicknessMm: 6 },
     behind: { depthMm: 200, how: 'taped' },
@@ -49,17 +42,6 @@ export const withHoledPanel = (
   };
   return {
     ...boat,
-    places: [...boat.places, { ...at, id: panel, name: `panel of the ${name}`, exposure, tees: false }],
-    ways: [
-      ...boat.ways,
-      {
-        id: `${id}-way`,
-        ends: [place, panel],
-        length: { valueM: 0.5, how: 'taped', lessM: 0.05, moreM: 0.1 },
-        kind: 'open',
-        known: 'seen',
-      },
-    ],
     sheets: [...boat.sheets, faceSheet(`${id}-sheet`, name, sheet)],
     kit: [...boat.kit, unit],
     openings: [...(boat.openings ?? []), hole],

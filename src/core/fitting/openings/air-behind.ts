@@ -1,18 +1,18 @@
 import type { Opening } from '../../boat/opening.ts';
-import type { Sheet } from '../../boat/sheet.ts';
 import { airGaps } from '../../facts/opening-figures.ts';
 import type { FitEntry, MmShape } from '../../fits-shape.ts';
 import { boxRiseK } from './box-heat.ts';
+import type { FaceSheet } from './opening-case.ts';
 import { shapeBounds } from './shape-bounds.ts';
 
 /** Watts are those at this voltage where a sheet gives amperes and no voltage. */
 const usualV = 12;
 
-const mostW = ({ power = [] }: Sheet): number =>
+const mostW = ({ power = [] }: FaceSheet): number =>
   power.reduce((sum, { max, unit, atV = usualV }) => sum + (unit === 'W' ? max : max * atV), 0);
 
 /** How much warmer a closed room behind gets; undefined where it is not closed, or its sizes are not known. */
-export const heatBehind = (behind: Opening['behind'], sheet: Sheet): FitEntry['heat'] | undefined => {
+export const heatBehind = (behind: Opening['behind'], sheet: FaceSheet): FitEntry['heat'] | undefined => {
   const { air, depthMm, widthMm, heightMm } = behind ?? {};
   const powerW = mostW(sheet);
   if (air !== 'closed' || powerW === 0) return undefined;

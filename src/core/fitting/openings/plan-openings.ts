@@ -1,9 +1,10 @@
 import { byCodeUnit } from '../../boat/ids.ts';
+import { remember } from '../../boat/remember.ts';
 import type { FitEntry, PlateEntry } from '../../fits-shape.ts';
 import { fitOf } from './fit-of.ts';
-import { fittingFigures } from './fitting-figures.ts';
+import { type FittingFigures, fittingFigures } from './fitting-figures.ts';
+import { type OpeningCase, type OpeningsInput, openingCases } from './opening-case.ts';
 import { plateOf, type UnderPlate } from './plate-of.ts';
-import type { LinesBehind } from './room-behind.ts';
 import { crowdsOf, cutAwayOf, type Fitted, websOf } from './webs-of.ts';
 
 /** The plate an opening lies under; undefined where it takes none. A hole in the hull is closed otherwise. */
@@ -21,8 +22,8 @@ const byPlate = (under: readonly UnderPlate[]): ReadonlyMap<string, readonly Und
   return plates;
 };
 
-const withNeighbours = (one: Fitted, all: readonly Fitted[], input: LinesBehind): FitEntry => {
-  const webs = websOf(one, all, fittingFigures(input.index.boat));
+const withNeighbours = (one: Fitted, all: readonly Fitted[], figures: FittingFigures): FitEntry => {
+  const webs = websOf(one, all, figures);
   const crowds = crowdsOf(one, all);
   const cutAwayPct = cutAwayOf(one, all);
   return {
@@ -34,11 +35,18 @@ const withNeighbours = (one: Fitted, all: readonly Fitted[], input: LinesBehind)
   };
 };
 
-/** Every opening with what is to come there, and every plate that takes, by id. */
-export const planOpenings = (input: LinesBehind): { fits: FitEntry[]; plates: PlateEntry[] } => {
-  const openings = [...(input.index.boat.openings ?? [])].sort((a, b) => byCodeUnit(a.id, b.id));
-  const under = openings.map((opening) => ({ opening, fit: fitOf(opening, input) }));
-  const figures = fittingFigures(input.index.boat);
+interface Asked {
+  readonly cases: readonly OpeningCase[];
+  readonly figures: FittingFigures;
+}
+
+interface Openings {
+  readonly fits: readonly FitEntry[];
+  readonly plates: readonly PlateEntry[];
+}
+
+const fitAll = ({ cases, figures }: Asked): Openings => {
+  const under = cases.map((one) => ({ opening: one.opening, fit: fitOf(one, figures) }));
   const plates = [...byPlate(under)]
     .flatMap(([id, those]) => plateOf(id, those, figures) ?? [])
     .sort((a, b) => byCodeUnit(a.id, b.id));
@@ -46,5 +54,16 @@ export const planOpenings = (input: LinesBehind): { fits: FitEntry[]; plates: Pl
     const plate = plates.find(({ id }) => id === plateIdOf(one));
     return plate === undefined ? one : { ...one, plate };
   });
-  return { fits: fitted.map((one) => withNeighbours(one, fitted, input)), plates };
+  return { fits: fitted.map((one) => withNeighbours(one, fitted, figures)), plates };
+};
+
+/** The latest answers: nearly every edit leaves all that openings hang on as it was. */
+const known = remember({ most: 8, keyOf: (asked: Asked) => JSON.stringify(asked), find: fitAll });
+
+/** Every opening with what is to come there, and every plate that takes, by id. */
+export const planOpenings = (input: OpeningsInput): { fits: FitEntry[]; plates: PlateEntry[] } => {
+  const cases = openingCases(input);
+  if (cases.length === 0) return { fits: [], plates: [] };
+  const { fits, plates } = known({ cases, figures: fittingFigures(input.index.boat) });
+  return { fits: [...fits], plates: [...plates] };
 };

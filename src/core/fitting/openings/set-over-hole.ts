@@ -1,12 +1,12 @@
 import type { Opening } from '../../boat/opening.ts';
 import { remember } from '../../boat/remember.ts';
-import type { Sheet } from '../../boat/sheet.ts';
 import type { FitEntry } from '../../fits-shape.ts';
 import { sides } from '../../fits-shape.ts';
 import { bestPlace, marginLeft, overlapMm, type PlaceOver, type SetOver } from './best-place.ts';
 import { edgeDistanceMm } from './edge-distance.ts';
 import type { FittingFigures } from './fitting-figures.ts';
 import { grownShape } from './grown-shape.ts';
+import type { FaceSheet } from './opening-case.ts';
 import type { Point } from './point.ts';
 import { screwNeedMm } from './screw-needs.ts';
 import { shapeAt } from './shape-at.ts';
@@ -19,7 +19,7 @@ const found = remember({ most: 64, keyOf: (over: SetOver) => JSON.stringify(over
 
 interface Setting {
   readonly opening: Opening;
-  readonly sheet: Sheet & Required<Pick<Sheet, 'body' | 'cutout'>>;
+  readonly sheet: FaceSheet & Required<Pick<FaceSheet, 'body' | 'cutout'>>;
   readonly figures: FittingFigures;
   /** how far back its body and plugs reach; absent where that is not known */
   readonly backMm?: number;

@@ -1,11 +1,11 @@
 import type { Opening } from '../../boat/opening.ts';
-import type { Sheet } from '../../boat/sheet.ts';
 import { usualViewingM } from '../../facts/opening-figures.ts';
 import type { FitEntry } from '../../fits-shape.ts';
 import { letterFloorMm, letterHeightMm } from './letter-height.ts';
+import type { FaceSheet } from './opening-case.ts';
 
 /** How a face is seen and reached; undefined where nobody measured from where, and its sheet says nothing of its letters. */
-export const viewOf = (viewed: Opening['viewed'], sheet: Sheet): FitEntry['view'] | undefined => {
+export const viewOf = (viewed: Opening['viewed'], sheet: FaceSheet): FitEntry['view'] | undefined => {
   const hasMm = sheet.face?.letterMm;
   if (viewed === undefined && hasMm === undefined) return undefined;
   const distanceM = viewed?.distanceM ?? usualViewingM.value;

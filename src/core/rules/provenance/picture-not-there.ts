@@ -2,11 +2,12 @@ import type { BoatIndex } from '../../boat/boat-index.ts';
 import type { Observation, Rule } from '../rule.ts';
 import { photoNotFound, underlayNotFound } from './picture-words.ts';
 
-const thingWords = ({ places, ways, kit, banks, panels }: BoatIndex, id: string): string => {
+const thingWords = ({ boat, places, ways, kit, banks, panels }: BoatIndex, id: string): string => {
   if (panels.has(id)) return `the panel ${id}`;
   if (banks.has(id)) return `the bank ${id}`;
   const way = ways.get(id);
-  if (way === undefined) return places.get(id)?.name ?? kit.get(id)?.name ?? id;
+  const opening = boat.openings?.find((entry) => entry.id === id);
+  if (way === undefined) return places.get(id)?.name ?? kit.get(id)?.name ?? opening?.name ?? id;
   const [from, to] = way.ends.map((end) => places.get(end)?.name ?? end);
   return `the way from ${from} to ${to}`;
 };
@@ -37,6 +38,16 @@ const ofPhotos = (index: BoatIndex, there: ReadonlySet<string>): Observation[] =
       cure,
     }));
 
+const ofTraced = ({ boat: { openings = [] } }: BoatIndex, there: ReadonlySet<string>): Observation[] =>
+  openings
+    .filter(({ traced }) => traced !== undefined && !there.has(traced.picture.hash))
+    .map(({ id, name }) => ({
+      about: [id],
+      apart: ['traced'],
+      says: photoNotFound({ shows: 'front', name }),
+      cure,
+    }));
+
 /** A picture that the boat file names lies beside it. Where nobody looked beside the file there is nothing to say. */
 export const pictureNotThere: Rule = {
   id: 'provenance/picture-not-there',
@@ -44,5 +55,7 @@ export const pictureNotThere: Rule = {
   title: 'A picture that the boat file names is not beside it.',
   sources: ['project-provenance'],
   check: ({ index, pictures }) =>
-    pictures === undefined ? [] : [...ofUnderlays(index, pictures), ...ofPhotos(index, pictures)],
+    pictures === undefined
+      ? []
+      : [...ofUnderlays(index, pictures), ...ofPhotos(index, pictures), ...ofTraced(index, pictures)],
 };

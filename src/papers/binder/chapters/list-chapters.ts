@@ -17,6 +17,8 @@ const elsewhere: readonly string[] = [
   'settings-before',
   'blackouts',
   'spares',
+  'fits',
+  'plates',
 ];
 
 /** Lists with nothing in them are told of together, a line each. */

@@ -9,7 +9,7 @@ export const fittingCutFromTypical: Fault = {
     withHoledPanel(boat, {
       id: 'unread-screen',
       name: 'screen whose drawing nobody has read',
-      place: 'helm',
+      place: 'helm-locker',
       sheet: { source: 'typical' },
       opening: { toCut: true },
     }),

@@ -9,7 +9,7 @@ export const fittingEdgeTooNear: Fault = {
     withHoledPanel(boat, {
       id: 'high-screen',
       name: 'screen under the edge of the dash',
-      place: 'helm',
+      place: 'panel-locker',
       opening: { panel: { material: 'grp', thicknessMm: 6, edgesMm: { above: 18, below: 20 } } },
     }),
 };

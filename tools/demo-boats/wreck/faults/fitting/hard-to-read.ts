@@ -9,7 +9,7 @@ export const fittingHardToRead: Fault = {
     withHoledPanel(boat, {
       id: 'far-screen',
       name: 'screen far from the wheel',
-      place: 'helm',
+      place: 'aft-cabin',
       sheet: { face: { letterMm: 3 } },
       opening: { viewed: { distanceM: 1.5 } },
     }),

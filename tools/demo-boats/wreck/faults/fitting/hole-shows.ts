@@ -9,7 +9,7 @@ export const fittingHoleShows: Fault = {
     withHoledPanel(boat, {
       id: 'small-screen',
       name: 'screen that is smaller than its hole',
-      place: 'helm',
+      place: 'stern-locker',
       sheet: { body: { widthMm: 290, heightMm: 180, depthMm: 60 }, cutout: { widthMm: 262, heightMm: 160 } },
       opening: { hole: { shape: 'rectangle', widthMm: 300, heightMm: 200 } },
     }),

@@ -1,7 +1,7 @@
 import type { Fault } from '../../fault.ts';
 import { withHoledPanel } from '../../holed-panel.ts';
 
-/** An indoor display at a place in the weather. */
+/** An indoor display where spray comes. */
 export const fittingIpTooLow: Fault = {
   rule: 'fitting/ip-too-low',
   about: ['indoor-screen', 'indoor-screen-hole'],
@@ -9,8 +9,7 @@ export const fittingIpTooLow: Fault = {
     withHoledPanel(boat, {
       id: 'indoor-screen',
       name: 'screen made for a cabin',
-      place: 'helm',
-      exposure: 'weather',
+      place: 'cockpit',
       sheet: { ipCode: 'IP54' },
     }),
 };

@@ -6,7 +6,7 @@ export const fittingSizesNotKnown: Fault = {
   rule: 'fitting/sizes-not-known',
   about: ['unknown-screen', 'unknown-screen-hole'],
   plant: (boat) => {
-    const holed = withHoledPanel(boat, { id: 'unknown-screen', name: 'screen of no known size', place: 'helm' });
+    const holed = withHoledPanel(boat, { id: 'unknown-screen', name: 'screen of no known size', place: 'aft-cabin' });
     return {
       ...holed,
       sheets: holed.sheets.map((sheet) => {

@@ -9,7 +9,7 @@ export const fittingTouchWithWetHands: Fault = {
     withHoledPanel(boat, {
       id: 'touch-screen',
       name: 'screen worked by touch',
-      place: 'helm',
+      place: 'stern-locker',
       sheet: { face: { worked: 'touch' } },
       opening: { viewed: { distanceM: 0.8, gloves: true } },
     }),
