@@ -138,6 +138,8 @@ export const plateEntrySchema = z.strictObject({
   cuts: z.array(z.strictObject({ unit: id, cut: mmShapeSchema })),
   /** screws of the plate itself, and of the units in it */
   screws: z.array(z.strictObject({ xMm: mm, yMm: mm, holeMm: mm, of: z.exactOptional(id) })),
+  /** openings whose hole in the panel is cut wider under it, because a unit in it does not pass */
+  widens: z.array(id),
   overlapMm: mm,
   material: z.enum(plateMaterials),
   /** as wished or as its material usually is, least and most */

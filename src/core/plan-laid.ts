@@ -66,12 +66,13 @@ const laidBoat = (boat: Boat, late: LaidLateParts) => {
       const powered = power({ index, joinsAt, lines, buses });
       const laidBuses = buses.map(({ entry }) => entry);
       const astray = stray({ index, ...powered, lines, joins, buses: laidBuses });
-      const ordered = order({ index, buses, lines, ways, feeds: powered.feeds });
+      const fitted = fitting({ index, ...powered, lines, joins, buses: laidBuses, compass: astray.compass });
+      const ordered = order({ index, buses, lines, ways, feeds: powered.feeds, plates: fitted.plates });
       const laid = {
         ...wiring,
         ...powered,
         ...astray,
-        ...fitting({ index, ...powered, lines, joins, buses: laidBuses, compass: astray.compass }),
+        ...fitted,
         ...supply,
         ...ordered,
         passages: passagesTogether(passages, ordered.passages),

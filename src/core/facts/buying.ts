@@ -23,6 +23,9 @@ export const smallPartPrices = {
   label: 20,
   sleevePerM: 300,
   messengerPerM: 40,
+  plate: 4000,
+  plateScrew: 40,
+  butylPerM: 300,
 } as const;
 
 /** The copper of one core that the usual price of a metre of feed lead stands for; thicker cable costs as much more as it has copper. */

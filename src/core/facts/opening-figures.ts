@@ -44,6 +44,7 @@ export const plateScrews = {
 export const plateCorner = { value: 10, unit: 'mm', source: 'choice-plate-corner' } as const satisfies Figure;
 
 interface PlateMaterial {
+  readonly name: string;
   readonly leastMm: number;
   readonly mostMm: number;
   /** taken where nobody wishes otherwise */
@@ -55,17 +56,30 @@ interface PlateMaterial {
 export const plateMaterialFigures = {
   source: 'practice-plates',
   materials: {
-    grp: { leastMm: 4, mostMm: 6, takenMm: 5, says: 'sheet laminate, edges sealed' },
-    aluminium: { leastMm: 3, mostMm: 4, takenMm: 4, says: 'parted from stainless screws by a paste or bushes' },
-    acrylic: { leastMm: 6, mostMm: 10, takenMm: 8, says: 'holes one size larger than the screws, no solvent near it' },
-    polycarbonate: {
+    grp: { name: 'GRP', leastMm: 4, mostMm: 6, takenMm: 5, says: 'sheet laminate, edges sealed' },
+    aluminium: {
+      name: 'aluminium',
+      leastMm: 3,
+      mostMm: 4,
+      takenMm: 4,
+      says: 'parted from stainless screws by a paste or bushes',
+    },
+    acrylic: {
+      name: 'acrylic',
       leastMm: 6,
       mostMm: 10,
       takenMm: 8,
       says: 'holes one size larger than the screws, no solvent near it',
     },
-    hdpe: { leastMm: 10, mostMm: 13, takenMm: 12, says: 'nothing sticks to it: a gasket, no sealant' },
-    plywood: { leastMm: 9, mostMm: 12, takenMm: 12, says: 'edges sealed' },
+    polycarbonate: {
+      name: 'polycarbonate',
+      leastMm: 6,
+      mostMm: 10,
+      takenMm: 8,
+      says: 'holes one size larger than the screws, no solvent near it',
+    },
+    hdpe: { name: 'HDPE', leastMm: 10, mostMm: 13, takenMm: 12, says: 'nothing sticks to it: a gasket, no sealant' },
+    plywood: { name: 'plywood', leastMm: 9, mostMm: 12, takenMm: 12, says: 'edges sealed' },
   } satisfies Record<PlateEntry['material'], PlateMaterial>,
 } as const;
 

@@ -1,4 +1,5 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
+import type { PlateEntry } from '../fits-shape.ts';
 import type { BusEntry, FeedEntry, LineEntry, PassageEntry, PlanDraft, WayEntry } from '../plan-shape.ts';
 import { priceList } from '../prices/price-list.ts';
 import { otherRoutes } from '../ways/other-routes.ts';
@@ -11,6 +12,7 @@ import type { OrderInput } from './line-cutter.ts';
 import { lineDoubt } from './line-doubt.ts';
 import { makeLineParts } from './line-parts.ts';
 import { mastWants } from './mast-wants.ts';
+import { plateWants } from './plate-wants.ts';
 import { plugPassages } from './plug-passages.ts';
 import { powerWants } from './power-wants.ts';
 import { spareWants } from './spare-wants.ts';
@@ -32,6 +34,8 @@ interface Asked {
   readonly ways: readonly WayEntry[];
   /** feeds with their wires, where they were sized */
   readonly feeds?: readonly FeedEntry[];
+  /** plates to be made */
+  readonly plates?: readonly PlateEntry[];
 }
 
 const withPieces = (input: OrderInput, { line, cut, toBuy }: CutLine): LineEntry =>
@@ -75,6 +79,7 @@ export const orderOf = ({
   lines,
   ways,
   feeds = [],
+  plates = [],
 }: Asked): Pick<PlanDraft, 'lines' | 'shopping' | 'tape' | 'passages'> => {
   const entries = buses.map(({ entry }) => entry);
   const input = orderInput({ index, buses, feeds });
@@ -94,6 +99,7 @@ export const orderOf = ({
       .flatMap((line) => [...powerWants(input, line), ...terminalWants(input, line)]),
     ...fixingWants(input, { lines, newLines }),
     ...mastWants(input, newLines),
+    ...plateWants(input, plates),
     ...plugs,
   ];
   const list = mergeWants(wants);

@@ -1,19 +1,11 @@
+import { plateMaterialFigures } from '../../core/facts/opening-figures.ts';
 import type { FitEntry, PlateEntry } from '../../core/fits-shape.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { bothText, mmText, sizeText } from './size-words.ts';
 
-const materialWords: Readonly<Record<PlateEntry['material'], string>> = {
-  grp: 'GRP',
-  aluminium: 'aluminium',
-  acrylic: 'acrylic',
-  polycarbonate: 'polycarbonate',
-  hdpe: 'HDPE',
-  plywood: 'plywood',
-};
-
 /** What a plate is made of, and how thick. */
 export const plateMaterial = ({ material, thicknessMm }: PlateEntry): string =>
-  `${materialWords[material]} ${bothText(thicknessMm)}`;
+  `${plateMaterialFigures.materials[material].name} ${bothText(thicknessMm)}`;
 
 /** "plate 212 × 178 mm (8.35 × 7.01 in), GRP 5 mm (0.20 in)". */
 export const plateWords = (plate: PlateEntry): string => `plate ${sizeText(plate.outline)}, ${plateMaterial(plate)}`;

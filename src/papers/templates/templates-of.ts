@@ -30,6 +30,16 @@ const underPlate = (boat: Boat, plan: Plan, { openings }: PlateEntry): Outline[]
       : [hole, { shape: shapeAt(fit.bezel, [xMm, yMm]), says: `bezel of ${nameIn(boat.kit, unit)}` }];
   });
 
+const sentence = (text: string): string => `${text[0]?.toUpperCase() ?? ''}${text.slice(1)}`;
+
+/** Where a unit in a plate does not pass the old hole, the panel is cut too. */
+const widened = (boat: Boat, { widens }: PlateEntry): string[] =>
+  widens.length === 0
+    ? []
+    : [
+        `Under it the panel is cut away as far as the cut-out reaches: ${widens.map((id) => nameIn(boat.openings ?? [], id)).join(', ')}.`,
+      ];
+
 const plateTemplate = (boat: Boat, plan: Plan, plate: PlateEntry): Template => {
   const holes = plate.openings.map(({ opening }) => nameIn(boat.openings ?? [], opening));
   const { says } = plateMaterialFigures.materials[plate.material];
@@ -47,7 +57,10 @@ const plateTemplate = (boat: Boat, plan: Plan, plate: PlateEntry): Template => {
     mark: underPlate(boat, plan, plate),
     drill: plate.screws.map(({ xMm, yMm, holeMm }) => ({ xMm, yMm, holeMm })),
     says: [
-      `${plateMaterial(plate)}; ${says}. Laps over the hole by ${mmText(plate.overlapMm)} mm; bed it on butyl or a gasket.`,
+      sentence(
+        `${plateMaterial(plate)}; ${says}. Laps over the hole by ${mmText(plate.overlapMm)} mm; bed it on butyl or a gasket.`,
+      ),
+      ...widened(boat, plate),
     ],
     notForCutting: notForCuttingWords(plate.notForCutting),
   };

@@ -130,6 +130,8 @@ test('openings with one plate share it; each unit is set in it over its own hole
   expect(fits.map(({ plate: id }) => id)).toEqual(['dash', 'dash']);
   const [made] = plates;
   expect(made).toMatchObject({ id: 'dash', material: 'aluminium', thicknessMm: 4, cuts: [{ unit: 'display' }] });
+  // the unit does not pass its old hole: the panel is cut under the plate
+  expect(made?.widens).toEqual(['hole']);
   // from the bezel and its 16 mm on the left of the first hole to 40 + 25 on the right of the second
   expect(made?.outline.widthMm).toBe(125 + 16 + 200 + 40 + 25);
   const [one, other] = made?.openings ?? [];

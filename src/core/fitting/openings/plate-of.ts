@@ -8,6 +8,8 @@ import { plateScrewsAt } from './plate-screws-at.ts';
 import type { Point } from './point.ts';
 import { screwNeedMm } from './screw-needs.ts';
 import { shapeAt } from './shape-at.ts';
+import { shapePoints } from './shape-points.ts';
+import { sticksOutMm, touchingMm } from './sticks-out.ts';
 
 type PanelMaterial = Opening['panel']['material'];
 
@@ -60,6 +62,10 @@ const joinedReasons = (under: readonly UnderPlate[]): PlateEntry['notForCutting'
   return reasons.length === 0 ? undefined : reasons;
 };
 
+/** Whether what is cut for a unit reaches out of the old hole. */
+const isWider = ({ hole, cut }: FitEntry): boolean =>
+  cut !== undefined && sticksOutMm(shapePoints(cut), hole) > touchingMm;
+
 /** One plate over its openings: as large as its holes with their overlap and its bezels with its own screws ask for. */
 export const plateOf = (id: string, under: readonly UnderPlate[], figures: FittingFigures): PlateEntry | undefined => {
   const [first] = under;
@@ -108,6 +114,7 @@ export const plateOf = (id: string, under: readonly UnderPlate[], figures: Fitti
             })),
       ),
     ],
+    widens: under.flatMap(({ opening, fit }) => (isSetIn(fit) && isWider(fit) ? [opening.id] : [])),
     overlapMm,
     material,
     thicknessMm: wish.thicknessMm ?? takenMm,
