@@ -9,7 +9,7 @@ export const fittingBadlySeenOrReached: Fault = {
     withHoledPanel(boat, {
       id: 'overhead-screen',
       name: 'screen over the windscreen',
-      place: 'fore-cabin',
+      place: 'stern-locker',
       opening: { viewed: { distanceM: 0.9, eyeAboveM: 0, reachM: 0.9 } },
     }),
 };

@@ -9,7 +9,7 @@ export const fittingCutFromTypical: Fault = {
     withHoledPanel(boat, {
       id: 'unread-screen',
       name: 'screen whose drawing nobody has read',
-      place: 'helm-locker',
+      place: 'stern-locker',
       sheet: { source: 'typical' },
       opening: { toCut: true },
     }),

@@ -9,7 +9,7 @@ export const fittingEdgeTooNear: Fault = {
     withHoledPanel(boat, {
       id: 'high-screen',
       name: 'screen under the edge of the dash',
-      place: 'panel-locker',
+      place: 'aft-cabin',
       opening: { panel: { material: 'grp', thicknessMm: 6, edgesMm: { above: 18, below: 20 } } },
     }),
 };

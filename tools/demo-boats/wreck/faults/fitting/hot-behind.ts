@@ -9,7 +9,7 @@ export const fittingHotBehind: Fault = {
     withHoledPanel(boat, {
       id: 'boxed-screen',
       name: 'screen in a shut box',
-      place: 'fore-locker',
+      place: 'aft-cabin',
       opening: { behind: { depthMm: 200, how: 'taped', widthMm: 260, heightMm: 170, air: 'closed' } },
     }),
 };

@@ -9,7 +9,7 @@ export const fittingNoRoomBehind: Fault = {
     withHoledPanel(boat, {
       id: 'deep-screen',
       name: 'screen that is deeper than the dash',
-      place: 'fore-cabin',
+      place: 'stern-locker',
       sheet: { body: { widthMm: 250, heightMm: 160, depthMm: 85 }, plugsMm: 80 },
       opening: { behind: { depthMm: 120, how: 'taped' } },
     }),

@@ -9,7 +9,7 @@ export const fittingPanelWeakOrWarped: Fault = {
     withHoledPanel(boat, {
       id: 'wide-screen',
       name: 'screen nearly as large as its panel',
-      place: 'helm-locker',
+      place: 'stern-locker',
       opening: {
         panel: {
           material: 'grp',

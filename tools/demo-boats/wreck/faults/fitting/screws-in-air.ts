@@ -9,7 +9,7 @@ export const fittingScrewsInAir: Fault = {
     withHoledPanel(boat, {
       id: 'screwed-screen',
       name: 'screen with screws at its sides',
-      place: 'panel-locker',
+      place: 'aft-cabin',
       sheet: {
         cutout: {
           widthMm: 200,

@@ -9,7 +9,7 @@ export const fittingWebTooNarrow: Fault = {
     const holed = withHoledPanel(boat, {
       id: 'left-screen',
       name: 'screen beside another hole',
-      place: 'fore-locker',
+      place: 'aft-cabin',
       opening: { atMm: [0, 0], panel: { material: 'grp', thicknessMm: 10 } },
     });
     return {
@@ -19,7 +19,7 @@ export const fittingWebTooNarrow: Fault = {
         {
           id: 'hole-beside',
           name: 'hole of the old gauge',
-          place: 'fore-locker',
+          place: 'aft-cabin',
           hole: { shape: 'round', widthMm: 80, heightMm: 80 },
           atMm: [112.5 + 12 + 40, 0],
           panel: { material: 'grp', thicknessMm: 10 },
