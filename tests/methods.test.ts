@@ -17,6 +17,7 @@ import { depthOffsets } from '../src/core/fitting/depth/depth-offsets.ts';
 import { heelFactor } from '../src/core/fitting/depth/heel-factor.ts';
 import { offsetTwice } from '../src/core/fitting/depth/offset-twice.ts';
 import { rawDepthOffset } from '../src/core/fitting/depth/raw-depth-offset.ts';
+import { deviationOf } from '../src/core/fitting/heading/deviation.ts';
 import { boxRiseK } from '../src/core/fitting/openings/box-heat.ts';
 import { leastWebMm } from '../src/core/fitting/openings/least-web.ts';
 import { letterFloorMm, letterHeightMm } from '../src/core/fitting/openings/letter-height.ts';
@@ -25,6 +26,7 @@ import { deviationAt } from '../src/core/fitting/sea/deviation-curve.ts';
 import { logFactor } from '../src/core/fitting/sea/log-factor.ts';
 import { meanOfMeans } from '../src/core/fitting/sea/mean-of-means.ts';
 import { windOffset } from '../src/core/fitting/sea/wind-offset.ts';
+import { leastAheadM } from '../src/core/fitting/sensors/least-ahead.ts';
 import { aisDraughtField, aisSize } from '../src/core/fitting/settings/ais-size.ts';
 import { safeDepthM } from '../src/core/fitting/settings/safe-depth.ts';
 import { strayBonds } from '../src/core/isolation/stray-bonds.ts';
@@ -54,6 +56,7 @@ import { pickConductor } from '../src/core/power/pick-conductor.ts';
 import { pickFuse } from '../src/core/power/pick-fuse.ts';
 import { sizeByDrop } from '../src/core/power/size-by-drop.ts';
 import { faultCurrentA } from '../src/core/power/source-side/fault-current.ts';
+import { standardFromSteering } from '../src/core/power/standard-from-steering.ts';
 import { steadyCurrentA } from '../src/core/power/steady-current.ts';
 import { tailLoopFieldUt, wireFieldUt } from '../src/core/power/wire-field.ts';
 import { gatewayAndPilot, remoteBoat, remoteOf } from '../src/core/remote/remote-boat.test-helper.ts';
@@ -122,6 +125,7 @@ const methods = {
   depthAtSoundSpeed,
   depthBelow,
   depthOffsets,
+  deviationOf,
   dropByOhmV,
   dropByRuleV,
   effectiveLength,
@@ -136,6 +140,7 @@ const methods = {
   leastWebMm,
   letterFloorMm,
   letterHeightMm,
+  leastAheadM,
   lenOf,
   lineLoad,
   longestWait,
@@ -156,6 +161,7 @@ const methods = {
   ruleOfThumb,
   sizeByDrop,
   solveDc,
+  standardFromSteering,
   steadyCurrentA,
   strayBonds,
   suggestedMeasures,

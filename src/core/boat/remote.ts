@@ -13,6 +13,8 @@ export const holderSchema = z.enum(holders);
 export const kitRemoteSchema = z
   .strictObject({
     writes: z.exactOptional(writesSchema),
+    /** somebody needs it to write: a route from a phone, a recorder that sets the time */
+    mustWrite: z.exactOptional(z.boolean()),
     /** how its password stands, never the password */
     password: z.exactOptional(z.enum(['changed', 'default', 'none', 'unknown'])),
     heldBy: z.exactOptional(z.array(holderSchema).min(1)),

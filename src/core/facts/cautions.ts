@@ -88,7 +88,7 @@ export const cautions: readonly Caution[] = [
     id: 'hull',
     hazard: 'holes in the hull',
     showWhen: 'through-hull or deck hole',
-    text: 'Nothing drilled below the waterline afloat. Cored deck: bore large, dig out core, fill with epoxy, re-drill. Transducer work ashore.',
+    text: 'Nothing drilled below the waterline afloat; the blanking plug at hand before the hole. Cored deck: bore large, dig out core, fill with epoxy, re-drill. Transducer work ashore; look for weeping when she is lowered, and again after 24 h afloat.',
     deferTo: 'ISO 9093, ABYC H-27',
     source: 'practice-cautions',
   },

@@ -51,7 +51,8 @@ const slanting = ({ leftMm, topMm, widthMm, heightMm }: Area, slope: 1 | -1): Pa
   });
 };
 
-const strokesOf = (area: Area, pattern: FillPattern): PathStep[] => {
+/** The strokes of a pattern in an area, nothing under them; areas side by side carry on the same lines. */
+export const hatching = (area: Area, pattern: FillPattern): PathStep[] => {
   switch (pattern) {
     case 'rising':
       return slanting(area, -1);
@@ -70,7 +71,7 @@ const strokesOf = (area: Area, pattern: FillPattern): PathStep[] => {
 
 /** An area filled with a pattern, with its outline. */
 export const patterned = (area: Area, { pattern, ink }: { pattern: FillPattern; ink: Ink }): Shape[] => {
-  const strokes = strokesOf(area, pattern);
+  const strokes = hatching(area, pattern);
   return [
     pathShape(rectangle(area), { fill: pattern === 'solid' ? ink : 'paper' }),
     ...(strokes.length === 0 ? [] : [pathShape(strokes, { stroke: { ink, widthMm: 0.3 } })]),

@@ -23,6 +23,7 @@ import { panelList } from './panel-list.ts';
 import { phaseList } from './phase-list.ts';
 import { pinList } from './pin-list.ts';
 import { plateList } from './plate-list.ts';
+import { sensorList } from './sensor-list.ts';
 import { spareList } from './spare-list.ts';
 import { tapeList } from './tape-list.ts';
 import { teeList } from './tee-list.ts';
@@ -56,5 +57,6 @@ export const planLists = (boat: Boat, plan: Plan): readonly ListTable[] =>
     openingList,
     fitList,
     plateList,
+    sensorList,
     phaseList,
   ].map((list) => list(boat, plan));

@@ -1,6 +1,6 @@
 import type { Boat, Kit, Place, Way } from '../../../src/core/boat/boat-schema.ts';
 import type { Sheet } from '../../../src/core/boat/sheet.ts';
-import { read, taped } from './base.ts';
+import { read, taped, wreckBase } from './base.ts';
 
 /** A spot that only one fault knows. */
 export const spot = (id: string, name: string, at: readonly [xM: number, yM: number, zM: number]): Place => ({
@@ -14,27 +14,27 @@ export const spot = (id: string, name: string, at: readonly [xM: number, yM: num
   tees: false,
 });
 
-/** A bare way from the bow to a spot, so that it is a place of the boat like any other. */
-const wayTo = ({ places }: Boat, to: Place): Way => {
-  const from = places.find(({ id }) => id === 'fore-locker') ?? to;
-  const straightM = Math.hypot(from.xM - to.xM, from.yM - to.yM, from.zM - to.zM);
+/** A bare way to a spot from the nearest place of the sound boat, so that it is a place of the boat like any other. */
+const wayTo = (to: Place): Way => {
+  const apartM = ({ xM, yM, zM }: Place): number => Math.hypot(xM - to.xM, yM - to.yM, zM - to.zM);
+  const from = wreckBase.places.reduce((best, place) => (apartM(place) < apartM(best) ? place : best));
   return {
     id: `to-${to.id}`,
     ends: [from.id, to.id],
-    length: taped(Math.ceil(straightM * 10 + 2) / 10),
+    length: taped(Math.ceil(apartM(from) * 10 + 2) / 10),
     kind: 'open',
     known: 'seen',
   };
 };
 
-/** The boat with one more unit at a place of its own, joined to nothing, by a manual of its own. */
+/** The boat with one more unit at a place of hers or of its own, joined to nothing, by a manual of its own. */
 export const withSited = (
   boat: Boat,
   {
     kit,
     place,
     sheet,
-  }: { kit: Omit<Kit, 'sheet' | 'place'>; place: Place; sheet: Pick<Sheet, 'kind'> & Partial<Sheet> },
+  }: { kit: Omit<Kit, 'sheet' | 'place'>; place: Place | string; sheet: Pick<Sheet, 'kind'> & Partial<Sheet> },
 ): Boat => {
   const own = read({
     id: `${kit.id}-sheet`,
@@ -46,10 +46,9 @@ export const withSited = (
   });
   return {
     ...boat,
-    places: [...boat.places, place],
-    ways: [...boat.ways, wayTo(boat, place)],
+    ...(typeof place === 'string' ? {} : { places: [...boat.places, place], ways: [...boat.ways, wayTo(place)] }),
     sheets: [...boat.sheets, own],
-    kit: [...boat.kit, { ...kit, sheet: own.id, place: place.id }],
+    kit: [...boat.kit, { ...kit, sheet: own.id, place: typeof place === 'string' ? place : place.id }],
   };
 };
 
@@ -69,14 +68,14 @@ export const withFluxgate = (
     sheet: { kind: 'heading-sensor', sensor: { north: 'fluxgate' }, compassSafe: { valueM: 0.3, how: 'papers' } },
   });
 
-/** The same with a bare depth element, at a frequency of its own unless one is given. */
+/** The same with a bare depth element, in the bow unless it has a place of its own. */
 export const withSounder = (
   boat: Boat,
   {
     kit,
-    place,
+    place = 'fore-locker',
     frequenciesKHz,
-  }: { kit: Omit<Kit, 'sheet' | 'place'>; place: Place; frequenciesKHz?: readonly number[] },
+  }: { kit: Omit<Kit, 'sheet' | 'place'>; place?: Place | string; frequenciesKHz?: readonly number[] },
 ): Boat =>
   withSited(boat, {
     kit,

@@ -176,7 +176,7 @@ export const fittingSources = {
   },
   'choice-heading-siting': {
     standing: 'project choice',
-    text: 'Which kind of unit counts as which row of the clearances of a heading sensor; a place within 1.25 times a clearance leaves a doubt; two things in one place can keep 0.5 m apart; a feed of 20 A and more is a high-current wire, and so is what stands at a battery.',
+    text: 'Which kind of unit counts as which row of the clearances of a heading sensor; a place within 1.25 times a clearance leaves a doubt; two things in one place can keep 0.5 m apart; a feed of 20 A and more is a high-current wire, and so is what stands at a battery; a place named after anchor, chain, windlass or tools has iron in it.',
   },
   'practice-card-swing': {
     standing: 'common practice',

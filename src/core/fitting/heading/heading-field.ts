@@ -41,8 +41,8 @@ const obstacleOf = (index: BoatIndex, { id, place }: Kit): HeadingObstacle[] => 
   if (is !== undefined) return [{ id, is, at, leastM: headingClearanceM(is), by: 'kind' }];
   const leastM = sheet.compassSafe?.valueM;
   if (leastM !== undefined) return leastM === 0 ? [] : [{ id, is: 'unit', at, leastM, by: 'sheet' }];
-  // a bare sensor or a sender is too little to be asked for
-  return (sheet.power ?? []).some(({ max }) => max > 0) && sheet.kind !== 'heading-sensor'
+  // what only feels something has no magnet to speak of
+  return (sheet.power ?? []).some(({ max }) => max > 0) && !/(^|-)(sensor|sender|transducer)$/.test(sheet.kind)
     ? [{ id, is: 'unit', at, leastM: compassLimits.unknownItemWarnBelow.value, by: 'taken' }]
     : [];
 };

@@ -4,6 +4,7 @@ import { guestWifiNotApart } from './guest-wifi-not-apart.ts';
 import { pilotFromAPhone } from './pilot-from-a-phone.ts';
 import { twoAddressGivers } from './two-address-givers.ts';
 import { writesUnknown } from './writes-unknown.ts';
+import { writesWithoutNeed } from './writes-without-need.ts';
 
 /** The rules of this area. */
 export const remoteRules: readonly Rule[] = [
@@ -12,4 +13,5 @@ export const remoteRules: readonly Rule[] = [
   pilotFromAPhone,
   twoAddressGivers,
   writesUnknown,
+  writesWithoutNeed,
 ];

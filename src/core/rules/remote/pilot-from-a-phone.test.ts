@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { isOpen, withReasons } from '../../accepted-findings.ts';
 import { gatewayAndPilot, remoteBoat } from '../../remote/remote-boat.test-helper.ts';
 import { pilotFromAPhone } from './pilot-from-a-phone.ts';
 import { findsRemote } from './remote-case.test-helper.ts';
@@ -14,6 +15,16 @@ test('a gateway that is said to write is a danger, one nobody has looked at a fa
   const [finding] = found({ kind: 'gateway' });
   expect(finding).toMatchObject({ level: 'fault', about: ['gate', 'pilot'] });
   expect(finding?.says).toContain('given a course by the wifi of gate: gate is a converter');
+});
+
+test('SC-03 (common practice): a pilot worked from a phone, not signed by the owner, is to be turned off or only looked at', () => {
+  const [unsigned] = found({ kind: 'gateway' });
+  expect(unsigned?.cure).toContain('set it to listen only');
+  const signed = [
+    { finding: unsigned?.id ?? '', reason: 'Worked from the foredeck; wheel and standby key always win.' },
+  ];
+  const open = (accepted: typeof signed) => withReasons(found({ kind: 'gateway' }), accepted).filter(isOpen);
+  expect([open([]).length, open(signed).length]).toEqual([1, 0]);
 });
 
 test('a screen that sends a route is a doubt', () => {

@@ -17,6 +17,7 @@ import { placeNotes } from '../place-notes.ts';
 import { type FlowPart, textFlow } from '../text-flow.ts';
 import { distancesFrom, feedsTexts, heightText, leadTexts, planOf } from './antenna-facts.ts';
 import { unitsNote } from './antenna-notes.ts';
+import { headingSheets } from './heading-sheets.ts';
 
 type Kind = 'antenna' | 'sensor';
 type ViewName = 'side' | 'top';
@@ -248,5 +249,6 @@ export const antennaSheets = (known: KnownBoat): SheetContent[] => {
       about: shown.flatMap(({ marks }) => marks.flatMap((mark) => mark.about)),
       shapes,
     })),
+    ...headingSheets(known),
   ];
 };

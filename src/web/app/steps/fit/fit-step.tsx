@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { Step, StepMarginProps } from '../step.ts';
 import { OpeningsBlock } from './openings/openings-block.tsx';
 import { SeaBlock } from './sea/sea-block.tsx';
+import { SensingBlocks } from './sensing/sensing-blocks.tsx';
 import { SettingsBlock } from './settings/settings-block.tsx';
 import { TypedTable } from './settings/typed-table.tsx';
 import { words as settingsWords } from './settings/words.ts';
@@ -10,6 +11,7 @@ import { SitesBlock } from './sites-block.tsx';
 const FitMargin = (given: StepMarginProps): ReactNode => (
   <>
     <SitesBlock {...given} />
+    <SensingBlocks {...given} />
     <SettingsBlock {...given} />
     <SeaBlock {...given} />
   </>

@@ -1,6 +1,7 @@
-import { type ReactNode, useMemo } from 'react';
+import { type ReactNode, useMemo, useState } from 'react';
 import type { Boat } from '../../../../core/boat/boat-schema.ts';
 import type { Plan } from '../../../../core/plan-shape.ts';
+import { weakPassPhrase } from '../../../../core/remote/weak-pass-phrase.ts';
 import { cardBoat } from '../../../../papers/cards/card-boat.ts';
 import { handOverSteps, type RemoteRow, remoteRows } from '../../../../papers/lists/remote-rows.ts';
 import { LitRows, type RowHand } from '../../margin/lit-rows.tsx';
@@ -25,6 +26,29 @@ const Points = ({ row }: { row: RemoteRow }): ReactNode => {
   );
 };
 
+/** A pass phrase looked at while it is typed; nothing of it is kept or sent. */
+const TryPhrase = ({ boat }: { boat: Boat }): ReactNode => {
+  const [phrase, setPhrase] = useState('');
+  const known = [boat.name, ...boat.kit.flatMap(({ aboard }) => aboard?.serial ?? [])];
+  const weak = phrase === '' ? undefined : weakPassPhrase({ phrase, known });
+  return (
+    <details className="why">
+      <summary>{words.tryPhrase}</summary>
+      <label>
+        {words.phrase}
+        <input
+          type="text"
+          autoComplete="off"
+          spellCheck={false}
+          value={phrase}
+          onChange={({ target }) => setPhrase(target.value)}
+        />
+      </label>
+      <p role="status">{phrase === '' ? words.phraseKept : words.phraseIs[weak ?? 'strong']}</p>
+    </details>
+  );
+};
+
 /** The security page: who can reach what by wifi and from ashore, who holds passwords, what to do on handing her over. */
 export const SecurityBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand: RowHand }): ReactNode => {
   const names = useMemo(() => cardBoat(boat), [boat]);
@@ -38,6 +62,11 @@ export const SecurityBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; ha
         empty={words.noWayIn}
         hand={hand}
       />
+      {rows.length === 0 ? null : (
+        <div className="block">
+          <TryPhrase boat={boat} />
+        </div>
+      )}
       {steps.length === 0 ? null : (
         <section className="block">
           <h2>{words.handOver}</h2>

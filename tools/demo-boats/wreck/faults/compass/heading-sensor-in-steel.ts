@@ -9,7 +9,7 @@ export const compassHeadingSensorInSteel: Fault = {
     withFluxgate(boat, {
       id: 'locker-fluxgate',
       name: 'fluxgate in the paint locker',
-      place: spot('paint-locker', 'paint locker of steel', [16, 0, 1.4]),
+      place: spot('paint-locker', 'paint locker of steel', [11.8, 0, -1.3]),
       site: { steelLocker: true },
     }),
 };

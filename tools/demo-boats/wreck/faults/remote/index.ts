@@ -4,6 +4,7 @@ import { remoteGuestWifiNotApart } from './guest-wifi-not-apart.ts';
 import { remotePilotFromAPhone } from './pilot-from-a-phone.ts';
 import { remoteTwoAddressGivers } from './two-address-givers.ts';
 import { remoteWritesUnknown } from './writes-unknown.ts';
+import { remoteWritesWithoutNeed } from './writes-without-need.ts';
 
 /** The faults of this area, one a rule. */
 export const remoteFaults: readonly Fault[] = [
@@ -12,4 +13,5 @@ export const remoteFaults: readonly Fault[] = [
   remotePilotFromAPhone,
   remoteTwoAddressGivers,
   remoteWritesUnknown,
+  remoteWritesWithoutNeed,
 ];

@@ -1,5 +1,5 @@
 import type { Fault } from '../../fault.ts';
-import { spot, withSounder } from '../../sited-units.ts';
+import { withSounder } from '../../sited-units.ts';
 
 /** A hole straight through the core, its edge bare. */
 export const sensorsHullDoesNotSuit: Fault = {
@@ -8,6 +8,5 @@ export const sensorsHullDoesNotSuit: Fault = {
   plant: (boat) =>
     withSounder(boat, {
       kit: { id: 'core-element', name: 'depth element through the core', fate: 'stays', site: { laminate: 'core' } },
-      place: spot('core-well', 'well ahead of the keel', [7, -0.2, -0.3]),
     }),
 };

@@ -1,6 +1,6 @@
 import type { Fault } from '../../fault.ts';
 import { withJoin } from '../../on-steel.ts';
-import { spot, withSited, withSounder } from '../../sited-units.ts';
+import { withSited, withSounder } from '../../sited-units.ts';
 
 /** The old element of 50 kHz behind a new box for 200 kHz. */
 export const sensorsInputDoesNotFit: Fault = {
@@ -11,12 +11,11 @@ export const sensorsInputDoesNotFit: Fault = {
       withSited(
         withSounder(boat, {
           kit: { id: 'old-element', name: 'old depth element', fate: 'stays' },
-          place: spot('element-well', 'well of the old element', [7.3, 0.2, -0.3]),
           frequenciesKHz: [50],
         }),
         {
           kit: { id: 'echo-box', name: 'new box for the old element', fate: 'stays' },
-          place: spot('echo-shelf', 'shelf over the old element', [7.3, 0.2, 0.3]),
+          place: 'fore-cabin',
           sheet: {
             kind: 'sounder',
             compassSafe: { valueM: 0.1, how: 'papers' },

@@ -1,5 +1,5 @@
 import type { Fault } from '../../fault.ts';
-import { spot, withSounder } from '../../sited-units.ts';
+import { withSounder } from '../../sited-units.ts';
 
 /** A depth element where the bow rises, without a block. */
 export const sensorsLeans: Fault = {
@@ -8,6 +8,5 @@ export const sensorsLeans: Fault = {
   plant: (boat) =>
     withSounder(boat, {
       kit: { id: 'bow-element', name: 'depth element in the rise of the bow', fate: 'stays', site: { tiltDeg: 14 } },
-      place: spot('bow-rise', 'rise of the bow', [8.2, 0.2, -0.2]),
     }),
 };

@@ -1,5 +1,5 @@
 import type { Fault } from '../../fault.ts';
-import { spot, withSounder } from '../../sited-units.ts';
+import { withSounder } from '../../sited-units.ts';
 
 /** A depth element with the cabin sole 40 mm over it. */
 export const sensorsNoHeadroom: Fault = {
@@ -8,6 +8,5 @@ export const sensorsNoHeadroom: Fault = {
   plant: (boat) =>
     withSounder(boat, {
       kit: { id: 'low-element', name: 'depth element under the sole', fate: 'stays', site: { headroomMm: 40 } },
-      place: spot('under-sole', 'under the cabin sole', [7.2, 0.2, -0.3]),
     }),
 };

@@ -1,5 +1,5 @@
 import type { Fault } from '../../fault.ts';
-import { spot, withSounder } from '../../sited-units.ts';
+import { withSounder } from '../../sited-units.ts';
 
 /** A new insert, bought for the housing that is there. */
 export const sensorsOldHousing: Fault = {
@@ -13,6 +13,5 @@ export const sensorsOldHousing: Fault = {
         fate: 'comes',
         site: { housing: 'old', tiltDeg: 2, headroomMm: 200, laminate: 'solid' },
       },
-      place: spot('old-well', 'well of the old log', [7.4, -0.3, -0.3]),
     }),
 };

@@ -1,11 +1,10 @@
 import type { Boat } from '../../../../../src/core/boat/boat-schema.ts';
 import type { Fault } from '../../fault.ts';
-import { spot, withSounder } from '../../sited-units.ts';
+import { withSounder } from '../../sited-units.ts';
 
 const withFishFinder = (boat: Boat, side: 'port' | 'starboard'): Boat =>
   withSounder(boat, {
     kit: { id: `fish-element-${side}`, name: `element of the fish finder, ${side}`, fate: 'stays' },
-    place: spot(`fish-well-${side}`, `well of the fish finder, ${side}`, [7.6, side === 'port' ? -0.4 : 0.4, -0.3]),
     frequenciesKHz: [83],
   });
 
