@@ -18,8 +18,8 @@ export type BinderFile =
   | { readonly as: 'xlsx' | 'json' }
   | { readonly as: 'csv'; readonly list: string };
 
-/** Which papers: the binder, the quote, or labels of a geometry by its id. */
-export type WhichPapers = 'binder' | 'quote' | { readonly labels: string };
+/** Which papers: the binder, the quote, templates to cut by, or labels of a geometry by its id. */
+export type WhichPapers = 'binder' | 'quote' | 'templates' | { readonly labels: string };
 
 /** What is to be set: of which boat, on what paper, which papers; `boatAddress` goes into the codes of labels. */
 export interface BinderOrder {

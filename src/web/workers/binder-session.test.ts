@@ -94,6 +94,9 @@ describe('a binder in a worker', () => {
     expect(Math.min(...(labels?.sizes ?? []).map(({ heightMm }) => heightMm))).toBe(12);
     await hear({ asks: 'set', of: now, paper: 'letter', papers: 'quote' });
     expect(told(said)?.parts.map(({ title }) => title)).toEqual([`New electronics for ${boat.name}`]);
+    await hear({ asks: 'set', of: now, paper: 'a4', papers: 'templates' });
+    expect(told(said)?.title).toBe(`${boat.name}: templates to cut by`);
+    expect(told(said)?.sizes.length).toBeGreaterThan(0);
   });
 
   test('refuses in words what cannot be read or made', async () => {

@@ -19,6 +19,7 @@ import { type FaceBytes, type MakePdf, writePdf } from '../../papers/pdf/write-p
 import { tableCsv } from '../../papers/table/table-csv.ts';
 import { tablesJson } from '../../papers/table/tables-json.ts';
 import { workbook } from '../../papers/table/workbook.ts';
+import { setTemplates } from '../../papers/templates/set-templates.ts';
 import type {
   BinderAsked,
   BinderFile,
@@ -86,7 +87,7 @@ const listFile = ({ boat, plan }: Made, file: Exclude<BinderFile, { as: 'pdf' }>
   }
 };
 
-/** Papers that are no binder: the quote to sign, or labels on sheets or on tape. */
+/** Papers that are no binder: the quote to sign, templates to cut by, or labels on sheets or on tape. */
 const loosePapers = (
   { boat, plan, given: { dateIso } }: Subject,
   {
@@ -96,6 +97,7 @@ const loosePapers = (
   }: { papers: Exclude<WhichPapers, 'binder'>; paper: PaperName; boatAddress?: string | undefined },
 ): SetBinder => {
   const day = dateIso === undefined ? {} : { dateIso };
+  if (papers === 'templates') return setTemplates({ boat, plan, paper, ...day });
   if (papers !== 'quote') {
     const geometry = [...labelSheets, ...labelTapes].find(({ id }) => id === papers.labels) ?? usualSheet(paper);
     const address = boatAddress === undefined ? {} : { boatAddress };

@@ -1,9 +1,11 @@
 /** The kinds of file that the page hands out. */
 const types = {
   csv: 'text/csv',
+  dxf: 'image/vnd.dxf',
   html: 'text/html',
   json: 'application/json',
   pdf: 'application/pdf',
+  svg: 'image/svg+xml',
   xlsx: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
 } as const;
 

@@ -43,11 +43,12 @@ const PapersSelect = (): ReactNode => {
       aria-label={words.which}
       value={typeof now === 'string' ? now : now.labels}
       onChange={({ currentTarget: { value } }) =>
-        choosePapers(value === 'binder' || value === 'quote' ? value : { labels: value })
+        choosePapers(value === 'binder' || value === 'quote' || value === 'templates' ? value : { labels: value })
       }
     >
       <option value="binder">{words.binderPapers}</option>
       <option value="quote">{words.quotePapers}</option>
+      <option value="templates">{words.templatePapers}</option>
       {[...labelSheets, ...labelTapes].map((geometry) => (
         <option key={geometry.id} value={geometry.id}>
           {words.labelPapers(geometryWords(geometry))}

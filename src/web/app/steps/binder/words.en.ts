@@ -2,11 +2,12 @@ import { printCount } from '../../../../papers/lists/print-figure.ts';
 
 /** What the step Binder says round the papers, in English. */
 export const en = {
-  paperFiles: { binder: 'binder', quote: 'quote' },
+  paperFiles: { binder: 'binder', quote: 'quote', templates: 'templates' },
   labelFile: (geometry: string) => `labels-${geometry}`,
   which: 'Which papers',
   binderPapers: 'binder',
   quotePapers: 'quote to sign',
+  templatePapers: 'templates to cut by, 1 : 1',
   labelPapers: (geometry: string) => `labels: ${geometry}`,
   listsFile: 'lists',
   broken: 'The papers could not be made. Open the page anew and try again.',

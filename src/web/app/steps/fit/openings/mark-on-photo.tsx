@@ -61,7 +61,14 @@ export const MarkOnPhoto = ({
   };
   const line = (points: readonly Mark[]): string => points.map(([x, y]) => `${x},${y}`).join(' ');
   return (
-    <svg ref={svg} className="trace-photo" viewBox={`0 0 ${widthPx} ${heightPx}`} onPointerDown={press}>
+    <svg
+      ref={svg}
+      className="trace-photo"
+      width={widthPx}
+      height={heightPx}
+      viewBox={`0 0 ${widthPx} ${heightPx}`}
+      onPointerDown={press}
+    >
       <title>{words.photo}</title>
       <image href={url} width={widthPx} height={heightPx} />
       <rect className="trace-tint" width={widthPx} height={heightPx} />

@@ -128,7 +128,11 @@ export const en = {
   pointHelp: 'Arrow keys move a mark, with Shift by ten; Delete takes it out.',
   backOne: 'take the last mark back',
   useTrace: 'use this outline',
-  larger: 'larger',
-  smaller: 'smaller',
+  larger: 'fill the window',
+  smaller: 'back into the page',
+  templateToCut: 'Template in true size:',
+  templateNotToCut: 'Template in true size, not for cutting until its sizes are the maker’s or measured:',
+  templateFile: { svg: 'SVG', dxf: 'DXF' },
+  templatePdf: 'On paper it stands at the step Binder, among the papers to choose.',
   pictureOf: (name: string) => `The opening ${name}, drawn`,
 } as const;
