@@ -16,6 +16,7 @@ const coreRooms = [
   'network',
   'readings',
   'prices',
+  'coax',
   'ways',
   'joins',
   'backbone',

@@ -8,9 +8,14 @@ import { solveLayout } from '../src/core/backbone/solve-layout.ts';
 import { busState } from '../src/core/blackouts/bus-trunk.ts';
 import { guessedLength } from '../src/core/boat/guessed-length.ts';
 import type { KitRemote } from '../src/core/boat/remote.ts';
+import { dbPer100M, rangeShare, wattsAfter } from '../src/core/coax/coax-loss.ts';
+import { swrAtRadio } from '../src/core/coax/swr.ts';
 import { bankEndurance } from '../src/core/energy/bank-endurance.ts';
 import { unitDay } from '../src/core/energy/unit-day.ts';
 import { sources } from '../src/core/facts/sources.ts';
+import { horizonNm } from '../src/core/fitting/antennas/horizon.ts';
+import { coupledDbm, sideBySideDb, stackedDb } from '../src/core/fitting/antennas/isolation.ts';
+import { peopleDistanceM } from '../src/core/fitting/antennas/people-distance.ts';
 import { depthAtSoundSpeed } from '../src/core/fitting/depth/depth-at-sound-speed.ts';
 import { depthBelow } from '../src/core/fitting/depth/depth-below.ts';
 import { depthOffsets } from '../src/core/fitting/depth/depth-offsets.ts';
@@ -21,6 +26,9 @@ import { deviationOf } from '../src/core/fitting/heading/deviation.ts';
 import { boxRiseK } from '../src/core/fitting/openings/box-heat.ts';
 import { leastWebMm } from '../src/core/fitting/openings/least-web.ts';
 import { letterFloorMm, letterHeightMm } from '../src/core/fitting/openings/letter-height.ts';
+import { heeledBeam } from '../src/core/fitting/radar/heeled-beam.ts';
+import { nearZoneM } from '../src/core/fitting/radar/near-zone.ts';
+import { opticalDeg } from '../src/core/fitting/radar/shadow-sectors.ts';
 import { clearanceAt, highestTide } from '../src/core/fitting/sea/bridge-clearance.ts';
 import { deviationAt } from '../src/core/fitting/sea/deviation-curve.ts';
 import { logFactor } from '../src/core/fitting/sea/log-factor.ts';
@@ -119,9 +127,11 @@ const methods = {
   compassSafeDistance,
   constantPower,
   copperOhmPerM,
+  coupledDbm,
   currentByOhmA,
   currentByRuleA,
   dayAh,
+  dbPer100M,
   depthAtSoundSpeed,
   depthBelow,
   depthOffsets,
@@ -135,6 +145,8 @@ const methods = {
   fuseVerdict,
   guessedLength,
   heelFactor,
+  heeledBeam,
+  horizonNm,
   interruptNeeded,
   ladenKg,
   leastWebMm,
@@ -142,6 +154,14 @@ const methods = {
   letterHeightMm,
   leastAheadM,
   lenOf,
+  nearZoneM,
+  opticalDeg,
+  peopleDistanceM,
+  rangeShare,
+  sideBySideDb,
+  stackedDb,
+  swrAtRadio,
+  wattsAfter,
   lineLoad,
   longestWait,
   messageLoadPct,

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { blackoutEntriesSchema } from './blackouts-shape.ts';
 import { joinKinds, lineKindSchema, orderSchema } from './boat/boat-schema.ts';
+import { coaxKindSchema } from './boat/coax.ts';
 import { readingSchema, referenceSchema } from './boat/sheet.ts';
 import { busEntrySchema, mendSchema } from './buses-shape.ts';
 import { cureSchema } from './cure-shape.ts';
@@ -163,6 +164,8 @@ export const lineEntrySchema = z.strictObject({
   longestM: metres,
   /** true where a way on the route or a tail is only guessed */
   guessed: z.boolean(),
+  /** of a new coax between a radio and its antenna: the kind it is made of */
+  coax: z.exactOptional(coaxKindSchema),
   /** how the wires of a 0183 pair or a maker's own wire are joined */
   wires: z.exactOptional(z.array(wireEntrySchema)),
   /** how far its route is settled by a person; absent where the plan chose it */

@@ -1,5 +1,7 @@
 import * as z from 'zod';
+import { aerialSchema, coaxRunSchema, spacingSchema } from './aerial-shape.ts';
 import { headingSiteSchema } from './heading-shape.ts';
+import { radarSchema, scannerPairSchema } from './radar-shape.ts';
 import { sensorSiteSchema } from './sensor-shape.ts';
 
 // The part of a plan that tells of every unit whose place decides how well it works.
@@ -20,8 +22,16 @@ export const siteEntrySchema = z.strictObject({
   heading: z.exactOptional(headingSiteSchema),
   /** of a sensor of depth, speed or wind: how it sits, and what takes it */
   sensor: z.exactOptional(sensorSiteSchema),
+  /** of an antenna */
+  aerial: z.exactOptional(aerialSchema),
+  radar: z.exactOptional(radarSchema),
 });
 export type SiteEntry = z.infer<typeof siteEntrySchema>;
 
 /** What a plan says of fitting. */
-export const fittingEntriesSchema = { sites: z.array(siteEntrySchema) };
+export const fittingEntriesSchema = {
+  sites: z.array(siteEntrySchema),
+  coax: z.array(coaxRunSchema),
+  spacings: z.array(spacingSchema),
+  scanners: z.array(scannerPairSchema),
+};

@@ -14,7 +14,7 @@ type Instanced = Omit<Instance, 'instance'> & Partial<Pick<Instance, 'instance'>
 export interface ByHand {
   readonly joins: readonly Join[];
   /** by cable id; every cable of the table must be here */
-  readonly cables: Readonly<Record<string, Pick<Cable, 'kind' | 'conductors' | 'serves' | 'areaMm2'>>>;
+  readonly cables: Readonly<Record<string, Pick<Cable, 'kind' | 'conductors' | 'serves' | 'areaMm2' | 'coax'>>>;
   /** by kit id: the ports and readings that its one instance of the table stands for, or an instance of their own */
   readonly instanced: Readonly<Record<string, readonly Instanced[]>>;
   readonly changes: Readonly<Record<string, NonNullable<Kit['changes']>>>;

@@ -19,7 +19,7 @@ const cables: ByHand['cables'] = {
   gc6: { kind: 'analog', conductors: 4, serves: 'lead-fluxgate' },
   gc7: { kind: 'single-wire', serves: 'wire-head' },
   gc8: { kind: 'single-wire', serves: 'wire-head-fly' },
-  gc9: { kind: 'coax', serves: 'coax-vhf-1' },
+  gc9: { kind: 'coax', serves: 'coax-vhf-1', coax: { kind: 'low-loss-foam-10-mm' } },
   gc10: { kind: 'coax' },
   gc11: { kind: 'video', serves: 'old-radar-cable' },
   gc12: { kind: 'analog' },

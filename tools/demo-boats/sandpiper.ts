@@ -14,8 +14,8 @@ const cables: ByHand['cables'] = {
   sc1: { kind: 'feeder', conductors: 2 },
   sc2: { kind: 'analog', conductors: 5, serves: 'lead-wind' },
   sc3: { kind: 'analog', conductors: 5, serves: 'lead-wind' },
-  sc4: { kind: 'coax', serves: 'coax-vhf' },
-  sc5: { kind: 'coax', serves: 'coax-vhf' },
+  sc4: { kind: 'coax', serves: 'coax-vhf', coax: { kind: 'low-loss-foam-10-mm' } },
+  sc5: { kind: 'coax', serves: 'coax-vhf', coax: { kind: 'low-loss-foam-10-mm' } },
   sc6: { kind: 'analog', serves: 'lead-log' },
   sc7: { kind: 'analog', serves: 'lead-depth' },
   // Power and data of the pilot in one sheath; the data pair is what the new multiplexer takes over.

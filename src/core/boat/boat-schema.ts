@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { aboardSchema } from './aboard.ts';
 import { atSeaSchema } from './at-sea.ts';
 import { chosenSourceSchema } from './chosen-source.ts';
+import { cableCoaxSchema, coaxKindSchema } from './coax.ts';
 import { daySchema } from './day.ts';
 import { fittedSchema } from './fitted.ts';
 import { dottedIdSchema, idSchema } from './ids.ts';
@@ -74,6 +75,8 @@ export const placeSchema = z.strictObject({
   reach: z.enum(['open', 'panel', 'hard', 'aloft']),
   tees: z.boolean(),
   spares: z.exactOptional(z.int().min(0).max(20)),
+  /** height of the sole that people stand on there, over the water */
+  soleZM: z.exactOptional(metresSchema),
   /** somebody stood there and it is so */
   seen: z.exactOptional(z.boolean()),
   /** every box, plug and cable end there is in this file */
@@ -124,6 +127,8 @@ export const cableSchema = z.strictObject({
   conductors: z.exactOptional(z.int().min(1).max(100)),
   /** copper of one conductor of a feed, a feeder or the lead of a steering drive */
   areaMm2: z.exactOptional(z.number().positive().max(1000).meta({ unit: 'mm²' })),
+  /** of a coax: what it is, what it loses, how its joints are */
+  coax: z.exactOptional(cableCoaxSchema),
   condition: z.enum(['good', 'doubtful', 'bad', 'untested']),
   fate: z.enum(['stays', 'goes']),
   terminator: z.exactOptional(z.boolean()),
@@ -234,6 +239,10 @@ export const pinsSchema = z.strictObject({
       z.string().min(1).max(300),
       z.strictObject({ areaMm2: z.number().positive().max(1000).meta({ unit: 'mm²' }), state: stateSchema }),
     ),
+  ),
+  /** by line id: the kind of its coax */
+  coax: z.exactOptional(
+    z.record(z.string().min(1).max(300), z.strictObject({ kind: coaxKindSchema, state: stateSchema })),
   ),
   /** by `panel.circuit`: the protection that stands there whatever the plan would pick */
   fuses: z.exactOptional(

@@ -30,7 +30,12 @@ const canonicalCable = (cable: Cable, ways: ReadonlyMap<string, Way>): Cable => 
   const known = cable.ways.flatMap((id) => ways.get(id) ?? []);
   const ends = { from: cable.from.place, to: cable.to.place };
   const walked = known.length === cable.ways.length ? walkingOrder(known, ends) : undefined;
-  return { ...cable, ways: [...(walked ?? wordsInOrder(cable.ways))] };
+  const losses = cable.coax?.losses;
+  return {
+    ...cable,
+    ways: [...(walked ?? wordsInOrder(cable.ways))],
+    ...(losses === undefined ? {} : { coax: { ...cable.coax, losses: sortedBy(losses, ({ mhz }) => [mhz]) } }),
+  };
 };
 
 const canonicalUnit = (unit: Kit): Kit => ({

@@ -50,7 +50,7 @@ const canonicalOutput = (output: DriveOutput): DriveOutput => ({
 
 /** The same sheet with every list in one order: by id, by message, by reading. */
 export const canonicalSheet = (sheet: Sheet): Sheet => {
-  const { together, turns, inLine, power, driveOutput, cutout, sensor } = sheet;
+  const { together, turns, inLine, power, driveOutput, cutout, sensor, antenna } = sheet;
   return {
     ...sheet,
     plugs: sortedBy(sheet.plugs.map(canonicalPlug), (plug) => [plug.id]),
@@ -62,6 +62,7 @@ export const canonicalSheet = (sheet: Sheet): Sheet => {
     ...(inLine === undefined ? {} : { inLine: canonicalPair(inLine) }),
     ...(power === undefined ? {} : { power: sortedBy(power, (entry) => [entry.port]) }),
     ...(sensor === undefined ? {} : { sensor: canonicalSensor(sensor) }),
+    ...(antenna === undefined ? {} : { antenna: { ...antenna, for: inOrder(antenna.for) as typeof antenna.for } }),
     ...(driveOutput === undefined ? {} : { driveOutput: canonicalOutput(driveOutput) }),
     ...(cutout?.screws === undefined
       ? {}

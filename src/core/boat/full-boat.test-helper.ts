@@ -38,6 +38,17 @@ export const aFullBoat = (): Boat =>
     })
     .sheet('fixed-radio', (sheet) => {
       sheet.remote = { writes: 'listen-only', givesAddresses: false };
+      sheet.antenna = { for: ['voice', 'ais'], gainDbi: 3, lengthM: 1 };
+      sheet.transmits = { powerW: 25, mhz: 156.8, dutyPct: 50 };
+      sheet.scanner = {
+        kind: 'dome',
+        sends: 'pulses',
+        peakKw: 2,
+        verticalBeamDeg: 25,
+        acrossM: 0.5,
+        leastRangeM: 20,
+        peopleM: 1,
+      };
       sheet.lighting = { dims: 'with-group', dialect: 'maker-a/2', quietens: true };
     })
     .sheet('converter-0183', (sheet) => {
@@ -86,7 +97,7 @@ export const aFullBoat = (): Boat =>
         way.allows = ['trunk', 'drop', 'feed'];
         way.counted = true;
       }
-      for (const place of boat.places.slice(0, 1)) Object.assign(place, { seen: true, counted: true });
+      for (const place of boat.places.slice(0, 1)) Object.assign(place, { seen: true, counted: true, soleZM: 0.2 });
       boat.hull.outline = {
         side: [
           [0, 0],
@@ -108,6 +119,14 @@ export const aFullBoat = (): Boat =>
           ways: ['locker-stern', 'locker-helm', 'helm-mast'],
           length: guessed(9),
           diameterMm: 6,
+          coax: {
+            kind: 'rg-8x',
+            losses: [
+              { mhz: 150, dbPer100M: 15 },
+              { mhz: 100, dbPer100M: 12 },
+            ],
+            joints: 'dry',
+          },
           condition: 'doubtful',
           fate: 'stays',
         });
@@ -381,6 +400,7 @@ export const aFullBoat = (): Boat =>
       boat.pins = {
         layouts: { nav: { grade: 'mid', walk, state: 'fixed' } },
         wires: { 'feed:display.supply~main-panel': { areaMm2: 2.5, state: 'fitted' } },
+        coax: { 'coax:aerial.coax~radio.rf': { kind: 'rg-8x', state: 'fixed' } },
         fuses: { 'main-panel.helm-circuit': { ratingA: 10, state: 'fixed' } },
         routes: {
           'pair:converter.wires~radio.wires': { ways: ['helm-mast', 'locker-mast'], state: 'fixed' },

@@ -1,3 +1,4 @@
+import { antennaLimits } from '../facts/antenna-limits.ts';
 import { busLimits } from '../facts/bus-limits.ts';
 import { compassOwnLimits } from '../facts/compass-figures.ts';
 import { fittingLimits } from '../facts/fitting-limits.ts';
@@ -10,6 +11,7 @@ import { trafficLimits } from '../facts/traffic-limits.ts';
 import type { Boat } from './boat-schema.ts';
 
 const limits = {
+  ...antennaLimits,
   ...compassOwnLimits,
   ...sensorOwnLimits,
   ...busLimits,

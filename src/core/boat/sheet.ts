@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { readingIds } from '../facts/reading-ids.ts';
+import { antennaSchema, scannerSchema, transmitsSchema } from './aerial.ts';
 import { driveOutputSchema, driveSchema, rudderKindSchema } from './drive.ts';
 import { earthingSchema } from './earthing.ts';
 import { idSchema } from './ids.ts';
@@ -202,6 +203,11 @@ export const sheetSchema = z
     compassSafe: z.exactOptional(measureSchema),
     /** of a sensor, or of what takes a bare one */
     sensor: z.exactOptional(sensorSchema),
+    antenna: z.exactOptional(antennaSchema),
+    /** of a radio */
+    transmits: z.exactOptional(transmitsSchema),
+    /** of a radar */
+    scanner: z.exactOptional(scannerSchema),
     earthing: z.exactOptional(earthingSchema),
     /** what can be done to it by wifi or over the network */
     remote: z.exactOptional(sheetRemoteSchema),

@@ -134,6 +134,39 @@ export const coaxKinds = {
     byName: { dbPer100M: 3.4, source: 'practice-coax-class' },
   },
 } as const satisfies Record<string, CoaxKind>;
+export type CoaxKindId = keyof typeof coaxKinds;
+
+/** The ids of the kinds of coax, as the boat file names them. */
+export const coaxKindIds = [
+  'rg-58c-u',
+  'rg-8x',
+  'rg-213-u',
+  'rg-8-foam',
+  'low-loss-foam-6-mm',
+  'low-loss-foam-10-mm',
+  'semi-air-10-mm',
+  'low-loss-foam-15-mm',
+] as const satisfies readonly CoaxKindId[];
+
+/**
+ * What a new run is made of, thinnest first, of one thickness the cheaper first; hundredths of a euro for a metre. The thin
+ * 5 mm and 6 mm foam kinds are left out: the one loses too much for a boat, the core of the other breaks where it is bent.
+ */
+export const newCoax = {
+  source: 'choice-new-coax',
+  kinds: [
+    { kind: 'rg-8x', perM: 300 },
+    { kind: 'rg-213-u', perM: 450 },
+    { kind: 'low-loss-foam-10-mm', perM: 550 },
+    { kind: 'low-loss-foam-15-mm', perM: 1200 },
+  ],
+  /** of every other kind, where a person settles on it */
+  otherPerM: 450,
+} as const satisfies {
+  readonly source: SourceKey;
+  readonly kinds: readonly { readonly kind: CoaxKindId; readonly perM: number }[];
+  readonly otherPerM: number;
+};
 
 /** Loss of one mated pair of plugs, dB: new coax is judged by sound joints, kept coax by weathered ones unless opened and dry. */
 export const coaxJoints = {

@@ -1,4 +1,11 @@
-import type { PlanDraft } from '../plan-shape.ts';
+import type { FittingPart } from './plan-fitting.ts';
 
 /** Fitting left out of a plan. */
-export const notFitted = (): Pick<PlanDraft, 'sites' | 'fits' | 'plates'> => ({ sites: [], fits: [], plates: [] });
+export const notFitted = (): FittingPart => ({
+  sites: [],
+  coax: [],
+  spacings: [],
+  scanners: [],
+  fits: [],
+  plates: [],
+});

@@ -1,3 +1,4 @@
+import { antennasRules } from './antennas/index.ts';
 import { blackoutRules } from './blackouts/index.ts';
 import { busRules } from './bus/index.ts';
 import { compassRules } from './compass/index.ts';
@@ -26,6 +27,7 @@ import { wiringRules } from './wiring/index.ts';
 
 /** Every rule, area by area. A rule joins the list of its area, and brings its page, its test and its fault in the wreck. */
 export const rules: readonly Rule[] = [
+  ...antennasRules,
   ...blackoutRules,
   ...busRules,
   ...compassRules,

@@ -4,6 +4,7 @@ import type { Plug } from '../boat/sheet.ts';
 import type { LineEntry, ShoppingEntry } from '../plan-shape.ts';
 import { metreItem, readyItem } from '../prices/price-list.ts';
 import { busPlugOf, ofTheBus } from './bus-plug.ts';
+import { coaxCable } from './coax-cable.ts';
 import type { CutLine } from './cut-lines.ts';
 import { feedCable } from './feed-cable.ts';
 import { fieldPlugOf, gradeOf, needsMouldedLead, type OrderInput, plugAt } from './line-cutter.ts';
@@ -45,7 +46,7 @@ export const pieceItem = (
   const grade = gradeOf(input, line);
   if (!made) return readyItem({ kind: line.kind, grade, mm });
   if (needsMouldedLead(input.index, line)) return leadItem(line);
-  return feedCable(input, line)?.id ?? metreItem({ kind: line.kind, grade });
+  return (feedCable(input, line) ?? coaxCable(input, line))?.id ?? metreItem({ kind: line.kind, grade });
 };
 
 const metresWords = (mm: number): string => `${Number((mm / 1000).toFixed(3))} m`;
@@ -127,7 +128,7 @@ export const cableWants = (input: OrderInput, cutLine: CutLine, doubt: Doubt | u
       const why = 'Ready-made, and covers the longest its line could be.';
       return [{ ...shared, id, item: `${words}, ready-made, ${metresWords(mm)}`, by: 'piece', count: 1, each, why }];
     }
-    const sized = feedCable(input, line);
+    const sized = feedCable(input, line) ?? coaxCable(input, line);
     const each = input.prices.known(line.kind, id, sized?.perM ?? input.prices.perM(line.kind, grade));
     const why = 'By the metre, cut to the longest each line could be.';
     return [

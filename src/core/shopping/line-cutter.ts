@@ -5,6 +5,7 @@ import type { Plug } from '../boat/sheet.ts';
 import { fieldPlugs, smallPartPrices } from '../facts/buying.ts';
 import type { BusEntry, FeedEntry, LineEntry } from '../plan-shape.ts';
 import type { PriceList } from '../prices/price-list.ts';
+import { coaxCable } from './coax-cable.ts';
 import { feedCable } from './feed-cable.ts';
 import { madeUpCost, type Pieces, piecesFor } from './pieces-for.ts';
 
@@ -86,7 +87,7 @@ export const cutLine = (input: OrderInput, line: LineEntry, neededMm: number): P
   if (restMm <= 0 || (coversMm > 0 && !mayExtend)) return undefined;
   const ready = prices.ready(line.kind, grade);
   const made = {
-    costPerM: feedCable(input, line)?.perM ?? prices.perM(line.kind, grade) ?? 0,
+    costPerM: (feedCable(input, line) ?? coaxCable(input, line))?.perM ?? prices.perM(line.kind, grade) ?? 0,
     endsCost: needsMouldedLead(index, line) ? 0 : endsCost(index, line),
   };
   if (line.kind !== 'drop') return piecesFor({ neededMm: restMm, ready, made });

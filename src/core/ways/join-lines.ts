@@ -2,6 +2,7 @@ import type { BoatIndex } from '../boat/boat-index.ts';
 import type { LineKind } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import type { LineEntry, StandingJoin } from '../plan-shape.ts';
+import { withCoaxKind } from './coax-of-line.ts';
 import { keptCables, keptLine, type LineEnd, type LineGap, laidLine, lineId } from './line-entry.ts';
 import type { Router } from './routes.ts';
 import { tailOf } from './tails.ts';
@@ -137,5 +138,6 @@ const joinLine = ({
   const line = lineId({ kind, ends: [ends[0].name, ends[1].name] });
   const route = router.cheapest({ kind, from: ends[0].place, to: ends[1].place, line });
   if (route === undefined) return undefined;
-  return laidLine({ index, kind, ends, route, tails: ends.map(({ kit }) => tailOf({ index, kit, kind })) });
+  const tails = ends.map(({ kit }) => tailOf({ index, kit, kind }));
+  return withCoaxKind(index, laidLine({ index, kind, ends, route, tails }));
 };

@@ -3,6 +3,7 @@ import { byCodeUnit } from '../boat/ids.ts';
 import { cableGrades } from '../facts/cable-grades.ts';
 import { cableSizes, longCoax } from '../facts/cable-sizes.ts';
 import { conduitBores, conduitFill, fillVerdict } from '../facts/cable-work.ts';
+import { coaxKinds } from '../facts/coax.ts';
 import type { BusEntry, LineEntry, WayEntry } from '../plan-shape.ts';
 import { circleRound, fillVerdictOf } from './fill-verdict.ts';
 
@@ -17,7 +18,8 @@ export interface DrawnCable {
 
 /** The size of a new line: that of its grade for a bus, else that of its kind. */
 export const drawnCable = (line: LineEntry, buses: readonly BusGrade[]): DrawnCable => {
-  const { id, kind, longestM } = line;
+  const { id, kind, longestM, coax } = line;
+  if (coax !== undefined) return { id, outsideMm: coaxKinds[coax].outsideMm };
   if (kind === 'coax' && longestM > longCoax.beyondM.value) return { id, outsideMm: longCoax.outsideMm.value };
   if (kind !== 'trunk' && kind !== 'drop') {
     const { outsideMm, plugMm } = cableSizes[kind];

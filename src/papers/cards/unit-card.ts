@@ -4,6 +4,7 @@ import type { Sheet } from '../../core/boat/sheet.ts';
 import type { ReadingId } from '../../core/facts/reading-ids.ts';
 import { readingName } from '../../core/facts/reading-words.ts';
 import type { Plan, ReadingEntry, SeenEntry } from '../../core/plan-shape.ts';
+import { antennaSays, asSentences, radarSays } from '../antennas/aerial-words.ts';
 import { printCount } from '../lists/print-figure.ts';
 import type { CardBoat } from './card-boat.ts';
 import { everyWords } from './form-words.ts';
@@ -35,6 +36,8 @@ export interface UnitCard {
   readonly hears: readonly PortTalk[];
   readonly wants: readonly WantedReading[];
   readonly draws: readonly string[];
+  /** of an antenna or a radar: how far it reaches, what arrives at it, what it does not see */
+  readonly reaches: readonly string[];
   /** the tees its ports hang on, and why each is where it is */
   readonly tees: readonly TeeOfUnit[];
   readonly plugs: readonly PlugCard[];
@@ -111,12 +114,21 @@ const beforeOf = (plan: Plan, unit: Kit): string[] => {
     : [came, `Lost with the refit: ${namesOf(lost)}.`];
 };
 
+const reachesOf = (index: CardBoat, plan: Plan, id: string): string[] =>
+  asSentences([...antennaSays(index, plan, id), ...radarSays(index, plan, id)]);
+
 /** What there is to say of a unit; undefined for an id that is no unit of the boat. */
 export const unitCard = (index: CardBoat, plan: Plan, id: string): UnitCard | undefined => {
   const unit = index.kit.get(id);
   if (unit === undefined) return undefined;
   const sheet = index.sheetOf.get(id);
-  const parts = { id, name: unit.name, stands: standsWords(index, unit), before: beforeOf(plan, unit) };
+  const parts = {
+    id,
+    name: unit.name,
+    stands: standsWords(index, unit),
+    before: beforeOf(plan, unit),
+    reaches: reachesOf(index, plan, id),
+  };
   const wants = wantsOf(index, plan, unit);
   const tees = teesOfUnit(index, plan, id);
   if (sheet === undefined) {

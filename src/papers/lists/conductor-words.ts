@@ -1,5 +1,6 @@
 import type { LineKind } from '../../core/boat/boat-schema.ts';
 import { cableGrades } from '../../core/facts/cable-grades.ts';
+import { coaxKinds } from '../../core/facts/coax.ts';
 import { cableHolds, dcColours } from '../../core/facts/conductor-colours.ts';
 import { busPins } from '../../core/facts/plugs.ts';
 import type { LineEntry, Plan } from '../../core/plan-shape.ts';
@@ -34,5 +35,6 @@ const feedWire = (plan: Plan, { id }: LineEntry): string => {
 export const conductorWords = (plan: Plan, line: LineEntry): string | undefined => {
   if (line.kind === 'trunk' || line.kind === 'drop') return busWords(plan, line);
   if (line.kind === 'feed' || line.kind === 'feeder') return feedWire(plan, line);
+  if (line.coax !== undefined) return `${coaxKinds[line.coax].name}, ${coaxKinds[line.coax].outsideMm} mm`;
   return others[line.kind];
 };

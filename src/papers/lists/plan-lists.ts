@@ -1,5 +1,7 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import { antennaList } from '../antennas/antenna-list.ts';
+import { coaxList } from '../antennas/coax-list.ts';
 import { energyList } from '../energy/energy-list.ts';
 import { labelList } from '../labels/label-list.ts';
 import { paperList } from '../settings-sheet/paper-list.ts';
@@ -54,6 +56,8 @@ export const planLists = (boat: Boat, plan: Plan): readonly ListTable[] =>
     buyingList,
     tapeList,
     spareList,
+    antennaList,
+    coaxList,
     openingList,
     fitList,
     plateList,

@@ -3,6 +3,7 @@ import type { Boat } from '../../core/boat/boat-schema.ts';
 import { readingName } from '../../core/facts/reading-words.ts';
 import type { BusEntry, Finding, Plan, ReadingEntry } from '../../core/plan-shape.ts';
 import { textLines } from '../../core/units/text-lines.ts';
+import { antennasText } from '../antennas/antennas-text.ts';
 import { energyText } from '../energy/energy-text.ts';
 import { settingsSheetText } from '../settings-sheet/settings-sheet-text.ts';
 import { sourcesText } from '../sources/sources-text.ts';
@@ -219,6 +220,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     linesLines(plan),
     networkLines(boat, plan),
     sourcesText(boat, plan),
+    antennasText(boat, plan),
     mastLines(boat, plan),
     wayLines(boat, plan),
     powerText(boat, plan),

@@ -18,6 +18,7 @@ type Row = [
 
 const placeRows: readonly Row[] = [
   ['fore-locker', 'chain locker in the bow', 9.2, 0, 0.8, 'damp', 'hard'],
+  ['pulpit', 'pulpit at the bow', 10.2, 0, 1.4, 'weather', 'open'],
   ['fore-cabin', 'locker under the forward berth', 7.6, 0.3, 0.5, 'dry', 'panel'],
   ['bilge-well', 'bilge well ahead of the helm', 6.6, 0, -0.3, 'bilge', 'panel'],
   ['binnacle', 'compass on the dash top', 5.7, 0.2, 1.8, 'dry', 'open'],
@@ -60,6 +61,7 @@ const wayRows: readonly (readonly [id: string, a: string, b: string, lengthM: nu
   ['w12', 'stern-locker', 'cockpit', 1.8],
   ['w13', 'helm', 'binnacle', 0.9],
   ['w14', 'helm-locker', 'cockpit', 4.2],
+  ['w15', 'helm', 'pulpit', 5.2],
 ];
 
 const ways: Way[] = wayRows.map(([id, a, b, lengthM]) => ({
@@ -136,7 +138,7 @@ const kitRows: readonly KitRow[] = [
   ['instr-aft', 'instrument in the cockpit', 'instrument-4', 'cockpit', 0.4],
   ['plotter-old', 'old plotter, kept as a spare', 'plotter-0183', 'helm', 0.5],
   ['radio', 'fixed VHF with DSC', 'radio-by-manual', 'helm', 0.5],
-  ['radio-whip', 'whip of the radio', 'vhf-whip-1m', 'roof', 0.3],
+  ['radio-whip', 'whip of the radio', 'vhf-whip-1m', 'pulpit', 0.3],
 ];
 
 const fuelInstance: ReadonlyMap<string, number> = new Map([

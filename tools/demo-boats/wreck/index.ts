@@ -1,6 +1,7 @@
 import type { Boat } from '../../../src/core/boat/boat-schema.ts';
 import { wreckBase } from './base.ts';
 import type { Fault } from './fault.ts';
+import { antennasFaults } from './faults/antennas/index.ts';
 import { blackoutFaults } from './faults/blackouts/index.ts';
 import { busFaults } from './faults/bus/index.ts';
 import { compassFaults } from './faults/compass/index.ts';
@@ -28,6 +29,7 @@ import { wiringFaults } from './faults/wiring/index.ts';
 
 /** Every fault planted in the Wreck, one a rule, area by area. */
 export const faults: readonly Fault[] = [
+  ...antennasFaults,
   ...blackoutFaults,
   ...busFaults,
   ...compassFaults,

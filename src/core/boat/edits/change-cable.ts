@@ -4,7 +4,8 @@ import { idSchema } from '../ids.ts';
 import { defineEdit } from './define-edit.ts';
 import { findInBoat } from './find-in-boat.ts';
 
-const { name, kind, diameterMm, conductors, areaMm2, condition, fate, ways, length, terminator } = cableSchema.shape;
+const { name, kind, diameterMm, conductors, areaMm2, coax, condition, fate, ways, length, terminator } =
+  cableSchema.shape;
 
 /** Changes what is said of a cable that is aboard, but for what it ends at; what is left out stays. */
 export const changeCable = defineEdit({
@@ -18,6 +19,7 @@ export const changeCable = defineEdit({
     diameterMm: z.exactOptional(diameterMm),
     conductors,
     areaMm2,
+    coax,
     condition: z.exactOptional(condition),
     fate: z.exactOptional(fate),
     terminator,

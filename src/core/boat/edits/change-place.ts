@@ -5,7 +5,7 @@ import { defineEdit } from './define-edit.ts';
 import { findInBoat } from './find-in-boat.ts';
 import { nameInBoat } from './name-in-boat.ts';
 
-const { name, exposure, reach, tees, spares, seen, counted } = placeSchema.shape;
+const { name, exposure, reach, tees, spares, soleZM, seen, counted } = placeSchema.shape;
 
 const reachWords = { open: 'open', panel: 'behind a panel', hard: 'hard to reach', aloft: 'aloft' } as const;
 
@@ -19,6 +19,7 @@ export const changePlace = defineEdit({
     reach: z.exactOptional(reach),
     tees: z.exactOptional(tees),
     spares,
+    soleZM,
     seen,
     counted,
   }),
@@ -29,6 +30,7 @@ export const changePlace = defineEdit({
       ...(wanted.reach === undefined ? [] : [reachWords[wanted.reach]]),
       ...(wanted.tees === undefined ? [] : [wanted.tees ? 'tees may stand there' : 'no tees stand there']),
       ...(wanted.spares === undefined ? [] : [`${wanted.spares} spare ${wanted.spares === 1 ? 'tee' : 'tees'}`]),
+      ...(wanted.soleZM === undefined ? [] : [`its sole ${wanted.soleZM} m over the water`]),
       ...(wanted.seen === undefined ? [] : [wanted.seen ? 'seen' : 'not seen']),
       ...(wanted.counted === undefined ? [] : [wanted.counted ? 'nothing else is there' : 'not all there is known']),
     ];

@@ -42,6 +42,7 @@ import { noteFitted } from './note-fitted.ts';
 import { noteOrder } from './note-order.ts';
 import { notePaperwork } from './note-paperwork.ts';
 import { noteTyped } from './note-typed.ts';
+import { pinCoax } from './pin-coax.ts';
 import { pinFuse } from './pin-fuse.ts';
 import { pinLayout } from './pin-layout.ts';
 import { pinPieces } from './pin-pieces.ts';
@@ -135,6 +136,7 @@ export const edits = {
   'note-typed': noteTyped,
   'issue-revision': issueRevision,
   'note-fitted': noteFitted,
+  'pin-coax': pinCoax,
   'pin-wire': pinWire,
   'pin-fuse': pinFuse,
   'pin-pieces': pinPieces,

@@ -137,6 +137,11 @@ const known: { readonly [Id in EditId]?: (boat: Boat) => Sketch } = {
       .map((sheet) => ({ sheet: { ...sheet, name: `${sheet.name.slice(0, 60)}, once more` } })),
   'let-source-go': (boat) =>
     some((boat.sources ?? [{ reading: 'depth', primary: '' }]).map(({ primary: _, ...chosen }) => chosen)),
+  'pin-coax': () =>
+    fc.record({
+      line: some(['coax:a~b', 'coax:c~d']),
+      as: fc.record({ kind: some(['rg-8x', 'low-loss-foam-10-mm']), state: some(['fixed', 'fitted']) }),
+    }),
   'pin-wire': () =>
     fc.record({
       line: some(['feed:a~b', 'feed:c~d']),

@@ -42,6 +42,7 @@ const apart: ReadonlySet<string> = new Set([
   'pins.routes',
   'pins.pieces',
   'pins.wires',
+  'pins.coax',
   'pins.fuses',
 ]);
 

@@ -238,6 +238,82 @@ export const fittingSources = {
     standing: 'common practice',
     text: 'Where a kind of unit usually stands: screens at a helm, boxes in a dry locker, antennas high and clear, transducers low, a heading sensor low and amidships. Several public installation handbooks agree.',
   },
+  'choice-new-coax': {
+    standing: 'project choice',
+    text: 'Kinds of coax a new run is picked from, and round prices of a metre: thin for short runs, 10 mm and 15 mm where the loss asks for it. The guidance lengths of the Offshore Special Regulations (6 mm to 15 m, 10 mm beyond, 15 mm above 43 m, second-hand) come out much the same.',
+  },
+  'practice-isolation': {
+    standing: 'common practice',
+    text: 'Radio-site engineering: side by side 22 + 20 log10(d/wavelength) less both gains, one above the other 28 + 40 log10(d/wavelength), slanting by the angle between the two, which is always an estimate. No standard stands behind it; below one wavelength it is an estimate too.',
+  },
+  'practice-antenna-distance': {
+    standing: 'common practice',
+    text: 'Installation books: AIS antenna 3 m from the voice antenna, position antenna 3 m (5 m in class B books) from any transmitting antenna and out of the radar beam, open sky from 5 to 90 degrees.',
+  },
+  'practice-scanner-neighbours': {
+    standing: 'common practice',
+    text: 'Installation books: the turning circle and 200 mm stay free; antennas out of 20 degrees above and below the plane of the scanner, electronics 2 m off it; two scanners 0.5 m apart in height in one book, 2 m and 45 degrees in another.',
+  },
+  'practice-blanking': {
+    standing: 'common practice',
+    text: 'The arc that an obstruction shadows is blanked with 5 degrees more.',
+  },
+  'imo-sn1-271': {
+    standing: 'published',
+    text: 'IMO SN.1/Circ.271, second-hand: no shadow sector from ahead to 22.5 degrees abaft the beam on either side; elsewhere none over 5 degrees and not over 20 together; sectors less than 3 degrees apart count as one; the sea seen past the bow within 500 m or two lengths, whichever is less. Written for ships, so advice on a boat.',
+  },
+  'icnirp-1998': {
+    standing: 'published',
+    text: 'ICNIRP 1998, second-hand: for the public 2 W/m² from 10 to 400 MHz and 10 W/m² from 2 GHz up. The 2020 edition allows more above 30 MHz; the stricter is kept.',
+  },
+  'icnirp-2020': {
+    standing: 'published',
+    text: 'ICNIRP 2020 (Health Physics 118:483-524), second-hand: local exposure above 6 GHz 55 f^-0.177 W/m² for the public, 275 f^-0.177 occupational, f in GHz.',
+  },
+  'computed-near-zone': {
+    standing: 'computed',
+    text: 'Where the lower edge of a radar beam meets the sea: height / tan(half the vertical beam + tilt).',
+  },
+  'plane-earth-law': {
+    standing: 'computed',
+    text: 'Over a flat sea received power falls with the fourth power of the distance, so that a weak signal keeps 10^(-dB/40) of its range. A textbook law, tied to no standard.',
+  },
+  'transmission-line': {
+    standing: 'computed',
+    text: 'Transmission-line theory: reflection (s - 1)/(s + 1); the return loss read at the radio is that of the antenna and twice the loss of the cable.',
+  },
+  'choice-people': {
+    standing: 'project choice',
+    text: 'A person’s head is 1.75 m over the sole; a wheel, a dash or a screen where one stands is taken as 0.85 m over it where the boat file does not say where the sole is.',
+  },
+  'choice-stations': {
+    standing: 'project choice',
+    text: 'The other stations that ranges are told to: an antenna 2 m over the water (a small boat), 15 m (a yacht’s masthead) and 20 m (a ship or a pilot station).',
+  },
+  'choice-neighbours': {
+    standing: 'project choice',
+    text: 'What stands more than 10 m off shadows a scanner too little to count, and 5 m off its plane no longer matters to an antenna; what covers 30 degrees of the sky of a position antenna does.',
+  },
+  'choice-widths': {
+    standing: 'project choice',
+    text: 'A mast is taken as 150 mm wide, a whip as 25 mm, an array as 0.6 m and a dome as 0.6 m across where no sheet says more; what stands under 0.5 degrees wide to a scanner is left out.',
+  },
+  'choice-antenna-gain': {
+    standing: 'project choice',
+    text: 'An antenna whose sheet does not say is taken as a half-wave dipole, 2.15 dBi, and a fixed VHF radio as one of 25 W.',
+  },
+  'practice-whip-gain': {
+    standing: 'common practice',
+    text: 'Gain and length of whips for marine VHF by the figures sold with them: 1 m with 3 dB, 2.4 m with 6 dB; taken as dBi.',
+  },
+  'memory-scanners': {
+    standing: 'from memory',
+    text: 'Size, beam, least range and people distance of scanners.',
+  },
+  'maker-hot-copper': {
+    standing: 'published',
+    text: 'A radar installation manual, maker’s name withheld: volts lost are 2 x length x resistance x 1.22 x current, the copper taken hot.',
+  },
   'practice-swr': {
     standing: 'common practice',
     text: 'Standing-wave ratio: below 1.5 good, below 2 usable, above 3 a fault.',
@@ -248,7 +324,7 @@ export const fittingSources = {
   },
   'imo-sn-227': {
     standing: 'published',
-    text: 'IMO SN/Circ.227 as amended by SN/Circ.245, 2.2.1: written for ships, so advice on a boat.',
+    text: 'IMO SN/Circ.227: as amended by SN/Circ.245, 2.2.1; written for ships, so advice on a boat.',
   },
   'iso-216': {
     standing: 'published',

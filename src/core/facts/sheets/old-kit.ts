@@ -81,10 +81,11 @@ const radarScreenOld = typicalSheet(['memory-loads', 'practice-sheet-gaps'], {
   compassSafe: safeFromCompass(0.5),
 });
 
-const radarMagnetron2kw = typicalSheet(['maker-compass-distance', 'practice-sheet-gaps'], {
+const radarMagnetron2kw = typicalSheet(['memory-scanners', 'maker-compass-distance', 'practice-sheet-gaps'], {
   id: 'radar-magnetron-2kw',
   name: 'Old 2 kW magnetron dome, fed by its screen, typical',
   kind: 'radar',
+  scanner: { kind: 'dome', sends: 'pulses', peakKw: 2, verticalBeamDeg: 30, acrossM: 0.46, leastRangeM: 25 },
   plugs: [{ id: 'cable', connector: 'maker-b-radar', gender: 'male' }],
   ports: [{ id: 'video', onPlug: 'cable', protocol: 'video', role: 'talk', sends: readings('radar-picture') }],
   compassSafe: safeFromCompass(0.7),

@@ -10,10 +10,11 @@ import {
   typicalSheet,
 } from './parts.ts';
 
-const radarDome24 = typicalSheet(['maker-loads', 'maker-compass-distance'], {
+const radarDome24 = typicalSheet(['maker-loads', 'maker-compass-distance', 'memory-scanners'], {
   id: 'radar-dome-24',
   name: '24-inch solid-state dome radar, typical',
   kind: 'radar',
+  scanner: { kind: 'dome', sends: 'solid-state', verticalBeamDeg: 25, acrossM: 0.61, leastRangeM: 6, peopleM: 0.1 },
   plugs: [netPlug, supplyPlug],
   ports: [supplyPort, netPort({ sends: readings('radar-picture', 'radar-targets') })],
   power: [ownPower({ typicalA: 2.1, maxA: 2.1, minV: 10.8, fuseA: 5 })],

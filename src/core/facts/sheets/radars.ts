@@ -11,10 +11,18 @@ import {
   typicalSheet,
 } from './parts.ts';
 
-const radarArraySolid = typicalSheet(['maker-compass-distance', 'practice-sheet-gaps'], {
+const radarArraySolid = typicalSheet(['maker-compass-distance', 'memory-scanners', 'practice-sheet-gaps'], {
   id: 'radar-array-solid',
   name: 'Open-array solid-state radar, 12 or 24 V, typical',
   kind: 'radar',
+  scanner: {
+    kind: 'open-array',
+    sends: 'solid-state',
+    verticalBeamDeg: 25,
+    acrossM: 1.3,
+    leastRangeM: 6,
+    peopleM: 1,
+  },
   plugs: [netPlug, supplyPlug],
   ports: [supplyPort, netPort({ sends: readings('radar-picture', 'radar-targets') })],
   power: [ownWatts({ typicalW: 120, maxW: 120, minV: 10.8, fuseA: 15 })],
@@ -23,11 +31,16 @@ const radarArraySolid = typicalSheet(['maker-compass-distance', 'practice-sheet-
 });
 
 /** An old radar with its own supply and its maker's own cable to its screen. */
-const magnetron = (own: Pick<Sheet, 'id' | 'name'> & { amps: [number, number]; fuseA: number; compassM: number }) =>
-  typicalSheet(['memory-loads', 'maker-compass-distance', 'practice-sheet-gaps'], {
+const magnetron = (
+  own: Pick<Sheet, 'id' | 'name'> & { amps: [number, number]; fuseA: number; compassM: number } & Required<
+      Pick<Sheet, 'scanner'>
+    >,
+) =>
+  typicalSheet(['memory-loads', 'maker-compass-distance', 'memory-scanners', 'practice-sheet-gaps'], {
     id: own.id,
     name: own.name,
     kind: 'radar',
+    scanner: own.scanner,
     plugs: [{ id: 'cable', connector: 'maker-b-radar', gender: 'male' }, supplyPlug],
     ports: [
       supplyPort,
@@ -43,6 +56,7 @@ const radarMagnetron4kw = magnetron({
   amps: [2.5, 4],
   fuseA: 5,
   compassM: 2,
+  scanner: { kind: 'dome', sends: 'pulses', peakKw: 4, verticalBeamDeg: 25, acrossM: 0.61, leastRangeM: 25 },
 });
 
 const radarMagnetronArray = magnetron({
@@ -51,6 +65,7 @@ const radarMagnetronArray = magnetron({
   amps: [6, 12],
   fuseA: 15,
   compassM: 2.3,
+  scanner: { kind: 'open-array', sends: 'pulses', peakKw: 6, verticalBeamDeg: 20, acrossM: 1.3, leastRangeM: 30 },
 });
 
 /** Radars with an open array, and the old ones with a magnetron. */

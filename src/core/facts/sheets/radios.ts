@@ -20,6 +20,7 @@ const aisClassB = typicalSheet(['maker-loads', 'practice-sent-messages', 'maker-
   id: 'ais-class-b',
   name: 'AIS class B, 5 W, typical',
   kind: 'ais',
+  transmits: { powerW: 5, mhz: 162, dutyPct: 2 },
   plugs: [busPlug, coaxPlug('vhf', 'so239'), coaxPlug('gnss', 'tnc'), supplyPlug],
   ports: [
     supplyPort,
@@ -48,6 +49,7 @@ const vhfDscBus = typicalSheet(['maker-loads', 'practice-sent-messages', 'practi
   id: 'vhf-dsc-bus',
   name: 'Fixed VHF with DSC and a bus port, 25 W, typical',
   kind: 'vhf-radio',
+  transmits: { powerW: 25, mhz: 156.8 },
   plugs: [busPlug, coaxPlug('antenna', 'so239'), supplyPlug],
   ports: [
     supplyPort,
@@ -64,6 +66,7 @@ const vhfDsc0183 = typicalSheet(['maker-loads', 'practice-sent-messages', 'pract
   id: 'vhf-dsc-0183',
   name: 'Fixed VHF with DSC and NMEA 0183, 25 W, typical',
   kind: 'vhf-radio',
+  transmits: { powerW: 25, mhz: 156.8 },
   plugs: [pairPlug('data', ['in', 'out']), coaxPlug('antenna', 'so239'), supplyPlug],
   ports: [
     supplyPort,

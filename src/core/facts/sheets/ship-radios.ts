@@ -22,6 +22,7 @@ const aisClassA = typicalSheet(['practice-sent-messages', 'maker-compass-distanc
   id: 'ais-class-a',
   name: 'AIS class A, 12.5 W, with its own position antenna, typical',
   kind: 'ais',
+  transmits: { powerW: 12.5, mhz: 162, dutyPct: 2 },
   plugs: [
     busPlug,
     coaxPlug('vhf', 'so239'),
@@ -79,6 +80,7 @@ const vhfAisBus = typicalSheet(['maker-loads', 'practice-sent-messages', 'practi
   id: 'vhf-ais-bus',
   name: 'Fixed VHF with DSC, AIS receiver and a socket for a second handset, 25 W, typical',
   kind: 'vhf-radio',
+  transmits: { powerW: 25, mhz: 156.8 },
   plugs: [
     busPlug,
     coaxPlug('antenna', 'so239'),
@@ -157,6 +159,7 @@ const mfhfDsc = typicalSheet(['practice-sheet-gaps', 'practice-radio-compass-dis
   id: 'mfhf-dsc',
   name: 'MF/HF radio with DSC, 150 W, NMEA 0183 position in, typical',
   kind: 'mfhf-radio',
+  transmits: { powerW: 150, mhz: 27.5 },
   plugs: [pairPlug('data', ['in', 'out']), coaxPlug('antenna', 'so239'), supplyPlug],
   ports: [
     supplyPort,
@@ -192,10 +195,11 @@ const hailer = typicalSheet(['practice-compass-distance', 'practice-sheet-gaps']
   compassSafe: safeFromCompass(1),
 });
 
-const vhfWhip2m = typicalSheet(['practice-sheet-gaps'], {
+const vhfWhip2m = typicalSheet(['practice-sheet-gaps', 'practice-whip-gain'], {
   id: 'vhf-whip-2m',
   name: '2.4 m whip for VHF or AIS, 6 dB, typical',
   kind: 'radio-antenna',
+  antenna: { for: ['voice', 'ais'], gainDbi: 6, lengthM: 2.4 },
   plugs: [coaxPlug('coax', 'so239')],
   ports: [
     { id: 'rf', onPlug: 'coax', protocol: 'coax', role: 'talk', sends: readings('ais-targets', 'dsc-calls', 'audio') },

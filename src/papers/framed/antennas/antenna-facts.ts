@@ -1,6 +1,7 @@
 import { straightLineM } from '../../../core/boat/straight-line.ts';
 import { readingWords } from '../../../core/facts/reading-words.ts';
 import type { LineEntry } from '../../../core/plan-shape.ts';
+import { reachSays } from '../../antennas/aerial-words.ts';
 import { endWords } from '../../lists/end-words.ts';
 import { codeOf } from '../../sheet/line-code.ts';
 import type { UnitMark } from '../../sheet/unit-marks.ts';
@@ -51,6 +52,10 @@ export const feedsTexts = (known: KnownBoat, { kit }: UnitMark): string[] => {
   }
   return [...at].map(([words, numbers]) => `${words} at ${[...numbers].sort((a, b) => a - b).join(', ')}`);
 };
+
+/** How far an antenna reaches and what arrives at it; of a radar what it does not see stands beside its picture. */
+export const siteTexts = (known: KnownBoat, { kit }: UnitMark): string[] =>
+  reachSays(known.index, known.plan, kit.id, (lengthM) => lengthText(known, lengthM));
 
 /** Straight distances from a unit to others, nearest first. */
 export const distancesFrom = (

@@ -15,9 +15,10 @@ import type { SheetContent } from '../framed-sheet.ts';
 import { type KnownBoat, lengthText } from '../known-boat.ts';
 import { placeNotes } from '../place-notes.ts';
 import { type FlowPart, textFlow } from '../text-flow.ts';
-import { distancesFrom, feedsTexts, heightText, leadTexts, planOf } from './antenna-facts.ts';
+import { distancesFrom, feedsTexts, heightText, leadTexts, planOf, siteTexts } from './antenna-facts.ts';
 import { unitsNote } from './antenna-notes.ts';
 import { headingSheets } from './heading-sheets.ts';
+import { radarSheets } from './radar-sheets.ts';
 
 type Kind = 'antenna' | 'sensor';
 type ViewName = 'side' | 'top';
@@ -221,6 +222,7 @@ const tableParts = (known: KnownBoat, kind: Kind, marks: readonly UnitMark[]): F
           ...leadTexts(known, mark),
           ...(feeds.length === 0 ? [] : [`feeds ${feeds.join(', ')}`]),
           ...(distances.length === 0 ? [] : distances.map((one) => awayText(known, one))),
+          ...siteTexts(known, mark),
         ].join('; '),
         about: mark.about,
       },
@@ -244,6 +246,7 @@ export const antennaSheets = (known: KnownBoat): SheetContent[] => {
     parts.length === 0 ? [] : textFlow(parts, { leftMm: 1, topMm: 0, widthMm: widthMm - 2, heightMm, columns });
   return [
     ...drawings,
+    ...radarSheets(known),
     ...pages.map((shapes, at) => ({
       title: `antennas and sensors: heights, leads, distances${pages.length === 1 ? '' : `, part ${at + 1} of ${pages.length}`}`,
       about: shown.flatMap(({ marks }) => marks.flatMap((mark) => mark.about)),

@@ -111,6 +111,11 @@ export const UnitCardView = ({
       <CardPart heading={words.draws}>
         <Sentences texts={card.draws} />
       </CardPart>
+      {card.reaches.length === 0 ? null : (
+        <CardPart heading={words.reaches}>
+          <Sentences texts={card.reaches} />
+        </CardPart>
+      )}
       {card.tees.length === 0 ? null : (
         <CardPart heading={<Word of="tee">{words.whyTee}</Word>}>
           <TeesView tees={card.tees} />

@@ -30,6 +30,7 @@ export const en = {
   hears: 'Hears',
   hearsNothing: 'It hears nothing.',
   draws: 'Draws',
+  reaches: 'Reaches and sees',
   whyTee: 'Why its tee is here',
   itsLabels: 'Its labels',
   plugs: 'Plugs',

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Step, StepMarginProps } from '../step.ts';
+import { AntennasBlock } from './antennas/antennas-block.tsx';
 import { OpeningsBlock } from './openings/openings-block.tsx';
 import { SeaBlock } from './sea/sea-block.tsx';
 import { SensingBlocks } from './sensing/sensing-blocks.tsx';
@@ -11,6 +12,7 @@ import { SitesBlock } from './sites-block.tsx';
 const FitMargin = (given: StepMarginProps): ReactNode => (
   <>
     <SitesBlock {...given} />
+    <AntennasBlock {...given} />
     <SensingBlocks {...given} />
     <SettingsBlock {...given} />
     <SeaBlock {...given} />

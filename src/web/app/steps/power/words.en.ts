@@ -5,6 +5,7 @@ export const en = {
   supply: 'supply',
   cautions: {
     pilot: 'Cautions for a pilot',
+    aloft: 'Cautions for work at antennas and radar',
     bank: 'Cautions for work at a bank',
     wiring: 'Cautions for leading and joining wires',
   },

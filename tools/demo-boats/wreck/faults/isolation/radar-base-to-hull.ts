@@ -1,3 +1,4 @@
+import { withSpot } from '../../aloft-units.ts';
 import { taped } from '../../base.ts';
 import type { Fault } from '../../fault.ts';
 import { withMetalUnit } from '../../on-steel.ts';
@@ -7,9 +8,12 @@ export const isolationRadarBaseToHull: Fault = {
   rule: 'isolation/radar-base-to-hull',
   about: ['arch-radar'],
   plant: (boat) =>
-    withMetalUnit(boat, {
-      kit: { id: 'arch-radar', name: 'scanner on the arch', place: 'roof', tail: taped(0.4), mount: 'metal' },
-      kind: 'radar',
-      earthing: { bodyTo: 'negative' },
-    }),
+    withMetalUnit(
+      withSpot(boat, { id: 'arch', name: 'arch over the cockpit', at: [2, 0, 5.4], from: 'stern-locker' }),
+      {
+        kit: { id: 'arch-radar', name: 'scanner on the arch', place: 'arch', tail: taped(0.4), mount: 'metal' },
+        kind: 'radar',
+        earthing: { bodyTo: 'negative' },
+      },
+    ),
 };

@@ -27,7 +27,7 @@ export const waysMastPartedInTheWet: Fault = {
             name: 'top of the signal mast',
             xM: 6.5,
             yM: 0,
-            zM: 4.2,
+            zM: 1.9,
             exposure: 'weather',
             reach: 'aloft',
             tees: false,
@@ -35,7 +35,7 @@ export const waysMastPartedInTheWet: Fault = {
         ],
         ways: [
           ...boat.ways,
-          { id: 'signal-mast', ends: ['mast-heel', 'mast-top'], length: taped(4.6), kind: 'mast', known: 'seen' },
+          { id: 'signal-mast', ends: ['mast-heel', 'mast-top'], length: taped(2.3), kind: 'mast', known: 'seen' },
           { id: 'to-mast', ends: ['bilge-well', 'mast-heel'], length: taped(0.3), kind: 'open', known: 'seen' },
         ],
       },

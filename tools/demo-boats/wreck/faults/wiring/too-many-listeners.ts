@@ -16,7 +16,7 @@ export const wiringTooManyListeners: Fault = {
     sheets: [...boat.sheets, ...sheets],
     kit: [
       ...boat.kit,
-      { id: 'mouth', name: 'antenna that feeds five', sheet: 'ear-gnss-antenna-0183', fate: 'stays', place: 'helm' },
+      { id: 'mouth', name: 'antenna that feeds five', sheet: 'ear-gnss-antenna-0183', fate: 'stays', place: 'roof' },
       ...listeners.map((id) => ({
         id,
         name: `old plotter ${id}`,
