@@ -78,21 +78,24 @@ const tightOpenings = (boat: Boat, plan: Plan): ListTable => ({
 const isRuleText = (text: string): boolean =>
   /^(ABYC|Code of Federal|DIN|France|Guidance to the Offshore|IEC|IEEE|IMO|ISAF|ISO|NFPA|SAE|USCG)\b/.test(text);
 
-/** The rule itself, without what was taken from it: "33 CFR 183.455", "ISO 13297:2020 (second-hand)". */
+/** The rule itself, without what was taken from it: "33 CFR 183.455", "ISO 13297:2020". */
 const ruleName = (text: string): string => {
   const [name = text] = text.replace('Code of Federal Regulations, ', '').split(/, second-hand|: | \(formerly/);
-  return text.includes('second-hand') ? `${name} (second-hand)` : name;
+  return name;
 };
 
-/** The texts behind the rules: every rule looked at this boat, whether it found anything or not. */
-const checkedAgainst = (): string =>
-  [...new Set(rules.flatMap((rule) => rule.sources))]
+const isSecondHand = (text: string): boolean => text.includes('second-hand');
+
+/** The texts behind the rules: every rule looked at this boat, whether it found anything or not; those read themselves first. */
+const checkedAgainst = (): string => {
+  const texts = [...new Set(rules.flatMap((rule) => rule.sources))]
     .filter((key) => sources[key].standing === 'published')
     .map((key) => sources[key].text)
-    .filter(isRuleText)
-    .map(ruleName)
-    .sort(byCodeUnit)
-    .join('; ');
+    .filter(isRuleText);
+  const named = (some: readonly string[]): string => some.map(ruleName).sort(byCodeUnit).join('; ');
+  const [read, quoted] = [texts.filter((text) => !isSecondHand(text)), texts.filter(isSecondHand)];
+  return quoted.length === 0 ? named(read) : `${named(read)}; second-hand ${named(quoted)}`;
+};
 
 /**
  * What a surveyor, an insurer and a maker ask of a refit: what changed and who did it, which texts it was checked against, what is
