@@ -1,4 +1,4 @@
-import { Fragment, type ReactNode } from 'react';
+import type { ReactNode } from 'react';
 import { logFactor } from '../../../../../core/fitting/sea/log-factor.ts';
 import { logRuns } from '../../../../../core/fitting/sea/log-runs.ts';
 import { useEdit } from '../../../edit-context.ts';
@@ -52,18 +52,17 @@ export const LogCalculator = ({ boat, unitsOf }: SeaProps): ReactNode => {
       <UnitChoice units={units} fields={fields} />
       <BigField label={words.log.distance} name="distance" fields={fields} hint="1" />
       <BigField label={words.log.factor} name="factor" fields={fields} hint="1.00" />
-      {turns.map((turn) => (
-        <Fragment key={turn}>
-          <BigField
-            label={words.log.seconds(turn)}
-            name={`seconds-${turn}`}
-            fields={fields}
-            hint={words.log.clock}
-            isText
-          />
-          <BigField label={words.log.indicated(turn)} name={`shown-${turn}`} fields={fields} />
-        </Fragment>
-      ))}
+      {turns.flatMap((turn) => [
+        <BigField
+          key={`seconds-${turn}`}
+          label={words.log.seconds(turn)}
+          name={`seconds-${turn}`}
+          fields={fields}
+          hint={words.log.clock}
+          isText
+        />,
+        <BigField key={`shown-${turn}`} label={words.log.indicated(turn)} name={`shown-${turn}`} fields={fields} />,
+      ])}
     </Calculator>
   );
 };

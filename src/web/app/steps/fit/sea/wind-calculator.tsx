@@ -1,4 +1,4 @@
-import { Fragment, type ReactNode } from 'react';
+import type { ReactNode } from 'react';
 import { windOffset } from '../../../../../core/fitting/sea/wind-offset.ts';
 import { useEdit } from '../../../edit-context.ts';
 import { BigField, Calculator, chosenUnit, UnitChoice } from './calculator.tsx';
@@ -58,12 +58,15 @@ export const WindCalculator = ({ boat, unitsOf }: SeaProps): ReactNode => {
       }
     >
       <UnitChoice units={units} fields={fields} />
-      {pairs.map((pair) => (
-        <Fragment key={pair}>
-          <BigField label={words.wind.port(pair)} name={`port-${pair}`} fields={fields} />
-          <BigField label={words.wind.starboard(pair)} name={`starboard-${pair}`} fields={fields} />
-        </Fragment>
-      ))}
+      {pairs.flatMap((pair) => [
+        <BigField key={`port-${pair}`} label={words.wind.port(pair)} name={`port-${pair}`} fields={fields} />,
+        <BigField
+          key={`starboard-${pair}`}
+          label={words.wind.starboard(pair)}
+          name={`starboard-${pair}`}
+          fields={fields}
+        />,
+      ])}
     </Calculator>
   );
 };
