@@ -10,11 +10,13 @@ import { withoutPort } from '../../../../../core/kit/without-port.ts';
 import { useEdit } from '../../../edit-context.ts';
 import { ChoiceField, TextField } from '../../../forms/fields.tsx';
 import { AboardFields, EarthingFields, LightingFields, RemoteFields } from './aboard-fields.tsx';
+import { AerialFields } from './aerial-fields.tsx';
 import { DriveFields, DriveOutputFields } from './drive-fields.tsx';
 import { PlugFields } from './plug-fields.tsx';
 import { PortFields } from './port-fields.tsx';
 import { PowerFields } from './power-fields.tsx';
 import { ScopeChoice } from './scope-choice.tsx';
+import { SensorFields } from './sensor-fields.tsx';
 import { SizeFields } from './size-fields.tsx';
 import { TogetherFields } from './together-fields.tsx';
 import { TurnFields } from './turn-fields.tsx';
@@ -89,6 +91,8 @@ const Parts = ({ draft, setDraft }: Pick<SheetDraft, 'draft' | 'setDraft'>): Rea
     />
     <SizeFields sheet={draft} onSheet={setDraft} />
     <AboardFields sheet={draft} onSheet={setDraft} />
+    <SensorFields sheet={draft} onSheet={setDraft} />
+    <AerialFields sheet={draft} onSheet={setDraft} />
     <LightingFields sheet={draft} onSheet={setDraft} />
     <EarthingFields sheet={draft} onSheet={setDraft} />
     <RemoteFields sheet={draft} onSheet={setDraft} />
