@@ -6,7 +6,7 @@ const places: readonly PatternPlace[] = [
   {
     id: 'fore-locker',
     name: 'locker forward of the console, dry box in it',
-    at: [0.6, 0.1, 0.06],
+    at: [0.62, 0.1, 0.06],
     exposure: 'damp',
     reach: 'panel',
     tees: true,
