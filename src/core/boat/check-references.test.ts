@@ -1,27 +1,6 @@
-import type { Draft } from 'mutative';
 import { expect, test } from 'vitest';
-import { aBoat } from './a-boat.test-helper.ts';
-import { sentenceOf } from './boat-problem.ts';
 import type { Boat } from './boat-schema.ts';
-import { checkReferences } from './check-references.ts';
-import type { Opening } from './opening.ts';
-import { placeInFile } from './place-in-file.ts';
-
-type Recipe = (boat: Draft<Boat>) => void;
-
-const told = (recipe: Recipe): string[] =>
-  checkReferences(aBoat().change(recipe).boat).map((problem) => `${placeInFile(problem.path)}: ${sentenceOf(problem)}`);
-
-const opening = (own: Partial<Opening>): Draft<Opening> => ({
-  id: 'hole',
-  name: 'old hole',
-  place: 'helm',
-  hole: { shape: 'rectangle', widthMm: 200, heightMm: 120 },
-  panel: { material: 'grp', thicknessMm: 6 },
-  how: 'taped',
-  // reason: what is given here is never frozen
-  ...(own as Draft<Partial<Opening>>),
-});
+import { type Recipe, told } from './told.test-helper.ts';
 
 test('the small boat holds together', () => {
   expect(told(() => undefined)).toEqual([]);
@@ -126,50 +105,6 @@ test.each<[string, Recipe, string]>([
       boat.days = [{ id: 'alongside', name: 'In the berth', like: 'alongside', hours: [] }];
     },
     'days[0].id: "alongside" is a day that every boat has.',
-  ],
-  [
-    'an opening at a place that is not there',
-    (boat) => {
-      boat.openings = [opening({ place: 'hlem' })];
-    },
-    'openings[0].place: There is no place "hlem"; did you mean `helm`?',
-  ],
-  [
-    'an opening for a unit that is not there',
-    (boat) => {
-      boat.openings = [opening({ for: 'radoi' })];
-    },
-    'openings[0].for: There is no unit "radoi"; did you mean `radio`?',
-  ],
-  [
-    'a unit that is to come into two openings',
-    (boat) => {
-      boat.openings = [opening({ for: 'radio' }), opening({ id: 'hole-2', for: 'radio' })];
-    },
-    'openings[1].for: The unit "radio" is to come into "hole" already.',
-  ],
-  [
-    'a plate over openings that nobody placed',
-    (boat) => {
-      boat.openings = ['hole', 'hole-2'].map((id) => opening({ id, plate: { id: 'dash' } }));
-    },
-    'openings[1].plate: The openings under the plate "dash" are not all placed.',
-  ],
-  [
-    'a plate at two places',
-    (boat) => {
-      boat.openings = ['helm', 'locker'].map((place) => opening({ id: `hole-${place}`, place, plate: { id: 'dash' } }));
-    },
-    'openings[1].plate: The plate "dash" is at the place "helm" already.',
-  ],
-  [
-    'a plate of two thicknesses',
-    (boat) => {
-      boat.openings = [4, 5].map((thicknessMm) =>
-        opening({ id: `hole-${thicknessMm}`, atMm: [thicknessMm, 0], plate: { id: 'dash', thicknessMm } }),
-      );
-    },
-    'openings[1].plate: What is said of the plate "dash" differs from opening to opening.',
   ],
   [
     'a source chosen from a port that is not there',
@@ -317,94 +252,4 @@ test.each<[string, Partial<Boat['cables'][number]>, string]>([
   };
   expect(told((boat) => boat.cables.push(cable))).toEqual([]);
   expect(told((boat) => boat.cables.push({ ...cable, ...fields }))[0]).toContain(expected.slice(0, -1));
-});
-
-test.each<[string, Recipe, string]>([
-  [
-    'a panel fed by nothing known',
-    (boat) => {
-      for (const panel of boat.supply.panels) panel.from = 'hose';
-    },
-    'supply.panels[0].from: There is no bank, panel or DC converter "hose"; did you mean `house`?',
-  ],
-  [
-    'two panels that feed each other',
-    (boat) => {
-      for (const panel of boat.supply.panels) panel.from = 'side-panel';
-      boat.supply.panels.push({ id: 'side-panel', place: 'helm', from: 'main-panel', circuits: [] });
-    },
-    'supply.panels[0].from: The panel "main-panel" is fed by itself, straight or through other panels.',
-  ],
-  [
-    'a circuit to a port that is not there',
-    (boat) => {
-      boat.supply.panels[0]?.circuits[1]?.feeds.push('gnss.dc');
-    },
-    'supply.panels[0].circuits[1].feeds[2]: There is no port "dc" of "gnss".',
-  ],
-  [
-    'a circuit to a port that takes no power',
-    (boat) => {
-      boat.supply.panels[0]?.circuits[1]?.feeds.push('gnss.n2k');
-    },
-    'supply.panels[0].circuits[1].feeds[2]: A circuit feeds a dc port or a bus, and the port "gnss.n2k" is nmea2000.',
-  ],
-  [
-    'a circuit to nothing known',
-    (boat) => {
-      boat.supply.panels[0]?.circuits[1]?.feeds.push('lights');
-    },
-    'supply.panels[0].circuits[1].feeds[2]: There is no bus, bank, panel, DC converter or charger "lights".',
-  ],
-  [
-    'a panel without a main that has one of 30 A',
-    (boat) => {
-      for (const panel of boat.supply.panels) panel.main = { kind: 'none' };
-    },
-    'supply.panels[0].mainA: The panel "main-panel" has no main fuse, and one of 30 A.',
-  ],
-  [
-    'a tap of as many volts as the whole bank',
-    (boat) => {
-      for (const panel of boat.supply.panels) panel.tapV = 12;
-    },
-    'supply.panels[0].tapV: The panel "main-panel" takes 12 V from a tap, and "house" is no bank of more volts.',
-  ],
-  [
-    'a charger of a bank that is not there',
-    (boat) => {
-      boat.supply.chargers = [{ id: 'solar', place: 'locker', kind: 'solar', charges: ['hose'] }];
-    },
-    'supply.chargers[0].charges[0]: There is no bank "hose"; did you mean `house`?',
-  ],
-  [
-    'a charger that is a unit which is not there',
-    (boat) => {
-      boat.supply.chargers = [{ id: 'solar', place: 'locker', kind: 'solar', charges: ['house'], is: 'panels' }];
-    },
-    'supply.chargers[0].is: There is no unit or DC converter "panels".',
-  ],
-  [
-    'a common negative nowhere',
-    (boat) => {
-      boat.supply.negativeAt = 'bow';
-    },
-    'supply.negativeAt: There is no place "bow".',
-  ],
-  [
-    'a shield of a bus earthed nowhere aboard',
-    (boat) => {
-      for (const bus of boat.buses) bus.shieldAt = ['bow'];
-    },
-    'buses[0].shieldAt[0]: There is no place "bow".',
-  ],
-  [
-    'a shield of a cable earthed at a unit that it does not reach',
-    (boat) => {
-      for (const join of boat.joins) if (join.kind === 'nmea0183') join.shieldAt = ['display'];
-    },
-    'joins[1].shieldAt[0]: There is no unit "display" of "radio-position".',
-  ],
-])('%s is refused', (_, recipe, expected) => {
-  expect(told(recipe)[0]).toBe(expected);
 });

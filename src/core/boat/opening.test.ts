@@ -1,20 +1,14 @@
 import { expect, test } from 'vitest';
 import { aBoat } from './a-boat.test-helper.ts';
+import { anOpening } from './an-opening.test-helper.ts';
 import { edits } from './edits/index.ts';
 import { aFullBoat } from './full-boat.test-helper.ts';
-import { type Opening, openingSchema } from './opening.ts';
+import { openingSchema } from './opening.ts';
 import { readBoat } from './read-boat.ts';
 import { UserError } from './user-error.ts';
 import { writeBoat } from './write-boat.ts';
 
-const hole: Opening = {
-  id: 'hole',
-  name: 'hole of the old plotter',
-  place: 'helm',
-  hole: { shape: 'rectangle', widthMm: 200, heightMm: 120 },
-  panel: { material: 'grp', thicknessMm: 6 },
-  how: 'taped',
-};
+const hole = anOpening();
 const tern = aBoat().boat;
 
 const refused = (own: object): string | undefined => {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { aBoat } from '../boat/a-boat.test-helper.ts';
+import { anOpening } from '../boat/an-opening.test-helper.ts';
 import { applyEdits, undo } from '../boat/history.ts';
-import type { Opening } from '../boat/opening.ts';
 import { startHistory } from '../boat/start-history.ts';
 import { copyUnit } from './copy-unit.ts';
 import { replaceUnit } from './replace-unit.ts';
@@ -54,15 +54,7 @@ test('one that was only planned is left out rather than kept as one that goes', 
 });
 
 test('the newcomer is to come into the hole of the old one, planned or aboard', () => {
-  const hole: Opening = {
-    id: 'hole',
-    name: 'hole in the dash',
-    place: 'helm',
-    hole: { shape: 'rectangle', widthMm: 200, heightMm: 120 },
-    panel: { material: 'grp', thicknessMm: 6 },
-    how: 'taped',
-    for: 'display',
-  };
+  const hole = anOpening({ for: 'display' });
   for (const fate of ['stays', 'comes'] as const) {
     const { boat } = aBoat()
       .with({ openings: [hole] })

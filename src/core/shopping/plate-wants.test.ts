@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { aBoat } from '../boat/a-boat.test-helper.ts';
+import { anOpening } from '../boat/an-opening.test-helper.ts';
 import { indexBoat } from '../boat/boat-index.ts';
 import type { Opening } from '../boat/opening.ts';
 import { planOpenings } from '../fitting/openings/plan-openings.ts';
@@ -7,15 +8,11 @@ import { priceList } from '../prices/price-list.ts';
 import { plateWants } from './plate-wants.ts';
 import { mergeWants } from './want.ts';
 
-const hole: Opening = {
-  id: 'hole',
-  name: 'hole of the old radar screen',
-  place: 'helm',
+const hole = anOpening({
   hole: { shape: 'rectangle', widthMm: 240, heightMm: 205 },
   panel: { material: 'plywood', thicknessMm: 15 },
-  how: 'taped',
   plate: { id: 'radar-plate', overlapMm: 25 },
-};
+});
 
 const bought = (openings: Opening[]) => {
   const { boat } = aBoat().with({ openings });

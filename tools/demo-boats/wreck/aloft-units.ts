@@ -70,6 +70,25 @@ export const withDome = (
   { own = {}, ...unit }: Omit<AloftUnit, 'sheet'> & { own?: Partial<NonNullable<Sheet['scanner']>> },
 ): Boat => withAloft(boat, { ...unit, sheet: { kind: 'radar', scanner: { ...scanner, ...own } } });
 
+type SpotOf<U> = Omit<Spot, 'from'> & { readonly unit: U };
+
+/** A dome on one new spot and a unit on another, both led from one place. */
+export const withDomeBeside = (
+  boat: Boat,
+  {
+    from,
+    dome,
+    other,
+  }: {
+    readonly from: string;
+    readonly dome: SpotOf<Pick<AloftUnit, 'id' | 'name'>>;
+    readonly other: SpotOf<Omit<AloftUnit, 'place'>>;
+  },
+): Boat => {
+  const spots = withSpot(withSpot(boat, { ...dome, from }), { ...other, from });
+  return withAloft(withDome(spots, { ...dome.unit, place: dome.id }), { ...other.unit, place: other.id });
+};
+
 const socket = { id: 'coax', connector: 'so239', gender: 'female' } as const;
 
 /** A radio that hears voice, or ships, and the whip it is joined to. */

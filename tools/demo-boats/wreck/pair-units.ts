@@ -38,6 +38,37 @@ export const withPair = (boat: Boat, id: string, from: string, to: string): Boat
   return { ...boat, joins: [...boat.joins, { id, kind: 'nmea0183', members, hold: 'fixed' }] };
 };
 
+/** The boat with a multiplexer that has a wifi, and the recorder it talks to. */
+export const withWifiMux = (
+  boat: Boat,
+  { stem, mux, recorder, remote }: { stem: string; mux: string; recorder: string; remote?: NonNullable<Kit['remote']> },
+): Boat => {
+  const [muxId, recorderId] = [`${stem}-mux`, `${stem}-recorder`];
+  const muxSheet = sentenceSheet(`${muxId}-sheet`, {
+    name: `${mux}, as its manual has it`,
+    kind: 'multiplexer',
+    ports: [
+      { id: 'air', role: 'both', protocol: 'wifi' },
+      { id: 'out', role: 'talk', sends: [{ sentence: 'MTW', everyMs: 2000 }] },
+    ],
+  });
+  const recorderSheet = sentenceSheet(`${recorderId}-sheet`, {
+    name: `${recorder}, as its manual has it`,
+    kind: 'recorder',
+    ports: [{ id: 'in', role: 'listen', hears: [{ sentence: 'MTW' }] }],
+  });
+  const aboard = {
+    ...boat,
+    sheets: [...boat.sheets, muxSheet, recorderSheet],
+    kit: [
+      ...boat.kit,
+      { ...atHelm(muxId, mux, muxSheet.id), ...(remote === undefined ? {} : { remote }) },
+      atHelm(recorderId, recorder, recorderSheet.id),
+    ],
+  };
+  return withPair(aboard, `${stem}-line`, `${muxId}.out`, `${recorderId}.in`);
+};
+
 /** The boat with a source named. */
 export const withSource = (boat: Boat, choice: NonNullable<Boat['sources']>[number]): Boat => ({
   ...boat,

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { aBoat } from '../../boat/a-boat.test-helper.ts';
+import { anOpening } from '../../boat/an-opening.test-helper.ts';
 import { indexBoat } from '../../boat/boat-index.ts';
 import type { Boat } from '../../boat/boat-schema.ts';
 import type { Opening } from '../../boat/opening.ts';
@@ -7,16 +8,7 @@ import type { Sheet } from '../../boat/sheet.ts';
 import type { FitEntry, PlateEntry } from '../../fits-shape.ts';
 import { planOpenings } from './plan-openings.ts';
 
-const opening = (own: Partial<Opening> = {}): Opening => ({
-  id: 'hole',
-  name: 'hole of the old plotter',
-  place: 'helm',
-  hole: { shape: 'rectangle', widthMm: 200, heightMm: 120 },
-  panel: { material: 'grp', thicknessMm: 6 },
-  how: 'taped',
-  for: 'display',
-  ...own,
-});
+const opening = (own: Partial<Opening> = {}): Opening => anOpening({ for: 'display', ...own });
 
 const face: Partial<Sheet> = {
   body: { widthMm: 250, heightMm: 160, depthMm: 80 },

@@ -1,4 +1,5 @@
 import { aBoat } from '../../boat/a-boat.test-helper.ts';
+import { anOpening } from '../../boat/an-opening.test-helper.ts';
 import type { Boat } from '../../boat/boat-schema.ts';
 import type { Opening } from '../../boat/opening.ts';
 import type { FitEntry, MmShape } from '../../fits-shape.ts';
@@ -27,19 +28,9 @@ export const soundFit: FitEntry = {
   setOffMm: [0, 0],
 };
 
-const opening: Opening = {
-  id: 'hole',
-  name: 'hole of the old plotter',
-  place: 'helm',
-  hole: { shape: 'rectangle', widthMm: 200, heightMm: 120 },
-  panel: { material: 'grp', thicknessMm: 6 },
-  how: 'taped',
-  for: 'display',
-};
-
 /** The small boat with one hole, and what its entry in the boat file says besides. */
 export const aHoledBoat = (own: Partial<Opening> = {}): Boat =>
-  aBoat().with({ openings: [{ ...opening, ...own }] }).boat;
+  aBoat().with({ openings: [anOpening({ for: 'display', ...own })] }).boat;
 
 /** What a rule finds of one opening whose fit differs so from a sound one. */
 export const fitFindings = (
