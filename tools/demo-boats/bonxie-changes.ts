@@ -15,6 +15,9 @@ const set = (path: string, value: unknown): Change => ({
 /** The 24 V version of a unit whose typical sheet is of 12 V. */
 const for24V = [set('power.dc.maxV', 32)];
 
+/** How far it keeps from a compass by its manual. */
+const compassRead = (valueM: number): Change[] => [set('compassSafe', { valueM, how: 'papers' })];
+
 /** Her instruments and pilot heads are of a kind that takes 0.2 A at most. */
 const len4 = [set('ports.n2k.len', 4), set('power.n2k.typical', 0.15), set('power.n2k.max', 0.2)];
 
@@ -132,6 +135,10 @@ export const bonxieMounts: NonNullable<ByHand['mounts']> = {
 
 /** How Bonxie's units differ from their typical sheets. */
 export const bonxieChanges: ByHand['changes'] = {
+  // under the compass on the wheelhouse roof: read before they were ordered
+  'switch-1': compassRead(0.3),
+  'switch-2': compassRead(0.3),
+  'shunt-r': compassRead(0.5),
   // the camera over the winch is fed by an injector in this socket
   'switch-lab': [{ path: 'ports.p6.poe', value: 'af', how: 'seen' }],
   'mfd-wh-1': offOnBus(130316),

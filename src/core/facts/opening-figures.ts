@@ -1,3 +1,4 @@
+import type { Place } from '../boat/boat-schema.ts';
 import type { PlateEntry } from '../fits-shape.ts';
 import type { Figure } from './figure.ts';
 import type { SourceKey } from './sources.ts';
@@ -83,8 +84,14 @@ export const plateMaterialFigures = {
   } satisfies Record<PlateEntry['material'], PlateMaterial>,
 } as const;
 
-/** What a face in a panel must stand, by how wet it gets where it is; places that are left out ask nothing. */
+/** IP codes that a unit must have, by how wet it gets where it is; places that are left out ask nothing. */
+interface WaterAtPlace {
+  readonly source: SourceKey;
+  readonly byExposure: Readonly<Partial<Record<Place['exposure'], readonly string[]>>>;
+}
+
+/** What a unit must stand: a face in a panel, and one in a housing of its own that water runs off. */
 export const waterAtPlace = {
-  source: 'practice-ip-at-helm',
-  byExposure: { weather: ['IPX6', 'IPX7'], spray: ['IPX6'] },
-} as const satisfies { readonly source: SourceKey; readonly byExposure: Record<string, readonly string[]> };
+  'in-panel': { source: 'practice-ip-at-helm', byExposure: { weather: ['IPX6', 'IPX7'], spray: ['IPX6'] } },
+  'by-itself': { source: 'choice-ip-by-itself', byExposure: { weather: ['IPX6'], spray: ['IPX6'] } },
+} as const satisfies Record<string, WaterAtPlace>;

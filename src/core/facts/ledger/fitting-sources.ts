@@ -50,6 +50,10 @@ export const fittingSources = {
     standing: 'common practice',
     text: 'A face at an open helm stands jets and immersion, so both IPX6 and IPX7; under a hard top IPX6.',
   },
+  'choice-ip-by-itself': {
+    standing: 'project choice',
+    text: 'What stands in the open in a housing of its own, not in a panel, is asked to stand jets (IPX6): water runs off it, where it stays on a panel at a helm.',
+  },
   'practice-wet-hands': {
     standing: 'common practice',
     text: 'Touch screens at open helms: drops work them, cold, wet and gloved fingers do not; keys or a keypad stand by.',

@@ -98,7 +98,7 @@ const cameraIpPoe = typicalSheet(['maker-loads', 'practice-sheet-gaps'], {
   plugs: [netPlug],
   ports: [netPort({ sends: readings('camera') })],
   power: [{ port: 'eth', typical: 4.8, max: 4.8, unit: 'W', behaves: 'power', minV: 37, maxV: 57 }],
-  ipCode: 'IP67',
+  ipCode: 'IP66/IP67',
 });
 
 const cameraAnalog = typicalSheet(['practice-sheet-gaps'], {

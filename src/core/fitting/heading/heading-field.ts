@@ -8,6 +8,7 @@ import type { HeadingNear } from '../../heading-shape.ts';
 import type { PlanDraft } from '../../plan-shape.ts';
 import type { Spot } from '../../power/distance-to-route.ts';
 import { type FeedRoute, feedRoutes } from '../../power/feeds-near.ts';
+import { mayTurnCompass } from '../../power/may-turn-compass.ts';
 
 /** One thing that turns a heading sensor, where it stands. */
 export type HeadingObstacle = Pick<HeadingNear, 'id' | 'is' | 'leastM' | 'by'> & { readonly at: Spot };
@@ -41,8 +42,7 @@ const obstacleOf = (index: BoatIndex, { id, place }: Kit): HeadingObstacle[] => 
   if (is !== undefined) return [{ id, is, at, leastM: headingClearanceM(is), by: 'kind' }];
   const leastM = sheet.compassSafe?.valueM;
   if (leastM !== undefined) return leastM === 0 ? [] : [{ id, is: 'unit', at, leastM, by: 'sheet' }];
-  // what only feels something has no magnet to speak of
-  return (sheet.power ?? []).some(({ max }) => max > 0) && !/(^|-)(sensor|sender|transducer)$/.test(sheet.kind)
+  return mayTurnCompass(sheet)
     ? [{ id, is: 'unit', at, leastM: compassLimits.unknownItemWarnBelow.value, by: 'taken' }]
     : [];
 };

@@ -68,7 +68,7 @@ const cutReasons = ({ opening, unit, mayCut }: OpeningCase, verdict: Verdict): F
 
 /** What its place and those who look at it ask of a face. */
 const facing = ({ opening, exposure }: OpeningCase, sheet: FaceSheet): Partial<FitEntry> => {
-  const water = opening.throughHull === true ? undefined : waterAt(exposure, sheet);
+  const water = opening.throughHull === true ? undefined : waterAt(exposure, sheet, 'in-panel');
   const heat = heatBehind(opening.behind, sheet);
   const view = viewOf(opening.viewed, sheet);
   return {

@@ -6,6 +6,7 @@ import { pairTooNear } from './pair-too-near.ts';
 import { plateNotRead } from './plate-not-read.ts';
 import { singleWireNear } from './single-wire-near.ts';
 import { unitTooNear } from './unit-too-near.ts';
+import { unitsNotRead } from './units-not-read.ts';
 import { wireTurnsHeadingSensor } from './wire-turns-heading-sensor.ts';
 
 /** The rules of this area. */
@@ -17,5 +18,6 @@ export const compassRules: readonly Rule[] = [
   plateNotRead,
   singleWireNear,
   unitTooNear,
+  unitsNotRead,
   wireTurnsHeadingSensor,
 ];

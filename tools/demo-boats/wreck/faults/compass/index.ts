@@ -6,6 +6,7 @@ import { compassPairTooNear } from './pair-too-near.ts';
 import { compassPlateNotRead } from './plate-not-read.ts';
 import { compassSingleWireNear } from './single-wire-near.ts';
 import { compassUnitTooNear } from './unit-too-near.ts';
+import { compassUnitsNotRead } from './units-not-read.ts';
 import { compassWireTurnsHeadingSensor } from './wire-turns-heading-sensor.ts';
 
 /** Faults of compasses and heading sensors. */
@@ -17,5 +18,6 @@ export const compassFaults: readonly Fault[] = [
   compassPlateNotRead,
   compassSingleWireNear,
   compassUnitTooNear,
+  compassUnitsNotRead,
   compassWireTurnsHeadingSensor,
 ];
