@@ -5,16 +5,14 @@ import { settingFigures } from '../../facts/setting-figures.ts';
 import type { SeaEntry } from '../../settings-sheet-shape.ts';
 import { deviationOf } from '../heading/deviation.ts';
 import { highestTide } from './bridge-clearance.ts';
-import { deviationAt, deviationCurve } from './deviation-curve.ts';
+import { deviationCard } from './deviation-card.ts';
+import { deviationCurve } from './deviation-curve.ts';
 import { leadLine } from './lead-line.ts';
 import { logFactor } from './log-factor.ts';
 import { logRuns } from './log-runs.ts';
 import { windOffset } from './wind-offset.ts';
 
 type Trial<Kind extends keyof AtSea> = NonNullable<AtSea[Kind]>[number];
-
-const cardStepDeg = 15;
-const cardHeadings = Array.from({ length: 360 / cardStepDeg }, (_, at) => at * cardStepDeg);
 
 const logEntry = (trial: Trial<'logs'>): SeaEntry['logs'] => {
   const runs = logRuns(trial);
@@ -46,7 +44,7 @@ const swingEntry = ({ id, on, unit: kit, electronics, points }: Trial<'swings'>)
     electronics,
     points: found,
     ...(curve === undefined ? {} : { curve }),
-    card: curve === undefined ? [] : cardHeadings.map((heading) => deviationAt(curve, heading)),
+    card: curve === undefined ? [] : deviationCard(curve),
   };
 };
 

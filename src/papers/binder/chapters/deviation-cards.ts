@@ -1,22 +1,24 @@
 import type { Boat } from '../../../core/boat/boat-schema.ts';
+import { cardStepDeg } from '../../../core/fitting/sea/deviation-card.ts';
 import type { Plan } from '../../../core/plan-shape.ts';
 import { byCodeUnit } from '../../../core/units/by-code-unit.ts';
 import { cardBoat } from '../../cards/card-boat.ts';
+import { deviationDrawing } from '../../heading/deviation-drawing.ts';
 import type { ListTable } from '../../table/list-table.ts';
 import type { Block, Chapter } from '../binder-shape.ts';
 
-/** Headings of a card, degrees. */
-const stepDeg = 15;
-
 const compassKinds: ReadonlySet<string | undefined> = new Set(['steering-compass', 'heading-sensor']);
 
-const headings = Array.from({ length: 360 / stepDeg }, (_, at) => at * stepDeg);
+/** The curve beside its table, narrow enough for every paper. */
+const curveMm = 150;
+
+const headings = Array.from({ length: 360 / cardStepDeg }, (_, at) => at * cardStepDeg);
 
 type Swing = Plan['atSea']['swings'][number];
 
 /** What the compass reads on a heading, and its deviation in words: "002", "2.1° W". */
 const readCells = (swing: Swing | undefined, heading: number): [string | undefined, string | undefined] => {
-  const deviation = swing?.card[heading / stepDeg];
+  const deviation = swing?.card[heading / cardStepDeg];
   if (deviation === undefined) return [undefined, undefined];
   const reads = (Math.round(heading - deviation) + 360) % 360;
   const size = Math.abs(deviation).toFixed(1);
@@ -50,15 +52,24 @@ const cardTable = (id: string, title: string, swing?: Swing): ListTable => ({
 const swungWords = ({ on, curve }: Swing): string =>
   `Swung ${on}; at most ${(curve?.mostDeg ?? 0).toFixed(1)}°, and the curve leaves ${(curve?.residualDeg ?? 0).toFixed(1)}° of what was read.`;
 
+const swungBlocks = (name: string, swing: Swing): Block[] => {
+  const { points, card, kit, electronics } = swing;
+  const title = `${name}, electronics ${electronics}: deviation over heading, points as read and the curve through them`;
+  return [
+    { kind: 'words', text: swungWords(swing) },
+    { kind: 'drawing', drawing: deviationDrawing({ title, points, card, widthMm: curveMm }), about: [kit] },
+  ];
+};
+
 const cardBlocks = (id: string, name: string, electronics: Swing['electronics'], swing: Swing | undefined): Block[] => [
   {
     kind: 'table',
     isWhole: true,
     table: cardTable(`deviation-${id}-${electronics}`, `${name}, electronics ${electronics}`, swing),
   },
-  swing === undefined
-    ? { kind: 'blanks', blanks: ['Swung on, where, by whom'] }
-    : { kind: 'words', text: swungWords(swing) },
+  ...(swing === undefined
+    ? [{ kind: 'blanks', blanks: ['Swung on, where, by whom'] } satisfies Block]
+    : swungBlocks(name, swing)),
 ];
 
 /** The cards of one compass: those that were swung filled in, and always one for all electronics on. */

@@ -3,7 +3,7 @@ import type { HullMeasuresId } from '../../../../core/facts/hull-measures.ts';
 import { boatFromPattern } from '../../../../core/starting/boat-from-pattern.ts';
 import { boatPatterns } from '../../../../core/starting/patterns/index.ts';
 import { hullDrawing } from '../../../../papers/starting/hull-drawing.ts';
-import { StillDrawing } from './still-drawing.tsx';
+import { StillDrawing } from '../../../drawing/still-drawing.tsx';
 import { words } from './words.ts';
 
 const tile = { widthMm: 36, heightMm: 30 };

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
-import type { Drawing } from '../../../../papers/drawing/shapes.ts';
-import { DrawingView } from '../../../drawing/drawing-view.tsx';
-import { lightStore } from '../../../drawing/light-store.ts';
+import type { Drawing } from '../../papers/drawing/shapes.ts';
+import { DrawingView } from './drawing-view.tsx';
+import { lightStore } from './light-store.ts';
 
 const unlit = lightStore();
 const ignore = (): void => undefined;
