@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import type { Measure } from '../../../core/boat/measure.ts';
 import { withPart } from '../../../core/kit/with-part.ts';
 import { ChoiceField, NumberField, TextField } from './fields.tsx';
-import { LengthField, NumbersField } from './line-fields.tsx';
+import { LengthField, MetresField, NumbersField } from './line-fields.tsx';
 import { words } from './words.ts';
 
 type Choices<Value extends string> = Readonly<Record<Value, string>>;
@@ -11,7 +11,10 @@ type Choices<Value extends string> = Readonly<Record<Value, string>>;
 type AskOf<Part> = [Part] extends [boolean]
   ? { readonly ask: 'whether' }
   : [Part] extends [number]
-    ? { readonly ask: 'number'; readonly step?: number; readonly least?: number }
+    ?
+        | { readonly ask: 'number'; readonly step?: number; readonly least?: number }
+        /** a length, typed in either unit; `signed` where it may lie below or behind */
+        | { readonly ask: 'metres'; readonly signed?: boolean }
     : [Part] extends [Measure]
       ? { readonly ask: 'length' }
       : [Part] extends [readonly number[]]
@@ -40,9 +43,10 @@ interface Drawn {
   readonly key: string;
   readonly label: string;
   readonly must?: boolean;
-  readonly ask: 'whether' | 'number' | 'length' | 'numbers' | 'several' | 'text' | 'choice';
+  readonly ask: 'whether' | 'number' | 'metres' | 'length' | 'numbers' | 'several' | 'text' | 'choice';
   readonly step?: number;
   readonly least?: number;
+  readonly signed?: boolean;
   readonly longest?: number;
   readonly hint?: string;
   readonly choices?: Choices<string>;
@@ -84,7 +88,7 @@ const Several = ({
 const yesOrNo = { yes: words.yes, no: words.no } as const;
 
 const DrawnField = ({
-  field: { label, must = false, ask, step, least, longest = 60, hint, choices = {} },
+  field: { label, must = false, ask, step, least, signed = false, longest = 60, hint, choices = {} },
   part,
   onPart,
 }: {
@@ -119,6 +123,15 @@ const DrawnField = ({
           value={part as number | undefined}
           {...(step === undefined ? {} : { step })}
           {...(least === undefined ? {} : { least })}
+          onValue={(value) => onPart(value ?? (must ? 0 : undefined))}
+        />
+      );
+    case 'metres':
+      return (
+        <MetresField
+          label={label}
+          value={part as number | undefined}
+          signed={signed}
           onValue={(value) => onPart(value ?? (must ? 0 : undefined))}
         />
       );

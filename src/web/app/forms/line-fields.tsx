@@ -1,8 +1,8 @@
 import { type ReactNode, useId, useState } from 'react';
 import type { Measure } from '../../../core/boat/measure.ts';
-import { parseTyped, shownLength } from '../steps/boat/typed-length.ts';
 import { unitsChoice } from '../words/units.ts';
 import { ChoiceField } from './fields.tsx';
+import { parseSigned, parseTyped, shownLength } from './typed-length.ts';
 import { words } from './words.ts';
 
 /** A line that is read once it is left, for what is typed half is no length yet. Nothing typed is nothing known. */
@@ -51,6 +51,30 @@ const LineField = <Value,>({
         </span>
       ) : null}
     </label>
+  );
+};
+
+/** A length in a form, typed in either unit, of which nobody asks how it is known. */
+export const MetresField = ({
+  label,
+  value,
+  signed,
+  onValue,
+}: {
+  label: string;
+  value: number | undefined;
+  signed: boolean;
+  onValue: (value: number | undefined) => void;
+}): ReactNode => {
+  const units = unitsChoice.use();
+  return (
+    <LineField
+      label={label}
+      shown={value === undefined ? '' : shownLength(value, units)}
+      wrong={words.wrongLength}
+      parse={signed ? parseSigned : parseTyped}
+      onValue={onValue}
+    />
   );
 };
 

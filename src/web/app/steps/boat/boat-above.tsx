@@ -5,7 +5,7 @@ import type { LightStore } from '../../../drawing/light-store.ts';
 import { CommandButton } from '../../commands/command-button.tsx';
 import type { StepMarginProps } from '../step.ts';
 import './boat-above.css';
-import { TickField } from './field.tsx';
+import { TickedField } from '../../forms/typed-field.tsx';
 import { PlaceForm } from './place-form.tsx';
 import { takeTool, useTool } from './place-hand.ts';
 import { UnderlayBlock } from './underlay-block.tsx';
@@ -67,7 +67,7 @@ const TickList = ({
     lights.pick(isPicked ? [...picked, id] : [...picked].filter((one) => one !== id));
   const ticks = (things: readonly { readonly id: string; readonly name: string }[]): ReactNode =>
     things.map(({ id, name }) => (
-      <TickField key={id} label={name} isTicked={picked.has(id)} onTick={(isPicked) => tick(id, isPicked)} />
+      <TickedField key={id} label={name} isTicked={picked.has(id)} onTick={(isPicked) => tick(id, isPicked)} />
     ));
   return (
     <details className="boat-ticks boat-list">

@@ -3,7 +3,8 @@ import type { Boat, Cable, LineKind, Way } from '../../../../core/boat/boat-sche
 import { parseBore } from '../../../../core/units/parse-bore.ts';
 import { cablesInWay } from '../../../../core/walk-round/cables-in-way.ts';
 import { useEdit } from '../../edit-context.ts';
-import { ChoiceField, TypedField } from './field.tsx';
+import { ChosenField, TypedField } from '../../forms/typed-field.tsx';
+import { CoaxForm } from './coax-form.tsx';
 import { words } from './words.ts';
 
 /** Says of a cable that it lies in the way; until more is known it goes from one end of the way to the other. */
@@ -16,7 +17,7 @@ const NewCable = ({ boat, way }: { boat: Boat; way: Way }): ReactNode => {
   };
   return (
     <div className="new-cable">
-      <ChoiceField
+      <ChosenField
         label={words.cableKind}
         value={kind}
         options={words.lineKinds}
@@ -45,18 +46,19 @@ const CableRow = ({ cable }: { cable: Cable }): ReactNode => {
   return (
     <li className="cable-row">
       <span>{words.cable(name, cable.diameterMm)}</span>
-      <ChoiceField
+      <ChosenField
         label={words.condition}
         value={cable.condition}
         options={words.conditions}
         onChoose={(condition) => condition !== undefined && change({ condition })}
       />
-      <ChoiceField
+      <ChosenField
         label={words.fate}
         value={cable.fate}
         options={words.fates}
         onChoose={(fate) => fate !== undefined && change({ fate })}
       />
+      {cable.kind === 'coax' ? <CoaxForm cable={cable} /> : null}
       <button
         type="button"
         className="edit-link"

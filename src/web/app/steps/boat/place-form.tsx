@@ -2,9 +2,9 @@ import type { ReactNode } from 'react';
 import type { Place } from '../../../../core/boat/boat-schema.ts';
 import type { EditCall } from '../../../../core/boat/history.ts';
 import { useEdit } from '../../edit-context.ts';
+import { ChosenField, parseCount, parseName, TickedField, TypedField, wrongNumber } from '../../forms/typed-field.tsx';
+import { parseSigned, shownLength } from '../../forms/typed-length.ts';
 import { unitsChoice } from '../../words/units.ts';
-import { ChoiceField, parseCount, parseName, TickField, TypedField, wrongNumber } from './field.tsx';
-import { parseSigned, shownLength } from './typed-length.ts';
 import { words } from './words.ts';
 
 const measures = [
@@ -42,19 +42,27 @@ export const PlaceForm = ({ place }: { place: Place }): ReactNode => {
           onPut={(valueM) => edit([{ edit: 'move-places', params: { places: [{ place: place.id, [axis]: valueM }] } }])}
         />
       ))}
-      <ChoiceField
+      <TypedField
+        label={words.sole}
+        name="soleZM"
+        shown={place.soleZM === undefined ? '' : shownLength(place.soleZM, units)}
+        wrong={words.wrongLength}
+        parse={parseSigned}
+        onPut={(soleZM) => change({ soleZM })}
+      />
+      <ChosenField
         label={words.exposure}
         value={place.exposure}
         options={words.exposures}
         onChoose={(exposure) => exposure !== undefined && change({ exposure })}
       />
-      <ChoiceField
+      <ChosenField
         label={words.reach}
         value={place.reach}
         options={words.reaches}
         onChoose={(reach) => reach !== undefined && change({ reach })}
       />
-      <TickField label={words.tees} isTicked={place.tees} onTick={(tees) => change({ tees })} />
+      <TickedField label={words.tees} isTicked={place.tees} onTick={(tees) => change({ tees })} />
       <TypedField
         label={words.spares}
         name="spares"

@@ -4,12 +4,12 @@ import type { Underlay, UnderlayView } from '../../../../core/boat/underlay.ts';
 import { mirroredFixes, scaledFixes } from '../../../../core/boat/underlay-placement.ts';
 import { CommandButton } from '../../commands/command-button.tsx';
 import { useEdit } from '../../edit-context.ts';
+import { TickedField, TypedField } from '../../forms/typed-field.tsx';
+import { parseTyped, shownLength } from '../../forms/typed-length.ts';
 import { boatOfFolder, usePicture } from '../../pictures/picture-keeper.ts';
 import { unitsChoice, useWords } from '../../words/units.ts';
-import { TickField, TypedField } from './field.tsx';
 import { takeTool, useTool } from './place-hand.ts';
 import { takePicture } from './take-picture.ts';
-import { parseTyped, shownLength } from './typed-length.ts';
 import { useUnderlayCommands } from './use-underlay-commands.ts';
 import { words } from './words.ts';
 
@@ -79,7 +79,7 @@ const Scale = ({ underlay }: { underlay: Underlay }): ReactNode => {
         }}
         onPut={put}
       />
-      <TickField label={words.level} isTicked={isLevel} onTick={setIsLevel} />
+      <TickedField label={words.level} isTicked={isLevel} onTick={setIsLevel} />
     </>
   );
 };
@@ -102,7 +102,7 @@ const Kept = ({ underlay, onFile }: { underlay: Underlay; onFile: (file: File) =
       </div>
       {hidden === true ? null : (
         <>
-          <TickField label={words.mirrored} isTicked={mirrored === true} onTick={mirror} />
+          <TickedField label={words.mirrored} isTicked={mirrored === true} onTick={mirror} />
           <Scale underlay={underlay} />
         </>
       )}

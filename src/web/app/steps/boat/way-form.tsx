@@ -5,10 +5,10 @@ import { straightLineM } from '../../../../core/boat/straight-line.ts';
 import { inchM } from '../../../../core/units/foot.ts';
 import { parseBore } from '../../../../core/units/parse-bore.ts';
 import { useEdit } from '../../edit-context.ts';
+import { ChosenField, parseAmount, TickedField, TypedField, wrongNumber } from '../../forms/typed-field.tsx';
+import { parseTyped, shownLength } from '../../forms/typed-length.ts';
 import { unitsChoice, useWords } from '../../words/units.ts';
 import { CablesInWay } from './cables-in-way.tsx';
-import { ChoiceField, parseAmount, TickField, TypedField, wrongNumber } from './field.tsx';
-import { parseTyped, shownLength } from './typed-length.ts';
 import { words } from './words.ts';
 
 type WayChange = Omit<Extract<EditCall, { edit: 'change-way' }>['params'], 'way'>;
@@ -39,7 +39,7 @@ const LengthFields = ({ boat, way }: { boat: Boat; way: Way }): ReactNode => {
           edit([{ edit: 'tape-length', params: { way: way.id, length: { valueM: typedM, how: 'taped' } } }])
         }
       />
-      <ChoiceField
+      <ChosenField
         label={words.how}
         value={how}
         options={words.hows}
@@ -69,7 +69,7 @@ const BoreFields = ({ way, change }: { way: Way; change: Change }): ReactNode =>
         onPut={(mm) => change(mm === 0 ? { forget: ['bore'] } : { bore: { mm, how: way.bore?.how ?? 'taped' } })}
       />
       {way.bore === undefined ? null : (
-        <ChoiceField
+        <ChosenField
           label={words.boreHow}
           value={way.bore.how}
           options={words.hows}
@@ -94,7 +94,7 @@ const NearFields = ({ way, change }: { way: Way; change: Change }): ReactNode =>
     <fieldset className="boat-ticks">
       <legend>{words.near}</legend>
       {all.map((id) => (
-        <TickField key={id} label={wordOf(id)} isTicked={near.includes(id)} onTick={(isNear) => set(id, isNear)} />
+        <TickedField key={id} label={wordOf(id)} isTicked={near.includes(id)} onTick={(isNear) => set(id, isNear)} />
       ))}
     </fieldset>
   );
@@ -113,7 +113,7 @@ const AllowFields = ({ way, change }: { way: Way; change: Change }): ReactNode =
     <details className="boat-ticks">
       <summary>{words.allows}</summary>
       {kinds.map((kind) => (
-        <TickField
+        <TickedField
           key={kind}
           label={words.lineKinds[kind]}
           isTicked={allowed.includes(kind)}
@@ -132,27 +132,27 @@ export const WayForm = ({ boat, way, name }: { boat: Boat; way: Way; name: strin
     <section className="boat-form" data-form={way.id} aria-label={words.way(name)}>
       <h3>{words.way(name)}</h3>
       <LengthFields boat={boat} way={way} />
-      <ChoiceField
+      <ChosenField
         label={words.kind}
         value={way.kind}
         options={words.kinds}
         onChoose={(kind) => kind !== undefined && change({ kind })}
       />
-      <ChoiceField
+      <ChosenField
         label={words.known}
         value={way.known}
         options={words.knowns}
         onChoose={(known) => known !== undefined && change({ known })}
       />
       <BoreFields way={way} change={change} />
-      <ChoiceField
+      <ChosenField
         label={words.through}
         value={way.through}
         options={words.throughs}
         none={words.notSaid}
         onChoose={sayOrForget(change, 'through')}
       />
-      <ChoiceField
+      <ChosenField
         label={words.wayExposure}
         value={way.exposure}
         options={words.exposures}

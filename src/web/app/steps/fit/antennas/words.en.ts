@@ -2,13 +2,7 @@
 export const en = {
   heading: 'Antennas, coax and radar',
   none: 'No antenna and no radar is aboard yet.',
-  coaxOf: (line: string) => `Coax ${line}`,
+  newCoax: 'its new coax',
   asPicked: 'as the plan picks',
-  notRead: 'jacket not read',
-  jointsDry: 'every joint opened, dry and bright',
-  isOf: (cable: string, kind: string) => `${cable} is ${kind}.`,
-  isNotRead: (cable: string) => `What ${cable} is, is not known.`,
-  jointsOf: (cable: string, dry: boolean) =>
-    `The joints of ${cable} ${dry ? 'are dry and bright' : 'are not looked at'}.`,
   picture: (title: string) => `Picture: ${title}`,
 } as const;

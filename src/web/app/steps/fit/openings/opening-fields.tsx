@@ -6,6 +6,7 @@ import { withPart } from '../../../../../core/kit/with-part.ts';
 import { DescribedFields, OptionalPart } from '../../../forms/described.tsx';
 import { ChoiceField, NumberField, TextField } from '../../../forms/fields.tsx';
 import { ListOfParts } from '../../../forms/list-of-parts.tsx';
+import { ScrewsList } from '../../../forms/screws-list.tsx';
 import { reshaped } from './opening-draft.ts';
 import {
   behindFields,
@@ -16,7 +17,6 @@ import {
   obstacleFields,
   panelFields,
   plateFields,
-  screwFields,
   viewedFields,
 } from './opening-parts.ts';
 import { words } from './words.ts';
@@ -193,13 +193,9 @@ export const MoreFields = ({ opening, onOpening }: FieldsProps): ReactNode => {
           />
         )}
       </OptionalPart>
-      <ListOfParts
+      <ScrewsList
         heading={words.screws}
-        add={words.addScrew}
-        nameOf={words.screw}
-        first={{ xMm: 0, yMm: 0, holeMm: 4 }}
         all={opening.screws}
-        fields={screwFields}
         onAll={(screws) => onOpening(withPart(opening, 'screws', screws))}
       />
       <AtFields opening={opening} onOpening={onOpening} />

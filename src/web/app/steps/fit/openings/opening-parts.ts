@@ -48,12 +48,6 @@ export const obstacleFields: readonly FieldOf<NonNullable<Behind['obstacles']>[n
   { key: 'fromMm', label: words.beginsAt, ask: 'number' },
 ];
 
-export const screwFields: readonly FieldOf<Part<'screws'>[number]>[] = [
-  { key: 'xMm', label: words.screwX, ask: 'number', must: true, least: -5000 },
-  { key: 'yMm', label: words.screwY, ask: 'number', must: true, least: -5000 },
-  { key: 'holeMm', label: words.screwHole, ask: 'number', must: true },
-];
-
 export const viewedFields: readonly FieldOf<Part<'viewed'>>[] = [
   { key: 'distanceM', label: words.distance, ask: 'number', must: true },
   { key: 'eyeAboveM', label: words.eyeAbove, ask: 'number', least: -5 },

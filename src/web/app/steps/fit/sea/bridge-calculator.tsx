@@ -4,10 +4,10 @@ import { settingFigures } from '../../../../../core/facts/setting-figures.ts';
 import { type Bridge, clearanceAt, highestTide } from '../../../../../core/fitting/sea/bridge-clearance.ts';
 import { datumWords } from '../../../../../papers/settings-sheet/sea-rows.ts';
 import { useEdit } from '../../../edit-context.ts';
+import { parseSigned } from '../../../forms/typed-length.ts';
 import { BigChoice, BigField, Calculator, type Result } from './calculator.tsx';
 import type { SeaProps } from './sea-props.ts';
 import { trialOf } from './trial-of.ts';
-import { lengthOf } from './typed-figure.ts';
 import { type KeptFields, useKeptFields } from './use-kept-fields.ts';
 import { words } from './words.ts';
 
@@ -15,9 +15,9 @@ const metres = (valueM: number): string => `${valueM.toFixed(2).replace('-', 'âˆ
 const datumChoices = bridgeDatums.map((datum) => [datum, datumWords[datum]] as const);
 
 const bridgeOf = (fields: KeptFields, { boat, plan }: SeaProps): Bridge | undefined => {
-  const charted = lengthOf(fields.get('charted'));
+  const charted = parseSigned(fields.get('charted'));
   const datum = bridgeDatums.find((one) => one === fields.get('datum'));
-  const datumAbove = lengthOf(fields.get('above'));
+  const datumAbove = parseSigned(fields.get('above'));
   if (charted === undefined || charted < 0 || datum === undefined || datumAbove === undefined) return undefined;
   const margin = boat.measures?.overheadM ?? settingFigures['overhead-margin'].value;
   return { charted, datum, datumAbove, airDraft: plan.airDraft.mostM, margin };
@@ -60,7 +60,7 @@ export const BridgeCalculator = (given: SeaProps): ReactNode => {
       method="bridge"
       title={words.bridge.title}
       caution={words.bridge.caution}
-      result={bridge === undefined ? undefined : resultOf(bridge, lengthOf(fields.get('tide')))}
+      result={bridge === undefined ? undefined : resultOf(bridge, parseSigned(fields.get('tide')))}
       missing={fields.get('datum') === '' ? words.bridge.needsDatum : words.notYet}
       onWrite={bridge === undefined || name === '' ? undefined : write}
     >

@@ -1,10 +1,10 @@
 import type { ReactNode } from 'react';
 import { leadLine } from '../../../../../core/fitting/sea/lead-line.ts';
 import { useEdit } from '../../../edit-context.ts';
+import { parseSigned } from '../../../forms/typed-length.ts';
 import { BigField, Calculator, chosenUnit, UnitChoice } from './calculator.tsx';
 import type { SeaProps } from './sea-props.ts';
 import { trialOf } from './trial-of.ts';
-import { lengthOf } from './typed-figure.ts';
 import { useKeptFields } from './use-kept-fields.ts';
 import { words } from './words.ts';
 
@@ -16,9 +16,9 @@ export const LeadCalculator = ({ boat, unitsOf }: SeaProps): ReactNode => {
   const fields = useKeptFields('lead', boat.name);
   const units = unitsOf('depth-sensor', 'transducer', 'sounder');
   const unit = chosenUnit(units, fields);
-  const [leadM, shownM] = [lengthOf(fields.get('lead')), lengthOf(fields.get('shown'))];
+  const [leadM, shownM] = [parseSigned(fields.get('lead')), parseSigned(fields.get('shown'))];
   const offset = fields.get('offset');
-  const offsetM = offset === '' ? 0 : lengthOf(offset);
+  const offsetM = offset === '' ? 0 : parseSigned(offset);
   const { draftM } = boat.hull;
   const isWhole = leadM !== undefined && shownM !== undefined && offsetM !== undefined && leadM >= 0 && shownM >= 0;
   const found = isWhole ? leadLine({ leadM, shownM, offsetM, draftM }) : undefined;

@@ -1,17 +1,11 @@
 import { expect, test } from 'vitest';
-import { amountOf, figureOf, lengthOf, secondsOf } from './typed-figure.ts';
+import { amountOf, figureOf, secondsOf } from './typed-figure.ts';
 
 test('a figure is read with a comma, a point or a minus of print, and nothing is guessed', () => {
   expect(figureOf('−1,35')).toBe(-1.35);
   expect(figureOf(' 12 ')).toBe(12);
   expect(figureOf('12 kn')).toBeUndefined();
   expect(amountOf('0')).toBeUndefined();
-});
-
-test('a length is metres, or feet where it says so, and keeps its minus', () => {
-  expect(lengthOf('4,6')).toBe(4.6);
-  expect(lengthOf('-0.65')).toBe(-0.65);
-  expect(lengthOf('−2 ft')).toBeCloseTo(-0.6096, 9);
 });
 
 test('a time is minutes and seconds, or seconds', () => {

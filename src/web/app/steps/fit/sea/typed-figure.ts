@@ -1,5 +1,3 @@
-import { parseLength } from '../../../../../core/units/parse-length.ts';
-
 const plain = (text: string): string => text.trim().replace('−', '-').replace(',', '.');
 
 /** A figure somebody typed, with a comma or a point; undefined where it is none. */
@@ -10,14 +8,6 @@ export const figureOf = (text: string): number | undefined =>
 export const amountOf = (text: string): number | undefined => {
   const figure = figureOf(text);
   return figure === undefined || figure <= 0 ? undefined : figure;
-};
-
-/** A length in metres, or in feet and inches where it says so; a minus before it is kept. */
-export const lengthOf = (text: string): number | undefined => {
-  const bare = plain(text);
-  const isBelow = bare.startsWith('-');
-  const valueM = parseLength(bare.replace(/^[+-]/, ''));
-  return valueM === undefined ? undefined : isBelow ? -valueM : valueM;
 };
 
 /** Seconds of a time typed as minutes and seconds, or as seconds. */

@@ -1,21 +1,22 @@
-import { type ReactNode, useState } from 'react';
-import type { Boat, Kit } from '../../../../../core/boat/boat-schema.ts';
+import type { ReactNode } from 'react';
+import type { Boat } from '../../../../../core/boat/boat-schema.ts';
 import type { KitSite } from '../../../../../core/boat/site.ts';
 import { useEdit } from '../../../edit-context.ts';
 import { DescribedFields, type FieldOf } from '../../../forms/described.tsx';
+import { DraftForm } from '../../../forms/draft-form.tsx';
 import { words } from './words.ts';
 
 const inHull: readonly FieldOf<KitSite>[] = [
-  { key: 'tiltDeg', label: words.tilt, ask: 'number', least: 0 },
+  { key: 'tiltDeg', label: words.tilt, ask: 'number' },
   { key: 'tiltBy', label: words.tiltBy, ask: 'choice', choices: words.tiltBys },
-  { key: 'headroomMm', label: words.headroom, ask: 'number', least: 0 },
+  { key: 'headroomMm', label: words.headroom, ask: 'number' },
   { key: 'laminate', label: words.laminate, ask: 'choice', choices: words.laminates },
   { key: 'housing', label: words.housing, ask: 'choice', choices: words.housings },
 ];
 
 const ofHeading: readonly FieldOf<KitSite>[] = [
   { key: 'arrowForward', label: words.arrow, ask: 'whether' },
-  { key: 'offSteelM', label: words.offSteel, ask: 'number', step: 0.05, least: 0 },
+  { key: 'offSteelM', label: words.offSteel, ask: 'metres' },
   { key: 'steelLocker', label: words.steelLocker, ask: 'whether' },
   { key: 'adjuster', label: words.adjuster, ask: 'whether' },
 ];
@@ -26,42 +27,26 @@ const ofCompass: readonly FieldOf<KitSite>[] = [
 
 const fieldsFor = { hull: inHull, heading: ofHeading, compass: ofCompass } as const;
 
-interface FormProps {
-  readonly unit: Kit;
-  readonly of: keyof typeof fieldsFor;
-}
-
-const Fields = ({ unit, of }: FormProps): ReactNode => {
+/** What is known of the spot a unit sits in, to be said or changed. */
+export const SiteForm = ({ boat, unit, of }: { boat: Boat; unit: string; of: keyof typeof fieldsFor }): ReactNode => {
   const edit = useEdit();
-  const [site, setSite] = useState<KitSite>(unit.site ?? {});
-  const keep = (): void => {
-    const params = Object.keys(site).length === 0 ? { unit: unit.id } : { unit: unit.id, site };
-    edit([{ edit: 'set-site', params }]);
-  };
-  return (
-    <>
-      <div className="form-fields">
-        <DescribedFields of={site} fields={fieldsFor[of]} onOf={setSite} />
-      </div>
-      <button type="button" className="press-link" onClick={keep}>
-        {words.keep}
-        <span className="unseen">{words.sitsOf(unit.name)}</span>
-      </button>
-    </>
-  );
-};
-
-/** What is known of the spot a unit sits in, to be said or changed; kept as one step when it is all written. */
-export const SiteForm = ({ boat, unit, of }: { boat: Boat; unit: string } & Pick<FormProps, 'of'>): ReactNode => {
   const found = boat.kit.find(({ id }) => id === unit);
   if (found === undefined) return null;
+  const { site = {}, name } = found;
   return (
-    <details className="form-part">
-      <summary>
-        {words.sits}
-        <span className="unseen">{words.sitsOf(found.name)}</span>
-      </summary>
-      <Fields key={JSON.stringify(found.site)} unit={found} of={of} />
-    </details>
+    <DraftForm<KitSite>
+      heading={words.sits}
+      whose={name}
+      of={site}
+      onKeep={(kept) =>
+        edit([{ edit: 'set-site', params: { unit, ...(Object.keys(kept).length === 0 ? {} : { site: kept }) } }])
+      }
+    >
+      {(draft, put) => (
+        <div className="form-fields">
+          <DescribedFields of={draft} fields={fieldsFor[of]} onOf={put} />
+        </div>
+      )}
+    </DraftForm>
   );
 };

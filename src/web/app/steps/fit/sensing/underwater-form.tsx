@@ -1,53 +1,58 @@
-import { type ReactNode, useState } from 'react';
+import type { ReactNode } from 'react';
 import type { Boat } from '../../../../../core/boat/boat-schema.ts';
 import { withPart } from '../../../../../core/kit/with-part.ts';
 import { useEdit } from '../../../edit-context.ts';
 import { DescribedFields, type FieldOf, OptionalPart } from '../../../forms/described.tsx';
+import { DraftForm } from '../../../forms/draft-form.tsx';
 import { words } from './words.ts';
 
 type Underwater = NonNullable<Boat['hull']['underwater']>;
+type Keel = NonNullable<Underwater['keel']>;
+type Along = Omit<Underwater, 'keel'>;
 
-const fields: readonly FieldOf<Omit<Underwater, 'keel'>>[] = [
-  { key: 'waterlineM', label: words.waterline, ask: 'number', step: 0.05, least: 1 },
-  { key: 'propellerXM', label: words.propeller, ask: 'number', step: 0.05 },
+const fields: readonly FieldOf<Along>[] = [
+  { key: 'waterlineM', label: words.waterline, ask: 'metres' },
+  { key: 'propellerXM', label: words.propeller, ask: 'metres', signed: true },
 ];
 
-const keelFields: readonly FieldOf<NonNullable<Underwater['keel']>>[] = [
-  { key: 'fromXM', label: words.keelFrom, ask: 'number', step: 0.05, must: true },
-  { key: 'toXM', label: words.keelTo, ask: 'number', step: 0.05, must: true },
+const keelFields: readonly FieldOf<Keel>[] = [
+  { key: 'fromXM', label: words.keelFrom, ask: 'metres', signed: true, must: true },
+  { key: 'toXM', label: words.keelTo, ask: 'metres', signed: true, must: true },
 ];
-
-const Fields = ({ boat }: { boat: Boat }): ReactNode => {
-  const edit = useEdit();
-  const [under, setUnder] = useState<Underwater>(boat.hull.underwater ?? {});
-  const keep = (): void =>
-    edit([{ edit: 'set-underwater', params: Object.keys(under).length === 0 ? {} : { underwater: under } }]);
-  const half = boat.hull.lengthM / 2;
-  return (
-    <>
-      <div className="form-fields">
-        <DescribedFields<Underwater> of={under} fields={fields as readonly FieldOf<Underwater>[]} onOf={setUnder} />
-      </div>
-      <OptionalPart
-        heading={words.keel}
-        add={words.addKeel}
-        of={under.keel}
-        first={{ fromXM: half - 1, toXM: half + 1 }}
-        fields={keelFields}
-        onOf={(keel) => setUnder(withPart(under, 'keel', keel))}
-      />
-      <button type="button" className="press-link" onClick={keep}>
-        {words.keep}
-        <span className="unseen">{words.sitsOf(words.under)}</span>
-      </button>
-    </>
-  );
-};
 
 /** Waterline, propeller and keel, which every sensor in the hull is held against. */
-export const UnderwaterForm = ({ boat }: { boat: Boat }): ReactNode => (
-  <details className="form-part">
-    <summary>{words.under}</summary>
-    <Fields key={JSON.stringify(boat.hull.underwater)} boat={boat} />
-  </details>
-);
+export const UnderwaterForm = ({ boat }: { boat: Boat }): ReactNode => {
+  const edit = useEdit();
+  const { underwater = {}, lengthM } = boat.hull;
+  const half = lengthM / 2;
+  return (
+    <DraftForm<Underwater>
+      heading={words.under}
+      whose={boat.name}
+      of={underwater}
+      onKeep={(kept) =>
+        edit([{ edit: 'set-underwater', params: Object.keys(kept).length === 0 ? {} : { underwater: kept } }])
+      }
+    >
+      {({ keel, ...along }, put) => (
+        <>
+          <div className="form-fields">
+            <DescribedFields<Along>
+              of={along}
+              fields={fields}
+              onOf={(next) => put(withPart<Underwater, 'keel'>(next, 'keel', keel))}
+            />
+          </div>
+          <OptionalPart
+            heading={words.keel}
+            add={words.addKeel}
+            of={keel}
+            first={{ fromXM: half - 1, toXM: half + 1 }}
+            fields={keelFields}
+            onOf={(next) => put(withPart<Underwater, 'keel'>(along, 'keel', next))}
+          />
+        </>
+      )}
+    </DraftForm>
+  );
+};

@@ -3,8 +3,8 @@ import type { Boat } from '../../../../../core/boat/boat-schema.ts';
 import { idOfName } from '../../../../../core/boat/id-of-name.ts';
 import type { AirDraftPart } from '../../../../../core/boat/measures.ts';
 import type { Plan } from '../../../../../core/plan-shape.ts';
-import { parseLength } from '../../../../../core/units/parse-length.ts';
 import { useEdit } from '../../../edit-context.ts';
+import { parseTyped } from '../../../forms/typed-length.ts';
 import { useWords } from '../../../words/units.ts';
 import { words } from './words.ts';
 
@@ -16,7 +16,7 @@ const partOf = (form: FormData, taken: ReadonlySet<string>): AirDraftPart | unde
   const name = String(form.get('name') ?? '')
     .trim()
     .slice(0, 120);
-  const valueM = parseLength(String(form.get('length') ?? ''));
+  const valueM = parseTyped(String(form.get('length') ?? ''));
   const how = hows.find((one) => one === form.get('how'));
   if (name === '' || valueM === undefined || how === undefined) return undefined;
   const stem = idOfName(name) === '' ? 'part' : idOfName(name);
@@ -38,16 +38,16 @@ const AddPart = ({ boat, onAdd }: { boat: Boat; onAdd: (part: AirDraftPart) => v
     onAdd(part);
   };
   return (
-    <form className="sheet-part" onSubmit={put}>
-      <label>
+    <form className="form-fields" onSubmit={put}>
+      <label className="form-field">
         <span>{words.partName}</span>
         <input name="name" required maxLength={120} autoComplete="off" />
       </label>
-      <label>
+      <label className="form-field">
         <span>{words.partLength}</span>
         <input name="length" required inputMode="decimal" autoComplete="off" aria-invalid={isWrong} />
       </label>
-      <label>
+      <label className="form-field">
         <span>{words.partHow}</span>
         <select name="how">
           {hows.map((how) => (
@@ -57,7 +57,7 @@ const AddPart = ({ boat, onAdd }: { boat: Boat; onAdd: (part: AirDraftPart) => v
           ))}
         </select>
       </label>
-      <label>
+      <label className="form-field">
         <span>{words.partUnit}</span>
         <select name="unit">
           <option value="">{words.noUnit}</option>
@@ -68,7 +68,11 @@ const AddPart = ({ boat, onAdd }: { boat: Boat; onAdd: (part: AirDraftPart) => v
           ))}
         </select>
       </label>
-      {isWrong ? <p role="alert">{words.lengthWrong}</p> : null}
+      {isWrong ? (
+        <p className="wide" role="alert">
+          {words.lengthWrong}
+        </p>
+      ) : null}
       <button type="submit" className="press-link">
         {words.addPart}
       </button>

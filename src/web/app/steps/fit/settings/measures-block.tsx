@@ -1,16 +1,15 @@
 import { type ReactNode, useMemo } from 'react';
 import type { Boat } from '../../../../../core/boat/boat-schema.ts';
 import { settingFigures } from '../../../../../core/facts/setting-figures.ts';
-import { parseLength } from '../../../../../core/units/parse-length.ts';
 import { cardBoat } from '../../../../../papers/cards/card-boat.ts';
 import { useEdit } from '../../../edit-context.ts';
-import { TypedField } from '../../boat/field.tsx';
+import { TypedField } from '../../../forms/typed-field.tsx';
+import { parseTyped, shownLength } from '../../../forms/typed-length.ts';
+import { unitsChoice } from '../../../words/units.ts';
 import type { StepMarginProps } from '../../step.ts';
 import { AirDraftParts } from './air-draft-parts.tsx';
 import { ScreenUnitsFields } from './screen-units-fields.tsx';
 import { words } from './words.ts';
-
-const metres = (valueM: number): string => `${valueM.toFixed(2)} m`;
 
 const margins = [
   ['wavesM', words.waves, 'waves-and-squat'],
@@ -21,14 +20,15 @@ const margins = [
 /** What is added to the draft, and what is to stay free above the mast. */
 const MarginFields = ({ boat }: { boat: Boat }): ReactNode => {
   const edit = useEdit();
+  const units = unitsChoice.use();
   return margins.map(([name, label, usual]) => (
     <TypedField
       key={name}
       label={label}
       name={name}
-      shown={metres(boat.measures?.[name] ?? settingFigures[usual].value)}
+      shown={shownLength(boat.measures?.[name] ?? settingFigures[usual].value, units)}
       wrong={words.lengthWrong}
-      parse={parseLength}
+      parse={parseTyped}
       onPut={(valueM) => edit([{ edit: 'set-measures', params: { [name]: valueM } }])}
     />
   ));
@@ -39,19 +39,22 @@ const depthKinds = ['depth-sensor', 'transducer', 'sounder'];
 /** How deep each transducer lies below the water. */
 const TransducerFields = ({ boat }: { boat: Boat }): ReactNode => {
   const edit = useEdit();
+  const units = unitsChoice.use();
   const { sheetOf } = useMemo(() => cardBoat(boat), [boat]);
-  const units = boat.kit.filter(({ id, fate }) => fate !== 'goes' && depthKinds.includes(sheetOf.get(id)?.kind ?? ''));
-  if (units.length === 0) return <p className="quiet">{words.noTransducer}</p>;
-  return units.map(({ id, name }) => {
+  const sensors = boat.kit.filter(
+    ({ id, fate }) => fate !== 'goes' && depthKinds.includes(sheetOf.get(id)?.kind ?? ''),
+  );
+  if (sensors.length === 0) return <p className="quiet">{words.noTransducer}</p>;
+  return sensors.map(({ id, name }) => {
     const known = boat.measures?.transducers?.find(({ unit }) => unit === id);
     return (
       <TypedField
         key={id}
         label={words.transducer(name)}
         name={`below-${id}`}
-        shown={known === undefined ? '' : metres(known.below.valueM)}
+        shown={known === undefined ? '' : shownLength(known.below.valueM, units)}
         wrong={words.lengthWrong}
-        parse={parseLength}
+        parse={parseTyped}
         onPut={(valueM) => edit([{ edit: 'set-transducer', params: { unit: id, below: { valueM, how: 'taped' } } }])}
       />
     );

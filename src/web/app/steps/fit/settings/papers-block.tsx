@@ -3,9 +3,9 @@ import type { Boat } from '../../../../../core/boat/boat-schema.ts';
 import { cardBoat } from '../../../../../papers/cards/card-boat.ts';
 import { paperRows } from '../../../../../papers/settings-sheet/paper-rows.ts';
 import { useEdit } from '../../../edit-context.ts';
+import { ChosenField, parseCount, TypedField, wrongNumber } from '../../../forms/typed-field.tsx';
 import { LitRows } from '../../../margin/lit-rows.tsx';
 import { todayIso } from '../../binder/today-iso.ts';
-import { ChoiceField, parseCount, TypedField, wrongNumber } from '../../boat/field.tsx';
 import type { StepMarginProps } from '../../step.ts';
 import { ShipFields } from './ship-fields.tsx';
 import { words } from './words.ts';
@@ -17,7 +17,7 @@ const PaperFields = ({ boat, paper, name }: { boat: Boat; paper: PaperId; name: 
   const stands = boat.papers?.paperwork?.find((entry) => entry.paper === paper);
   return (
     <>
-      <ChoiceField
+      <ChosenField
         label={words.paperState(name)}
         value={stands?.state}
         options={words.states}

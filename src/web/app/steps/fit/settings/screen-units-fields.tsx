@@ -3,56 +3,24 @@ import type { Boat } from '../../../../../core/boat/boat-schema.ts';
 import type { ScreenUnits } from '../../../../../core/boat/measures.ts';
 import { cardBoat } from '../../../../../papers/cards/card-boat.ts';
 import { useEdit } from '../../../edit-context.ts';
+import { DescribedFields, type FieldOf } from '../../../forms/described.tsx';
 import { words } from './words.ts';
 
 const screenKinds = ['display', 'plotter', 'instrument', 'sounder'];
 
 /** The units a screen may count each thing in, as the boat file takes them. */
-const choices = {
-  depth: ['m', 'ft', 'fm'],
-  height: ['m', 'ft'],
-  speed: ['kn', 'mph', 'km/h'],
-  wind: ['kn', 'm/s', 'mph', 'km/h'],
-  temperature: ['°C', '°F'],
-} as const satisfies {
-  readonly [What in Exclude<keyof ScreenUnits, 'unit'>]: readonly NonNullable<ScreenUnits[What]>[];
-};
-
-type What = keyof typeof choices;
-// reason: the keys of this record are what is shown
-const whats = Object.keys(choices) as What[];
-
-const OneScreen = ({ unit, own }: { unit: Boat['kit'][number]; own: ScreenUnits | undefined }): ReactNode => {
-  const edit = useEdit();
-  const change = (what: What, chosen: string): void => {
-    const { [what]: _, ...others } = own ?? { unit: unit.id };
-    const value = choices[what].find((one) => one === chosen);
-    edit([
-      {
-        edit: 'set-screen-units',
-        params: { ...others, unit: unit.id, ...(value === undefined ? {} : { [what]: value }) },
-      },
-    ]);
-  };
-  return (
-    <fieldset className="sheet-units">
-      <legend>{unit.name}</legend>
-      {whats.map((what) => (
-        <label key={what}>
-          <span>{words.shows[what]}</span>
-          <select value={own?.[what] ?? ''} onChange={({ target }) => change(what, target.value)}>
-            <option value="">…</option>
-            {choices[what].map((one) => (
-              <option key={one} value={one}>
-                {one}
-              </option>
-            ))}
-          </select>
-        </label>
-      ))}
-    </fieldset>
-  );
-};
+const fields: readonly FieldOf<ScreenUnits>[] = [
+  { key: 'depth', label: words.shows.depth, ask: 'choice', choices: { m: 'm', ft: 'ft', fm: 'fm' } },
+  { key: 'height', label: words.shows.height, ask: 'choice', choices: { m: 'm', ft: 'ft' } },
+  { key: 'speed', label: words.shows.speed, ask: 'choice', choices: { kn: 'kn', mph: 'mph', 'km/h': 'km/h' } },
+  {
+    key: 'wind',
+    label: words.shows.wind,
+    ask: 'choice',
+    choices: { kn: 'kn', 'm/s': 'm/s', mph: 'mph', 'km/h': 'km/h' },
+  },
+  { key: 'temperature', label: words.shows.temperature, ask: 'choice', choices: { '°C': '°C', '°F': '°F' } },
+];
 
 /** In what units each screen aboard shows things. */
 export const ScreenUnitsFields = ({ boat }: { boat: Boat }): ReactNode => {
@@ -83,8 +51,17 @@ export const ScreenUnitsFields = ({ boat }: { boat: Boat }): ReactNode => {
           {words.allMetric}
         </button>
       )}
-      {screens.map((unit) => (
-        <OneScreen key={unit.id} unit={unit} own={known.get(unit.id)} />
+      {screens.map(({ id, name }) => (
+        <fieldset key={id} className="sheet-screen">
+          <legend>{name}</legend>
+          <div className="form-fields">
+            <DescribedFields<ScreenUnits>
+              of={known.get(id) ?? { unit: id }}
+              fields={fields}
+              onOf={(shown) => edit([{ edit: 'set-screen-units', params: shown }])}
+            />
+          </div>
+        </fieldset>
       ))}
     </details>
   );

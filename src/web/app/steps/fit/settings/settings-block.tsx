@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react';
-import '../../boat/boat-above.css';
 import '../../power/power-block.css';
 import type { StepMarginProps } from '../../step.ts';
 import { MeasuresBlock } from './measures-block.tsx';

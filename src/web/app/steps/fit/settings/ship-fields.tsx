@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import type { Boat } from '../../../../../core/boat/boat-schema.ts';
 import { masked } from '../../../../../core/walk-round/masked.ts';
 import { useEdit } from '../../../edit-context.ts';
-import { ChoiceField, parseName, TickField, TypedField } from '../../boat/field.tsx';
+import { ChosenField, parseName, TickedField, TypedField } from '../../../forms/typed-field.tsx';
 import { words } from './words.ts';
 
 const parseFlag = (text: string): string | undefined => /^\s*([a-z]{2})\s*$/i.exec(text)?.[1]?.toUpperCase();
@@ -30,7 +30,7 @@ const NumberFields = ({ boat }: { boat: Boat }): ReactNode => {
       />
       {number === undefined ? null : (
         <>
-          <ChoiceField
+          <ChosenField
             label={words.numberFrom}
             value={number.from}
             options={words.givers}
@@ -66,7 +66,7 @@ export const ShipFields = ({ boat }: { boat: Boat }): ReactNode => {
         parse={parseFlag}
         onPut={(put) => edit([{ edit: 'set-papers', params: { flag: put } }])}
       />
-      <ChoiceField
+      <ChosenField
         label={words.workBy}
         value={workBy}
         options={words.works}
@@ -75,7 +75,7 @@ export const ShipFields = ({ boat }: { boat: Boat }): ReactNode => {
           edit([{ edit: 'set-papers', params: put === undefined ? { forget: ['workBy'] } : { workBy: put } }])
         }
       />
-      <TickField
+      <TickedField
         label={words.abroad}
         isTicked={goesAbroad}
         onTick={(put) => edit([{ edit: 'set-papers', params: { goesAbroad: put } }])}

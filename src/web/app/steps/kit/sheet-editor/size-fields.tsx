@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import type { Sheet } from '../../../../../core/boat/sheet.ts';
 import { withPart } from '../../../../../core/kit/with-part.ts';
 import { DescribedFields, type FieldOf, OptionalPart } from '../../../forms/described.tsx';
-import { ListOfParts } from '../../../forms/list-of-parts.tsx';
+import { ScrewsList } from '../../../forms/screws-list.tsx';
 import { words } from './words.ts';
 
 type Cutout = NonNullable<Sheet['cutout']>;
@@ -15,12 +15,6 @@ const boxFields = [
   { key: 'shape', label: words.shape, ask: 'choice', choices: words.shapes },
   { key: 'cornerMm', label: words.corner, ask: 'number' },
 ] as const satisfies readonly FieldOf<NonNullable<Sheet['body']>>[];
-
-const screwFields: readonly FieldOf<NonNullable<Cutout['screws']>[number]>[] = [
-  { key: 'xMm', label: words.screwX, ask: 'number', must: true, least: -5000 },
-  { key: 'yMm', label: words.screwY, ask: 'number', must: true, least: -5000 },
-  { key: 'holeMm', label: words.screwHole, ask: 'number', must: true },
-];
 
 const faceFields: readonly FieldOf<Face>[] = [
   { key: 'worked', label: words.faceWorked, ask: 'choice', choices: words.workedBy },
@@ -52,13 +46,9 @@ export const SizeFields = ({ sheet, onSheet }: { sheet: Sheet; onSheet: (sheet: 
         onOf={(next) => onSheet(withPart(sheet, 'cutout', next))}
       >
         {cutout === undefined ? null : (
-          <ListOfParts
+          <ScrewsList
             heading={words.screws}
-            add={words.addScrew}
-            nameOf={words.screw}
-            first={{ xMm: 0, yMm: 0, holeMm: 4 }}
             all={cutout.screws}
-            fields={screwFields}
             onAll={(screws) => onSheet({ ...sheet, cutout: withPart(cutout, 'screws', screws) })}
           />
         )}

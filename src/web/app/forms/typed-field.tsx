@@ -1,4 +1,5 @@
 import { type ReactNode, type SubmitEvent, useId, useState } from 'react';
+import './typed-field.css';
 import { words } from './words.ts';
 
 /** Reads what was typed: a value, or undefined where it is none. */
@@ -46,7 +47,7 @@ export const TypedField = <Value,>({
     put();
   };
   return (
-    <form className={wide ? 'boat-field wide' : 'boat-field'} onSubmit={submit}>
+    <form className={wide ? 'typed-field wide' : 'typed-field'} onSubmit={submit}>
       <label>
         <span>{label}</span>
         <input
@@ -66,7 +67,7 @@ export const TypedField = <Value,>({
         />
       </label>
       {isWrong ? (
-        <p id={help} className="boat-wrong" role="alert">
+        <p id={help} className="typed-wrong" role="alert">
           {wrong}
         </p>
       ) : null}
@@ -75,7 +76,7 @@ export const TypedField = <Value,>({
 };
 
 /** One line of a form in which one of a few words is chosen; `none` is what stands for not saying. */
-export const ChoiceField = <Value extends string>({
+export const ChosenField = <Value extends string>({
   label,
   value,
   options,
@@ -91,7 +92,7 @@ export const ChoiceField = <Value extends string>({
   // reason: the keys of a record of words are its words
   const values = Object.keys(options) as Value[];
   return (
-    <div className="boat-field">
+    <div className="typed-field">
       <label>
         <span>{label}</span>
         <select value={value ?? ''} onChange={(event) => onChoose(values.find((one) => one === event.target.value))}>
@@ -108,7 +109,7 @@ export const ChoiceField = <Value extends string>({
 };
 
 /** One line of a form that is ticked or not. */
-export const TickField = ({
+export const TickedField = ({
   label,
   isTicked,
   onTick,
@@ -117,7 +118,7 @@ export const TickField = ({
   isTicked: boolean;
   onTick: (isTicked: boolean) => void;
 }): ReactNode => (
-  <label className="boat-tick">
+  <label className="ticked-field">
     <input type="checkbox" checked={isTicked} onChange={(event) => onTick(event.target.checked)} />
     <span>{label}</span>
   </label>
