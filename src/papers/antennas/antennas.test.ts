@@ -18,9 +18,11 @@ const names = cardBoat(boat);
 describe('what is said of antennas', () => {
   it('tells both sums of a run, the watts that arrive and how far that reaches', () => {
     const row = antennaRows(names, plan).find(({ key }) => key === 'vhf-1-ant');
-    expect(row?.fact).toMatch(/Low-loss foam 15 mm \(as the plan picks it\), up to 44\.15 m with 4 joints/);
-    expect(row?.fact).toMatch(/of 25 W [\d.]+ W arrive with sound joints \([\d.]+ dB\), [\d.]+ W with weathered ones/);
-    expect(row?.fact).toMatch(/By geometry at best [\d.]+ nm to a small boat/);
+    const says = row?.more.join(' ');
+    expect(row?.fact).toMatch(/^Its tip is [\d.]+ m over the water, its horizon [\d.]+ nm off\.$/);
+    expect(says).toMatch(/Low-loss foam 15 mm \(as the plan picks it\), up to 44\.15 m with 4 joints/);
+    expect(says).toMatch(/of 25 W [\d.]+ W arrive with sound joints \([\d.]+ dB\), [\d.]+ W with weathered ones/);
+    expect(says).toMatch(/By geometry at best [\d.]+ nm to a small boat/);
     expect(row?.lights).toContain('coax:vhf-1-ant.coax~vhf-1.antenna');
   });
 

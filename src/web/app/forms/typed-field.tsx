@@ -5,12 +5,21 @@ import { words } from './words.ts';
 /** Reads what was typed: a value, or undefined where it is none. */
 export type Parse<Value> = (text: string) => Value | undefined;
 
+/** What a line asks for; `of` is what of, said to those who do not see where it stands. */
+const FieldLabel = ({ label, of }: { label: string; of: string | undefined }): ReactNode => (
+  <span>
+    {label}
+    {of === undefined ? null : <span className="unseen"> ({of})</span>}
+  </span>
+);
+
 /**
  * One line of a form in the margin: what is typed is put in by Enter, or when the keyboard goes on. `shown` is what stands
  * there now; what cannot be read is said at once and nothing is changed.
  */
 export const TypedField = <Value,>({
   label,
+  of,
   name,
   shown,
   wrong,
@@ -19,6 +28,7 @@ export const TypedField = <Value,>({
   wide = false,
 }: {
   label: string;
+  of?: string;
   name: string;
   shown: string;
   /** what to write instead */
@@ -49,7 +59,7 @@ export const TypedField = <Value,>({
   return (
     <form className={wide ? 'typed-field wide' : 'typed-field'} onSubmit={submit}>
       <label>
-        <span>{label}</span>
+        <FieldLabel label={label} of={of} />
         <input
           name={name}
           autoComplete="off"
@@ -78,12 +88,14 @@ export const TypedField = <Value,>({
 /** One line of a form in which one of a few words is chosen; `none` is what stands for not saying. */
 export const ChosenField = <Value extends string>({
   label,
+  of,
   value,
   options,
   none,
   onChoose,
 }: {
   label: string;
+  of?: string;
   value: Value | undefined;
   options: Readonly<Record<Value, string>>;
   none?: string;
@@ -94,7 +106,7 @@ export const ChosenField = <Value extends string>({
   return (
     <div className="typed-field">
       <label>
-        <span>{label}</span>
+        <FieldLabel label={label} of={of} />
         <select value={value ?? ''} onChange={(event) => onChoose(values.find((one) => one === event.target.value))}>
           {none === undefined ? null : <option value="">{none}</option>}
           {values.map((one) => (

@@ -1,8 +1,9 @@
 import { type ReactNode, useMemo } from 'react';
-import { antennaRows } from '../../../../../papers/antennas/antenna-rows.ts';
+import { type AntennaRow, antennaRows } from '../../../../../papers/antennas/antenna-rows.ts';
 import { cardBoat } from '../../../../../papers/cards/card-boat.ts';
 import { aboardCautions } from '../../../../../papers/power/caution-words.ts';
 import { LitRows } from '../../../margin/lit-rows.tsx';
+import { useWords } from '../../../words/units.ts';
 import { CautionList } from '../../power/caution-list.tsx';
 import type { StepMarginProps } from '../../step.ts';
 import './antennas.css';
@@ -18,8 +19,22 @@ export const AntennasBlock = (given: StepMarginProps): ReactNode => {
   const { boat, plan, hand } = given;
   const rows = useMemo(() => antennaRows(cardBoat(boat), plan), [boat, plan]);
   const cautions = useMemo(() => aboardCautions(boat, plan, []).filter(({ id }) => own.has(id)), [boat, plan]);
-  const controls = (unit: string): ReactNode => (
+  const say = useWords();
+  const controls = ({ key: unit, what, more }: AntennaRow): ReactNode => (
     <>
+      {more.length === 0 ? null : (
+        <details className="why">
+          <summary>
+            {words.more}
+            <span className="unseen"> {what}</span>
+          </summary>
+          <ul>
+            {more.map((sentence) => (
+              <li key={sentence}>{say(sentence)}</li>
+            ))}
+          </ul>
+        </details>
+      )}
       {plan.coax
         .filter(({ antenna }) => antenna === unit)
         .flatMap(({ pieces }) => pieces)
@@ -35,7 +50,7 @@ export const AntennasBlock = (given: StepMarginProps): ReactNode => {
     <>
       <LitRows
         heading={words.heading}
-        rows={rows.map((row) => ({ ...row, card: { kind: 'unit', id: row.key }, control: controls(row.key) }))}
+        rows={rows.map((row) => ({ ...row, card: { kind: 'unit', id: row.key }, control: controls(row) }))}
         empty={words.none}
         hand={hand}
       />

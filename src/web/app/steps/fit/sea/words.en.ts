@@ -4,7 +4,7 @@ export const en = {
   intro:
     'In this order, as each needs the one before: compass, depth, log, wind. What is written down can be taken back like any other step.',
   unit: 'of',
-  noUnit: 'No unit of this kind is aboard.',
+  noUnit: 'No unit of this kind is aboard. Add it at the step Kit.',
   write: 'Write it into the settings sheet',
   wrote: 'Written into the settings sheet.',
   notYet: 'Fill in what was read; the result stands here.',

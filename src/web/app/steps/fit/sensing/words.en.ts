@@ -1,20 +1,21 @@
 /** What the blocks of compasses and sensors say, in English. */
 export const en = {
   headings: 'Heading sensors',
-  noHeading: 'No heading sensor is aboard.',
+  noHeading: 'No heading sensor is aboard. The places below show where one may go; add it at the step Kit.',
   compasses: 'What turns the compasses',
-  noCompass: 'No magnetic steering compass is aboard.',
+  noCompass:
+    'No magnetic steering compass is aboard. If she has one, add it at the step Kit: what comes near it is held against it.',
   where: 'Where a heading sensor may go',
   whereSays:
     'Best places first. Slide it 30 cm each way before a hole is drilled: 5° of change or less is good, over 10° is another place.',
-  noPlace: 'No place of the boat is known.',
+  noPlace: 'No place of the boat is known. Draw places at the step Boat.',
   showMap: 'The map on the boat',
   mapIs: 'Hatched over the boat from the side and from above: where a heading sensor may go',
   mapKey: 'Dashes: it may go here. One hatching: doubtful. Two crossed: not here.',
   limits: 'What keeps it off',
   noLimit: 'Nothing aboard keeps it off.',
   sensors: 'Sensors of depth, speed and wind',
-  noSensor: 'No sensor of depth, speed or wind is aboard.',
+  noSensor: 'No sensor of depth, speed or wind is aboard. Add them at the step Kit.',
   sits: 'How it sits',
   under: 'Her underwater body',
   tilt: 'leans (°)',

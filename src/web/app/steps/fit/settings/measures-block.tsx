@@ -1,5 +1,6 @@
 import { type ReactNode, useMemo } from 'react';
 import type { Boat } from '../../../../../core/boat/boat-schema.ts';
+import { shortName } from '../../../../../core/boat/short-name.ts';
 import { settingFigures } from '../../../../../core/facts/setting-figures.ts';
 import { cardBoat } from '../../../../../papers/cards/card-boat.ts';
 import { useEdit } from '../../../edit-context.ts';
@@ -34,7 +35,7 @@ const MarginFields = ({ boat }: { boat: Boat }): ReactNode => {
   ));
 };
 
-const depthKinds = ['depth-sensor', 'transducer', 'sounder'];
+const depthKinds = ['depth-sensor', 'transducer'];
 
 /** How deep each transducer lies below the water. */
 const TransducerFields = ({ boat }: { boat: Boat }): ReactNode => {
@@ -50,7 +51,7 @@ const TransducerFields = ({ boat }: { boat: Boat }): ReactNode => {
     return (
       <TypedField
         key={id}
-        label={words.transducer(name)}
+        label={words.transducer(shortName(name))}
         name={`below-${id}`}
         shown={known === undefined ? '' : shownLength(known.below.valueM, units)}
         wrong={words.lengthWrong}

@@ -18,7 +18,8 @@ const PaperFields = ({ boat, paper, name }: { boat: Boat; paper: PaperId; name: 
   return (
     <>
       <ChosenField
-        label={words.paperState(name)}
+        label={words.paperState}
+        of={name}
         value={stands?.state}
         options={words.states}
         none={words.notStarted}
@@ -30,7 +31,8 @@ const PaperFields = ({ boat, paper, name }: { boat: Boat; paper: PaperId; name: 
       />
       {stands?.state === 'asked' ? (
         <TypedField
-          label={words.waitDays(name)}
+          label={words.waitDays}
+          of={name}
           name={`wait-${paper}`}
           shown={stands.waitDays === undefined ? '' : String(stands.waitDays)}
           wrong={wrongNumber}

@@ -8,6 +8,7 @@ import { TypedField } from '../../../forms/typed-field.tsx';
 import { LitRows } from '../../../margin/lit-rows.tsx';
 import { useWords } from '../../../words/units.ts';
 import { todayIso } from '../../binder/today-iso.ts';
+import '../../power/power-block.css';
 import type { StepMarginProps } from '../../step.ts';
 import { typedWhat } from './typed-what.ts';
 import { words } from './words.ts';
@@ -32,7 +33,8 @@ const StandsField = ({ row, entry }: { row: TypedRow; entry: Plan['typed'][numbe
   const unit = (['m', 'ft', 'fm', 'factor'] as const).find((one) => one === entry.shown?.in) ?? '°';
   return (
     <TypedField
-      label={words.stands(row.what)}
+      label={words.stands}
+      of={row.what}
       name={`stands-${row.key}`}
       shown={row.stands}
       wrong={words.figureWrong}

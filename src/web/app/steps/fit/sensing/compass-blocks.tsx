@@ -3,13 +3,11 @@ import { indexBoat } from '../../../../../core/boat/boat-index.ts';
 import { cardBoat } from '../../../../../papers/cards/card-boat.ts';
 import { headingPlaceRows, headingRows } from '../../../../../papers/heading/heading-rows.ts';
 import { compassRows } from '../../../../../papers/lists/compass-rows.ts';
-import { sensorRows } from '../../../../../papers/lists/sensor-rows.ts';
 import { LitRows } from '../../../margin/lit-rows.tsx';
 import type { StepMarginProps } from '../../step.ts';
 import { HeadingMap } from './heading-map.tsx';
 import './sensing.css';
 import { SiteForm } from './site-form.tsx';
-import { UnderwaterForm } from './underwater-form.tsx';
 import { words } from './words.ts';
 
 /** As many of the places are told of, the best; the binder has them all. */
@@ -65,32 +63,11 @@ const CompassBlock = ({ boat, plan, hand }: StepMarginProps): ReactNode => {
   );
 };
 
-const SensorBlock = ({ boat, plan, hand }: StepMarginProps): ReactNode => {
-  const rows = useMemo(() => sensorRows(cardBoat(boat), plan), [boat, plan]);
-  const inHull = new Set(plan.sites.flatMap(({ unit, is }) => (is === 'depth' || is === 'speed' ? [unit] : [])));
-  return (
-    <>
-      <LitRows
-        heading={words.sensors}
-        rows={rows.map((row) =>
-          inHull.has(row.key) ? { ...row, control: <SiteForm boat={boat} unit={row.key} of="hull" /> } : row,
-        )}
-        empty={words.noSensor}
-        hand={hand}
-      />
-      <div className="block">
-        <UnderwaterForm boat={boat} />
-      </div>
-    </>
-  );
-};
-
-/** Compasses, heading sensors and where one may go, then what feels water and wind. */
-export const SensingBlocks = (given: StepMarginProps): ReactNode => (
+/** Heading sensors and where one may go, then what turns the compasses. */
+export const CompassBlocks = (given: StepMarginProps): ReactNode => (
   <>
     <HeadingBlock {...given} />
     <WhereBlock {...given} />
     <CompassBlock {...given} />
-    <SensorBlock {...given} />
   </>
 );
