@@ -1,9 +1,10 @@
 import { byCodeUnit } from '../../boat/ids.ts';
+import { feelsSpeed } from '../feels-speed.ts';
 import { logFactor } from '../sea/log-factor.ts';
 import { logRuns } from '../sea/log-runs.ts';
 import { windOffset } from '../sea/wind-offset.ts';
 import { lengthIn, unitsAt } from './device-unit.ts';
-import { type SheetInput, unitsOfKind, type Wanted } from './sheet-input.ts';
+import { type SheetInput, unitsOfKind, unitsWhere, type Wanted } from './sheet-input.ts';
 
 /** The latest of the trials of one unit. */
 const lastOf = <Trial extends { readonly unit: string; readonly on: string; readonly id: string }>(
@@ -63,6 +64,6 @@ const radarOf = ({ index }: SheetInput, kit: string, place: string): Wanted[] =>
 /** What radars, logs and wind vanes start from: by the boat's own measures, or as it was found at sea. */
 export const sensorEntries = (input: SheetInput): Wanted[] => [
   ...unitsOfKind(input.index, ['radar']).flatMap(({ id, place }) => radarOf(input, id, place)),
-  ...unitsOfKind(input.index, ['speed-sensor']).map(({ id }) => logOf(input, id)),
+  ...unitsWhere(input.index, feelsSpeed).map(({ id }) => logOf(input, id)),
   ...unitsOfKind(input.index, ['wind-sensor']).map(({ id }) => windOf(input, id)),
 ];

@@ -14,7 +14,8 @@ const metres = (valueM: number): string => `${valueM.toFixed(2).replace('-', 'âˆ
 export const LeadCalculator = ({ boat, unitsOf }: SeaProps): ReactNode => {
   const edit = useEdit();
   const fields = useKeptFields('lead', boat.name);
-  const units = unitsOf('depth-sensor', 'transducer', 'sounder');
+  const sensors = unitsOf('depth-sensor', 'transducer');
+  const units = sensors.length > 0 ? sensors : unitsOf('sounder');
   const unit = chosenUnit(units, fields);
   const [leadM, shownM] = [parseSigned(fields.get('lead')), parseSigned(fields.get('shown'))];
   const offset = fields.get('offset');

@@ -12,10 +12,9 @@ import { words } from './words.ts';
 const turns = [1, 2, 3, 4] as const;
 
 /** The factor of a log from runs to and fro. */
-export const LogCalculator = ({ boat, unitsOf }: SeaProps): ReactNode => {
+export const LogCalculator = ({ boat, logs: units }: SeaProps): ReactNode => {
   const edit = useEdit();
   const fields = useKeptFields('log', boat.name);
-  const units = unitsOf('speed-sensor');
   const unit = chosenUnit(units, fields);
   const distanceNm = amountOf(fields.get('distance'));
   const factorBefore = amountOf(fields.get('factor') === '' ? '1' : fields.get('factor'));

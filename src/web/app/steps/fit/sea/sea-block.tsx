@@ -1,4 +1,5 @@
 import { type ReactNode, useMemo } from 'react';
+import { feelsSpeed } from '../../../../../core/fitting/feels-speed.ts';
 import { cardBoat } from '../../../../../papers/cards/card-boat.ts';
 import { seaRows } from '../../../../../papers/settings-sheet/sea-rows.ts';
 import { useEdit } from '../../../edit-context.ts';
@@ -45,9 +46,14 @@ const Tried = ({ boat, plan, hand }: Pick<StepMarginProps, 'boat' | 'plan' | 'ha
 /** The calculators used at sea, in the order of the trials, and what was written down with them. */
 export const SeaBlock = ({ boat, plan, hand }: StepMarginProps): ReactNode => {
   const { sheetOf } = useMemo(() => cardBoat(boat), [boat]);
+  const stay = boat.kit.filter(({ fate }) => fate !== 'goes');
   const unitsOf = (...kinds: readonly string[]) =>
-    boat.kit.filter(({ id, fate }) => fate !== 'goes' && kinds.includes(sheetOf.get(id)?.kind ?? ''));
-  const given = { boat, plan, unitsOf };
+    kinds.flatMap((kind) => stay.filter(({ id }) => sheetOf.get(id)?.kind === kind));
+  const logs = stay.filter(({ id }) => {
+    const sheet = sheetOf.get(id);
+    return sheet !== undefined && feelsSpeed(sheet);
+  });
+  const given = { boat, plan, unitsOf, logs };
   return (
     <>
       <section className="block sea-block">

@@ -35,16 +35,19 @@ const MarginFields = ({ boat }: { boat: Boat }): ReactNode => {
   ));
 };
 
-const depthKinds = ['depth-sensor', 'transducer'];
+/** A sounder stands for its transducer only where that is no unit of its own. */
+const depthKinds: readonly (readonly string[])[] = [['depth-sensor', 'transducer'], ['sounder']];
 
 /** How deep each transducer lies below the water. */
 const TransducerFields = ({ boat }: { boat: Boat }): ReactNode => {
   const edit = useEdit();
   const units = unitsChoice.use();
   const { sheetOf } = useMemo(() => cardBoat(boat), [boat]);
-  const sensors = boat.kit.filter(
-    ({ id, fate }) => fate !== 'goes' && depthKinds.includes(sheetOf.get(id)?.kind ?? ''),
-  );
+  const stay = boat.kit.filter(({ fate }) => fate !== 'goes');
+  const sensors =
+    depthKinds
+      .map((kinds) => stay.filter(({ id }) => kinds.includes(sheetOf.get(id)?.kind ?? '')))
+      .find(({ length }) => length > 0) ?? [];
   if (sensors.length === 0) return <p className="quiet">{words.noTransducer}</p>;
   return sensors.map(({ id, name }) => {
     const known = boat.measures?.transducers?.find(({ unit }) => unit === id);
