@@ -1,6 +1,7 @@
 import type { AtSea } from '../../boat/at-sea.ts';
 import type { Boat } from '../../boat/boat-schema.ts';
 import { byCodeUnit } from '../../boat/ids.ts';
+import { keptFor } from '../../boat/kept-for.ts';
 import { settingFigures } from '../../facts/setting-figures.ts';
 import type { SeaEntry } from '../../settings-sheet-shape.ts';
 import { deviationOf } from '../heading/deviation.ts';
@@ -29,24 +30,27 @@ const windEntry = ({ id, on, unit: kit, tacks }: Trial<'winds'>): SeaEntry['wind
   return found === undefined ? [] : [{ id, on, kit, ...found }];
 };
 
-const swingEntry = ({ id, on, unit: kit, electronics, points }: Trial<'swings'>): SeaEntry['swings'][number] => {
-  const found = points
-    .map(({ magneticDeg, compassDeg }) => ({
-      headingDeg: magneticDeg,
-      deviationDeg: deviationOf({ magneticDeg, compassDeg }).deviationDeg,
-    }))
-    .sort((a, b) => a.headingDeg - b.headingDeg);
-  const curve = deviationCurve(found);
-  return {
-    id,
-    on,
-    kit,
-    electronics,
-    points: found,
-    ...(curve === undefined ? {} : { curve }),
-    card: curve === undefined ? [] : deviationCard(curve),
-  };
-};
+/** The curve through a swing takes longest of all, and no edit of anything else changes it. */
+const swingEntry = keptFor(
+  ({ id, on, unit: kit, electronics, points }: Trial<'swings'>): SeaEntry['swings'][number] => {
+    const found = points
+      .map(({ magneticDeg, compassDeg }) => ({
+        headingDeg: magneticDeg,
+        deviationDeg: deviationOf({ magneticDeg, compassDeg }).deviationDeg,
+      }))
+      .sort((a, b) => a.headingDeg - b.headingDeg);
+    const curve = deviationCurve(found);
+    return {
+      id,
+      on,
+      kit,
+      electronics,
+      points: found,
+      ...(curve === undefined ? {} : { curve }),
+      card: curve === undefined ? [] : deviationCard(curve),
+    };
+  },
+);
 
 const bridgeEntry = (boat: Boat, airDraftM: number) => {
   const margin = boat.measures?.overheadM ?? settingFigures['overhead-margin'].value;
