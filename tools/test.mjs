@@ -4,7 +4,7 @@ import { spawn, spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { findBrowser } from './browser.mjs';
+import { findTestBrowser } from './browser.mjs';
 import { stop } from './node-version.mjs';
 import { build, install, root } from './ready.mjs';
 
@@ -73,7 +73,7 @@ await stages([
 ]);
 build();
 await forTests;
-const browser = findBrowser();
+const browser = findTestBrowser();
 if (browser === undefined) {
   stop(
     'The tests open the app in a browser and none was found; install Chromium or Chrome, or set CHROME_PATH to one.',
