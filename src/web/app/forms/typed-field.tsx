@@ -1,9 +1,6 @@
 import { type ReactNode, type SubmitEvent, useId, useState } from 'react';
+import type { Parse } from './parse-typed.ts';
 import './typed-field.css';
-import { words } from './words.ts';
-
-/** Reads what was typed: a value, or undefined where it is none. */
-export type Parse<Value> = (text: string) => Value | undefined;
 
 /** What a line asks for; `of` is what of, said to those who do not see where it stands. */
 const FieldLabel = ({ label, of }: { label: string; of: string | undefined }): ReactNode => (
@@ -135,18 +132,3 @@ export const TickedField = ({
     <span>{label}</span>
   </label>
 );
-
-/** A text that says something. */
-export const parseName: Parse<string> = (text) => {
-  const plain = text.trim();
-  return plain === '' || plain.length > 200 ? undefined : plain;
-};
-
-/** A whole number of few things. */
-export const parseCount: Parse<number> = (text) => (/^\s*\d{1,2}\s*$/.test(text) ? Number(text) : undefined);
-
-/** A number of hours or the like, nothing below nothing. */
-export const parseAmount: Parse<number> = (text) =>
-  /^\s*\d+(?:[.,]\d+)?\s*$/.test(text) ? Number(text.trim().replace(',', '.')) : undefined;
-
-export const wrongNumber = words.wrongNumber;

@@ -1,7 +1,7 @@
 import { parseLength } from '../../../core/units/parse-length.ts';
 import { printLength } from '../../../core/units/print-length.ts';
 import type { lengthUnits } from '../../../papers/lists/in-units.ts';
-import type { Parse } from './typed-field.tsx';
+import type { Parse } from './parse-typed.ts';
 
 type LengthUnits = (typeof lengthUnits)[number];
 

@@ -2,7 +2,8 @@ import type { ReactNode } from 'react';
 import type { Boat } from '../../../../../core/boat/boat-schema.ts';
 import { masked } from '../../../../../core/walk-round/masked.ts';
 import { useEdit } from '../../../edit-context.ts';
-import { ChosenField, parseName, TickedField, TypedField } from '../../../forms/typed-field.tsx';
+import { parseName } from '../../../forms/parse-typed.ts';
+import { ChosenField, TickedField, TypedField } from '../../../forms/typed-field.tsx';
 import { words } from './words.ts';
 
 const parseFlag = (text: string): string | undefined => /^\s*([a-z]{2})\s*$/i.exec(text)?.[1]?.toUpperCase();
