@@ -171,7 +171,7 @@ export const radarBrief = (
     ...(radar.feed === undefined
       ? []
       : [`its feed loses ${radar.feed.dropV.toFixed(2)} V at its peak of ${radar.feed.peakA.toFixed(1)} A`]),
-    `a heading line out by 1° draws a ship ${length(radar.degreeAtMileM)} beside at a mile; set it after the heading sensor`,
+    `a heading line out by 1° draws a ship ${length(radar.degreeAtMileM)} to one side at a mile; set it after the heading sensor`,
   ];
 };
 

@@ -23,8 +23,17 @@ export type Block =
       readonly kind: 'ticks';
       readonly ticks: readonly { readonly text: string; readonly blank?: string }[];
     }
-  /** a drawing in its true size where it fits, else scaled down to the page; it stands on a page turned to its longer side */
-  | { readonly kind: 'drawing'; readonly drawing: Drawing; readonly about?: readonly string[] }
+  /**
+   * A drawing in its own size where it fits, else scaled down to the page. It stands on a page turned to its longer side, with
+   * words under it at what size it was printed; `isUpright`: among the words of an upright page, its scale on itself or of no
+   * account, so that only a smaller print is told of.
+   */
+  | {
+      readonly kind: 'drawing';
+      readonly drawing: Drawing;
+      readonly about?: readonly string[];
+      readonly isUpright?: boolean;
+    }
   /** lines to write on, under the words that say what */
   | { readonly kind: 'blanks'; readonly blanks: readonly string[] }
   /** what follows starts a new page */

@@ -42,7 +42,7 @@ interface Setting {
 /** A table is turned where upright its words would stand one under the other, and with it all of its kind. */
 const isTurned = ({ blocks }: Group, { paper, kinds }: Setting): boolean =>
   blocks.some((block) => {
-    if (block.kind === 'drawing') return wantsTurned(block.drawing);
+    if (block.kind === 'drawing') return wantsTurned(block);
     if (block.kind !== 'table') return false;
     return !readsWell(kinds.get(kindOf(block.table)) ?? [], roomOf(pageArea(paper, false)).widthMm);
   });
@@ -82,8 +82,7 @@ const placeDrawn = (flow: PageFlow, blocks: readonly Block[], lead: readonly Pie
     return pieces;
   };
   for (const block of blocks) {
-    if (block.kind === 'drawing')
-      placeDrawing(flow, block.drawing, piecesHere(), block.about ?? aboutOf(block.drawing.shapes));
+    if (block.kind === 'drawing') placeDrawing(flow, block, piecesHere(), block.about ?? aboutOf(block.drawing.shapes));
     else words.push(block);
   }
   flow.place(piecesHere());

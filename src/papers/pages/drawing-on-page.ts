@@ -1,3 +1,4 @@
+import type { Block } from '../binder/binder-shape.ts';
 import type { Drawing } from '../drawing/shapes.ts';
 import type { PageFlow } from './page-flow.ts';
 import { lineShapes, type Piece } from './piece.ts';
@@ -10,12 +11,17 @@ const captionMm = 5.5;
 const fittingScale = ({ widthMm, heightMm }: Drawing, room: { widthMm: number; heightMm: number }): number =>
   Math.min(1, room.widthMm / widthMm, room.heightMm / heightMm);
 
-/** "true size", or by how much it is smaller. */
-const scaleWords = (scale: number): string =>
-  scale > 0.999 ? 'Printed at its own size.' : `Printed at ${Math.round(scale * 100)} % of its own size.`;
+type DrawingBlock = Extract<Block, { readonly kind: 'drawing' }>;
 
-/** Whether a drawing stands larger on a page that is turned. */
-export const wantsTurned = ({ widthMm, heightMm }: Drawing): boolean => widthMm > heightMm;
+/** "true size", or by how much it is smaller. */
+const scaleWords = (scale: number, isUpright: boolean): string[] => {
+  if (scale < 0.999) return [`Printed at ${Math.round(scale * 100)} % of its own size.`];
+  return isUpright ? [] : ['Printed at its own size.'];
+};
+
+/** Whether a drawing stands larger on a page that is turned, and may. */
+export const wantsTurned = ({ drawing: { widthMm, heightMm }, isUpright = false }: DrawingBlock): boolean =>
+  !isUpright && widthMm > heightMm;
 
 /** Whether a drawing is a sheet of this paper with its frame: it is printed from edge to edge, at its own size. */
 const isWholeSheet = ({ widthMm, heightMm }: Drawing, page: { widthMm: number; heightMm: number }): boolean =>
@@ -34,12 +40,12 @@ const placeWholeSheet = (flow: PageFlow, drawing: Drawing, lead: readonly Piece[
 /** Sets a drawing into what is left of a page, or onto a page of its own where it would be much smaller there. */
 export const placeDrawing = (
   flow: PageFlow,
-  drawing: Drawing,
+  block: DrawingBlock,
   lead: readonly Piece[],
   about: readonly string[],
 ): void => {
-  const isTurned = wantsTurned(drawing);
-  flow.turnTo(isTurned, true);
+  const { drawing, isUpright = false } = block;
+  flow.turnTo(wantsTurned(block), !isUpright);
   if (isWholeSheet(drawing, flow.page().area)) {
     placeWholeSheet(flow, drawing, lead, about);
     return;
@@ -61,7 +67,7 @@ export const placeDrawing = (
       heightMm: heightMm + captionMm,
       gapMm,
       shapes: ({ leftMm, topMm }) =>
-        lineShapes([scaleWords(scale)], typeStyles.foot, { leftMm, topMm: topMm + heightMm + 1 }),
+        lineShapes(scaleWords(scale, isUpright), typeStyles.foot, { leftMm, topMm: topMm + heightMm + 1 }),
       says: [],
       about,
     },

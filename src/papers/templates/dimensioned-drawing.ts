@@ -77,10 +77,8 @@ const notesOf = (template: Template, scale: number): string[] => [
   `Full lines: ${template.cut.map(({ says }) => says).join('; ')}.`,
   `Dashed: ${template.mark.map(({ says }) => says).join('; ')}.`,
   ...template.says,
-  [
-    ...screwWords(template),
-    `drawn ${scale === 1 ? 'in true size' : `1:${Number((1 / scale).toFixed(1))}`}, seen from the front, millimetres (inches)`,
-  ].join('; '),
+  ...(template.drill.length === 0 ? [] : [`${screwWords(template).join(', ')}.`]),
+  `Drawn ${scale === 1 ? 'in true size' : `1:${Number((1 / scale).toFixed(1))}`}, seen from the front; millimetres (inches).`,
 ];
 
 type Rings = readonly (readonly (readonly [number, number])[])[];

@@ -45,8 +45,7 @@ const stacked = (all: readonly Titled[]): Stack => {
     drawing: {
       title: all.map(({ title }) => title).join('; '),
       widthMm: page.widthMm,
-      // one that is wider than high would be set on a page turned to its longer side
-      heightMm: Math.max(yMm - page.gapMm, page.widthMm),
+      heightMm: yMm - page.gapMm,
       shapes,
     },
   };

@@ -2,10 +2,10 @@ import type { MmShape } from '../../core/fits-shape.ts';
 import { pathShape } from '../drawing/marks.ts';
 import { polyline } from '../drawing/polyline.ts';
 import type { Drawing, Shape, Stroke } from '../drawing/shapes.ts';
-import { textWidthMm } from '../drawing/text-width.ts';
 import { type OnDrawing, outlinePath } from './outline-path.ts';
-import type { Outline, Template } from './template.ts';
+import type { Template } from './template.ts';
 import { templateExtent } from './template-extent.ts';
+import { templateLabelStyle, templateLabels } from './template-labels.ts';
 
 /** White round a template, so that no line lies on the edge of its paper. */
 const roundMm = 6;
@@ -16,15 +16,6 @@ const strokes = {
   axis: { ink: 'quiet', widthMm: 0.13, dashMm: [6, 1.5, 1, 1.5] },
   drill: { ink: 'ink', widthMm: 0.2 },
 } as const satisfies Record<string, Stroke>;
-
-const label = { sizeMm: 3, face: 'words' } as const;
-
-/** Words at the lower left of an outline, where they have room; there a seam between two sheets seldom cuts them. */
-const labelOf = ({ shape, says }: Outline, on: OnDrawing, upMm: number): Shape[] => {
-  if (textWidthMm(says, label) > shape.widthMm - 4) return [];
-  const [xMm, yMm] = on(shape.xMm - shape.widthMm / 2 + 6, shape.yMm - shape.heightMm / 2 + upMm);
-  return [{ kind: 'text', xMm, yMm, text: says, ...label, ink: 'quiet' }];
-};
 
 /** A line across and one up through the middle of what is cut. */
 const axes = ({ xMm, yMm, widthMm, heightMm }: MmShape, on: OnDrawing): Shape =>
@@ -71,8 +62,10 @@ export const templateDrawing = (template: Template): Drawing => {
       ...cut.slice(cut.length > 1 ? 1 : 0).map(({ shape }) => axes(shape, on)),
       ...cut.map(({ shape }) => pathShape(outlinePath(shape, on), { stroke: strokes.cut })),
       ...drill.flatMap((one) => drilled(one, on)),
-      ...cut.flatMap((one) => labelOf(one, on, 3)),
-      ...mark.flatMap((one) => labelOf(one, on, -4)),
+      ...templateLabels(template).map(({ xMm, yMm, says }): Shape => {
+        const [leftAtMm, baseMm] = on(xMm, yMm);
+        return { kind: 'text', xMm: leftAtMm, yMm: baseMm, text: says, ...templateLabelStyle, ink: 'quiet' };
+      }),
     ],
   };
 };

@@ -17,24 +17,24 @@ import { type Tile, type Tiling, tileEdges, tileOverlapMm, tilingOf } from './te
 import { uprightRuler } from './upright-ruler.ts';
 
 const hair = { ink: 'ink', widthMm: 0.13 } as const;
-const crossMm = 5;
+const crossMm = 3;
 
-/** A cross in a ring, printed on both sheets at one spot of the drawing. */
+/** A square with both diagonals, printed on both sheets at one spot of the drawing: nothing that is drilled looks like it. */
 const matchMark = (xMm: number, yMm: number): Shape[] => [
   pathShape(
     [
       ...polyline([
-        [xMm - crossMm, yMm],
-        [xMm + crossMm, yMm],
+        [xMm - crossMm, yMm - crossMm],
+        [xMm + crossMm, yMm + crossMm],
       ]),
       ...polyline([
-        [xMm, yMm - crossMm],
-        [xMm, yMm + crossMm],
+        [xMm - crossMm, yMm + crossMm],
+        [xMm + crossMm, yMm - crossMm],
       ]),
+      ...rectangle({ leftMm: xMm - crossMm, topMm: yMm - crossMm, widthMm: 2 * crossMm, heightMm: 2 * crossMm }),
     ],
     { stroke: hair },
   ),
-  { kind: 'circle', xMm, yMm, radiusMm: 2, stroke: hair },
 ];
 
 /** Where marks stand on a seam: at a quarter and at three quarters of every tile along it. */
@@ -69,8 +69,8 @@ const refusal = ({ tileMm }: Tiling): Shape[] => {
 
 const sheetWords = ({ row, column }: Tile, { rows, columns }: Tiling): string =>
   rows * columns === 1
-    ? 'one sheet'
-    : `sheet ${row * columns + column + 1} of ${rows * columns}: row ${row + 1} from above, column ${column + 1} from the left`;
+    ? 'One sheet'
+    : `Sheet ${row * columns + column + 1} of ${rows * columns}: row ${row + 1} from above, column ${column + 1} from the left; lay crossed square on crossed square, and drill only where a cross stands in a ring`;
 
 const headShapes = (template: Template, tile: Tile, tiling: Tiling, boat: string): Shape[] => {
   const { leftMm } = tileEdges;

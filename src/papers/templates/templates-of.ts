@@ -3,6 +3,7 @@ import { plateMaterialFigures } from '../../core/facts/opening-figures.ts';
 import type { FitEntry, PlateEntry } from '../../core/fits-shape.ts';
 import { shapeAt } from '../../core/fitting/openings/shape-at.ts';
 import type { Plan as WholePlan } from '../../core/plan-shape.ts';
+import { briefBoat } from '../binder/brief-boat.ts';
 import { notForCuttingWords, plateMaterial } from './fit-words.ts';
 import { mmText, sizeText } from './size-words.ts';
 import type { Outline, Template } from './template.ts';
@@ -93,7 +94,10 @@ const cutTemplate = (boat: Boat, fit: FitEntry): Template[] => {
 };
 
 /** Every template of a boat: one a plate, then one a hole that is enlarged, each by id. */
-export const templatesOf = (boat: Boat, plan: Plan): Template[] => [
-  ...plan.plates.map((plate) => plateTemplate(boat, plan, plate)),
-  ...plan.fits.flatMap((fit) => cutTemplate(boat, fit)),
-];
+export const templatesOf = (whole: Boat, plan: Plan): Template[] => {
+  const boat = briefBoat(whole);
+  return [
+    ...plan.plates.map((plate) => plateTemplate(boat, plan, plate)),
+    ...plan.fits.flatMap((fit) => cutTemplate(boat, fit)),
+  ];
+};

@@ -57,7 +57,12 @@ const swungBlocks = (name: string, swing: Swing): Block[] => {
   const title = `${name}, electronics ${electronics}: deviation over heading, points as read and the curve through them`;
   return [
     { kind: 'words', text: swungWords(swing) },
-    { kind: 'drawing', drawing: deviationDrawing({ title, points, card, widthMm: curveMm }), about: [kit] },
+    {
+      kind: 'drawing',
+      drawing: deviationDrawing({ title, points, card, widthMm: curveMm }),
+      about: [kit],
+      isUpright: true,
+    },
   ];
 };
 

@@ -27,7 +27,7 @@ const drawingsOf = (boat: Boat, plan: Plan): Block[] => {
   }));
   return stackedDrawings(drawn).flatMap(({ about, drawing }, at): Block[] => [
     ...(at === 0 ? [{ kind: 'heading' as const, text: 'Plates and cut-outs' }] : []),
-    { kind: 'drawing', drawing, about },
+    { kind: 'drawing', drawing, about, isUpright: true },
   ]);
 };
 
