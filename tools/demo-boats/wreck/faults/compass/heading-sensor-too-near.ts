@@ -10,11 +10,11 @@ export const compassHeadingSensorTooNear: Fault = {
       withFluxgate(boat, {
         id: 'bow-fluxgate',
         name: 'fluxgate in the bow',
-        place: spot('bow-shelf', 'shelf in the bow', [10, 0, 0.3]),
+        place: spot('bow-shelf', 'shelf in the bow', [10.3, 0, 0.3]),
       }),
       {
         kit: { id: 'tunnel-thruster', name: 'bow thruster', fate: 'stays' },
-        place: spot('thruster-tunnel', 'tunnel of the bow thruster', [10.6, 0, 0.3]),
+        place: spot('thruster-tunnel', 'tunnel of the bow thruster', [10.9, 0, 0.3]),
         sheet: { kind: 'thruster', compassSafe: { valueM: 0.5, how: 'papers' } },
       },
     ),

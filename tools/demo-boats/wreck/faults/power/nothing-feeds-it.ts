@@ -10,5 +10,6 @@ export const powerNothingFeedsIt: Fault = {
       kit: { id: 'stern-repeater', name: 'repeater in the cockpit', place: 'cockpit', fate: 'comes' },
       maxA: 0.5,
       circuit: { feeds: [] },
+      sheet: { compassSafe: { valueM: 0.3, how: 'papers' } },
     }),
 };

@@ -9,6 +9,7 @@ const fanSheet: Sheet = {
   kind: 'pump',
   source: 'typical',
   sourceNote: 'Invented for this boat.',
+  compassSafe: { valueM: 0.5, how: 'papers' },
   plugs: [{ id: 'leads', connector: 'leads', gender: 'none' }],
   ports: [{ id: 'dc', onPlug: 'leads', protocol: 'dc', role: 'listen' }],
   power: [{ port: 'dc', typical: 0.2, max: 0.3, unit: 'A', behaves: 'current', minV: 10, maxV: 16, fuseA: 3 }],
