@@ -3,9 +3,9 @@ import { closeSync, mkdtempSync, openSync, readSync, rmSync, writeSync } from 'n
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { FromPgn } from '@canboat/canboatjs';
-import { startCandumpReader } from '../src/core/proof/candump-reader.ts';
-import type { RecordingReader } from '../src/core/proof/recorded-frame.ts';
-import { startSurvey } from '../src/core/proof/survey.ts';
+import { startCandumpReader } from '../src/core/proof/readers/candump-reader.ts';
+import type { RecordingReader } from '../src/core/proof/readers/recorded-frame.ts';
+import { startSurvey } from '../src/core/proof/survey/survey.ts';
 import { recordBus } from '../tests/recordings/invented-bus.ts';
 import { candumpBytes } from '../tests/recordings/write-recording.ts';
 

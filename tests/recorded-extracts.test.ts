@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import type { SentPart, SurveyReport } from '../src/core/proof/survey-report.ts';
+import type { SentPart, SurveyReport } from '../src/core/proof/survey/survey-report.ts';
 import { readRecording } from './recordings/read-recording.ts';
 import { surveyRecording } from './recordings/survey-recording.ts';
 

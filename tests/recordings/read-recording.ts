@@ -1,5 +1,5 @@
-import type { ReaderCounts, RecordedFrame } from '../../src/core/proof/recorded-frame.ts';
-import { startRecordingReader } from '../../src/core/proof/recording-reader.ts';
+import type { ReaderCounts, RecordedFrame } from '../../src/core/proof/readers/recorded-frame.ts';
+import { startRecordingReader } from '../../src/core/proof/readers/recording-reader.ts';
 
 /** A frame as found, with its own copy of the data. */
 export type FoundFrame = Omit<RecordedFrame, 'data'> & { readonly data: readonly number[] };

@@ -1,6 +1,6 @@
-import { startRecordingReader } from '../../src/core/proof/recording-reader.ts';
-import { startSurvey } from '../../src/core/proof/survey.ts';
-import type { SurveyReport } from '../../src/core/proof/survey-report.ts';
+import { startRecordingReader } from '../../src/core/proof/readers/recording-reader.ts';
+import { startSurvey } from '../../src/core/proof/survey/survey.ts';
+import type { SurveyReport } from '../../src/core/proof/survey/survey-report.ts';
 
 /** Surveys a whole recording in pieces of so many bytes. */
 export const surveyRecording = (bytes: Uint8Array, pieceBytes = 65_536): SurveyReport => {

@@ -7,7 +7,7 @@ import type { Boat } from '../boat/boat-schema.ts';
 import { edits } from '../boat/edits/index.ts';
 import { readBoat } from '../boat/read-boat.ts';
 import { writeBoat } from '../boat/write-boat.ts';
-import { heardIn } from '../proof/heard.ts';
+import { heardIn } from '../proof/survey/heard.ts';
 import { boatFromPattern } from '../starting/boat-from-pattern.ts';
 import { heardEdit } from './heard-edit.ts';
 

@@ -2,8 +2,8 @@ import type { Boat } from '../boat/boat-schema.ts';
 import type { EditParams } from '../boat/edits/index.ts';
 import { everyId } from '../boat/every-id.ts';
 import { UserError } from '../boat/user-error.ts';
-import { draftBoat } from '../proof/draft-boat.ts';
-import type { SurveyReport } from '../proof/survey-report.ts';
+import { draftBoat } from '../proof/survey/draft-boat.ts';
+import type { SurveyReport } from '../proof/survey/survey-report.ts';
 import { likelyPlaces } from './likely-places.ts';
 
 /** What puts a recording’s units aboard a boat: the edit, absent where she has them all, and how many she had already. */

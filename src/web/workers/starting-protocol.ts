@@ -1,6 +1,6 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { EditCall } from '../../core/boat/history.ts';
-import type { Heard } from '../../core/proof/heard.ts';
+import type { Heard } from '../../core/proof/survey/heard.ts';
 import type { PatternAsked } from '../../core/starting/boat-from-pattern.ts';
 import type { Refusal } from './protocol.ts';
 

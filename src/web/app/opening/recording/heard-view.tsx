@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { Heard } from '../../../../core/proof/heard.ts';
+import type { Heard } from '../../../../core/proof/survey/heard.ts';
 import { words } from './words.ts';
 
 /** What a recording holds: in sum, what can be made of it, then one row a unit with what it is and what it sends. */

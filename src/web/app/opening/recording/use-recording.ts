@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useState } from 'react';
-import type { Heard } from '../../../../core/proof/heard.ts';
+import type { Heard } from '../../../../core/proof/survey/heard.ts';
 import type { Refusal } from '../../../workers/protocol.ts';
 import type { StartingReply } from '../../../workers/starting-protocol.ts';
 import { useStarting } from '../new-boat/use-starting.ts';

@@ -1,9 +1,9 @@
 import { FromPgn } from '@canboat/canboatjs';
 import { describe, expect, test } from 'vitest';
-import { recordBus } from '../../../tests/recordings/invented-bus.ts';
-import { surveyRecording } from '../../../tests/recordings/survey-recording.ts';
-import { candumpBytes } from '../../../tests/recordings/write-recording.ts';
-import { isMakersOwn } from '../facts/pgns.ts';
+import { recordBus } from '../../../../tests/recordings/invented-bus.ts';
+import { surveyRecording } from '../../../../tests/recordings/survey-recording.ts';
+import { candumpBytes } from '../../../../tests/recordings/write-recording.ts';
+import { isMakersOwn } from '../../facts/pgns.ts';
 
 const bytes = candumpBytes(recordBus({ seconds: 12 }));
 const report = surveyRecording(bytes);

@@ -1,8 +1,8 @@
-import type { FastPacketCounts } from './fast-packet.ts';
-import type { DeviceName } from './name-field.ts';
-import type { ProductInformation } from './product-information.ts';
-import type { FieldValues } from './read-field.ts';
-import type { ClockStep } from './time-axis.ts';
+import type { FastPacketCounts } from '../decode/fast-packet.ts';
+import type { DeviceName } from '../decode/name-field.ts';
+import type { ProductInformation } from '../decode/product-information.ts';
+import type { FieldValues } from '../decode/read-field.ts';
+import type { ClockStep } from '../timing/time-axis.ts';
 
 /** One instance or kind of one message from one sender. */
 export interface SentPart {

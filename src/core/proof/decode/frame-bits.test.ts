@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { unstuffedBits, worstBits } from '../traffic/frame-length.ts';
+import { unstuffedBits, worstBits } from '../../traffic/frame-length.ts';
 import { exactBits, type WireFrame } from './frame-bits.ts';
 
 const frameOf = (id: number, hex: string): WireFrame => {

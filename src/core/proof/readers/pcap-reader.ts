@@ -1,4 +1,4 @@
-import { UserError } from '../boat/user-error.ts';
+import { UserError } from '../../boat/user-error.ts';
 import { emptyFrame, type RecordedFrame, type RecordingReader } from './recorded-frame.ts';
 
 const fileHeaderBytes = 24;

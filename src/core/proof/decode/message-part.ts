@@ -1,6 +1,6 @@
-import { lookupWord, type MessageField, messageField } from '../facts/message-fields.ts';
-import { readingsOfPgn } from '../facts/message-readings.ts';
-import type { ReadingId } from '../facts/reading-ids.ts';
+import { lookupWord, type MessageField, messageField } from '../../facts/message-fields.ts';
+import { readingsOfPgn } from '../../facts/message-readings.ts';
+import type { ReadingId } from '../../facts/reading-ids.ts';
 import { bitsAt } from './read-field.ts';
 
 /** The fields in which a message says which of several things it is about (source: pgn-database). */

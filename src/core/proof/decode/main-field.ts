@@ -1,4 +1,4 @@
-import { messageField } from '../facts/message-fields.ts';
+import { messageField } from '../../facts/message-fields.ts';
 import { fieldReader } from './read-field.ts';
 
 /** The field a message is sent for; without a value in it the message tells nothing (source: pgn-database). */

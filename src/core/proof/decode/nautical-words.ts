@@ -1,4 +1,4 @@
-import { degreesOfRadians, trueBearingDeg } from '../units/compass-angle.ts';
+import { degreesOfRadians, trueBearingDeg } from '../../units/compass-angle.ts';
 import type { FieldValues } from './read-field.ts';
 
 const degrees = (value: number): string => `${value.toFixed(1)}°`;

@@ -1,4 +1,4 @@
-import type { MessageField } from '../facts/message-fields.ts';
+import type { MessageField } from '../../facts/message-fields.ts';
 
 /** Values of one message by field, in the units of the database (m, rad, m/s, K, Pa, V, A, %); absent = no value. */
 export type FieldValues = Readonly<Partial<Record<string, number>>>;

@@ -1,11 +1,11 @@
-import { byCodeUnit } from '../boat/ids.ts';
-import type { BusiestSecond } from './busiest-second.ts';
-import type { FastPacketCounts } from './fast-packet.ts';
-import { partOf } from './message-part.ts';
-import type { ReaderCounts } from './recorded-frame.ts';
+import { byCodeUnit } from '../../boat/ids.ts';
+import type { FastPacketCounts } from '../decode/fast-packet.ts';
+import { partOf } from '../decode/message-part.ts';
+import type { ReaderCounts } from '../readers/recorded-frame.ts';
+import type { BusiestSecond } from '../timing/busiest-second.ts';
+import type { TimeSummary } from '../timing/time-axis.ts';
 import type { Sender } from './sender-book.ts';
 import type { SharedInstance, SurveyLoad, SurveyReport, SurveySender } from './survey-report.ts';
-import type { TimeSummary } from './time-axis.ts';
 
 /** What a survey counts of the frames themselves. */
 export interface SurveyTallies {

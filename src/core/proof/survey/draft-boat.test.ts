@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inventedDevices, recordBus } from '../../../tests/recordings/invented-bus.ts';
-import { littleEndian } from '../../../tests/recordings/payloads.ts';
-import { surveyRecording } from '../../../tests/recordings/survey-recording.ts';
-import { candumpBytes } from '../../../tests/recordings/write-recording.ts';
-import { layoutProblems } from '../backbone/layout-problems.ts';
-import { readBoat } from '../boat/read-boat.ts';
-import { writeBoat } from '../boat/write-boat.ts';
+import { inventedDevices, recordBus } from '../../../../tests/recordings/invented-bus.ts';
+import { littleEndian } from '../../../../tests/recordings/payloads.ts';
+import { surveyRecording } from '../../../../tests/recordings/survey-recording.ts';
+import { candumpBytes } from '../../../../tests/recordings/write-recording.ts';
+import { layoutProblems } from '../../backbone/layout-problems.ts';
+import { readBoat } from '../../boat/read-boat.ts';
+import { writeBoat } from '../../boat/write-boat.ts';
 import { draftBoat } from './draft-boat.ts';
 
 const recorded = (devices = inventedDevices) => surveyRecording(candumpBytes(recordBus({ devices, seconds: 20 })));

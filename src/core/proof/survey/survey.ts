@@ -1,16 +1,16 @@
-import { unstuffedBits, worstBits } from '../traffic/frame-length.ts';
-import { startSeconds } from './busiest-second.ts';
-import { pgnOfCanId, sourceOfCanId } from './can-id.ts';
-import { startFastPackets } from './fast-packet.ts';
-import { exactBits } from './frame-bits.ts';
-import { readName } from './name-field.ts';
-import { readProductInformation } from './product-information.ts';
-import type { ReaderCounts, RecordedFrame } from './recorded-frame.ts';
+import { unstuffedBits, worstBits } from '../../traffic/frame-length.ts';
+import { pgnOfCanId, sourceOfCanId } from '../decode/can-id.ts';
+import { startFastPackets } from '../decode/fast-packet.ts';
+import { exactBits } from '../decode/frame-bits.ts';
+import { readName } from '../decode/name-field.ts';
+import { readProductInformation } from '../decode/product-information.ts';
+import type { ReaderCounts, RecordedFrame } from '../readers/recorded-frame.ts';
+import { startSeconds } from '../timing/busiest-second.ts';
+import { startTimeAxis } from '../timing/time-axis.ts';
 import { type Sender, startSenderBook } from './sender-book.ts';
 import { addMessage } from './sent-book.ts';
 import type { SurveyReport } from './survey-report.ts';
 import { type SurveyTallies, surveySummary } from './survey-summary.ts';
-import { startTimeAxis } from './time-axis.ts';
 
 /** Surveys recordings of one bus, frame by frame, in memory that stays flat. */
 export interface Survey {

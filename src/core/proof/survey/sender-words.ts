@@ -1,4 +1,4 @@
-import { deviceKind } from '../facts/device-kinds.ts';
+import { deviceKind } from '../../facts/device-kinds.ts';
 import type { SurveySender } from './survey-report.ts';
 
 /** What a sender is, in plain words, and the kind its sheet would have. Never a maker's word. */

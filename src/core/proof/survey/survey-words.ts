@@ -1,10 +1,10 @@
-import { isMakersOwn, pgnInfo } from '../facts/pgns.ts';
-import type { ReadingId } from '../facts/reading-ids.ts';
-import { readingWords } from '../facts/reading-words.ts';
+import { isMakersOwn, pgnInfo } from '../../facts/pgns.ts';
+import type { ReadingId } from '../../facts/reading-ids.ts';
+import { readingWords } from '../../facts/reading-words.ts';
+import { kindWord, type PartKey, readingsSeen } from '../decode/message-part.ts';
+import { valueWords } from '../decode/told-values.ts';
 import { instanceOf, isAlwaysEmpty, isProtocol, paceMs } from './draft-sends.ts';
-import { kindWord, type PartKey, readingsSeen } from './message-part.ts';
 import type { SentMessage, SentPart, SurveySender } from './survey-report.ts';
-import { valueWords } from './told-values.ts';
 
 const heartbeat = 126_993;
 /** Messages without a reading that are named; of more only the count is told. */

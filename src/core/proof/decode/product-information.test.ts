@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { productPayload } from '../../../tests/recordings/payloads.ts';
+import { productPayload } from '../../../../tests/recordings/payloads.ts';
 import { readProductInformation } from './product-information.ts';
 
 describe('product information', () => {

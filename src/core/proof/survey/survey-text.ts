@@ -1,6 +1,6 @@
-import { byCodeUnit } from '../boat/ids.ts';
-import { lenCurrent } from '../facts/bus-limits.ts';
-import { textLines } from '../units/text-lines.ts';
+import { byCodeUnit } from '../../boat/ids.ts';
+import { lenCurrent } from '../../facts/bus-limits.ts';
+import { textLines } from '../../units/text-lines.ts';
 import { instanceOf } from './draft-sends.ts';
 import { senderKind } from './sender-words.ts';
 import type { SharedInstance, SurveyReport, SurveySender } from './survey-report.ts';

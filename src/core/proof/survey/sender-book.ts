@@ -1,5 +1,5 @@
-import type { DeviceName } from './name-field.ts';
-import type { ProductInformation } from './product-information.ts';
+import type { DeviceName } from '../decode/name-field.ts';
+import type { ProductInformation } from '../decode/product-information.ts';
 import { type SentBook, startSentBook } from './sent-book.ts';
 
 /** One sender as it is being surveyed. */

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { recordBus } from '../../../tests/recordings/invented-bus.ts';
-import { readRecording } from '../../../tests/recordings/read-recording.ts';
-import { candumpBytes, garbage, pcapBytes } from '../../../tests/recordings/write-recording.ts';
-import { UserError } from '../boat/user-error.ts';
+import { recordBus } from '../../../../tests/recordings/invented-bus.ts';
+import { readRecording } from '../../../../tests/recordings/read-recording.ts';
+import { candumpBytes, garbage, pcapBytes } from '../../../../tests/recordings/write-recording.ts';
+import { UserError } from '../../boat/user-error.ts';
 import { detectFormat } from './detect-format.ts';
 
 const bus = recordBus({ seconds: 1 }).slice(0, 120);

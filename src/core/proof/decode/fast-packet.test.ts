@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fastPacketFrames } from '../../../tests/recordings/payloads.ts';
+import { fastPacketFrames } from '../../../../tests/recordings/payloads.ts';
 import { buildCanId } from './can-id.ts';
 import { startFastPackets } from './fast-packet.ts';
 

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inventedDevices, type RecordedFrame, recordBus } from '../../../tests/recordings/invented-bus.ts';
-import { namePayload } from '../../../tests/recordings/payloads.ts';
-import { surveyRecording } from '../../../tests/recordings/survey-recording.ts';
-import { candumpBytes, garbage, pcapBytes } from '../../../tests/recordings/write-recording.ts';
-import { UserError } from '../boat/user-error.ts';
-import { buildCanId } from './can-id.ts';
+import { inventedDevices, type RecordedFrame, recordBus } from '../../../../tests/recordings/invented-bus.ts';
+import { namePayload } from '../../../../tests/recordings/payloads.ts';
+import { surveyRecording } from '../../../../tests/recordings/survey-recording.ts';
+import { candumpBytes, garbage, pcapBytes } from '../../../../tests/recordings/write-recording.ts';
+import { UserError } from '../../boat/user-error.ts';
+import { buildCanId } from '../decode/can-id.ts';
 import type { SurveyReport, SurveySender } from './survey-report.ts';
 
 const bus = recordBus({ seconds: 20 });

@@ -1,9 +1,9 @@
-import type { Boat, Kit } from '../boat/boat-schema.ts';
-import type { Plug, Sheet } from '../boat/sheet.ts';
-import { lenCurrent } from '../facts/bus-limits.ts';
+import type { Boat, Kit } from '../../boat/boat-schema.ts';
+import type { Plug, Sheet } from '../../boat/sheet.ts';
+import { lenCurrent } from '../../facts/bus-limits.ts';
+import { isOffsetSet, offsetWords, referenceWord } from '../decode/nautical-words.ts';
+import type { FieldValues } from '../decode/read-field.ts';
 import { draftSends, isAlwaysEmpty } from './draft-sends.ts';
-import { isOffsetSet, offsetWords, referenceWord } from './nautical-words.ts';
-import type { FieldValues } from './read-field.ts';
 import { senderKind } from './sender-words.ts';
 import type { SurveyReport, SurveySender } from './survey-report.ts';
 

@@ -1,7 +1,7 @@
-import type { Sends } from '../boat/sheet.ts';
-import { readingsOfPgn } from '../facts/message-readings.ts';
-import type { ReadingId } from '../facts/reading-ids.ts';
-import { readingsSeen } from './message-part.ts';
+import type { Sends } from '../../boat/sheet.ts';
+import { readingsOfPgn } from '../../facts/message-readings.ts';
+import type { ReadingId } from '../../facts/reading-ids.ts';
+import { readingsSeen } from '../decode/message-part.ts';
 import type { SentMessage, SentPart } from './survey-report.ts';
 
 /** Messages that keep a bus going and carry no reading: answers, requests, claims, lists (source: pgn-database). */

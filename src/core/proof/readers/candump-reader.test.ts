@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { recordBus } from '../../../tests/recordings/invented-bus.ts';
-import { readRecording } from '../../../tests/recordings/read-recording.ts';
-import { candumpBytes, garbage } from '../../../tests/recordings/write-recording.ts';
+import { recordBus } from '../../../../tests/recordings/invented-bus.ts';
+import { readRecording } from '../../../../tests/recordings/read-recording.ts';
+import { candumpBytes, garbage } from '../../../../tests/recordings/write-recording.ts';
 
 const bus = recordBus({ seconds: 2 });
 const wanted = bus.map(({ id, data, timeUs }) => ({ id, data: [...data], timeUs }));

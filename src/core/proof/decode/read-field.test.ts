@@ -1,10 +1,10 @@
 import { FromPgn } from '@canboat/canboatjs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fieldRows } from '../facts/generated/message-fields.ts';
-import { lookupWord, type MessageField, messageField } from '../facts/message-fields.ts';
-import { degreesOfRadians } from '../units/compass-angle.ts';
-import { knotsOfMetresPerSecond } from '../units/knots.ts';
+import { fieldRows } from '../../facts/generated/message-fields.ts';
+import { lookupWord, type MessageField, messageField } from '../../facts/message-fields.ts';
+import { degreesOfRadians } from '../../units/compass-angle.ts';
+import { knotsOfMetresPerSecond } from '../../units/knots.ts';
 import { emptinessOf } from './main-field.ts';
 import { bitsAt, fieldReader } from './read-field.ts';
 

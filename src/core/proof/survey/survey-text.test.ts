@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { recordBus } from '../../../tests/recordings/invented-bus.ts';
-import { surveyRecording } from '../../../tests/recordings/survey-recording.ts';
-import { candumpBytes, garbage } from '../../../tests/recordings/write-recording.ts';
-import { textLines } from '../units/text-lines.ts';
+import { recordBus } from '../../../../tests/recordings/invented-bus.ts';
+import { surveyRecording } from '../../../../tests/recordings/survey-recording.ts';
+import { candumpBytes, garbage } from '../../../../tests/recordings/write-recording.ts';
+import { textLines } from '../../units/text-lines.ts';
 import { surveyText } from './survey-text.ts';
 
 const bus = recordBus({ seconds: 20 });

@@ -1,4 +1,4 @@
-import { UserError } from '../boat/user-error.ts';
+import { UserError } from '../../boat/user-error.ts';
 import { startCandumpReader } from './candump-reader.ts';
 import { detectFormat, type RecordingFormat } from './detect-format.ts';
 import { startPcapReader } from './pcap-reader.ts';

@@ -1,9 +1,9 @@
-import { isFastPacket } from '../facts/pgns.ts';
-import { type IntervalSample, startIntervals } from './interval-sample.ts';
-import { emptinessOf } from './main-field.ts';
-import { partOf, partReader } from './message-part.ts';
+import { isFastPacket } from '../../facts/pgns.ts';
+import { emptinessOf } from '../decode/main-field.ts';
+import { partOf, partReader } from '../decode/message-part.ts';
+import { isTold, valuesOf } from '../decode/told-values.ts';
+import { type IntervalSample, startIntervals } from '../timing/interval-sample.ts';
 import type { SentMessage, SentPart } from './survey-report.ts';
-import { isTold, valuesOf } from './told-values.ts';
 
 interface PartRecord {
   messages: number;

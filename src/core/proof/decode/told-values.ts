@@ -1,6 +1,6 @@
-import { messageField } from '../facts/message-fields.ts';
-import { celsiusOfKelvin } from '../units/celsius.ts';
-import { knotsOfMetresPerSecond } from '../units/knots.ts';
+import { messageField } from '../../facts/message-fields.ts';
+import { celsiusOfKelvin } from '../../units/celsius.ts';
+import { knotsOfMetresPerSecond } from '../../units/knots.ts';
 import { courseWords, depthWords, headingWords, turnWords, variationWords, windWords } from './nautical-words.ts';
 import { type FieldValues, fieldReader } from './read-field.ts';
 
