@@ -1,48 +1,48 @@
 import type { ReactNode } from 'react';
 import { useMemo } from 'react';
-import { useCommands } from '../../commands/use-commands.ts';
-import './fit.css';
-import { words } from './words.ts';
-
-type PartId = keyof typeof words.parts;
-// reason: the keys of this record are the parts, in their order down the page
-const parts = Object.keys(words.parts) as PartId[];
-
-const idOf = (part: PartId): string => `fit-${part}`;
+import { useCommands } from '../commands/use-commands.ts';
+import './step-parts.css';
 
 /** Takes the page to a part, and the keyboard with it. */
-const goTo = (part: PartId): void => {
-  const found = document.getElementById(idOf(part));
+const goTo = (id: string): void => {
+  const found = document.getElementById(id);
   found?.scrollIntoView({ block: 'start' });
   found?.focus({ preventScroll: true });
 };
 
-/** One part of the step, which can be gone to from its top. */
-export const FitPart = ({ part, children }: { part: PartId; children: ReactNode }): ReactNode => (
-  <div id={idOf(part)} className="fit-part" tabIndex={-1}>
+/** One part of a step, which can be gone to from its top; `id` is one of those that `StepParts` is given. */
+export const StepPart = ({ id, children }: { id: string; children: ReactNode }): ReactNode => (
+  <div id={id} className="step-part" tabIndex={-1}>
     {children}
   </div>
 );
 
-/** The parts of the step, to go to one at once: what is used at sea is not at the end of a long page. */
-export const FitParts = (): ReactNode => {
+interface StepPartsProps {
+  readonly label: string;
+  /** words by id, in their order down the page */
+  readonly parts: Readonly<Record<string, string>>;
+  readonly goToWords: (part: string) => string;
+}
+
+/** The parts of a step, to go to one at once: what is used at sea is not at the end of a long page. */
+export const StepParts = ({ label, parts, goToWords }: StepPartsProps): ReactNode => {
   useCommands(
     useMemo(
       () =>
-        parts.map((part) => ({
-          id: `go-to-fit-${part}`,
+        Object.entries(parts).map(([id, says]) => ({
+          id: `go-to-${id}`,
           group: 'go' as const,
-          says: words.goTo(words.parts[part]),
-          run: () => goTo(part),
+          says: goToWords(says),
+          run: () => goTo(id),
         })),
-      [],
+      [parts, goToWords],
     ),
   );
   return (
-    <nav className="fit-parts" aria-label={words.partsAre}>
-      {parts.map((part) => (
-        <button key={part} type="button" className="press-link" onClick={() => goTo(part)}>
-          {words.parts[part]}
+    <nav className="step-parts" aria-label={label}>
+      {Object.entries(parts).map(([id, says]) => (
+        <button key={id} type="button" className="press-link" onClick={() => goTo(id)}>
+          {says}
         </button>
       ))}
     </nav>

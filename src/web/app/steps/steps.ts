@@ -14,7 +14,7 @@ const bringStep: Readonly<Record<StepId, () => Promise<Step>>> = {
   fit: () => import('./fit/fit-step.tsx').then(({ fitStep }) => fitStep),
   buy: () => import('./buy/buy-step.tsx').then(({ buyStep }) => buyStep),
   work: bringRest,
-  prove: bringRest,
+  prove: () => import('./prove/prove-step.tsx').then(({ proveStep }) => proveStep),
   binder: () => import('./binder/binder-step.tsx').then(({ binderStep }) => binderStep),
 };
 

@@ -6,10 +6,10 @@ import { cardBoat } from '../../../../papers/cards/card-boat.ts';
 import { type FoundSubject, foundSubjects } from '../../../../papers/lists/found-subjects.ts';
 import { throughWords } from '../../../../papers/lists/led-words.ts';
 import { useEdit } from '../../edit-context.ts';
+import { keepOwnName } from '../../forms/own-name.ts';
 import { useLeadChoices } from '../../sheet/route-answers.ts';
 import { useWords } from '../../words/units.ts';
 import { type FoundKind, foundKinds, foundOtherwise } from './found-otherwise.ts';
-import { keepOwnName } from './own-name.ts';
 import { SignedFields, signedBy } from './signed-fields.tsx';
 import { words } from './words.ts';
 

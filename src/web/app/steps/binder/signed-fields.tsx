@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { ownName } from './own-name.ts';
+import { ownName } from '../../forms/own-name.ts';
 import { todayIso } from './today-iso.ts';
 import { words } from './words.ts';
 

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Step, StepMarginProps } from '../step.ts';
+import { StepPart, StepParts } from '../step-parts.tsx';
 import { AntennasBlock } from './antennas/antennas-block.tsx';
-import { FitPart, FitParts } from './fit-part.tsx';
 import { OpeningsBlock } from './openings/openings-block.tsx';
 import { SeaBlock } from './sea/sea-block.tsx';
 import { CompassBlocks } from './sensing/compass-blocks.tsx';
@@ -13,38 +13,39 @@ import { TypedBlock } from './settings/typed-block.tsx';
 import { TypedTable } from './settings/typed-table.tsx';
 import { words as settingsWords } from './settings/words.ts';
 import { SitesBlock } from './sites-block.tsx';
+import { words } from './words.ts';
 
 const FitBegin = (given: StepMarginProps): ReactNode => (
   <>
-    <FitParts />
-    <FitPart part="openings">
+    <StepParts label={words.partsAre} parts={words.parts} goToWords={words.goTo} />
+    <StepPart id="fit-openings">
       <OpeningsBlock {...given} />
-    </FitPart>
+    </StepPart>
   </>
 );
 
 const FitMargin = (given: StepMarginProps): ReactNode => (
   <>
-    <FitPart part="antennas">
+    <StepPart id="fit-antennas">
       <AntennasBlock {...given} />
-    </FitPart>
-    <FitPart part="compass">
+    </StepPart>
+    <StepPart id="fit-compass">
       <CompassBlocks {...given} />
-    </FitPart>
-    <FitPart part="sensors">
+    </StepPart>
+    <StepPart id="fit-sensors">
       <SensorBlock {...given} />
       <SitesBlock {...given} />
-    </FitPart>
-    <FitPart part="papers">
+    </StepPart>
+    <StepPart id="fit-papers">
       <PapersBlock {...given} />
-    </FitPart>
-    <FitPart part="settings">
+    </StepPart>
+    <StepPart id="fit-settings">
       <MeasuresBlock {...given} />
       <TypedBlock {...given} />
-    </FitPart>
-    <FitPart part="sea">
+    </StepPart>
+    <StepPart id="fit-sea">
       <SeaBlock {...given} />
-    </FitPart>
+    </StepPart>
   </>
 );
 

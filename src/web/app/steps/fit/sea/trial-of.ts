@@ -1,4 +1,4 @@
-import { ownName } from '../../binder/own-name.ts';
+import { ownName } from '../../../forms/own-name.ts';
 import { todayIso } from '../../binder/today-iso.ts';
 
 /** The day, the name and the id under which a trial is written down: one of a kind, a unit and a day. */

@@ -1,0 +1,104 @@
+import { type ReactNode, type SubmitEvent, useCallback, useMemo, useRef, useState } from 'react';
+import type { LogEntry } from '../../../../../core/log/log-entry.ts';
+import { useCommands } from '../../../commands/use-commands.ts';
+import { keepOwnName, ownName } from '../../../forms/own-name.ts';
+import { type OpenLog, useBoatLog } from '../../../log/use-boat-log.ts';
+import type { StepMarginProps } from '../../step.ts';
+import './log-block.css';
+import { words } from './words.ts';
+
+/** Of a long log only the latest are drawn, until somebody asks for all. */
+const latestShown = 20;
+
+const wordsOf = (entry: LogEntry): string => {
+  switch (entry.kind) {
+    case 'reading':
+      return words.reading(entry.test, entry.value, entry.right);
+    case 'tick':
+      return words.tick(entry.of, entry.done);
+    case 'note':
+      return entry.text;
+    case 'withdrawn':
+      return '';
+  }
+};
+
+const shownMoment = (at: string): string => new Date(at).toLocaleString([], { dateStyle: 'short', timeStyle: 'short' });
+
+const Line = ({ entry, append }: { entry: LogEntry; append: OpenLog['append'] }): ReactNode => {
+  const says = wordsOf(entry);
+  return (
+    <li>
+      <p>{says}</p>
+      <p className="quiet">{words.signed(shownMoment(entry.at), entry.by)}</p>
+      <button type="button" className="press-link" onClick={() => append({ kind: 'withdrawn', entry: entry.id })}>
+        {words.takeBack}
+        <span className="unseen">{words.takeBackOf(says)}</span>
+      </button>
+    </li>
+  );
+};
+
+const NoteForm = ({ append }: Pick<OpenLog, 'append'>): ReactNode => {
+  const put = (event: SubmitEvent<HTMLFormElement>): void => {
+    event.preventDefault();
+    const form = new FormData(event.currentTarget);
+    const text = String(form.get('text') ?? '').trim();
+    const by = String(form.get('by') ?? '').trim();
+    if (text === '') return;
+    keepOwnName(by);
+    append({ kind: 'note', about: [], text, ...(by === '' ? {} : { by }) });
+    event.currentTarget.reset();
+  };
+  return (
+    <form className="log-form" onSubmit={put}>
+      <label>
+        <span>{words.note}</span>
+        <textarea name="text" rows={2} maxLength={2000} required placeholder={words.noteHint} />
+      </label>
+      <label>
+        <span>{words.by}</span>
+        <input name="by" defaultValue={ownName()} maxLength={120} autoComplete="off" />
+      </label>
+      <button type="submit" className="press-link">
+        {words.add}
+      </button>
+    </form>
+  );
+};
+
+/** The log beside the boat: a note is written here, and every line of it can be read and taken back. */
+export const LogBlock = ({ boat }: StepMarginProps): ReactNode => {
+  const { log, append, waiting, refused } = useBoatLog(boat.name);
+  const block = useRef<HTMLElement>(null);
+  const [isWhole, setIsWhole] = useState(false);
+  const write = useCallback(() => block.current?.querySelector<HTMLElement>('textarea')?.focus(), []);
+  useCommands(
+    useMemo(
+      () => [
+        { id: 'write-note', group: 'change', says: words.commandSays, foundBy: words.foundBy, run: write } as const,
+      ],
+      [write],
+    ),
+  );
+  const newestFirst = [...log.entries].reverse();
+  const shown = isWhole ? newestFirst : newestFirst.slice(0, latestShown);
+  return (
+    <section ref={block} className="block log-block">
+      <h2>{words.heading(newestFirst.length)}</h2>
+      <p className="quiet">{newestFirst.length === 0 ? words.none : words.about}</p>
+      <p role="status">{waiting === 0 ? (refused ?? '') : words.waiting(waiting)}</p>
+      <NoteForm append={append} />
+      <ol className="log-lines">
+        {shown.map((entry) => (
+          <Line key={entry.id} entry={entry} append={append} />
+        ))}
+      </ol>
+      {shown.length === newestFirst.length ? null : (
+        <button type="button" className="press-link" onClick={() => setIsWhole(true)}>
+          {words.all(newestFirst.length)}
+        </button>
+      )}
+    </section>
+  );
+};

@@ -1,0 +1,13 @@
+import type { ReactNode } from 'react';
+import type { Step, StepMarginProps } from '../step.ts';
+import { StepPart } from '../step-parts.tsx';
+import { LogBlock } from './log/log-block.tsx';
+
+const ProveMargin = (given: StepMarginProps): ReactNode => (
+  <StepPart id="prove-log">
+    <LogBlock {...given} />
+  </StepPart>
+);
+
+/** The step Prove: what the boat really does, held against the plan, and what was found kept in her log. */
+export const proveStep: Step = { Margin: ProveMargin };
