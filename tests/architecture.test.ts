@@ -17,6 +17,7 @@ const coreRooms = [
   'readings',
   'prices',
   'coax',
+  'log',
   'ways',
   'joins',
   'backbone',

@@ -2,10 +2,12 @@ import { realpath } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { byCodeUnit } from '../core/boat/ids.ts';
 import { UserError } from '../core/boat/user-error.ts';
+import type { LogEntry } from '../core/log/log-entry.ts';
 import { boatFileName } from './boat-file-name.ts';
 import { contentHash } from './files/content-hash.ts';
 import { keptStates } from './files/keep-backup.ts';
 import { loadBoat } from './files/load-boat.ts';
+import { addToLog, readLogText } from './files/log-file.ts';
 import { readText } from './files/read-text.ts';
 import { saveBoat } from './files/save-boat.ts';
 import { boatEnding, type FoundBoat, findBoats } from './find-boats.ts';
@@ -31,6 +33,12 @@ export interface SavedState {
   readonly untilMs: number;
 }
 
+/** The log beside one boat file: its lines as they stand, and adding some, of which it tells how many were new. */
+export interface LogFile {
+  readonly read: () => Promise<string>;
+  readonly add: (entries: readonly LogEntry[]) => Promise<number>;
+}
+
 /** The boats of one folder, by ids that are looked up in the folder's own list and never made into a path. */
 export interface BoatFolder {
   /** tells this folder from any other on this machine, without saying where it is */
@@ -42,6 +50,8 @@ export interface BoatFolder {
   readonly save: (id: string, save: { text: string; readHash: string }) => Promise<{ hash: string } | undefined>;
   /** the pictures beside a boat; undefined where the folder has no such boat */
   readonly pictures: (id: string) => Promise<PictureFolder | undefined>;
+  /** the log beside a boat; undefined where the folder has no such boat */
+  readonly log: (id: string) => Promise<LogFile | undefined>;
   /** the sheets kept beside the boats for the next one */
   readonly sheets: SheetFolder;
   /** what was saved over, the newest first; undefined where the folder has no such boat */
@@ -85,6 +95,11 @@ export const boatFolder = (folder: string): BoatFolder => ({
   pictures: async (id) => {
     const found = (await findBoats(folder)).get(id);
     return found === undefined ? undefined : pictureFolder(found.path);
+  },
+  log: async (id) => {
+    const found = (await findBoats(folder)).get(id);
+    if (found === undefined) return undefined;
+    return { read: () => readLogText(found.path), add: (entries) => addToLog(found.path, entries) };
   },
   states: async (id) => {
     const found = (await findBoats(folder)).get(id);

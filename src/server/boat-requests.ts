@@ -5,6 +5,7 @@ import type { BoatFolder } from '../node/boat-folder.ts';
 import { FileChanged } from '../node/files/file-changed.ts';
 import { type Answer, says } from './answer.ts';
 import { bodyOf } from './body-of.ts';
+import { logRequest } from './log-requests.ts';
 import { pictureRequest } from './picture-requests.ts';
 import { refusalOfWriting } from './refusal-of-writing.ts';
 
@@ -81,12 +82,14 @@ interface Parts {
   readonly states?: { readonly state?: string };
   /** the pictures beside the boat, or one by its hash */
   readonly files?: { readonly hash?: string };
+  /** the log beside the boat */
+  readonly log?: true;
 }
 
 /** The parts of an address, by ids as the folder lists them; an id that is badly written is none. */
 const partsOf = (address: string): Parts | undefined => {
-  const [, shelf, written, states, state, files, hash] =
-    /^\/api\/(boats|demos)(?:\/([^/]+)(?:(\/states(?:\/([0-9-]+))?)|(\/files(?:\/([0-9a-f]{64}))?))?)?$/.exec(
+  const [, shelf, written, states, state, files, hash, log] =
+    /^\/api\/(boats|demos)(?:\/([^/]+)(?:(\/states(?:\/([0-9-]+))?)|(\/files(?:\/([0-9a-f]{64}))?)|(\/log))?)?$/.exec(
       address,
     ) ?? [];
   if (shelf !== 'boats' && shelf !== 'demos') return undefined;
@@ -95,6 +98,7 @@ const partsOf = (address: string): Parts | undefined => {
       shelf,
       ...(written === undefined ? {} : { id: decodeURIComponent(written) }),
       ...(files === undefined ? {} : { files: hash === undefined ? {} : { hash } }),
+      ...(log === undefined ? {} : { log: true as const }),
       ...(states === undefined ? {} : { states: state === undefined ? {} : { state } }),
     };
   } catch {
@@ -105,12 +109,16 @@ const partsOf = (address: string): Parts | undefined => {
 const answerTo = async (request: IncomingMessage, address: string, folders: Folders): Promise<Answer | undefined> => {
   const parts = partsOf(address);
   if (parts === undefined) return undefined;
-  const { shelf, id, states, files } = parts;
+  const { shelf, id, states, files, log } = parts;
   const folder = folders[shelf];
   if (id !== undefined && files !== undefined) {
     const pictures = await folder.pictures(id);
     if (pictures === undefined) return noSuchBoat(id);
     return pictureRequest(request, { pictures, ...files, mayWrite: shelf === 'boats' });
+  }
+  if (id !== undefined && log !== undefined) {
+    const file = await folder.log(id);
+    return file === undefined ? noSuchBoat(id) : logRequest(request, file, shelf === 'boats');
   }
   if (request.method === 'GET') {
     if (id === undefined) return { status: 200, json: await folder.list() };
@@ -132,7 +140,7 @@ const answerTo = async (request: IncomingMessage, address: string, folders: Fold
  * Answers what concerns boats: `GET /api/boats` lists them, `GET /api/boats/ID` reads one (304 where it is still what
  * `If-None-Match` says), `GET /api/boats/ID/states` lists what it was, `GET /api/boats/ID/states/STATE` reads one of
  * those, `PUT /api/boats/ID` saves over one that still holds what `If-Match` says, `POST /api/boats` adds one; `GET /api/boats/ID/files`
- * lists the pictures beside it, `GET` and `PUT /api/boats/ID/files/HASH` read and keep one of them; `/api/demos` may be read in the same way. Only pages
+ * lists the pictures beside it, `GET` and `PUT /api/boats/ID/files/HASH` read and keep one of them; `GET` and `POST /api/boats/ID/log` read her log and add to it; `/api/demos` may be read in the same way. Only pages
  * of this very server may write, as JSON, at most 16 MB, and only a boat that can be read again. Undefined
  * for any other address.
  */

@@ -266,3 +266,23 @@ test('a sheet is kept for the next boat, given to the page, and forgotten; one t
   expect((await write('DELETE', `/api/sheets/${kept.json.id}`)).status).toBe(404);
   expect(readdirSync(join(folder, 'own-sheets'))).toEqual([]);
 });
+
+test('the log of a boat is read, added to once for each entry, and only by the app itself', async () => {
+  const { address, write } = await server();
+  const at = '/api/boats/tern/log';
+  const entry = { id: 'entry0001', at: '2027-03-31T09:30:00Z', kind: 'tick', of: 'job-1', done: true };
+  const add = (sent: unknown, headers = {}) => write('POST', at, { body: JSON.stringify(sent), headers });
+  const read = (headers = {}) => fetch(`${address}${at}`, { headers });
+  expect(await (await read()).json()).toEqual({ text: '' });
+  expect((await add([entry])).json).toEqual({ added: 1 });
+  expect((await add([entry])).json).toEqual({ added: 0 });
+  const now = await read();
+  expect(await now.json()).toEqual({ text: `${JSON.stringify(entry)}\n` });
+  expect((await read({ 'if-none-match': now.headers.get('etag') ?? '' })).status).toBe(304);
+  const refused = [[entry, { kind: 'tick' }], 'noise', { entry }, Array.from({ length: 1001 }, () => entry)];
+  for (const sent of refused) expect((await add(sent)).status).toBe(422);
+  expect((await add([entry], { origin: 'http://elsewhere.example' })).status).toBe(403);
+  expect((await add('x'.repeat(1_100_000))).status).toBe(413);
+  expect((await write('POST', '/api/demos/gannet/log', { body: '[]' })).status).toBe(405);
+  expect((await fetch(`${address}/api/boats/nobody/log`)).status).toBe(404);
+});

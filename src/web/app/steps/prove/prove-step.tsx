@@ -1,7 +1,10 @@
 import type { ReactNode } from 'react';
 import type { Step, StepMarginProps } from '../step.ts';
-import { StepPart } from '../step-parts.tsx';
+import { StepPart, StepParts } from '../step-parts.tsx';
 import { LogBlock } from './log/log-block.tsx';
+import { words } from './words.ts';
+
+const ProveBegin = (): ReactNode => <StepParts label={words.partsAre} parts={words.parts} goToWords={words.goTo} />;
 
 const ProveMargin = (given: StepMarginProps): ReactNode => (
   <StepPart id="prove-log">
@@ -10,4 +13,4 @@ const ProveMargin = (given: StepMarginProps): ReactNode => (
 );
 
 /** The step Prove: what the boat really does, held against the plan, and what was found kept in her log. */
-export const proveStep: Step = { Margin: ProveMargin };
+export const proveStep: Step = { Begin: ProveBegin, Margin: ProveMargin };

@@ -1,0 +1,87 @@
+import { open, readFile } from 'node:fs/promises';
+import { basename, dirname, join } from 'node:path';
+import { UserError } from '../../core/boat/user-error.ts';
+import type { LogEntry } from '../../core/log/log-entry.ts';
+import { readLog } from '../../core/log/read-log.ts';
+import { boatEnding } from '../find-boats.ts';
+import { fileRefusal } from './file-refusal.ts';
+
+/** Where the log of a boat file is: `gannet.log.jsonl` beside `gannet.boat.json`. */
+export const logPathOf = (boatPath: string): string =>
+  join(dirname(boatPath), `${basename(boatPath, boatEnding)}.log.jsonl`);
+
+const largestLogBytes = 64_000_000;
+const lineFeed = 10;
+
+/** The text of a boat’s log; empty where she has none yet. */
+export const readLogText = async (boatPath: string): Promise<string> => {
+  const path = logPathOf(boatPath);
+  try {
+    return await readFile(path, 'utf8');
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'ENOENT') return '';
+    throw fileRefusal(error, path);
+  }
+};
+
+/** One after the other for each file, so that two that add at once do not look past each other. */
+const waiting = new Map<string, Promise<unknown>>();
+
+const inTurn = async <Result>(path: string, work: () => Promise<Result>): Promise<Result> => {
+  const before = waiting.get(path) ?? Promise.resolve();
+  const now = before.then(work, work);
+  const settled = now.catch(() => undefined);
+  waiting.set(path, settled);
+  try {
+    return await now;
+  } finally {
+    if (waiting.get(path) === settled) waiting.delete(path);
+  }
+};
+
+const addTo = async (path: string, entries: readonly LogEntry[]): Promise<number> => {
+  const file = await open(path, 'a+');
+  try {
+    const { size } = await file.stat();
+    if (size > largestLogBytes) {
+      throw new UserError({
+        says: 'The log of this boat is larger than a log may be.',
+        place: path,
+        whatToDo: 'Move the file away; a new one is begun.',
+      });
+    }
+    const bytes = await file.readFile();
+    const known = new Set(readLog(bytes.toString('utf8')).entries.map(({ id }) => id));
+    const added: string[] = [];
+    for (const entry of entries) {
+      if (known.has(entry.id)) continue;
+      known.add(entry.id);
+      added.push(`${JSON.stringify(entry)}\n`);
+    }
+    if (added.length === 0) return 0;
+    // a machine that went dark in the middle of a line leaves it unfinished; the next one must not be joined to it
+    const isTorn = bytes.length > 0 && bytes[bytes.length - 1] !== lineFeed;
+    await file.appendFile(`${isTorn ? '\n' : ''}${added.join('')}`);
+    await file.datasync();
+    return added.length;
+  } finally {
+    await file.close();
+  }
+};
+
+/**
+ * Adds entries to the log beside a boat file and waits for the disk; an entry that is in it already is left out. Gives how
+ * many were new.
+ *
+ * @throws UserError when the operating system refuses the file
+ */
+export const addToLog = (boatPath: string, entries: readonly LogEntry[]): Promise<number> => {
+  const path = logPathOf(boatPath);
+  return inTurn(path, async () => {
+    try {
+      return await addTo(path, entries);
+    } catch (error) {
+      throw fileRefusal(error, path);
+    }
+  });
+};

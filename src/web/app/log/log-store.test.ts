@@ -1,0 +1,88 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import type { LogEntry } from '../../../core/log/log-entry.ts';
+import { type LogLink, type NewEntry, type Shelf, startLogStore } from './log-store.ts';
+
+const memory = (): Shelf => {
+  const kept = new Map<string, string>();
+  return { get: (name) => kept.get(name) ?? null, set: (name, text) => void kept.set(name, text) };
+};
+
+const tick = (of: string): NewEntry => ({ kind: 'tick', of, done: true });
+
+let made = 0;
+const stamp = (): { id: string; at: string } => {
+  made += 1;
+  return { id: `entry${String(made).padStart(6, '0')}`, at: '2027-03-31T09:30:00Z' };
+};
+
+/** A folder behind a link that may lose what is sent, or its answer. */
+const folder = (given: () => 'whole' | 'lost' | 'answer-lost') => {
+  let fates = given;
+  const lines = new Map<string, LogEntry>();
+  const link: LogLink = {
+    read: async () =>
+      fates() === 'whole' ? [...lines.values()].map((line) => JSON.stringify(line)).join('\n') : undefined,
+    add: async (entries) => {
+      const fate = fates();
+      if (fate === 'lost') return undefined;
+      for (const entry of entries) if (!lines.has(entry.id)) lines.set(entry.id, entry);
+      return fate === 'whole' ? true : undefined;
+    },
+  };
+  const mend = (): void => {
+    fates = () => 'whole';
+  };
+  return { lines, link, mend };
+};
+
+test('an entry stands at once, and is in the folder after the next sending', async () => {
+  const { lines, link } = folder(() => 'whole');
+  const store = startLogStore({ name: 'tern', shelf: memory(), link, stamp });
+  store.append(tick('job-1'));
+  expect(store.state().log.ticks.get('job-1')?.done).toBe(true);
+  expect(store.state().waiting).toBe(1);
+  await store.sync();
+  expect(store.state()).toMatchObject({ waiting: 0 });
+  expect(lines.size).toBe(1);
+});
+
+test('what the folder refuses for good does not hold up the rest, and is told of', async () => {
+  const store = startLogStore({
+    name: 'tern',
+    shelf: memory(),
+    link: { read: async () => '', add: async () => 'Entry 1 cannot be added.' },
+    stamp,
+  });
+  store.append(tick('job-1'));
+  await store.sync();
+  expect(store.state()).toMatchObject({ waiting: 0, refused: 'Entry 1 cannot be added.' });
+});
+
+test('a link that loses and doubles, and a page closed at any moment, lose nothing and double nothing', async () => {
+  await fc.assert(
+    fc.asyncProperty(
+      fc.array(fc.constantFrom('append', 'sync', 'close'), { maxLength: 30 }),
+      fc.infiniteStream(fc.constantFrom<'whole' | 'lost' | 'answer-lost'>('whole', 'lost', 'answer-lost')),
+      async (steps, stream) => {
+        const { lines, link, mend } = folder(() => stream.next().value ?? 'lost');
+        const shelf = memory();
+        const begin = () => startLogStore({ name: 'tern', shelf, link, stamp });
+        let store = begin();
+        let count = 0;
+        for (const step of steps) {
+          if (step === 'append') {
+            count += 1;
+            store.append(tick(`job-${count}`));
+          } else if (step === 'sync') await store.sync();
+          else store = begin();
+        }
+        mend();
+        await store.sync();
+        expect(lines.size).toBe(count);
+        expect(store.state().log.ticks.size).toBe(count);
+        expect(store.state().waiting).toBe(0);
+      },
+    ),
+  );
+});

@@ -1,0 +1,119 @@
+import { type BoatLog, boatLog } from '../../../core/log/boat-log.ts';
+import type { LogEntry } from '../../../core/log/log-entry.ts';
+import { readLog } from '../../../core/log/read-log.ts';
+
+/** Where a log is kept between two visits of the page: the browser’s own store, by a name. */
+export interface Shelf {
+  readonly get: (name: string) => string | null;
+  readonly set: (name: string, text: string) => void;
+}
+
+/** How a log is read from the folder and added to there; undefined where it could not be reached. */
+export interface LogLink {
+  readonly read: () => Promise<string | undefined>;
+  /** whether the entries are safe there, or refused for good, with a sentence; undefined where nobody answered */
+  readonly add: (entries: readonly LogEntry[]) => Promise<true | string | undefined>;
+}
+
+/** An entry before it has an id and a moment. */
+export type NewEntry = {
+  [Kind in LogEntry['kind']]: Omit<Extract<LogEntry, { kind: Kind }>, 'id' | 'at'>;
+}[LogEntry['kind']];
+
+export interface LogState {
+  readonly log: BoatLog;
+  /** entries that are not in the folder yet */
+  readonly waiting: number;
+  /** why some were refused, in a sentence */
+  readonly refused?: string;
+}
+
+/** The log of one boat as the page has it: what the folder holds and what is still to be sent there. */
+export interface LogStore {
+  readonly state: () => LogState;
+  readonly onChange: (listener: () => void) => () => void;
+  readonly append: (entry: NewEntry) => void;
+  /** reads the folder anew and sends what waits; done again and again while the page stands */
+  readonly sync: () => Promise<void>;
+}
+
+const mostAtOnce = 500;
+
+const written = (entries: readonly LogEntry[]): string => entries.map((entry) => JSON.stringify(entry)).join('\n');
+
+/**
+ * Starts the log of a boat. What is written stands on the shelf before it is sent, and leaves it when the folder has it: a
+ * page that is closed, a link that fails and a sending that comes twice lose nothing and double nothing. Without a link the
+ * shelf is all there is.
+ */
+export const startLogStore = ({
+  name,
+  shelf,
+  link,
+  stamp,
+}: {
+  name: string;
+  shelf: Shelf;
+  link?: LogLink;
+  stamp: () => { id: string; at: string };
+}): LogStore => {
+  const key = `log ${name}`;
+  let waiting = readLog(shelf.get(key) ?? '').entries;
+  let inFolder: readonly LogEntry[] = [];
+  let refused: string | undefined;
+  const listeners = new Set<() => void>();
+  const made = (): LogState => ({
+    log: boatLog([...inFolder, ...waiting]),
+    waiting: link === undefined ? 0 : waiting.length,
+    ...(refused === undefined ? {} : { refused }),
+  });
+  let state = made();
+  const changed = (): void => {
+    state = made();
+    for (const listener of listeners) listener();
+  };
+  const keepWaiting = (entries: readonly LogEntry[]): void => {
+    waiting = entries;
+    shelf.set(key, written(entries));
+  };
+
+  const send = async ({ add }: LogLink): Promise<void> => {
+    while (waiting.length > 0) {
+      const some = waiting.slice(0, mostAtOnce);
+      const answer = await add(some);
+      if (answer === undefined) return;
+      const sent = new Set(some.map(({ id }) => id));
+      if (answer === true) inFolder = [...inFolder, ...some];
+      else refused = answer;
+      keepWaiting(waiting.filter(({ id }) => !sent.has(id)));
+    }
+  };
+
+  let syncing: Promise<void> | undefined;
+  const syncOnce = async (): Promise<void> => {
+    if (link === undefined) return;
+    await send(link);
+    const text = await link.read();
+    if (text !== undefined) inFolder = readLog(text).entries;
+    changed();
+  };
+
+  return {
+    state: () => state,
+    onChange(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    append(entry) {
+      // reason: an entry without its id and moment is one of the kinds, with both it is that kind whole
+      keepWaiting([...waiting, { ...entry, ...stamp() } as LogEntry]);
+      changed();
+    },
+    sync() {
+      syncing ??= syncOnce().finally(() => {
+        syncing = undefined;
+      });
+      return syncing;
+    },
+  };
+};
