@@ -46,8 +46,9 @@ const coreRooms = [
 const outerRooms: Readonly<Record<string, readonly string[]>> = {
   papers: ['core'],
   node: ['core', 'papers'],
-  server: ['core', 'papers', 'node'],
-  cli: ['core', 'papers', 'node', 'server'],
+  live: ['core', 'node'],
+  server: ['core', 'papers', 'node', 'live'],
+  cli: ['core', 'papers', 'node', 'live', 'server'],
   web: ['core', 'papers'],
 };
 /** Libraries that core and papers may use: pure ones only. */
@@ -145,6 +146,7 @@ describe('the arrows between the rooms', () => {
     ['a room that calls the pipeline', 'core/rules/x.ts', "import { plan } from '../plan.ts';"],
     ['papers that touch the disk', 'papers/x.ts', "export { a } from '../node/files/save-boat.ts';"],
     ['the app that uses the server', 'web/x.tsx', "const a = await import('../server/serve.ts');"],
+    ['a source of a live bus that draws', 'live/x.ts', "import '../papers/drawing/shapes.ts';"],
     ['the node room that uses the command line', 'node/x.ts', "import '../cli/main.ts';"],
     ['core with a library of its own choosing', 'core/boat/x.ts', "import { z } from 'left-pad';"],
   ])('a net catches %s', (_, path, text) => {
