@@ -1,4 +1,5 @@
 import { stat } from 'node:fs/promises';
+import { byCodeUnit } from '../../core/boat/ids.ts';
 
 /** A serial port that is open for reading. */
 export interface SerialPortHold {
@@ -90,7 +91,7 @@ export const openSerialPort = async ({ path, baud }: { path: string; baud: numbe
 export const serialPorts = async (): Promise<readonly string[]> => {
   try {
     const { SerialPort } = await library();
-    return (await SerialPort.list()).map(({ path }) => path).sort((a, b) => (a < b ? -1 : 1));
+    return (await SerialPort.list()).map(({ path }) => path).sort(byCodeUnit);
   } catch {
     return [];
   }

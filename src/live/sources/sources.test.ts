@@ -5,6 +5,7 @@ import { type AddressInfo, createServer, type Socket } from 'node:net';
 import { join } from 'node:path';
 import { PassThrough } from 'node:stream';
 import { expect, onTestFinished, test, vi } from 'vitest';
+import { byCodeUnit } from '../../core/boat/ids.ts';
 import type { LinkState } from '../../core/proof/live/link-state.ts';
 import { tempFolder } from '../../node/files/temp-folder.test-helper.ts';
 import type { LiveSource } from '../live-source.ts';
@@ -184,5 +185,5 @@ test.skipIf(!hasPython)('a real line of the system is read as a serial port', as
 
 test('the serial ports of this machine are listed by their paths, in order', async () => {
   const ports = await serialPorts();
-  expect(ports).toEqual([...ports].sort());
+  expect(ports).toEqual([...ports].sort(byCodeUnit));
 });

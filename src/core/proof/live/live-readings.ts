@@ -1,0 +1,99 @@
+import type { ReadingId } from '../../facts/reading-ids.ts';
+import type { LiveFigure } from './live-figure.ts';
+import { type SampleRing, startSampleRing } from './sample-ring.ts';
+
+/** What one message says of one reading. */
+export interface HeardValue {
+  readonly reading: ReadingId;
+  readonly instance: number | undefined;
+  /** id of the sender */
+  readonly sender: number;
+  readonly message: number | string;
+  readonly says: string | undefined;
+  readonly figure: LiveFigure | undefined;
+  /** it came without a value */
+  readonly isEmpty: boolean;
+}
+
+/** One reading of one sender while it is being heard. */
+export interface HeardReading {
+  readonly id: number;
+  readonly reading: ReadingId;
+  readonly instance: number | undefined;
+  readonly sender: number;
+  readonly message: number | string;
+  says: string | undefined;
+  isEmpty: boolean;
+  /** when it came last with a value; undefined where it never did */
+  valueMs: number | undefined;
+  lastMs: number;
+  unit: string | undefined;
+  isRound: boolean;
+  ring: SampleRing | undefined;
+}
+
+/** Every reading that is heard, one for each sender, message and number. */
+export interface LiveReadings {
+  take(value: HeardValue, nowMs: number): void;
+  all(): readonly HeardReading[];
+}
+
+/** More than any two full buses have: damaged data. */
+const mostReadings = 1024;
+/** A curve takes memory: of so many the last minutes are kept. */
+const mostCurves = 256;
+
+/** Starts with nothing heard. */
+export const startLiveReadings = (): LiveReadings => {
+  const all: HeardReading[] = [];
+  const byKey = new Map<string, HeardReading>();
+  let curves = 0;
+
+  const readingOf = ({ reading, instance, sender, message }: HeardValue): HeardReading | undefined => {
+    const key = `${sender} ${message} ${reading} ${instance ?? ''}`;
+    const known = byKey.get(key);
+    if (known !== undefined || all.length >= mostReadings) return known;
+    const made: HeardReading = {
+      id: all.length,
+      reading,
+      instance,
+      sender,
+      message,
+      says: undefined,
+      isEmpty: true,
+      valueMs: undefined,
+      lastMs: 0,
+      unit: undefined,
+      isRound: false,
+      ring: undefined,
+    };
+    byKey.set(key, made);
+    all.push(made);
+    return made;
+  };
+
+  const draw = (of: HeardReading, figure: LiveFigure, nowMs: number): void => {
+    if (of.ring === undefined) {
+      if (curves >= mostCurves) return;
+      curves += 1;
+      of.ring = startSampleRing();
+    }
+    of.unit = figure.unit;
+    of.isRound = figure.round === true;
+    of.ring.add({ atMs: nowMs, value: figure.value });
+  };
+
+  return {
+    take(value, nowMs) {
+      const of = readingOf(value);
+      if (of === undefined) return;
+      of.lastMs = nowMs;
+      of.isEmpty = value.isEmpty;
+      of.says = value.says;
+      if (value.isEmpty) return;
+      of.valueMs = nowMs;
+      if (value.figure !== undefined) draw(of, value.figure, nowMs);
+    },
+    all: () => all,
+  };
+};

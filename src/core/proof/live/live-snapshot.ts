@@ -1,0 +1,59 @@
+import type { ReadingId } from '../../facts/reading-ids.ts';
+
+/** How sure it is that a sender is a unit of the plan. */
+export type HowSure = 'identity' | 'sure' | 'alike' | 'doubtful';
+
+/** One sender that was heard. */
+export interface LiveSender {
+  /** stays the same while listening, also where the sender changes its address */
+  readonly id: number;
+  /** address it holds now; absent for a talker of NMEA 0183, and for one that lost its own */
+  readonly address?: number;
+  /** talker letters of NMEA 0183 */
+  readonly talker?: string;
+  /** it has said who it is */
+  readonly named: boolean;
+  /** unit of the plan */
+  readonly unit?: string;
+  readonly how?: HowSure;
+  /** since it spoke last */
+  readonly ageMs: number;
+  readonly messages: number;
+}
+
+/** One reading of one sender. */
+export interface LiveReading {
+  /** by this its curve is asked for */
+  readonly id: number;
+  readonly reading: ReadingId;
+  readonly instance?: number;
+  readonly sender: number;
+  readonly unit?: string;
+  readonly message: number | string;
+  /** the value in words; absent where none is told, or the message came without one */
+  readonly says?: string;
+  /** the last message came without a value */
+  readonly empty?: true;
+  /** since it came last with a value, else since it came at all */
+  readonly ageMs: number;
+  /** it has a number that can be drawn */
+  readonly curve?: true;
+}
+
+/** What is on a live bus at one moment, small enough to be sent twice a second. */
+export interface LiveHeard {
+  readonly frames: number;
+  readonly sentences: number;
+  /** sentences that were damaged on their way */
+  readonly damaged: number;
+  readonly senders: readonly LiveSender[];
+  readonly readings: readonly LiveReading[];
+}
+
+/** The last minutes of one reading. */
+export interface LiveCurve {
+  readonly unit: string;
+  readonly round?: true;
+  /** age of each point, and its value, from the oldest on */
+  readonly points: readonly (readonly [ageMs: number, value: number])[];
+}

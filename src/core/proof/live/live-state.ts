@@ -1,0 +1,166 @@
+import { readingsOfSentence } from '../../facts/message-readings.ts';
+import { isFastPacket } from '../../facts/pgns.ts';
+import { pgnOfCanId, sourceOfCanId } from '../decode/can-id.ts';
+import { startFastPackets } from '../decode/fast-packet.ts';
+import { emptinessOf } from '../decode/main-field.ts';
+import { partOf, partReader, readingsSeen } from '../decode/message-part.ts';
+import { valuesOf, valueWords } from '../decode/told-values.ts';
+import type { RecordedFrame } from '../readers/recorded-frame.ts';
+import { instanceOf } from '../survey/draft-sends.ts';
+import { figureOf } from './live-figure.ts';
+import type { LiveSentence } from './live-lines.ts';
+import { type HeardReading, startLiveReadings } from './live-readings.ts';
+import { type HeardSender, type KnownUnits, startLiveSenders, unitOf } from './live-senders.ts';
+import type { LiveCurve, LiveHeard, LiveReading, LiveSender } from './live-snapshot.ts';
+import { curveMs } from './sample-ring.ts';
+
+/** What is on a live bus, kept up with every frame and sentence. Equal bytes at equal times give equal snapshots. */
+export interface LiveState {
+  frame(frame: RecordedFrame, nowMs: number): void;
+  sentence(sentence: LiveSentence, nowMs: number): void;
+  /** says which units of the plan speak from which address, as far as is known by now */
+  know(units: KnownUnits): void;
+  heard(nowMs: number): LiveHeard;
+  /** the last minutes of one reading; undefined where none of that id can be drawn */
+  curve(reading: number, nowMs: number): LiveCurve | undefined;
+}
+
+const addressClaim = 60_928;
+
+interface Talk {
+  readonly talker: string;
+  readonly formatter: string;
+  readonly isEmpty: boolean;
+}
+
+/** Talker and formatter of a sentence; of a maker’s own sentence all letters are its talker. */
+const talkOf = (text: string): Talk => {
+  const [address = '', ...fields] = text.slice(1).split('*')[0]?.split(',') ?? [];
+  // a lone letter is a unit or a reference: it tells nothing without its number
+  const isEmpty = fields.every((field) => /^[A-Z]?$/.test(field));
+  if (address.startsWith('P') || address.length < 5) return { talker: address, formatter: '', isEmpty };
+  return { talker: address.slice(0, -3), formatter: address.slice(-3), isEmpty };
+};
+
+/** What is looked up once for each message number. */
+const messageReader = (pgn: number) => ({
+  isFast: isFastPacket(pgn),
+  partKey: partReader(pgn),
+  isEmpty: emptinessOf(pgn),
+});
+
+const ageMs = (nowMs: number, lastMs: number): number => Math.max(0, Math.round(nowMs - lastMs));
+
+const readingEntry = (of: HeardReading, sender: LiveSender | undefined, nowMs: number): LiveReading => ({
+  id: of.id,
+  reading: of.reading,
+  ...(of.instance === undefined ? {} : { instance: of.instance }),
+  sender: of.sender,
+  ...(sender?.unit === undefined ? {} : { unit: sender.unit }),
+  message: of.message,
+  ...(of.says === undefined ? {} : { says: of.says }),
+  ...(of.isEmpty ? { empty: true as const } : {}),
+  ageMs: ageMs(nowMs, of.valueMs ?? of.lastMs),
+  ...(of.ring === undefined ? {} : { curve: true as const }),
+});
+
+const senderEntry = (of: HeardSender, known: KnownUnits, nowMs: number): LiveSender => ({
+  id: of.id,
+  ...(of.address === undefined ? {} : { address: of.address }),
+  ...(of.talker === undefined ? {} : { talker: of.talker }),
+  named: of.name !== undefined,
+  ...unitOf(of, known),
+  ageMs: ageMs(nowMs, of.lastMs),
+  messages: of.messages,
+});
+
+const curveOf = ({ ring, unit = '', isRound }: HeardReading, nowMs: number): LiveCurve | undefined =>
+  ring === undefined
+    ? undefined
+    : {
+        unit,
+        ...(isRound ? { round: true as const } : {}),
+        points: ring
+          .all()
+          .map(({ atMs, value }) => [ageMs(nowMs, atMs), Number(value.toPrecision(6))] as const)
+          .filter(([age]) => age <= curveMs),
+      };
+
+/**
+ * Starts with nothing heard. `sentenceOf` names the unit of the plan whose sentence it is, by talker and formatter, where
+ * only one can say it.
+ */
+export const startLiveState = (
+  sentenceOf: (talker: string, formatter: string) => string | undefined = () => undefined,
+): LiveState => {
+  const senders = startLiveSenders();
+  const readings = startLiveReadings();
+  const packets = startFastPackets();
+  const readers = new Map<number, ReturnType<typeof messageReader>>();
+  let known: KnownUnits = new Map();
+  const counts = { frames: 0, sentences: 0, damaged: 0 };
+
+  const readerOf = (pgn: number): ReturnType<typeof messageReader> => {
+    const found = readers.get(pgn) ?? messageReader(pgn);
+    readers.set(pgn, found);
+    return found;
+  };
+
+  const note = (sender: HeardSender, nowMs: number): void => {
+    sender.lastMs = nowMs;
+    sender.messages += 1;
+  };
+
+  return {
+    frame(frame, nowMs) {
+      if (frame.error || frame.remote || !frame.extended) return;
+      counts.frames += 1;
+      const pgn = pgnOfCanId(frame.id);
+      const address = sourceOfCanId(frame.id);
+      const data = frame.data.subarray(0, frame.length);
+      const sender = pgn === addressClaim ? senders.claim(address, data) : senders.at(address);
+      note(sender, nowMs);
+      const reader = readerOf(pgn);
+      const payload = reader.isFast ? packets.take(frame) : data;
+      if (payload === undefined) return;
+      const part = partOf(reader.partKey(payload));
+      const isEmpty = reader.isEmpty(payload);
+      const says = isEmpty ? undefined : valueWords(pgn, valuesOf(pgn, payload));
+      const figure = isEmpty ? undefined : figureOf(pgn, payload);
+      for (const reading of readingsSeen({ pgn, kind: part.kind })) {
+        const instance = instanceOf(pgn, part);
+        readings.take({ reading, instance, sender: sender.id, message: pgn, says, figure, isEmpty }, nowMs);
+      }
+    },
+    sentence({ text, checksum }, nowMs) {
+      if (checksum === 'wrong') {
+        counts.damaged += 1;
+        return;
+      }
+      counts.sentences += 1;
+      const { talker, formatter, isEmpty } = talkOf(text);
+      const sender = senders.talker(talker, sentenceOf(talker, formatter));
+      note(sender, nowMs);
+      for (const { reading, ifSaid } of readingsOfSentence(formatter)) {
+        if (ifSaid === true) continue;
+        const value = { reading, instance: undefined, sender: sender.id, message: formatter, isEmpty };
+        readings.take({ ...value, says: undefined, figure: undefined }, nowMs);
+      }
+    },
+    know: (units) => {
+      known = units;
+    },
+    heard(nowMs) {
+      const told = senders.all().map((sender) => senderEntry(sender, known, nowMs));
+      return {
+        ...counts,
+        senders: told,
+        readings: readings.all().map((reading) => readingEntry(reading, told[reading.sender], nowMs)),
+      };
+    },
+    curve(reading, nowMs) {
+      const of = readings.all()[reading];
+      return of === undefined ? undefined : curveOf(of, nowMs);
+    },
+  };
+};
