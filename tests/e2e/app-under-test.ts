@@ -7,6 +7,7 @@ import { fileURLToPath } from 'node:url';
 import AxeBuilder from '@axe-core/playwright';
 import { chromium, type Page } from 'playwright-core';
 import { inject } from 'vitest';
+import { faintWords } from './looked-at.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 
@@ -119,14 +120,13 @@ const asked = async (page: Page, asks: Parameters<AxeBuilder['options']>[0]): Pr
   return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
 };
 
-/** What stands in the way of people who use the page by keyboard or by ear, as far as axe knows. */
-export const barriers = (page: Page): Promise<readonly string[]> => asked(page, {});
+/** What stands in the way of people who use the page by keyboard or by ear, as far as axe knows, and words too faint. */
+export const barriers = async (page: Page): Promise<readonly string[]> => [
+  ...(await asked(page, { rules: { 'color-contrast': { enabled: false } } })),
+  ...(await faintWords(page)),
+];
 
-/** The same but for words too faint, which take the most time and are as faint in a narrow window. */
-export const barriersButFaint = (page: Page): Promise<readonly string[]> =>
-  asked(page, { rules: { 'color-contrast': { enabled: false } } });
-
-/** Words too faint on what they stand on: all that axe knows of that one light can have and another not. */
+/** Words too faint on whatever lies under them, as axe finds them: it takes seconds, and is done once for each screen. */
 export const contrasts = (page: Page): Promise<readonly string[]> => asked(page, { runOnly: ['color-contrast'] });
 
 /** Keeps a picture of a page under dist/pictures, for a person to look at. */

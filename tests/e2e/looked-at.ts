@@ -76,3 +76,66 @@ export const toldByColourAlone = (page: Page): Promise<readonly string[]> =>
       .map((one) => one.textContent ?? '')
       .concat(here === pressed ? [] : ['which step this is']);
   });
+
+/**
+ * Words too faint on what they stand on, by the ratio that WCAG 2.2 asks for (1.4.3: 4.5, of large letters 3). Looked for by
+ * colour and ground of each element, not by what lies over what, so that it takes a hundredth of the time of the whole check:
+ * what overlaps is the same in every light, and is looked at by day.
+ */
+export const faintWords = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => {
+    type Colour = readonly [red: number, green: number, blue: number, alpha: number];
+    const read = (text: string): Colour => {
+      const [red = 0, green = 0, blue = 0, alpha = 1] = (text.match(/[\d.]+/g) ?? []).map(Number);
+      return [red, green, blue, alpha];
+    };
+    const over = ([r, g, b, a]: Colour, [under, middle, last]: Colour): Colour => [
+      r * a + under * (1 - a),
+      g * a + middle * (1 - a),
+      b * a + last * (1 - a),
+      1,
+    ];
+    const light = (colour: Colour): number => {
+      const [red = 0, green = 0, blue = 0] = colour.slice(0, 3).map((part) => {
+        const share = part / 255;
+        return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+      });
+      return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+    };
+    const ratio = (one: Colour, other: Colour): number => {
+      const [low = 0, high = 0] = [light(one), light(other)].sort((a, b) => a - b);
+      return (high + 0.05) / (low + 0.05);
+    };
+    /** What an element stands on; undefined where it is a picture. */
+    const groundOf = (element: Element | null): Colour | undefined => {
+      if (element === null) return [255, 255, 255, 1];
+      const style = getComputedStyle(element);
+      if (style.backgroundImage !== 'none') return undefined;
+      const own = read(style.backgroundColor);
+      if (own[3] === 1) return own;
+      const under = groundOf(element.parentElement);
+      return under === undefined ? undefined : over(own, under);
+    };
+    const hasWords = (element: Element): boolean =>
+      [...element.childNodes].some(
+        (node) => node.nodeType === Node.TEXT_NODE && (node.textContent ?? '').trim() !== '',
+      );
+    const opacityOf = (element: Element | null): number =>
+      element === null ? 1 : Number(getComputedStyle(element).opacity) * opacityOf(element.parentElement);
+    const faint = new Set<string>();
+    for (const one of document.body.querySelectorAll<HTMLElement>('*:not(svg *, script, style, option)')) {
+      if (!hasWords(one) || one.closest('.unseen, :disabled, [aria-disabled="true"], [hidden]') !== null) continue;
+      if (!one.checkVisibility({ visibilityProperty: true })) continue;
+      const ground = groundOf(one);
+      if (ground === undefined) continue;
+      const style = getComputedStyle(one);
+      const [red, green, blue, alpha] = read(style.color);
+      const seen = ratio(over([red, green, blue, alpha * opacityOf(one)], ground), ground);
+      const sizePx = Number.parseFloat(style.fontSize);
+      const isLarge = sizePx >= 24 || (sizePx >= 18.66 && Number(style.fontWeight) >= 700);
+      if (seen < (isLarge ? 3 : 4.5)) {
+        faint.add(`${one.tagName} .${one.className} “${one.textContent?.trim().slice(0, 30)}” ${seen.toFixed(2)}`);
+      }
+    }
+    return [...faint];
+  });
