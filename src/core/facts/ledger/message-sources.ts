@@ -10,6 +10,18 @@ export const messageSources = {
     standing: 'computed',
     text: 'When n units are switched on together: n claims of an address, and where each asks all others for theirs, n questions and n · n more claims. A shared recording of three units switched on agrees: 4 questions, 15 claims.',
   },
+  'iso-11783-5': {
+    standing: 'published',
+    text: 'ISO 11783-5, second-hand through an open implementation: the lowest NAME keeps an address; a claim counts when nobody opposes it for 250 ms; 254 is the address of who has none, 255 means everyone; who loses its address takes another or falls silent.',
+  },
+  'choice-listening': {
+    standing: 'project choice',
+    text: 'A source is silent after 3 s without a byte; more than half of the bytes of five seconds making no line is a wrong speed or noise; a sender is silent after three times its longest usual gap, at least 3 s. Claims are waited for 1.25 s, questions are 0.2 s apart, answers are waited for 2 s.',
+  },
+  'practice-baud': {
+    standing: 'common practice',
+    text: 'Talkers run at 4,800 baud, AIS and newer ones at 38,400, adapters and multiplexers on USB at 115,200.',
+  },
   'choice-quiet-waters': {
     standing: 'project choice',
     text: 'In quiet waters one ship under way in reach, every 10 s, and one small craft, every 30 s; each with its name every 6 min. The intervals of class B are those of ITU-R M.1371-5, second-hand, the one of class A is from memory.',

@@ -1,10 +1,8 @@
+import { listeningFigures, usualBauds } from '../../facts/listening-figures.ts';
 import { type LineQuality, startLineQuality } from './line-quality.ts';
 
-/** The speeds that adapters and talkers of a boat run at, bit/s (source: raymond-nmea; 115,200 is common practice of adapters). */
-export const usualBauds = [4800, 38_400, 115_200] as const;
-
-/** More of the bytes than this making no line is a wrong speed or noise, not a lost line now and then (project choice). */
-export const mostLostShare = 0.5;
+const bauds: readonly number[] = usualBauds.map(({ value }) => value);
+const mostLost = listeningFigures.mostLostShare.value;
 
 /** Listens at one speed after the other until lines come whole. */
 export interface BaudSearch {
@@ -20,16 +18,16 @@ export interface BaudSearch {
 export const startBaudSearch = (given?: number): BaudSearch => {
   const quality: LineQuality = startLineQuality();
   let at = 0;
-  const baud = (): number => given ?? usualBauds[at] ?? usualBauds[0];
+  const baud = (): number => given ?? bauds[at] ?? usualBauds[0].value;
   return {
     baud,
     heard(bytes) {
       if (given !== undefined) return undefined;
       quality.add(bytes);
       const lost = quality.lostShare(bytes.nowMs);
-      if (lost === undefined || lost <= mostLostShare) return undefined;
+      if (lost === undefined || lost <= mostLost) return undefined;
       quality.reset();
-      at = (at + 1) % usualBauds.length;
+      at = (at + 1) % bauds.length;
       return baud();
     },
   };

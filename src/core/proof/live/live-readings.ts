@@ -1,5 +1,6 @@
 import type { ReadingId } from '../../facts/reading-ids.ts';
 import type { LiveFigure } from './live-figure.ts';
+import { noteSpoken } from './live-senders.ts';
 import { type SampleRing, startSampleRing } from './sample-ring.ts';
 
 /** What one message says of one reading. */
@@ -27,6 +28,8 @@ export interface HeardReading {
   /** when it came last with a value; undefined where it never did */
   valueMs: number | undefined;
   lastMs: number;
+  messages: number;
+  gapMs: number | undefined;
   unit: string | undefined;
   isRound: boolean;
   ring: SampleRing | undefined;
@@ -63,6 +66,8 @@ export const startLiveReadings = (): LiveReadings => {
       isEmpty: true,
       valueMs: undefined,
       lastMs: 0,
+      messages: 0,
+      gapMs: undefined,
       unit: undefined,
       isRound: false,
       ring: undefined,
@@ -87,7 +92,7 @@ export const startLiveReadings = (): LiveReadings => {
     take(value, nowMs) {
       const of = readingOf(value);
       if (of === undefined) return;
-      of.lastMs = nowMs;
+      noteSpoken(of, nowMs);
       of.isEmpty = value.isEmpty;
       of.says = value.says;
       if (value.isEmpty) return;

@@ -1,3 +1,4 @@
+import { listeningFigures } from '../../facts/listening-figures.ts';
 import { readName } from '../decode/name-field.ts';
 import type { HowSure, LiveSender } from './live-snapshot.ts';
 
@@ -11,6 +12,8 @@ export interface HeardSender {
   name: string | undefined;
   lastMs: number;
   messages: number;
+  /** longest usual gap between its messages, once it spoke twice */
+  gapMs: number | undefined;
 }
 
 /** Which unit of the plan speaks from which address. */
@@ -48,6 +51,7 @@ export const startLiveSenders = (): LiveSenders => {
       name: undefined,
       lastMs: 0,
       messages: 0,
+      gapMs: undefined,
     };
     all.push(made);
     return made;
@@ -106,3 +110,25 @@ export const unitOf = ({ address, saidBy }: HeardSender, known: KnownUnits): Pic
   if (saidBy !== undefined) return { unit: saidBy, how: 'sure' };
   return (address === undefined ? undefined : known.get(address)) ?? {};
 };
+
+/** A gap that was long once is forgotten little by little, so that one lost message does not hide a silence for ever. */
+const forgetting = 0.98;
+
+/** Takes note that a sender spoke. */
+export const noteSpoken = (
+  sender: { lastMs: number; messages: number; gapMs: number | undefined },
+  nowMs: number,
+): void => {
+  if (sender.messages > 0) {
+    const gapMs = Math.max(0, nowMs - sender.lastMs);
+    sender.gapMs = sender.gapMs === undefined ? gapMs : Math.max(gapMs, sender.gapMs * forgetting);
+  }
+  sender.lastMs = nowMs;
+  sender.messages += 1;
+};
+
+const { senderSilentMs, senderSilentGaps } = listeningFigures;
+
+/** Whether it should have spoken again by now; undefined gaps tell nothing. */
+export const isSilent = ({ lastMs, gapMs }: { lastMs: number; gapMs: number | undefined }, nowMs: number): boolean =>
+  gapMs !== undefined && nowMs - lastMs > Math.max(senderSilentMs.value, gapMs * senderSilentGaps.value);

@@ -18,6 +18,8 @@ export interface LiveSender {
   readonly how?: HowSure;
   /** since it spoke last */
   readonly ageMs: number;
+  /** it should have spoken again by now */
+  readonly silent?: true;
   readonly messages: number;
 }
 
@@ -36,6 +38,8 @@ export interface LiveReading {
   readonly empty?: true;
   /** since it came last with a value, else since it came at all */
   readonly ageMs: number;
+  /** it should have come again by now */
+  readonly silent?: true;
   /** it has a number that can be drawn */
   readonly curve?: true;
 }

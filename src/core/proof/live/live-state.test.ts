@@ -79,6 +79,16 @@ test('two that fight over an address are two senders, and the one driven off has
   ]);
 });
 
+test('a sender and its readings are silent when they should have spoken again, by their own pace', () => {
+  const { state, nowMs } = afterHearing(30);
+  const silentAt = (laterMs: number) => state.heard(nowMs + laterMs).senders.filter(({ silent }) => silent);
+  expect(silentAt(2500)).toEqual([]);
+  expect(silentAt(3500).map(({ address }) => address)).toContain(35);
+  // the tank sender speaks every 2.5 s
+  expect(silentAt(3500).map(({ address }) => address)).not.toContain(52);
+  expect(silentAt(10_500).map(({ address }) => address)).toContain(52);
+});
+
 test('sentences are told by talker, and one that was damaged counts as that only', () => {
   const state = startLiveState((_talker, formatter) => (formatter === 'DPT' ? 'sounder' : undefined));
   state.sentence({ text: '$SDDPT,12.3,-1.5*4E', timeUs: undefined, checksum: 'right' }, 0);

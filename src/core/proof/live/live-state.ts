@@ -10,7 +10,7 @@ import { instanceOf } from '../survey/draft-sends.ts';
 import { figureOf } from './live-figure.ts';
 import type { LiveSentence } from './live-lines.ts';
 import { type HeardReading, startLiveReadings } from './live-readings.ts';
-import { type HeardSender, type KnownUnits, startLiveSenders, unitOf } from './live-senders.ts';
+import { type HeardSender, isSilent, type KnownUnits, noteSpoken, startLiveSenders, unitOf } from './live-senders.ts';
 import type { LiveCurve, LiveHeard, LiveReading, LiveSender } from './live-snapshot.ts';
 import { curveMs } from './sample-ring.ts';
 
@@ -61,6 +61,7 @@ const readingEntry = (of: HeardReading, sender: LiveSender | undefined, nowMs: n
   ...(of.says === undefined ? {} : { says: of.says }),
   ...(of.isEmpty ? { empty: true as const } : {}),
   ageMs: ageMs(nowMs, of.valueMs ?? of.lastMs),
+  ...(isSilent(of, nowMs) ? { silent: true as const } : {}),
   ...(of.ring === undefined ? {} : { curve: true as const }),
 });
 
@@ -71,6 +72,7 @@ const senderEntry = (of: HeardSender, known: KnownUnits, nowMs: number): LiveSen
   named: of.name !== undefined,
   ...unitOf(of, known),
   ageMs: ageMs(nowMs, of.lastMs),
+  ...(isSilent(of, nowMs) ? { silent: true as const } : {}),
   messages: of.messages,
 });
 
@@ -106,11 +108,6 @@ export const startLiveState = (
     return found;
   };
 
-  const note = (sender: HeardSender, nowMs: number): void => {
-    sender.lastMs = nowMs;
-    sender.messages += 1;
-  };
-
   return {
     frame(frame, nowMs) {
       if (frame.error || frame.remote || !frame.extended) return;
@@ -119,7 +116,7 @@ export const startLiveState = (
       const address = sourceOfCanId(frame.id);
       const data = frame.data.subarray(0, frame.length);
       const sender = pgn === addressClaim ? senders.claim(address, data) : senders.at(address);
-      note(sender, nowMs);
+      noteSpoken(sender, nowMs);
       const reader = readerOf(pgn);
       const payload = reader.isFast ? packets.take(frame) : data;
       if (payload === undefined) return;
@@ -140,7 +137,7 @@ export const startLiveState = (
       counts.sentences += 1;
       const { talker, formatter, isEmpty } = talkOf(text);
       const sender = senders.talker(talker, sentenceOf(talker, formatter));
-      note(sender, nowMs);
+      noteSpoken(sender, nowMs);
       for (const { reading, ifSaid } of readingsOfSentence(formatter)) {
         if (ifSaid === true) continue;
         const value = { reading, instance: undefined, sender: sender.id, message: formatter, isEmpty };

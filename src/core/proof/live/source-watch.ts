@@ -1,4 +1,4 @@
-import { mostLostShare, usualBauds } from './baud-search.ts';
+import { listeningFigures, usualBauds } from '../../facts/listening-figures.ts';
 import { startLineQuality } from './line-quality.ts';
 import type { LinkState } from './link-state.ts';
 
@@ -22,12 +22,14 @@ export interface SourceWatch {
   state(nowMs: number): SourceState;
 }
 
-/** Silence is told after this: a talker of any speed says something each second or two (project choice). */
-const silentAfterMs = 3000;
+/** A talker of any speed says something each second or two. */
+const silentAfterMs = listeningFigures.sourceSilentMs.value;
+const mostLost = listeningFigures.mostLostShare.value;
+const bauds: readonly number[] = usualBauds.map(({ value }) => value);
 
 /** The usual speed after this one, to be tried next. */
 export const nextBaud = (baud: number): number =>
-  usualBauds.find((usual) => usual > baud) ?? usualBauds.find((usual) => usual !== baud) ?? baud;
+  bauds.find((usual) => usual > baud) ?? bauds.find((usual) => usual !== baud) ?? baud;
 
 /** Starts watching a source whose link is not there yet. */
 export const startSourceWatch = (startMs: number): SourceWatch => {
@@ -65,7 +67,7 @@ export const startSourceWatch = (startMs: number): SourceWatch => {
       if (gone !== undefined) return gone;
       if (lastMs === undefined) return { kind: 'waiting', sinceMs: openMs, ...atBaud() };
       const lost = quality.lostShare(nowMs);
-      if (lost !== undefined && lost > mostLostShare) {
+      if (lost !== undefined && lost > mostLost) {
         const next = baud === undefined ? {} : { tryBaud: nextBaud(baud) };
         return { kind: 'garbage', lostPct: Math.round(lost * 100), ...atBaud(), ...next };
       }
