@@ -54,4 +54,8 @@ export const messageSources = {
     standing: 'common practice',
     text: 'Many receivers leave the variation of RMC empty, and some listeners take an empty field for zero.',
   },
+  'choice-proof': {
+    standing: 'project choice',
+    text: 'How far a watched bus or line may be from its plan. No figure was found in print: an interval from half to twice the planned one, headings 5° apart, depths 0.5 m after their offsets, variations 0.5°, a load from half to 1.2 of the planned one, a silence of ten intervals.',
+  },
 } as const satisfies Record<string, Source>;

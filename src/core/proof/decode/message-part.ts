@@ -109,3 +109,6 @@ export const kindWord = ({ pgn, kind }: { pgn: number; kind?: number | undefined
   const lookup = partField(pgn, partFields.get(pgn)?.kind)?.lookup;
   return kind === undefined || lookup === undefined ? undefined : lookupWord(lookup, kind);
 };
+
+/** Whether a message says in a field which tank, engine or battery it is about. */
+export const carriesInstance = (pgn: number): boolean => partFields.get(pgn)?.instance !== undefined;

@@ -8,9 +8,21 @@ import type { ReaderCounts, RecordedFrame } from '../readers/recorded-frame.ts';
 import { startSeconds } from '../timing/busiest-second.ts';
 import { startTimeAxis } from '../timing/time-axis.ts';
 import { type Sender, startSenderBook } from './sender-book.ts';
-import { addMessage } from './sent-book.ts';
+import { addMessage, type SentRecord } from './sent-book.ts';
 import type { SurveyReport } from './survey-report.ts';
 import { type SurveyTallies, surveySummary } from './survey-summary.ts';
+
+/** One whole message as it is surveyed; good until the next. */
+export interface HeardMessage {
+  readonly sender: Sender;
+  /** the one it came from; of a claim also one that cannot be kept */
+  readonly address: number;
+  /** where the survey counts this message number of this sender: the same object each time */
+  readonly record: SentRecord;
+  readonly payload: Uint8Array;
+  /** since the first frame; undefined where the recording tells no time */
+  readonly elapsedUs: number | undefined;
+}
 
 /** Surveys recordings of one bus, frame by frame, in memory that stays flat. */
 export interface Survey {
@@ -42,9 +54,11 @@ const startTallies = (): SurveyTallies => ({
 /**
  * Starts the survey of a bus. Pass its `take` to a recording reader, to several one after the other if need be.
  *
+ * `onHeard` is told of each whole message.
+ *
  * @example const survey = startSurvey(); const reader = startRecordingReader(survey.take);
  */
-export const startSurvey = (): Survey => {
+export const startSurvey = (onHeard?: (heard: HeardMessage) => void): Survey => {
   const axis = startTimeAxis();
   const seconds = startSeconds();
   const packets = startFastPackets();
@@ -92,6 +106,7 @@ export const startSurvey = (): Survey => {
     if (payload === undefined) return;
     noteProtocol(pgn, payload, sender);
     addMessage(record, payload, elapsedUs);
+    onHeard?.({ sender, address: sourceOfCanId(frame.id), record, payload, elapsedUs });
   };
 
   return {
