@@ -67,6 +67,7 @@ import { faultCurrentA } from '../src/core/power/source-side/fault-current.ts';
 import { standardFromSteering } from '../src/core/power/standard-from-steering.ts';
 import { steadyCurrentA } from '../src/core/power/steady-current.ts';
 import { tailLoopFieldUt, wireFieldUt } from '../src/core/power/wire-field.ts';
+import { ladderOhm } from '../src/core/proof/dock/ladder-ohm.ts';
 import { gatewayAndPilot, remoteBoat, remoteOf } from '../src/core/remote/remote-boat.test-helper.ts';
 import { placeSum } from '../src/core/sources/place-sum.ts';
 import { suggestedMeasures } from '../src/core/starting/suggested-measures.ts';
@@ -148,6 +149,7 @@ const methods = {
   heeledBeam,
   horizonNm,
   interruptNeeded,
+  ladderOhm,
   ladenKg,
   leastWebMm,
   letterFloorMm,

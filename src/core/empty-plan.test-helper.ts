@@ -52,4 +52,5 @@ export const emptyPlan: PlanDraft = {
   traffic: { waters: 'harbour', buses: [], lines: [] },
   remote: [],
   lighting: [],
+  tests: [],
 };

@@ -19,6 +19,7 @@ import { settingsSheetSchema } from './settings-sheet-shape.ts';
 import { fittingEntriesSchema } from './sites-shape.ts';
 import { sourcesEntriesSchema } from './sources-shape.ts';
 import { strayEntriesSchema } from './stray-shape.ts';
+import { testsEntriesSchema } from './tests-shape.ts';
 import { trafficEntriesSchema } from './traffic-shape.ts';
 import { mastEntrySchema, networkEntrySchema, passageEntrySchema, wayEntrySchema } from './ways-shape.ts';
 
@@ -264,6 +265,7 @@ export const planDraftSchema = z.strictObject({
   phases: z.exactOptional(phasesSchema),
   ...remoteEntriesSchema,
   ...lightingEntriesSchema,
+  ...testsEntriesSchema,
 });
 export type PlanDraft = z.infer<typeof planDraftSchema>;
 

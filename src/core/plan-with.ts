@@ -15,6 +15,7 @@ import { type LaidLateParts, planLaid } from './plan-laid.ts';
 import type { planPhases } from './plan-phases.ts';
 import type { Finding, Plan, PlanDraft } from './plan-shape.ts';
 import { program } from './program.ts';
+import type { dockSheet } from './proof/dock/dock-sheet.ts';
 import { arrivals } from './readings/arrivals.ts';
 import { withSeenBefore } from './readings/before-and-after.ts';
 import type { Reaches } from './readings/reaches.ts';
@@ -46,6 +47,8 @@ export interface LateParts extends LaidLateParts {
   readonly remote: typeof planRemote;
   /** which screens dim and fall silent together */
   readonly lighting: typeof planLighting;
+  /** what is measured and tried at the dock */
+  readonly tests: typeof dockSheet;
   /** what every rule finds */
   readonly findings: (input: RuleInput) => Finding[];
 }
@@ -73,6 +76,7 @@ export const withoutLateParts: LateParts = {
   phases: () => undefined,
   remote: () => ({ remote: [] }),
   lighting: () => ({ lighting: [] }),
+  tests: () => [],
   findings: () => [],
 };
 
@@ -105,7 +109,7 @@ const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedB
  * `pictures`: hashes of those that lie beside the boat file, where somebody looked; a plan without says nothing of them.
  */
 export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
-  const { wire, cures, mends, sources, sheet, blackouts, phases, remote, lighting, findings } = given;
+  const { wire, cures, mends, sources, sheet, blackouts, phases, remote, lighting, tests, findings } = given;
   return (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat), pictures?: ReadonlySet<string>): Plan => {
     const { boat: wired, proposal } = wire(boat);
     const index = indexBoat(wired);
@@ -138,7 +142,7 @@ export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
       ...sheet({ index, joins: joinsAt(lastPhase(boat)), settings: set.settings }),
     });
     const steps = phases({ refit, layouts, last: { ...laid, buses: entries }, before });
-    const whole: PlanDraft = {
+    const parts: Omit<PlanDraft, 'tests'> = {
       boat: boat.name,
       program,
       phase,
@@ -153,6 +157,7 @@ export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
       ...table,
       ...(steps === undefined ? {} : { phases: roundPlan(steps) }),
     };
+    const whole: PlanDraft = { ...parts, tests: tests({ index, plan: parts }) };
     const beside = pictures === undefined ? {} : { pictures };
     const found = findings({ index, plan: whole, reaches: refit.reachesIn(phase), ...beside });
     return { ...whole, findings: withReasons(found, boat.accepted) };

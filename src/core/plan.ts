@@ -14,6 +14,7 @@ import type { Finding } from './plan-shape.ts';
 import { planStray } from './plan-stray.ts';
 import { planTraffic } from './plan-traffic.ts';
 import { type LateParts, planWith, withoutLateParts } from './plan-with.ts';
+import { dockSheet } from './proof/dock/dock-sheet.ts';
 import { planRemote } from './remote/plan-remote.ts';
 import { rules } from './rules/index.ts';
 import type { RuleInput } from './rules/rule.ts';
@@ -45,6 +46,7 @@ export const lateParts: LateParts = {
   phases: planPhases,
   remote: planRemote,
   lighting: planLighting,
+  tests: dockSheet,
   findings,
 };
 

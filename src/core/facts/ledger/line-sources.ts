@@ -146,4 +146,20 @@ export const lineSources = {
     standing: 'computed',
     text: 'Resistance between the data wires with t terminators and n nodes: R = 1 / (t/120 + n/Rd).',
   },
+  'choice-dock-meter': {
+    standing: 'project choice',
+    text: 'A hand meter: 1 % of what it reads, half an ohm in its leads, and over 20 Mohm it shows an open circuit.',
+  },
+  'practice-dead-bus': {
+    standing: 'common practice',
+    text: 'A bus whose breaker is off has no volts between red and black; where it has, it is fed from a second place. Half a volt is allowed for what units still hold.',
+  },
+  'practice-0183-idle': {
+    standing: 'common practice',
+    text: 'An idle NMEA 0183 pair has A low and B high, 0 V and 5 V in one manual. 0.2 V between the two is the least a receiver reads by (TI, SLLS003G).',
+  },
+  'practice-hull-volts': {
+    standing: 'common practice',
+    text: 'On a metal hull the volts from plus to hull and from minus to hull are read with all off, then as each panel comes on, and the potential of an anode before and after the work. No figure was found for any: only what changes is told.',
+  },
 } as const satisfies Record<string, Source>;
