@@ -157,7 +157,7 @@ export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
       ...table,
       ...(steps === undefined ? {} : { phases: roundPlan(steps) }),
     };
-    const whole: PlanDraft = { ...parts, tests: tests({ index, plan: parts }) };
+    const whole: PlanDraft = { ...parts, tests: roundPlan(tests({ index, plan: parts })) };
     const beside = pictures === undefined ? {} : { pictures };
     const found = findings({ index, plan: whole, reaches: refit.reachesIn(phase), ...beside });
     return { ...whole, findings: withReasons(found, boat.accepted) };

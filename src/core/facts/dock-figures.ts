@@ -1,4 +1,5 @@
 import type { Figure } from './figure.ts';
+import type { SourceKey } from './sources.ts';
 
 /** What the tests at the dock reckon with beside the windows of `dock-tests.ts`. */
 export const dockFigures = {
@@ -14,3 +15,6 @@ export const dockFigures = {
   /** A against B of an idle 0183 pair: at least so far under it */
   pairIdleMostV: { value: -0.2, unit: 'V', source: 'practice-0183-idle' },
 } as const satisfies Record<string, Figure>;
+
+/** Volts against a metal hull have no figure: only what changes is told. */
+export const hullVoltsSource: SourceKey = 'practice-hull-volts';

@@ -2,7 +2,6 @@ import { keptFor } from '../../boat/kept-for.ts';
 import { dockFigures } from '../../facts/dock-figures.ts';
 import { dockTests } from '../../facts/dock-tests.ts';
 import type { BusEntry } from '../../plan-shape.ts';
-import { roundPlan } from '../../round-plan.ts';
 import type { TestEntry, TestKind, TestSpot, TestWindow } from '../../tests-shape.ts';
 import { busLadder, type LadderCase, type Lifted, middleStep } from './bus-ladder.ts';
 import { type DockInput, placeOf } from './dock-input.ts';
@@ -199,10 +198,10 @@ export const busTests = (
     const place = bus.feedPlace === undefined ? {} : { place: bus.feedPlace };
     return {
       off: [...keptPairTests(bus), ...insulationTests(bus, place)],
-      on: [...roundPlan(voltTests(input, bus, place)), ...idleTests(bus), ...countTests(bus)],
+      on: [...voltTests(input, bus, place), ...idleTests(bus), ...countTests(bus)],
     };
   });
   return { off: tests.flatMap(({ off }) => off), on: tests.flatMap(({ on }) => on) };
 };
 
-const keptPairTests = keptFor((bus: BusEntry) => roundPlan(pairTests(bus)));
+const keptPairTests = keptFor(pairTests);

@@ -3,6 +3,9 @@ import { aBoat } from '../../boat/a-boat.test-helper.ts';
 import { plan } from '../../plan.ts';
 import { aSteelBoat } from '../../steel-boat.test-helper.ts';
 import type { TestEntry } from '../../tests-shape.ts';
+import { busDiagnosis, readingTestId } from './bus-diagnosis.ts';
+import { busModel } from './bus-model.ts';
+import { soundRanges } from './sound-ranges.ts';
 
 const { boat } = aBoat();
 const whole = plan(boat, new Map());
@@ -81,5 +84,24 @@ describe('the sheet of tests at the dock', () => {
   test('is the same however the lists of the file are ordered', () => {
     const turned = { ...boat, kit: boat.kit.toReversed(), needs: boat.needs.toReversed() };
     expect(plan(turned, new Map()).tests).toEqual(tests);
+  });
+});
+
+describe('a bus of a plan that reads wrong', () => {
+  const [bus] = whole.buses;
+  if (bus === undefined) throw new Error('The Tern has a bus.');
+  const found = (values: Record<string, number | boolean>) => busDiagnosis(bus, (id) => values[id]);
+
+  test('has no cause before anything is read, and a missing terminator once 120 ohm are', () => {
+    expect(found({}).causes).toEqual([]);
+    const { causes, next } = found({ 'dock/data-ohm:nav:end-1': 117, 'dock/data-ohm:nav:end-2': 117 });
+    expect(['term-1', 'open-trunk']).toContain(causes[0]?.fault);
+    expect(['lifted-ohm:end-1', 'lifted-ohm:end-2', 'devices']).toContain(next?.key);
+  });
+
+  test('is judged by readings that its sheet asks for, but for two that only a search wants', () => {
+    const ids = new Set(tests.map(({ id }) => id));
+    const keys = soundRanges(busModel(bus)).map(([key]) => key);
+    expect(keys.filter((key) => !ids.has(readingTestId('nav', key)))).toEqual(['plug-ohm', 'steady']);
   });
 });

@@ -1,8 +1,7 @@
 import { byCodeUnit } from '../../boat/ids.ts';
+import { hullVoltsSource as source } from '../../facts/dock-figures.ts';
 import type { TestEntry } from '../../tests-shape.ts';
 import type { DockInput } from './dock-input.ts';
-
-const source = 'practice-hull-volts';
 
 const anode = (when: string, like?: string): TestEntry => ({
   id: `dock/anode:${when}`,
