@@ -10,6 +10,7 @@ import { useCableOfAddress } from './cards/use-cable-of-address.ts';
 import { type CardState, useCard } from './cards/use-card.ts';
 import { courseFacts } from './course/course-facts.ts';
 import { CourseLine } from './course/course-line.tsx';
+import { useTested } from './log/use-tested.ts';
 import { MarginView } from './margin/margin-view.tsx';
 import type { Note } from './margin/notes.ts';
 import type { Pull } from './pull-out/pull.ts';
@@ -134,6 +135,7 @@ export const BoatPage = ({ answer, step, cable, hrefOf, progress, onStop }: Boat
     flushSync(() => setOpenTable(undefined));
     document.querySelector<HTMLElement>('.table-switch')?.focus();
   };
+  const tested = useTested(boat.name, plan.tests);
   const part = useStep(step);
   const tables = part?.tables ?? [];
   const table = tables.find(({ words }) => words === openTable);
@@ -144,7 +146,7 @@ export const BoatPage = ({ answer, step, cable, hrefOf, progress, onStop }: Boat
   };
   return (
     <div className="boat-page">
-      <CourseLine waypoints={courseFacts({ boat, plan })} here={step} hrefOf={hrefOf} />
+      <CourseLine waypoints={courseFacts({ boat, plan, tested })} here={step} hrefOf={hrefOf} />
       <SheetFrame
         boatName={boat.name}
         view={view}

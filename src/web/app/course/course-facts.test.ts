@@ -16,9 +16,22 @@ test('the course has the ten steps in the order of the job', () => {
 });
 
 test('a step that is not computed yet says so and makes no figure up', () => {
-  for (const step of ['work', 'prove']) {
-    expect(factOf(step)).toEqual(['planned here later', 'later']);
-  }
+  expect(factOf('work')).toEqual(['planned here later', 'later']);
+});
+
+test('the prove step says what came out wrong, else how far the tests have come', () => {
+  const { boat } = aBoat();
+  const tests = plan(boat, new Map()).tests.slice(0, 2);
+  const factWith = (tested?: { tried: number; wrong: number }) => {
+    const told = tested === undefined ? undefined : { total: 2, ...tested };
+    const waypoint = courseFacts({ boat, plan: aPlan({ tests }), tested: told }).find(({ step }) => step === 'prove');
+    return [waypoint?.fact, waypoint?.state];
+  };
+  expect(factOf('prove')).toEqual(['nothing to test yet', 'open']);
+  expect(factWith()).toEqual(['2 tests', 'open']);
+  expect(factWith({ tried: 1, wrong: 0 })).toEqual(['1 of 2 tests tried', 'open']);
+  expect(factWith({ tried: 2, wrong: 1 })).toEqual(['1 test came out wrong', 'open']);
+  expect(factWith({ tried: 2, wrong: 0 })).toEqual(['2 of 2 tests tried', 'done']);
 });
 
 test('the binder step says what was given out last, and when', () => {

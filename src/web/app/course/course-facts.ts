@@ -1,5 +1,6 @@
 import type { Boat } from '../../../core/boat/boat-schema.ts';
 import type { BusEntry, Plan, ReadingEntry } from '../../../core/plan-shape.ts';
+import type { Tested } from '../../../core/proof/dock/tested.ts';
 import { cardBoat } from '../../../papers/cards/card-boat.ts';
 import { cablesToBuy } from '../../../papers/lists/cables-to-buy.ts';
 import { feedIsOpen } from '../../../papers/lists/feed-is-open.ts';
@@ -152,10 +153,30 @@ const binderWaypoint = (boat: Boat): Waypoint => {
   };
 };
 
+/** What came out wrong at the dock comes before how far the tests have come. */
+const proveWaypoint = ({ tests }: Plan, tested: Tested | undefined): Waypoint => {
+  const { tried, wrong } = tested ?? { tried: 0, wrong: 0 };
+  const far = tested === undefined ? words.tests(tests.length) : words.tested(tried, tests.length);
+  return {
+    step: 'prove',
+    name: words.step.prove,
+    fact: tests.length === 0 ? words.nothingToTest : wrong > 0 ? words.foundWrong(wrong) : far,
+    state: tests.length > 0 && tried === tests.length && wrong === 0 ? 'done' : 'open',
+  };
+};
+
 const later = (step: StepId): Waypoint => ({ step, name: words.step[step], fact: words.later, state: 'later' });
 
-/** The ten waypoints of a boat's course, each with the one fact that matters now. */
-export const courseFacts = ({ boat, plan }: { boat: Boat; plan: Plan }): readonly Waypoint[] => [
+/** The ten waypoints of a boat's course, each with the one fact that matters now; `tested`: how far her log says the tests have come. */
+export const courseFacts = ({
+  boat,
+  plan,
+  tested,
+}: {
+  boat: Boat;
+  plan: Plan;
+  tested?: Tested | undefined;
+}): readonly Waypoint[] => [
   boatWaypoint(boat),
   kitWaypoint(boat),
   needsWaypoint(plan),
@@ -164,6 +185,6 @@ export const courseFacts = ({ boat, plan }: { boat: Boat; plan: Plan }): readonl
   fitWaypoint(plan),
   buyWaypoint(plan),
   later('work'),
-  later('prove'),
+  proveWaypoint(plan, tested),
   binderWaypoint(boat),
 ];

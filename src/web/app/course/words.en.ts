@@ -44,4 +44,8 @@ export const en = {
   notGivenOut: 'not given out yet',
   givenOut: (mark: string, day: string) => `${mark} given out ${day}`,
   later: 'planned here later',
+  nothingToTest: 'nothing to test yet',
+  tests: (count: number) => (count === 1 ? '1 test' : `${count} tests`),
+  tested: (tried: number, total: number) => `${tried} of ${total} tests tried`,
+  foundWrong: (count: number) => (count === 1 ? '1 test came out wrong' : `${count} tests came out wrong`),
 } as const;

@@ -59,7 +59,8 @@ const shelf: Shelf = {
 
 const stores = new Map<string, LogStore>();
 
-const storeOf = (boat: string | undefined, name: string): LogStore => {
+/** The log of a boat of the folder, or of one opened by hand; one for all that ask. */
+export const storeOf = (boat: string | undefined, name: string): LogStore => {
   const key = boat === undefined ? `by hand ${name}` : `folder ${boat}`;
   const known = stores.get(key);
   if (known !== undefined) return known;
