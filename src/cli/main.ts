@@ -3,6 +3,7 @@ import { Command, InvalidArgumentError } from 'commander';
 import { UserError } from '../core/boat/user-error.ts';
 import { program as programName } from '../core/program.ts';
 import { check } from './commands/check.ts';
+import { listen } from './commands/listen.ts';
 import { newBoat } from './commands/new.ts';
 import { open } from './commands/open.ts';
 import { plan } from './commands/plan.ts';
@@ -105,6 +106,34 @@ commands
   .option('--length <length>', 'length of that hull, for example 11.8 or "39 ft"')
   .option('--json', 'print what was found as JSON')
   .action(survey);
+
+const secondsNumber = (text: string): number => {
+  const seconds = Number(text);
+  if (!(seconds > 0 && seconds <= 864_000))
+    throw new InvalidArgumentError('That is a number of seconds above 0, at most 864000.');
+  return seconds;
+};
+
+commands
+  .command('listen')
+  .description(
+    'hold the live bus against the plan while it speaks; ends with 1 when anything planned is missing or wrong',
+  )
+  .argument('<file>', 'boat file')
+  .option('--udp [port]', 'hear what is sent to a UDP port (usually 10110)')
+  .option('--bind <address>', 'only at this address of this machine')
+  .option('--tcp <host:port>', 'call a gateway that serves data over TCP')
+  .option('--serial <path>', 'hear a serial port, such as a USB adapter')
+  .option('--baud <number>', 'its speed; without it 4800, 38400 and 115200 are tried until lines come whole')
+  .option('--stdin', 'hear standard input: candump -L can0 | fairlead listen boat.json --stdin')
+  .option('--tail <file>', 'follow a file that another program writes')
+  .option('--record <file>', 'write what comes in on the end of this file')
+  .option('--for <seconds>', 'stop after so many seconds', secondsNumber)
+  .option('--ask <interface>', 'also ask the units who they are, through cansend; sends nothing without a yes')
+  .option('--thorough', 'with --ask: also what each unit is, sends and hears')
+  .option('--yes', 'with --ask: say yes beforehand')
+  .option('--json', 'print the report as JSON at the end')
+  .action(listen);
 
 commands
   .command('sheets')

@@ -1,6 +1,6 @@
 import type { ReadingId } from '../../facts/reading-ids.ts';
 import type { LiveFigure } from './live-figure.ts';
-import { noteSpoken } from './live-senders.ts';
+import { type Pace, startPace } from './pace.ts';
 import { type SampleRing, startSampleRing } from './sample-ring.ts';
 
 /** What one message says of one reading. */
@@ -27,9 +27,8 @@ export interface HeardReading {
   isEmpty: boolean;
   /** when it came last with a value; undefined where it never did */
   valueMs: number | undefined;
-  lastMs: number;
-  messages: number;
-  gapMs: number | undefined;
+  lastMs: number | undefined;
+  readonly pace: Pace;
   unit: string | undefined;
   isRound: boolean;
   ring: SampleRing | undefined;
@@ -52,7 +51,7 @@ export const startLiveReadings = (): LiveReadings => {
   const byKey = new Map<string, HeardReading>();
   let curves = 0;
 
-  const readingOf = ({ reading, instance, sender, message }: HeardValue): HeardReading | undefined => {
+  const readingOf = ({ reading, instance, sender, message }: HeardValue, nowMs: number): HeardReading | undefined => {
     const key = `${sender} ${message} ${reading} ${instance ?? ''}`;
     const known = byKey.get(key);
     if (known !== undefined || all.length >= mostReadings) return known;
@@ -65,9 +64,8 @@ export const startLiveReadings = (): LiveReadings => {
       says: undefined,
       isEmpty: true,
       valueMs: undefined,
-      lastMs: 0,
-      messages: 0,
-      gapMs: undefined,
+      lastMs: undefined,
+      pace: startPace(nowMs),
       unit: undefined,
       isRound: false,
       ring: undefined,
@@ -90,9 +88,10 @@ export const startLiveReadings = (): LiveReadings => {
 
   return {
     take(value, nowMs) {
-      const of = readingOf(value);
+      const of = readingOf(value, nowMs);
       if (of === undefined) return;
-      noteSpoken(of, nowMs);
+      if (of.lastMs !== undefined) of.pace.add(nowMs);
+      of.lastMs = nowMs;
       of.isEmpty = value.isEmpty;
       of.says = value.says;
       if (value.isEmpty) return;

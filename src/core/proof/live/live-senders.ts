@@ -1,6 +1,6 @@
-import { listeningFigures } from '../../facts/listening-figures.ts';
 import { readName } from '../decode/name-field.ts';
 import type { HowSure, LiveSender } from './live-snapshot.ts';
+import { isOverdue, type Pace, startPace } from './pace.ts';
 
 /** One sender while it is being heard. */
 export interface HeardSender {
@@ -12,8 +12,8 @@ export interface HeardSender {
   name: string | undefined;
   lastMs: number;
   messages: number;
-  /** longest usual gap between its messages, once it spoke twice */
-  gapMs: number | undefined;
+  /** what it sends, by message, to know its pace */
+  readonly paces: Map<number | string, Pace>;
 }
 
 /** Which unit of the plan speaks from which address. */
@@ -51,7 +51,7 @@ export const startLiveSenders = (): LiveSenders => {
       name: undefined,
       lastMs: 0,
       messages: 0,
-      gapMs: undefined,
+      paces: new Map(),
     };
     all.push(made);
     return made;
@@ -111,24 +111,25 @@ export const unitOf = ({ address, saidBy }: HeardSender, known: KnownUnits): Pic
   return (address === undefined ? undefined : known.get(address)) ?? {};
 };
 
-/** A gap that was long once is forgotten little by little, so that one lost message does not hide a silence for ever. */
-const forgetting = 0.98;
-
-/** Takes note that a sender spoke. */
-export const noteSpoken = (
-  sender: { lastMs: number; messages: number; gapMs: number | undefined },
-  nowMs: number,
-): void => {
-  if (sender.messages > 0) {
-    const gapMs = Math.max(0, nowMs - sender.lastMs);
-    sender.gapMs = sender.gapMs === undefined ? gapMs : Math.max(gapMs, sender.gapMs * forgetting);
-  }
+/** Takes note that a sender spoke, whatever it said. */
+export const noteSpoken = (sender: HeardSender, nowMs: number): void => {
   sender.lastMs = nowMs;
   sender.messages += 1;
 };
 
-const { senderSilentMs, senderSilentGaps } = listeningFigures;
+/** More messages than any device sends: damaged data. */
+const mostPaces = 256;
 
-/** Whether it should have spoken again by now; undefined gaps tell nothing. */
-export const isSilent = ({ lastMs, gapMs }: { lastMs: number; gapMs: number | undefined }, nowMs: number): boolean =>
-  gapMs !== undefined && nowMs - lastMs > Math.max(senderSilentMs.value, gapMs * senderSilentGaps.value);
+/** Takes note of one whole message that comes at a pace of its own. */
+export const notePace = ({ paces }: HeardSender, message: number | string, nowMs: number): void => {
+  const pace = paces.get(message);
+  if (pace !== undefined) pace.add(nowMs);
+  else if (paces.size < mostPaces) paces.set(message, startPace(nowMs));
+};
+
+/** Whether it should have said something by now, by the quickest of its messages. */
+export const isSilent = ({ lastMs, paces }: HeardSender, nowMs: number): boolean => {
+  let gapMs = Number.POSITIVE_INFINITY;
+  for (const pace of paces.values()) gapMs = Math.min(gapMs, pace.gapMs() ?? gapMs);
+  return isOverdue(nowMs - lastMs, gapMs);
+};

@@ -1,4 +1,6 @@
 import type { ReadingId } from '../../facts/reading-ids.ts';
+import type { Level } from '../../plan-shape.ts';
+import type { SourceState } from './source-watch.ts';
 
 /** How sure it is that a sender is a unit of the plan. */
 export type HowSure = 'identity' | 'sure' | 'alike' | 'doubtful';
@@ -60,4 +62,41 @@ export interface LiveCurve {
   readonly round?: true;
   /** age of each point, and its value, from the oldest on */
   readonly points: readonly (readonly [ageMs: number, value: number])[];
+}
+
+/** One planned unit of the wires that are listened to. */
+export interface LiveUnit {
+  readonly unit: string;
+  /** `silent` = it spoke and has stopped; `unheard` = it never spoke; `not-due` = it need not have by now */
+  readonly state: 'speaking' | 'silent' | 'unheard' | 'not-due';
+  /** since it spoke last; absent where it never did */
+  readonly ageMs?: number;
+}
+
+/** One thing that is not as planned, as the comparison has it. */
+export interface LiveFinding {
+  readonly id: string;
+  readonly level: Level;
+  readonly about: readonly string[];
+  readonly says: string;
+  readonly cure: string;
+}
+
+/** One thing that happened while listening, in a sentence. */
+export interface LiveNews {
+  readonly atMs: number;
+  /** what it is about: the source, what was sent, a unit of the plan, something not as planned */
+  readonly of: 'source' | 'sent' | 'unit' | 'finding';
+  readonly says: string;
+}
+
+/** Everything there is to see of a boat that is listened to. */
+export interface LiveSnapshot extends LiveHeard {
+  readonly atMs: number;
+  readonly source: { readonly says: string; readonly state: SourceState; readonly words: string };
+  readonly units: readonly LiveUnit[];
+  /** the newest first */
+  readonly findings: readonly LiveFinding[];
+  /** the oldest first */
+  readonly news: readonly LiveNews[];
 }

@@ -6,12 +6,21 @@ import { emptinessOf } from '../decode/main-field.ts';
 import { partOf, partReader, readingsSeen } from '../decode/message-part.ts';
 import { valuesOf, valueWords } from '../decode/told-values.ts';
 import type { RecordedFrame } from '../readers/recorded-frame.ts';
-import { instanceOf } from '../survey/draft-sends.ts';
+import { instanceOf, isProtocol } from '../survey/draft-sends.ts';
 import { figureOf } from './live-figure.ts';
 import type { LiveSentence } from './live-lines.ts';
 import { type HeardReading, startLiveReadings } from './live-readings.ts';
-import { type HeardSender, isSilent, type KnownUnits, noteSpoken, startLiveSenders, unitOf } from './live-senders.ts';
+import {
+  type HeardSender,
+  isSilent,
+  type KnownUnits,
+  notePace,
+  noteSpoken,
+  startLiveSenders,
+  unitOf,
+} from './live-senders.ts';
 import type { LiveCurve, LiveHeard, LiveReading, LiveSender } from './live-snapshot.ts';
+import { isOverdue } from './pace.ts';
 import { curveMs } from './sample-ring.ts';
 
 /** What is on a live bus, kept up with every frame and sentence. Equal bytes at equal times give equal snapshots. */
@@ -47,6 +56,7 @@ const messageReader = (pgn: number) => ({
   isFast: isFastPacket(pgn),
   partKey: partReader(pgn),
   isEmpty: emptinessOf(pgn),
+  isProtocol: isProtocol(pgn),
 });
 
 const ageMs = (nowMs: number, lastMs: number): number => Math.max(0, Math.round(nowMs - lastMs));
@@ -60,8 +70,10 @@ const readingEntry = (of: HeardReading, sender: LiveSender | undefined, nowMs: n
   message: of.message,
   ...(of.says === undefined ? {} : { says: of.says }),
   ...(of.isEmpty ? { empty: true as const } : {}),
-  ageMs: ageMs(nowMs, of.valueMs ?? of.lastMs),
-  ...(isSilent(of, nowMs) ? { silent: true as const } : {}),
+  ageMs: ageMs(nowMs, of.valueMs ?? of.lastMs ?? nowMs),
+  ...(isOverdue(nowMs - (of.lastMs ?? nowMs), of.pace.gapMs() ?? Number.POSITIVE_INFINITY)
+    ? { silent: true as const }
+    : {}),
   ...(of.ring === undefined ? {} : { curve: true as const }),
 });
 
@@ -120,6 +132,7 @@ export const startLiveState = (
       const reader = readerOf(pgn);
       const payload = reader.isFast ? packets.take(frame) : data;
       if (payload === undefined) return;
+      if (!reader.isProtocol) notePace(sender, pgn, nowMs);
       const part = partOf(reader.partKey(payload));
       const isEmpty = reader.isEmpty(payload);
       const says = isEmpty ? undefined : valueWords(pgn, valuesOf(pgn, payload));
@@ -138,6 +151,7 @@ export const startLiveState = (
       const { talker, formatter, isEmpty } = talkOf(text);
       const sender = senders.talker(talker, sentenceOf(talker, formatter));
       noteSpoken(sender, nowMs);
+      notePace(sender, formatter, nowMs);
       for (const { reading, ifSaid } of readingsOfSentence(formatter)) {
         if (ifSaid === true) continue;
         const value = { reading, instance: undefined, sender: sender.id, message: formatter, isEmpty };

@@ -1,0 +1,57 @@
+import { UserError } from '../../core/boat/user-error.ts';
+import { type Listening, startListening } from '../../live/listening.ts';
+import { loadBoat } from '../../node/files/load-boat.ts';
+import { picturesBeside } from '../../node/pictures-beside.ts';
+import { askFirst } from '../ask-first.ts';
+import { listenScreen } from '../listen-screen.ts';
+import { listenSource, type SourceOptions } from '../listen-source.ts';
+import { printProof } from '../print-proof.ts';
+import { solveAtTerminal } from '../solve-at-terminal.ts';
+
+interface ListenOptions extends SourceOptions {
+  readonly record?: string;
+  readonly json?: boolean;
+  readonly for?: number;
+  readonly ask?: string;
+  readonly thorough?: boolean;
+  readonly yes?: boolean;
+}
+
+const twice = new UserError({
+  says: 'Boat and bus cannot both come from standard input.',
+  whatToDo: 'Give the boat as a file.',
+});
+
+/** Comes back when it is to be the end: Ctrl-C, the source’s own end, or so many seconds. */
+const untilEnd = ({ ended }: Listening, seconds: number | undefined): Promise<void> =>
+  new Promise((resolve) => {
+    const timer = seconds === undefined ? undefined : setTimeout(() => finish(), seconds * 1000);
+    const finish = (): void => {
+      clearTimeout(timer);
+      process.off('SIGINT', finish).off('SIGTERM', finish);
+      resolve();
+    };
+    process.once('SIGINT', finish).once('SIGTERM', finish);
+    void ended.then(finish);
+  });
+
+/**
+ * `fairlead listen FILE`: the live bus held against the plan, while it speaks; at the end the same report and exit code as
+ * `fairlead prove`. It only listens, unless `--ask` is given and a person says yes.
+ */
+export const listen = async (file: string, options: ListenOptions): Promise<void> => {
+  if (file === '-' && options.stdin === true) throw twice;
+  const { json = false } = options;
+  const source = listenSource(options);
+  const { boat } = await loadBoat(file);
+  const ask = await askFirst(options);
+  const plan = await solveAtTerminal(boat, await picturesBeside(file));
+  const screen = listenScreen(boat, json);
+  const listening = startListening({ source, boat, plan, recordTo: options.record, onNews: screen.news });
+  screen.begin(listening);
+  if (ask !== undefined) listening.ask(ask);
+  await untilEnd(listening, options.for);
+  screen.end();
+  await listening.stop();
+  printProof(boat, listening.report(), json);
+};
