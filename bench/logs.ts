@@ -3,8 +3,8 @@ import { closeSync, mkdtempSync, openSync, readSync, rmSync, writeSync } from 'n
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { FromPgn } from '@canboat/canboatjs';
-import { startCandumpReader } from '../src/core/proof/readers/candump-reader.ts';
-import type { RecordingReader } from '../src/core/proof/readers/recorded-frame.ts';
+import { startLineReader } from '../src/core/proof/readers/line-reader.ts';
+import type { RecordingReader } from '../src/core/proof/readers/recording-reader-shape.ts';
 import { startSurvey } from '../src/core/proof/survey/survey.ts';
 import { recordBus } from '../tests/recordings/invented-bus.ts';
 import { candumpBytes } from '../tests/recordings/write-recording.ts';
@@ -64,15 +64,9 @@ try {
 
   let seen = 0;
   const reader =
-    lineCount /
-    bestS(() =>
-      readThrough(
-        path,
-        startCandumpReader((frame) => (seen += frame.length)),
-      ),
-    );
+    lineCount / bestS(() => readThrough(path, startLineReader({ onFrame: (frame) => (seen += frame.length) })));
   const heapBefore = process.memoryUsage().heapUsed;
-  const survey = lineCount / bestS(() => readThrough(path, startCandumpReader(startSurvey().take)));
+  const survey = lineCount / bestS(() => readThrough(path, startLineReader(startSurvey())));
   const heapGrownMb = (process.memoryUsage().heapUsed - heapBefore) / 1e6;
   const words = lineCount / bestS(() => spawnSync('wc', ['-l', path]));
   const peer = sampleLines / bestS(() => decodeSample(decoded));

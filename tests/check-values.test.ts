@@ -136,7 +136,7 @@ const tested: readonly (readonly [file: string, ids: readonly string[]])[] = [
   ['src/core/power/pick-fuse.test.ts', ['PW-47', 'PW-48', 'PW-49', 'PW-50', 'PW-51']],
   ['src/core/power/size-by-drop.test.ts', ['PW-01', 'PW-02', 'PW-03', 'PW-04', 'PW-05', 'PW-06', 'PW-07', 'PW-08']],
   [
-    'src/core/proof/decode/can-id.test.ts',
+    'src/core/proof/readers/can-id.test.ts',
     ['MS-01', 'MS-02', 'MS-03', 'MS-04', 'MS-05', 'MS-07', 'MS-09', 'MS-10', 'MS-12', 'MS-13'],
   ],
   ['src/core/proof/decode/fast-packet.test.ts', ['MS-24', 'MS-26', 'MS-27', 'MS-28']],

@@ -2,7 +2,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test, vi } from 'vitest';
 import { type LiveLine, startLiveLines } from '../core/proof/live/live-lines.ts';
-import { startCandumpReader } from '../core/proof/readers/candump-reader.ts';
+import { startLineReader } from '../core/proof/readers/line-reader.ts';
 import { tempFolder } from '../node/files/temp-folder.test-helper.ts';
 import { startRecorder } from './recorder.ts';
 
@@ -15,7 +15,7 @@ const linesOf = (text: string): LiveLine[] => {
 };
 
 const framesIn = (path: string): number => {
-  const reader = startCandumpReader(() => undefined);
+  const reader = startLineReader({});
   reader.push(readFileSync(path));
   return reader.end().frames;
 };

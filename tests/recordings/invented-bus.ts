@@ -1,5 +1,5 @@
 import { isFastPacket } from '../../src/core/facts/pgns.ts';
-import { buildCanId } from '../../src/core/proof/decode/can-id.ts';
+import { buildCanId } from '../../src/core/proof/readers/can-id.ts';
 import { fastPacketFrames, type InventedName, littleEndian, namePayload, productPayload } from './payloads.ts';
 
 export interface RecordedFrame {

@@ -1,3 +1,4 @@
+import { splitCanId } from '../../src/core/proof/readers/can-id.ts';
 import type { RecordedFrame } from './invented-bus.ts';
 
 const hex = (value: number, digits: number): string => value.toString(16).toUpperCase().padStart(digits, '0');
@@ -60,3 +61,103 @@ export const pcapBytes = (
 
 /** Text as bytes, for lines that are no frames. */
 export const garbage = asciiBytes;
+
+const dateText = (timeUs: number, { between, millis }: { between: string; millis: boolean }): string => {
+  const text = new Date(timeUs / 1000).toISOString().replace('T', between);
+  return millis ? text : text.replace(/\.\d+Z$/, 'Z');
+};
+
+/** The frames as comma-separated lines, times to the millisecond. */
+export const csvBytes = (
+  frames: readonly RecordedFrame[],
+  { between = 'T', millis = true }: { between?: 'T' | '-'; millis?: boolean } = {},
+): Uint8Array =>
+  asciiBytes(
+    frames
+      .map(({ timeUs, id, data }) => {
+        const { priority, pgn, source, destination } = splitCanId(id);
+        const stamp = dateText(timeUs, { between, millis });
+        return `${stamp},${priority},${pgn},${source},${destination},${data.length},${hexBytes(data, ',').toLowerCase()}\n`;
+      })
+      .join(''),
+  );
+
+interface PcapngForm {
+  readonly littleEndian?: boolean;
+  /** value of if_tsresol; absent = the usual microseconds */
+  readonly resolution?: number;
+  readonly simple?: boolean;
+  readonly link?: number;
+}
+
+const blockOf = (type: number, body: Uint8Array, littleEndian: boolean): Uint8Array => {
+  const padded = Math.ceil(body.length / 4) * 4;
+  const bytes = new Uint8Array(12 + padded);
+  const view = new DataView(bytes.buffer);
+  view.setUint32(0, type, littleEndian);
+  view.setUint32(4, bytes.length, littleEndian);
+  bytes.set(body, 8);
+  view.setUint32(8 + padded, bytes.length, littleEndian);
+  return bytes;
+};
+
+const bodyOf = (length: number, fill: (view: DataView) => void): Uint8Array => {
+  const bytes = new Uint8Array(length);
+  fill(new DataView(bytes.buffer));
+  return bytes;
+};
+
+const ticksOf = (timeUs: number, resolution = 6): bigint =>
+  resolution >= 0x80
+    ? (BigInt(timeUs) << BigInt(resolution & 0x7f)) / 1_000_000n
+    : (BigInt(timeUs) * 10n ** BigInt(resolution)) / 1_000_000n;
+
+const packetBlock = ({ id, data }: RecordedFrame, form: Required<Omit<PcapngForm, 'resolution'>>, ticks: bigint) => {
+  const { littleEndian, simple } = form;
+  const head = simple ? 4 : 20;
+  const body = bodyOf(head + 16, (view) => {
+    if (simple) view.setUint32(0, 16, littleEndian);
+    else {
+      view.setUint32(4, Number(ticks >> 32n), littleEndian);
+      view.setUint32(8, Number(ticks & 0xffff_ffffn), littleEndian);
+      view.setUint32(12, 16, littleEndian);
+      view.setUint32(16, 16, littleEndian);
+    }
+    view.setUint32(head, (id | 0x8000_0000) >>> 0, false);
+    view.setUint8(head + 4, data.length);
+  });
+  body.set(data, head + 8);
+  return blockOf(simple ? 3 : 6, body, littleEndian);
+};
+
+/** The frames as one section of a pcapng file, with a block between that no reader of frames needs. */
+export const pcapngBytes = (
+  frames: readonly RecordedFrame[],
+  { littleEndian = true, resolution, simple = false, link = 227 }: PcapngForm = {},
+): Uint8Array => {
+  const section = bodyOf(16, (view) => {
+    view.setUint32(0, 0x1a2b_3c4d, littleEndian);
+    view.setUint16(4, 1, littleEndian);
+    view.setBigInt64(8, -1n, littleEndian);
+  });
+  const described = bodyOf(resolution === undefined ? 8 : 20, (view) => {
+    view.setUint16(0, link, littleEndian);
+    if (resolution === undefined) return;
+    view.setUint16(8, 9, littleEndian);
+    view.setUint16(10, 1, littleEndian);
+    view.setUint8(12, resolution);
+  });
+  const blocks = [
+    blockOf(0x0a0d_0d0a, section, littleEndian),
+    blockOf(1, described, littleEndian),
+    blockOf(5, new Uint8Array(16), littleEndian),
+    ...frames.map((frame) => packetBlock(frame, { littleEndian, simple, link }, ticksOf(frame.timeUs, resolution))),
+  ];
+  const bytes = new Uint8Array(blocks.reduce((sum, block) => sum + block.length, 0));
+  let at = 0;
+  for (const block of blocks) {
+    bytes.set(block, at);
+    at += block.length;
+  }
+  return bytes;
+};

@@ -4,8 +4,8 @@ import { edits } from '../../core/boat/edits/index.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import { writeBoat } from '../../core/boat/write-boat.ts';
 import { heardEdit } from '../../core/kit/heard-edit.ts';
-import type { ReaderCounts } from '../../core/proof/readers/recorded-frame.ts';
-import { startRecordingReader } from '../../core/proof/readers/recording-reader.ts';
+import { formsRead, startRecordingReader } from '../../core/proof/readers/recording-reader.ts';
+import type { ReaderCounts } from '../../core/proof/readers/recording-reader-shape.ts';
 import { draftBoat } from '../../core/proof/survey/draft-boat.ts';
 import { maskedReport } from '../../core/proof/survey/masked-report.ts';
 import { type Survey, startSurvey } from '../../core/proof/survey/survey.ts';
@@ -25,11 +25,11 @@ const cannotRead = (path: string, cause: unknown): UserError => {
       : code === 'EISDIR'
         ? 'This is a folder, not a recording.'
         : 'This recording cannot be read.';
-  return new UserError({ says, place: path, whatToDo: 'Give candump text or a pcap file, or - for standard input.' });
+  return new UserError({ says, place: path, whatToDo: `${formsRead} - stands for standard input.` });
 };
 
 const readOne = async (path: string, survey: Survey): Promise<ReaderCounts> => {
-  const reader = startRecordingReader(survey.take);
+  const reader = startRecordingReader(survey);
   const stream = path === '-' ? process.stdin : createReadStream(path, { highWaterMark: 1 << 20 });
   try {
     for await (const chunk of stream) reader.push(chunk as Uint8Array);

@@ -15,7 +15,7 @@ const tellEveryBytes = 1024 * 1024;
 
 const readRecording = async (recording: Blob, say: (reply: StartingReply) => void): Promise<SurveyReport> => {
   const survey = startSurvey();
-  const reader = startRecordingReader(survey.take);
+  const reader = startRecordingReader(survey);
   let [readBytes, toldBytes] = [0, 0];
   const pieces = recording.stream().getReader();
   for (let piece = await pieces.read(); !piece.done; piece = await pieces.read()) {

@@ -1,6 +1,6 @@
 import { askingFigures } from '../../facts/listening-figures.ts';
-import { pgnOfCanId, sourceOfCanId, splitCanId } from '../decode/can-id.ts';
 import { byStrengthOfName, readName } from '../decode/name-field.ts';
+import { pgnOfCanId, sourceOfCanId, splitCanId } from '../readers/can-id.ts';
 import { addressClaim, claimFrame, everyone, isoRequest, nullAddress, type SentFrame } from './sent-frame.ts';
 
 /** What is needed of a frame that was heard. */

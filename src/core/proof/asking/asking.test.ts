@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { splitCanId } from '../decode/can-id.ts';
 import { readName } from '../decode/name-field.ts';
+import { splitCanId } from '../readers/can-id.ts';
 import { type Asking, askingWords, startAsking } from './asking.ts';
 import { ownName } from './own-name.ts';
 import { addressClaim, claimFrame, frameText, isoRequest, type SentFrame } from './sent-frame.ts';

@@ -1,5 +1,5 @@
 import { askingFigures } from '../../facts/listening-figures.ts';
-import { pgnOfCanId, sourceOfCanId } from '../decode/can-id.ts';
+import { pgnOfCanId, sourceOfCanId } from '../readers/can-id.ts';
 import { type HeardFrame, startAddressClaimer } from './address-claimer.ts';
 import { addressClaim, everyone, nullAddress, requestFrame, type SentFrame } from './sent-frame.ts';
 

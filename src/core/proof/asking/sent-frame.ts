@@ -1,5 +1,5 @@
 import { askingFigures } from '../../facts/listening-figures.ts';
-import { buildCanId } from '../decode/can-id.ts';
+import { buildCanId } from '../readers/can-id.ts';
 
 /** One frame that Fairlead sends, and what it is in words. */
 export interface SentFrame {

@@ -2,7 +2,8 @@ import { indexBoat } from '../../boat/boat-index.ts';
 import type { Boat } from '../../boat/boat-schema.ts';
 import { byCodeUnit } from '../../boat/ids.ts';
 import type { Plan } from '../../plan-shape.ts';
-import type { ReaderCounts, RecordedFrame } from '../readers/recorded-frame.ts';
+import type { RecordedFrame } from '../readers/recorded-frame.ts';
+import type { ReaderCounts } from '../readers/recording-reader-shape.ts';
 import type { Sender } from '../survey/sender-book.ts';
 import { type HeardMessage, startSurvey } from '../survey/survey.ts';
 import { startTimeAxis } from '../timing/time-axis.ts';
@@ -62,7 +63,7 @@ const isAnswer = (pgn: number): boolean => pgn < 61_440 || (pgn >= 126_208 && pg
 /**
  * Starts watching a boat against her plan.
  *
- * @example const watch = startWatch({ boat, plan }); const reader = startRecordingReader(watch.takeFrame);
+ * @example const watch = startWatch({ boat, plan }); const reader = startRecordingReader({ onFrame: watch.takeFrame });
  */
 export const startWatch = ({ boat, plan, bus, talker }: WatchOptions): Watch => {
   const planned = { index: indexBoat(boat), plan };
@@ -97,7 +98,7 @@ export const startWatch = ({ boat, plan, bus, talker }: WatchOptions): Watch => 
     takeFrame(frame) {
       frames += 1;
       nowUs = axis.advance(frame.timeUs);
-      onBus.survey.take(frame);
+      onBus.survey.onFrame(frame);
     },
     takeSentence(text, timeUs) {
       nowUs = axis.advance(timeUs);

@@ -1,4 +1,4 @@
-import type { ReaderCounts } from '../readers/recorded-frame.ts';
+import type { ReaderCounts } from '../readers/recording-reader-shape.ts';
 import type { Sender } from '../survey/sender-book.ts';
 import type { SurveyReport, SurveySender } from '../survey/survey-report.ts';
 import type { Claim } from './claim-book.ts';

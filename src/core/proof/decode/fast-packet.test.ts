@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fastPacketFrames } from '../../../../tests/recordings/payloads.ts';
-import { buildCanId } from './can-id.ts';
+import { buildCanId } from '../readers/can-id.ts';
 import { startFastPackets } from './fast-packet.ts';
 
 const bytesOf = (hex: string): Uint8Array =>

@@ -1,4 +1,4 @@
-import { pgnOfCanId } from './can-id.ts';
+import { pgnOfCanId } from '../readers/can-id.ts';
 
 /** How the fast packets of a recording came through. */
 export interface FastPacketCounts {

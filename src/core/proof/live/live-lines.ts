@@ -1,5 +1,6 @@
 import { readSentence } from '../decode/sentence.ts';
-import { endsFrame, none, readCandumpLine, skipBlanks } from '../readers/candump-line.ts';
+import { endsFrame, readCandumpLine } from '../readers/candump-line.ts';
+import { none, skipBlanks } from '../readers/line-bytes.ts';
 import { emptyFrame, type RecordedFrame } from '../readers/recorded-frame.ts';
 
 /** One sentence of NMEA 0183 as it came. */

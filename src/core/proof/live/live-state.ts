@@ -1,10 +1,10 @@
 import { readingsOfSentence } from '../../facts/message-readings.ts';
 import { isFastPacket } from '../../facts/pgns.ts';
-import { pgnOfCanId, sourceOfCanId } from '../decode/can-id.ts';
 import { startFastPackets } from '../decode/fast-packet.ts';
 import { emptinessOf } from '../decode/main-field.ts';
 import { partOf, partReader, readingsSeen } from '../decode/message-part.ts';
 import { valuesOf, valueWords } from '../decode/told-values.ts';
+import { pgnOfCanId, sourceOfCanId } from '../readers/can-id.ts';
 import type { RecordedFrame } from '../readers/recorded-frame.ts';
 import { instanceOf, isProtocol } from '../survey/draft-sends.ts';
 import { figureOf } from './live-figure.ts';

@@ -1,40 +1,25 @@
+import { looksLikeGzip } from './gzip-reader.ts';
 import { looksLikePcap } from './pcap-reader.ts';
+import { looksLikePcapng } from './pcapng-reader.ts';
 
-/** What a recording begins as. `text` = candump text as far as can be told; its lines show the rest. */
-export type RecordingFormat = 'text' | 'pcap' | 'pcapng' | 'gzip' | 'sentences' | 'other';
+/** What a recording begins as. `text` = lines, of whichever kind: each line shows for itself. */
+export type RecordingFormat = 'text' | 'pcap' | 'pcapng' | 'gzip' | 'other';
 
-const startsWith = (bytes: Uint8Array, ...first: readonly number[]): boolean =>
-  first.every((byte, at) => bytes[at] === byte);
+/** Beyond this share of bytes that no line of a recording has, it is no text. */
+const mostControlShare = 0.3;
 
-const dollar = 0x24;
-const exclamation = 0x21;
-const backslash = 0x5c;
-const hash = 0x23;
-const lineFeed = 10;
-
-/** First byte of the first line that is neither empty nor a comment. */
-const firstOfContent = (head: Uint8Array): number | undefined => {
-  let at = 0;
-  while (at < head.length) {
-    while (at < head.length && (head[at] ?? 0) <= 0x20) at += 1;
-    if (head[at] !== hash) return head[at];
-    const feed = head.indexOf(lineFeed, at);
-    if (feed < 0) return undefined;
-    at = feed + 1;
-  }
-  return undefined;
-};
+const isControl = (byte: number): boolean => byte < 0x20 && byte !== 9 && byte !== 10 && byte !== 13;
 
 /**
- * Tells from its first bytes what a recording is; four bytes tell the binary forms, a few hundred the text forms.
+ * Tells from its first bytes what a recording is; four bytes tell the binary forms. A few bytes of noise, as a port
+ * gives when it is opened, leave it text.
  *
- * @example detectFormat(bytesOf('$GPGGA,…')) // 'sentences'
+ * @example detectFormat(bytesOf('$GPGGA,…')) // 'text'
  */
 export const detectFormat = (head: Uint8Array): RecordingFormat => {
   if (looksLikePcap(head)) return 'pcap';
-  if (startsWith(head, 0x0a, 0x0d, 0x0d, 0x0a)) return 'pcapng';
-  if (startsWith(head, 0x1f, 0x8b)) return 'gzip';
-  if (head.includes(0)) return 'other';
-  const first = firstOfContent(head);
-  return first === dollar || first === exclamation || first === backslash ? 'sentences' : 'text';
+  if (looksLikePcapng(head)) return 'pcapng';
+  if (looksLikeGzip(head)) return 'gzip';
+  const controls = head.reduce((count, byte) => count + (isControl(byte) ? 1 : 0), 0);
+  return controls > head.length * mostControlShare ? 'other' : 'text';
 };

@@ -17,7 +17,7 @@ describe('pcap files', () => {
   ])('every frame comes back with its time: %j', (form) => {
     const { frames, counts } = readRecording(pcapBytes(bus, form));
     expect(frames.map(({ id, data, timeUs }) => ({ id, data, timeUs }))).toEqual(wanted);
-    expect(counts).toEqual({ frames: bus.length, comments: 0, broken: 0, cutShort: false });
+    expect(counts).toMatchObject({ frames: bus.length, comments: 0, broken: 0, cutShort: false });
   });
 
   test('the file may be cut into pieces anywhere', () => {
@@ -33,19 +33,19 @@ describe('pcap files', () => {
   test('a file cut off in the middle keeps what is whole, and says so', () => {
     const bytes = pcapBytes(bus.slice(0, 10));
     const { counts } = readRecording(bytes.subarray(0, bytes.length - 5));
-    expect(counts).toEqual({ frames: 9, comments: 0, broken: 0, cutShort: true });
+    expect(counts).toMatchObject({ frames: 9, comments: 0, broken: 0, cutShort: true });
   });
 
   test('a record that claims four gigabytes ends the reading, not the program', () => {
     const bytes = pcapBytes(bus.slice(0, 10));
     new DataView(bytes.buffer).setUint32(24 + 5 * 32 + 8, 0xffff_ffff, true);
-    expect(readRecording(bytes).counts).toEqual({ frames: 5, comments: 0, broken: 1, cutShort: true });
+    expect(readRecording(bytes).counts).toMatchObject({ frames: 5, comments: 0, broken: 1, cutShort: true });
   });
 
   test('a record whose length byte does not fit is left out and the next is read', () => {
     const bytes = pcapBytes(bus.slice(0, 10));
     bytes[24 + 5 * 32 + 20] = 64;
-    expect(readRecording(bytes).counts).toEqual({ frames: 9, comments: 0, broken: 1, cutShort: false });
+    expect(readRecording(bytes).counts).toMatchObject({ frames: 9, comments: 0, broken: 1, cutShort: false });
   });
 
   test('remote frames, faults and 11-bit identifiers are told apart by their flags', () => {

@@ -1,12 +1,13 @@
 import { UserError } from '../../boat/user-error.ts';
-import { emptyFrame, type RecordedFrame, type RecordingReader } from './recorded-frame.ts';
+import { joinedBytes, uint32At } from './file-words.ts';
+import { startTally } from './reader-tally.ts';
+import { emptyFrame } from './recorded-frame.ts';
+import type { RecordingReader } from './recording-reader-shape.ts';
+import type { RecordingSink } from './recording-sink.ts';
+import { readSocketCanRecord, socketCanLink } from './socketcan-record.ts';
 
 const fileHeaderBytes = 24;
 const recordHeaderBytes = 16;
-const socketCanLink = 227;
-const extendedFlag = 0x8000_0000;
-const remoteFlag = 0x4000_0000;
-const errorFlag = 0x2000_0000;
 /** Longest record believed; a longer one means that the file is damaged and the rest cannot be told apart. */
 const longestRecordBytes = 262_144;
 
@@ -15,17 +16,9 @@ interface ByteOrder {
   readonly nanoseconds: boolean;
 }
 
-const uint32 = (bytes: Uint8Array, at: number, little: boolean): number => {
-  const a = bytes[at] ?? 0;
-  const b = bytes[at + 1] ?? 0;
-  const c = bytes[at + 2] ?? 0;
-  const d = bytes[at + 3] ?? 0;
-  return (little ? a | (b << 8) | (c << 16) | (d << 24) : (a << 24) | (b << 16) | (c << 8) | d) >>> 0;
-};
-
 const orderOf = (bytes: Uint8Array): ByteOrder | undefined => {
   for (const little of [true, false]) {
-    const magic = uint32(bytes, 0, little);
+    const magic = uint32At(bytes, 0, little);
     if (magic === 0xa1b2_c3d4) return { little, nanoseconds: false };
     if (magic === 0xa1b2_3c4d) return { little, nanoseconds: true };
   }
@@ -38,10 +31,10 @@ export const looksLikePcap = (bytes: Uint8Array): boolean => bytes.length >= 4 &
 const readFileHeader = (bytes: Uint8Array): ByteOrder => {
   const order = orderOf(bytes);
   if (order === undefined) {
-    throw new UserError({ says: 'This is not a pcap recording.', whatToDo: 'Give candump text or a pcap file.' });
+    throw new UserError({ says: 'This is not a pcap recording.', whatToDo: 'Record the bus once more.' });
   }
   // The bits above are about checksums of other networks.
-  const link = uint32(bytes, 20, order.little) & 0xffff;
+  const link = uint32At(bytes, 20, order.little) & 0xffff;
   if (link !== socketCanLink) {
     throw new UserError({
       says: `This pcap file holds another kind of network (link type ${link}); a bus recording has link type 227.`,
@@ -51,54 +44,45 @@ const readFileHeader = (bytes: Uint8Array): ByteOrder => {
   return order;
 };
 
-/** Fills the frame from a record's bytes: identifier big-endian, length in byte 4, data from byte 8. False = no frame. */
-const readRecord = (bytes: Uint8Array, frame: RecordedFrame): boolean => {
-  const length = bytes[4] ?? 0;
-  const flagged = uint32(bytes, 0, false);
-  frame.extended = (flagged & extendedFlag) !== 0;
-  frame.remote = (flagged & remoteFlag) !== 0;
-  frame.error = (flagged & errorFlag) !== 0;
-  frame.id = flagged & (frame.extended || frame.error ? 0x1fff_ffff : 0x7ff);
-  frame.length = length;
-  if (length > 8 || bytes.length < 8 + (frame.remote ? 0 : length)) return false;
-  for (let at = 0; at < length; at += 1) frame.data[at] = bytes[8 + at] ?? 0;
-  return true;
-};
-
 /**
  * Reads a pcap file of link type 227, either byte order, times in microseconds or nanoseconds. A record cut off at
  * the end is left out. Throws UserError when the file is of another network; damaged records are counted, never fatal.
  */
-export const startPcapReader = (onFrame: (frame: RecordedFrame) => void): RecordingReader => {
+export const startPcapReader = ({ onFrame }: RecordingSink): RecordingReader => {
   const frame = emptyFrame();
-  const tally = { frames: 0, broken: 0 };
+  const tally = startTally();
   let pending = new Uint8Array(0);
+  let pendingAt = 0;
   let order: ByteOrder | undefined;
   let damaged = false;
 
-  const take = (record: Uint8Array, timeUs: number): void => {
+  const take = (record: Uint8Array, timeUs: number, byte: number): void => {
     frame.timeUs = timeUs;
-    if (readRecord(record, frame)) {
+    if (readSocketCanRecord(record, frame)) {
       tally.frames += 1;
-      onFrame(frame);
-    } else tally.broken += 1;
+      onFrame?.(frame);
+    } else tally.broken({ byte, says: 'a record that holds no frame of the bus' });
   };
 
   /** Reads the records that are whole and returns where the first one that is not begins. */
   const readRecords = (bytes: Uint8Array, { little, nanoseconds }: ByteOrder, from: number): number => {
     let at = from;
     while (at + recordHeaderBytes <= bytes.length) {
-      const captured = uint32(bytes, at + 8, little);
+      const captured = uint32At(bytes, at + 8, little);
       if (captured > longestRecordBytes) {
         damaged = true;
-        tally.broken += 1;
+        tally.broken({
+          byte: pendingAt + at,
+          says: `a record of ${captured} bytes: what follows cannot be told apart`,
+        });
         return bytes.length;
       }
       const end = at + recordHeaderBytes + captured;
       if (end > bytes.length) return at;
-      const fraction = uint32(bytes, at + 4, little);
+      const fraction = uint32At(bytes, at + 4, little);
       const fractionUs = nanoseconds ? Math.floor(fraction / 1000) : fraction;
-      take(bytes.subarray(at + recordHeaderBytes, end), uint32(bytes, at, little) * 1_000_000 + fractionUs);
+      const timeUs = uint32At(bytes, at, little) * 1_000_000 + fractionUs;
+      take(bytes.subarray(at + recordHeaderBytes, end), timeUs, pendingAt + at);
       at = end;
     }
     return at;
@@ -114,21 +98,15 @@ export const startPcapReader = (onFrame: (frame: RecordedFrame) => void): Record
       order = readFileHeader(bytes);
       from = fileHeaderBytes;
     }
-    pending = bytes.slice(readRecords(bytes, order, from));
+    const readTo = readRecords(bytes, order, from);
+    pending = bytes.slice(readTo);
+    pendingAt += readTo;
   };
 
   return {
     push(chunk) {
-      if (damaged) return;
-      if (pending.length === 0) {
-        readOn(chunk);
-        return;
-      }
-      const joined = new Uint8Array(pending.length + chunk.length);
-      joined.set(pending);
-      joined.set(chunk, pending.length);
-      readOn(joined);
+      if (!damaged) readOn(joinedBytes(pending, chunk));
     },
-    end: () => ({ ...tally, comments: 0, cutShort: damaged || pending.length > 0 }),
+    end: () => tally.counts({ cutShort: damaged || pending.length > 0 }),
   };
 };

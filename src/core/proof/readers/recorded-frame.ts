@@ -14,25 +14,6 @@ export interface RecordedFrame {
   readonly data: Uint8Array;
 }
 
-/** What was found beside the frames. */
-export interface ReaderCounts {
-  readonly frames: number;
-  /** lines that begin with # */
-  readonly comments: number;
-  /** lines or records that are no frame */
-  readonly broken: number;
-  /** the recording ends in the middle of a record, or was broken so that the rest cannot be read */
-  readonly cutShort: boolean;
-}
-
-/** Reads a recording piece by piece, in memory that does not grow with it. */
-export interface RecordingReader {
-  /** Reads on; the pieces may be cut anywhere. */
-  push(chunk: Uint8Array): void;
-  /** Reads what is left and tells the counts. */
-  end(): ReaderCounts;
-}
-
 /** An empty frame to be filled by a reader. */
 export const emptyFrame = (): RecordedFrame => ({
   timeUs: undefined,

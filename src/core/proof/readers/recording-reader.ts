@@ -1,44 +1,42 @@
 import { UserError } from '../../boat/user-error.ts';
-import { startCandumpReader } from './candump-reader.ts';
-import { detectFormat, type RecordingFormat } from './detect-format.ts';
+import { detectFormat } from './detect-format.ts';
+import { joinedBytes } from './file-words.ts';
+import { packedTwice, startGzipReader } from './gzip-reader.ts';
+import { startLineReader } from './line-reader.ts';
 import { startPcapReader } from './pcap-reader.ts';
-import type { RecordedFrame, RecordingReader } from './recorded-frame.ts';
+import { startPcapngReader } from './pcapng-reader.ts';
+import type { RecordingReader } from './recording-reader-shape.ts';
+import type { RecordingSink } from './recording-sink.ts';
 
 /** Bytes waited for before the form of a recording is told; the whole of a shorter one. */
 const headBytes = 512;
 
-type OnFrame = (frame: RecordedFrame) => void;
+/** Every form that is read, as it is told where something else was given. */
+export const formsRead =
+  'Give candump text, comma-separated lines, NMEA 0183 text, pcap or pcapng, packed with gzip or not.';
 
-const refusal = (says: string, whatToDo: string): UserError => new UserError({ says, whatToDo });
-
-const readerOf = (format: RecordingFormat, onFrame: OnFrame): RecordingReader => {
-  switch (format) {
+/** Starts the reader that the first bytes of a recording ask for. */
+const readerOf = (head: Uint8Array, sink: RecordingSink, isPacked: boolean): RecordingReader => {
+  switch (detectFormat(head.subarray(0, headBytes))) {
     case 'text':
-      return startCandumpReader(onFrame);
+      return startLineReader(sink);
     case 'pcap':
-      return startPcapReader(onFrame);
+      return startPcapReader(sink);
     case 'pcapng':
-      throw refusal('This is a pcapng file.', 'Save it again as plain pcap.');
+      return startPcapngReader(sink);
     case 'gzip':
-      throw refusal('This recording is packed with gzip.', 'Unpack it first.');
-    case 'sentences':
-      throw refusal('This is NMEA 0183 text, not a recording of the bus.', 'Give candump text or a pcap file.');
+      if (isPacked) throw packedTwice();
+      return startGzipReader(startWaiting(sink, true));
     case 'other':
-      throw refusal('This is not a recording of the bus.', 'Give candump text or a pcap file.');
+      throw new UserError({ says: 'This is not a recording of the bus.', whatToDo: formsRead });
   }
 };
 
-/**
- * Reads a recording of the bus, candump text or pcap, whichever its first bytes say. Throws UserError from `push` or
- * `end` when it is neither; damage inside is counted, never fatal.
- *
- * @example for await (const chunk of file) reader.push(chunk);
- */
-export const startRecordingReader = (onFrame: OnFrame): RecordingReader => {
+const startWaiting = (sink: RecordingSink, isPacked: boolean): RecordingReader => {
   let reader: RecordingReader | undefined;
-  let head = new Uint8Array(0);
+  let head: Uint8Array = new Uint8Array(0);
   const begin = (): RecordingReader => {
-    const begun = readerOf(detectFormat(head.subarray(0, headBytes)), onFrame);
+    const begun = readerOf(head, sink, isPacked);
     begun.push(head);
     head = new Uint8Array(0);
     return begun;
@@ -49,12 +47,20 @@ export const startRecordingReader = (onFrame: OnFrame): RecordingReader => {
         reader.push(chunk);
         return;
       }
-      const joined = new Uint8Array(head.length + chunk.length);
-      joined.set(head);
-      joined.set(chunk, head.length);
-      head = joined;
+      head = joinedBytes(head, chunk);
       if (head.length >= headBytes) reader = begin();
+      // A chunk may be used again by whoever gave it.
+      else if (head === chunk) head = chunk.slice();
     },
     end: () => (reader ?? begin()).end(),
   };
 };
+
+/**
+ * Reads a recording of any form, which its first bytes tell: lines of candump text, of commas and of sentences, pcap,
+ * pcapng, and each of them packed with gzip. Throws UserError from `push` or `end` when it is none of them; damage
+ * inside is counted, never fatal.
+ *
+ * @example const reader = startRecordingReader({ onFrame }); for await (const chunk of file) reader.push(chunk);
+ */
+export const startRecordingReader = (sink: RecordingSink): RecordingReader => startWaiting(sink, false);

@@ -2,6 +2,7 @@ import type { FastPacketCounts } from '../decode/fast-packet.ts';
 import type { DeviceName } from '../decode/name-field.ts';
 import type { ProductInformation } from '../decode/product-information.ts';
 import type { FieldValues } from '../decode/read-field.ts';
+import type { BrokenPlace } from '../readers/recording-reader-shape.ts';
 import type { ClockStep } from '../timing/time-axis.ts';
 
 /** One instance or kind of one message from one sender. */
@@ -68,12 +69,16 @@ export interface SurveyLoad {
 /** Everything found in a recording. */
 export interface SurveyReport {
   readonly frames: number;
-  /** of these: with 11-bit identifier, faults noted by the recorder, remote */
+  /** messages the recorder had joined already; with any of them the load is not known */
+  readonly joined: number;
+  /** of the frames: with 11-bit identifier, faults noted by the recorder, remote */
   readonly shortFrames: number;
   readonly errorFrames: number;
   readonly remoteFrames: number;
   /** lines or records that are no frame, over all recordings read */
   readonly broken: number;
+  /** the first of them */
+  readonly brokenAt: readonly BrokenPlace[];
   readonly cutShort: boolean;
   /** bits on the wire of all frames but faults */
   readonly bits: { readonly exact: number; readonly unstuffed: number; readonly worst: number };

@@ -1,7 +1,7 @@
 import { byCodeUnit } from '../../boat/ids.ts';
 import type { FastPacketCounts } from '../decode/fast-packet.ts';
 import { partOf } from '../decode/message-part.ts';
-import type { ReaderCounts } from '../readers/recorded-frame.ts';
+import type { ReaderCounts } from '../readers/recording-reader-shape.ts';
 import type { BusiestSecond } from '../timing/busiest-second.ts';
 import type { TimeSummary } from '../timing/time-axis.ts';
 import type { Sender } from './sender-book.ts';
@@ -10,6 +10,8 @@ import type { SharedInstance, SurveyLoad, SurveyReport, SurveySender } from './s
 /** What a survey counts of the frames themselves. */
 export interface SurveyTallies {
   frames: number;
+  /** messages the recorder had joined, whose frames are not known */
+  joined: number;
   shortFrames: number;
   errorFrames: number;
   remoteFrames: number;
@@ -31,11 +33,14 @@ interface Surveyed {
   readonly read: readonly ReaderCounts[];
 }
 
+/** Places that could not be read, told of all recordings together. */
+const mostPlaces = 20;
+
 const bitRateBps = 250_000;
 const pct = ({ bits, seconds }: { bits: number; seconds: number }): number => (100 * bits) / seconds / bitRateBps;
 
 const loadOf = ({ tallies, time, busiest }: Surveyed): SurveyLoad | undefined => {
-  if (time === undefined || busiest === undefined || time.durationUs === 0) return undefined;
+  if (time === undefined || busiest === undefined || time.durationUs === 0 || tallies.joined > 0) return undefined;
   const seconds = time.durationUs / 1_000_000;
   return {
     exactPct: pct({ bits: tallies.exactBits, seconds }),
@@ -113,15 +118,17 @@ export const surveySummary = (surveyed: Surveyed): SurveyReport => {
   const load = loadOf(surveyed);
   const numbers = byPgn(senders);
   const active = senders
-    .filter(({ frames }) => frames > 0)
+    .filter(({ frames, sent }) => frames > 0 || [...sent.all()].length > 0)
     .map(senderSummary)
     .sort(byPlaceAndName);
   return {
     frames: tallies.frames,
+    joined: tallies.joined,
     shortFrames: tallies.shortFrames,
     errorFrames: tallies.errorFrames,
     remoteFrames: tallies.remoteFrames,
     broken: read.reduce((sum, { broken }) => sum + broken, 0),
+    brokenAt: read.flatMap(({ brokenAt }) => brokenAt).slice(0, mostPlaces),
     cutShort: read.some(({ cutShort }) => cutShort),
     bits: { exact: tallies.exactBits, unstuffed: tallies.unstuffedBits, worst: tallies.worstBits },
     ...(time === undefined ? {} : { time: timeOf(time) }),

@@ -1,6 +1,7 @@
 import { byCodeUnit } from '../../boat/ids.ts';
 import { lenCurrent } from '../../facts/bus-limits.ts';
 import { textLines } from '../../units/text-lines.ts';
+import type { BrokenPlace } from '../readers/recording-reader-shape.ts';
 import { instanceOf } from './draft-sends.ts';
 import { senderKind } from './sender-words.ts';
 import type { SharedInstance, SurveyReport, SurveySender } from './survey-report.ts';
@@ -27,14 +28,16 @@ const clockWords = (jumpUs: number): string => {
   return `${long} ${jumpUs < 0 ? 'back' : 'on'}`;
 };
 
-const timeLines = ({ time, load }: SurveyReport): string[] => {
+const timeLines = ({ time, load, joined }: SurveyReport): string[] => {
   if (time === undefined) {
     return paragraph('The recording tells no time: duration, load and intervals are unknown.');
   }
   const steps = time.clockSteps.map(({ jumpUs }) => clockWords(jumpUs)).join(', ');
   return [
     ...(load === undefined
-      ? []
+      ? joined === 0
+        ? []
+        : paragraph('The recorder joined long messages: how many frames they took, and with them the load, is unknown.')
       : paragraph(
           `Load ${percent(load.exactPct)} of what the bus can carry, ${percent(load.worstPct)} if every frame took its longest. Fullest second (${load.busiest.second} s from the start): ${percent(load.busiest.exactPct)}.`,
         )),
@@ -42,11 +45,15 @@ const timeLines = ({ time, load }: SurveyReport): string[] => {
   ];
 };
 
+const mostPlacesShown = 5;
+const placeWords = ({ line, byte }: BrokenPlace): string => (line === undefined ? `byte ${byte ?? 0}` : `line ${line}`);
+
 const damageLines = (report: SurveyReport): string[] => {
   const { broken, cutShort, shortFrames, errorFrames, fastPackets } = report;
   const lost = fastPackets.outOfSequence + fastPackets.overwritten + fastPackets.malformed;
   return [
     ...(broken === 0 ? [] : paragraph(`${several(broken, 'line')} of the recording could not be read.`)),
+    ...report.brokenAt.slice(0, mostPlacesShown).flatMap((place) => item(`${placeWords(place)}: ${place.says}`)),
     ...(cutShort ? paragraph('The recording ends in the middle of a frame.') : []),
     ...(shortFrames === 0
       ? []

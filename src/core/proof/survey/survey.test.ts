@@ -5,7 +5,7 @@ import { namePayload } from '../../../../tests/recordings/payloads.ts';
 import { surveyRecording } from '../../../../tests/recordings/survey-recording.ts';
 import { candumpBytes, garbage, pcapBytes } from '../../../../tests/recordings/write-recording.ts';
 import { UserError } from '../../boat/user-error.ts';
-import { buildCanId } from '../decode/can-id.ts';
+import { buildCanId } from '../readers/can-id.ts';
 import type { SurveyReport, SurveySender } from './survey-report.ts';
 
 const bus = recordBus({ seconds: 20 });
@@ -112,7 +112,7 @@ describe('a survey that has to bear with the recording', () => {
     const lineEnd = bytes.indexOf(10, 3000) + 1;
     const noise = garbage('# note\nnot a frame\n(1700000000.5) can0 09F8\n\n');
     const mixed = Uint8Array.from([...bytes.subarray(0, lineEnd), ...noise, ...bytes.subarray(lineEnd)]);
-    expect(surveyRecording(mixed)).toEqual({ ...report, broken: 2 });
+    expect(surveyRecording(mixed)).toEqual({ ...report, broken: 2, brokenAt: expect.any(Array) });
   });
 
   test('a lost frame costs its message and is counted', () => {

@@ -1,10 +1,12 @@
 import { unstuffedBits, worstBits } from '../../traffic/frame-length.ts';
-import { pgnOfCanId, sourceOfCanId } from '../decode/can-id.ts';
 import { startFastPackets } from '../decode/fast-packet.ts';
 import { exactBits } from '../decode/frame-bits.ts';
 import { readName } from '../decode/name-field.ts';
 import { readProductInformation } from '../decode/product-information.ts';
-import type { ReaderCounts, RecordedFrame } from '../readers/recorded-frame.ts';
+import { pgnOfCanId, sourceOfCanId } from '../readers/can-id.ts';
+import type { RecordedFrame } from '../readers/recorded-frame.ts';
+import type { ReaderCounts } from '../readers/recording-reader-shape.ts';
+import type { RecordedMessage } from '../readers/recording-sink.ts';
 import { startSeconds } from '../timing/busiest-second.ts';
 import { startTimeAxis } from '../timing/time-axis.ts';
 import { type Sender, startSenderBook } from './sender-book.ts';
@@ -24,9 +26,10 @@ export interface HeardMessage {
   readonly elapsedUs: number | undefined;
 }
 
-/** Surveys recordings of one bus, frame by frame, in memory that stays flat. */
+/** Surveys recordings of one bus, frame by frame, in memory that stays flat. A reader hands it all it finds. */
 export interface Survey {
-  take(frame: RecordedFrame): void;
+  readonly onFrame: (frame: RecordedFrame) => void;
+  readonly onMessage: (message: RecordedMessage) => void;
   /** Everything found so far; `read` = what the readers of the recordings counted beside the frames. */
   report(read?: readonly ReaderCounts[]): SurveyReport;
 }
@@ -39,6 +42,7 @@ const mostRequests = 4096;
 
 const startTallies = (): SurveyTallies => ({
   frames: 0,
+  joined: 0,
   shortFrames: 0,
   errorFrames: 0,
   remoteFrames: 0,
@@ -52,11 +56,11 @@ const startTallies = (): SurveyTallies => ({
 });
 
 /**
- * Starts the survey of a bus. Pass its `take` to a recording reader, to several one after the other if need be.
+ * Starts the survey of a bus. Give it to a recording reader, to several one after the other if need be.
  *
  * `onHeard` is told of each whole message.
  *
- * @example const survey = startSurvey(); const reader = startRecordingReader(survey.take);
+ * @example const survey = startSurvey(); const reader = startRecordingReader(survey);
  */
 export const startSurvey = (onHeard?: (heard: HeardMessage) => void): Survey => {
   const axis = startTimeAxis();
@@ -75,10 +79,8 @@ export const startSurvey = (onHeard?: (heard: HeardMessage) => void): Survey => 
     if (elapsedUs !== undefined) seconds.add({ elapsedUs, exactBits: exact, worstBits: worst });
   };
 
-  const senderOf = (frame: RecordedFrame, pgn: number): Sender => {
-    const address = sourceOfCanId(frame.id);
-    tallies.framesByAddress[address] = (tallies.framesByAddress[address] ?? 0) + 1;
-    const name = pgn === addressClaim ? readName(frame.data.subarray(0, frame.length)) : undefined;
+  const senderOf = (address: number, pgn: number, data: Uint8Array): Sender => {
+    const name = pgn === addressClaim ? readName(data) : undefined;
     if (name === undefined) return senders.at(address);
     tallies.claims += 1;
     return senders.claim(address, name);
@@ -94,7 +96,9 @@ export const startSurvey = (onHeard?: (heard: HeardMessage) => void): Survey => 
 
   const decode = (frame: RecordedFrame, elapsedUs: number | undefined): void => {
     const pgn = pgnOfCanId(frame.id);
-    const sender = senderOf(frame, pgn);
+    const address = sourceOfCanId(frame.id);
+    tallies.framesByAddress[address] = (tallies.framesByAddress[address] ?? 0) + 1;
+    const sender = senderOf(address, pgn, frame.data.subarray(0, frame.length));
     sender.frames += 1;
     const record = sender.sent.of(pgn);
     if (record === undefined) {
@@ -106,11 +110,11 @@ export const startSurvey = (onHeard?: (heard: HeardMessage) => void): Survey => 
     if (payload === undefined) return;
     noteProtocol(pgn, payload, sender);
     addMessage(record, payload, elapsedUs);
-    onHeard?.({ sender, address: sourceOfCanId(frame.id), record, payload, elapsedUs });
+    onHeard?.({ sender, address, record, payload, elapsedUs });
   };
 
   return {
-    take(frame) {
+    onFrame(frame) {
       const elapsedUs = axis.advance(frame.timeUs);
       tallies.frames += 1;
       if (frame.error) {
@@ -121,6 +125,20 @@ export const startSurvey = (onHeard?: (heard: HeardMessage) => void): Survey => 
       if (frame.remote) tallies.remoteFrames += 1;
       else if (frame.extended) decode(frame, elapsedUs);
       if (!frame.extended) tallies.shortFrames += 1;
+    },
+    /** A message joined by the recorder: its frames, and with them the load, are not known. */
+    onMessage({ timeUs, pgn, source, data }) {
+      const elapsedUs = axis.advance(timeUs);
+      tallies.joined += 1;
+      const sender = senderOf(source, pgn, data);
+      const record = sender.sent.of(pgn);
+      if (record === undefined) {
+        tallies.leftOut += 1;
+        return;
+      }
+      noteProtocol(pgn, data, sender);
+      addMessage(record, data, elapsedUs);
+      onHeard?.({ sender, address: source, record, payload: data, elapsedUs });
     },
     report: (read = []) =>
       surveySummary({

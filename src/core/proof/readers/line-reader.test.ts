@@ -12,7 +12,7 @@ describe('candump text', () => {
   test.each(['log', 'log-bare'] as const)('every frame of the %s form comes back with its time', (style) => {
     const { frames, counts } = readRecording(candumpBytes(bus, { style }));
     expect(frames.map(({ id, data, timeUs }) => ({ id, data, timeUs }))).toEqual(wanted);
-    expect(counts).toEqual({ frames: bus.length, comments: 0, broken: 0, cutShort: false });
+    expect(counts).toMatchObject({ frames: bus.length, comments: 0, broken: 0, cutShort: false });
   });
 
   test.each(['old-angle', 'old-columns'] as const)('every frame of the %s form comes back, without time', (style) => {
@@ -76,7 +76,7 @@ describe('candump text', () => {
 
   test('comments and empty lines are neither frames nor broken', () => {
     const { counts } = read('# a head\n\n   \r\n(1.0) can0 09F8027F#00\n# end');
-    expect(counts).toEqual({ frames: 1, comments: 2, broken: 0, cutShort: false });
+    expect(counts).toMatchObject({ frames: 1, comments: 2, broken: 0, cutShort: false });
   });
 
   test('a line without end does not fill the memory', () => {
