@@ -8,6 +8,7 @@ import { contentHash } from './files/content-hash.ts';
 import { keptStates } from './files/keep-backup.ts';
 import { loadBoat } from './files/load-boat.ts';
 import { addToLog, readLogText } from './files/log-file.ts';
+import { type NewRecording, newRecording } from './files/new-recording.ts';
 import { readText } from './files/read-text.ts';
 import { saveBoat } from './files/save-boat.ts';
 import { boatEnding, type FoundBoat, findBoats } from './find-boats.ts';
@@ -52,6 +53,8 @@ export interface BoatFolder {
   readonly pictures: (id: string) => Promise<PictureFolder | undefined>;
   /** the log beside a boat; undefined where the folder has no such boat */
   readonly log: (id: string) => Promise<LogFile | undefined>;
+  /** where a recording of her bus made now goes; undefined where the folder has no such boat */
+  readonly newRecording: (id: string, nowMs: number) => Promise<NewRecording | undefined>;
   /** the sheets kept beside the boats for the next one */
   readonly sheets: SheetFolder;
   /** what was saved over, the newest first; undefined where the folder has no such boat */
@@ -100,6 +103,10 @@ export const boatFolder = (folder: string): BoatFolder => ({
     const found = (await findBoats(folder)).get(id);
     if (found === undefined) return undefined;
     return { read: () => readLogText(found.path), add: (entries) => addToLog(found.path, entries) };
+  },
+  newRecording: async (id, nowMs) => {
+    const found = (await findBoats(folder)).get(id);
+    return found === undefined ? undefined : newRecording(found.path, nowMs);
   },
   states: async (id) => {
     const found = (await findBoats(folder)).get(id);

@@ -2,6 +2,8 @@ import { createServer, type IncomingMessage, type Server, type ServerResponse } 
 import { UserError } from '../core/boat/user-error.ts';
 import type { Answer } from './answer.ts';
 import { boatRequest, type Folders } from './boat-requests.ts';
+import { goesOn, liveRequest } from './live/live-requests.ts';
+import { type LiveSessions, liveSessions } from './live/live-sessions.ts';
 import { sheetRequest } from './sheet-requests.ts';
 import { readStaticFiles, type StaticFile } from './static-files.ts';
 
@@ -49,15 +51,21 @@ const answer = async ({
   response,
   files,
   folders,
+  sessions,
 }: {
   request: IncomingMessage;
   response: ServerResponse;
   files: ReadonlyMap<string, StaticFile>;
   folders: Folders;
+  sessions: LiveSessions;
 }): Promise<void> => {
   const address = (request.url ?? '/').split('?')[0] ?? '/';
+  const live = await liveRequest(request, response, address, { boats: folders.boats, sessions });
+  if (live === goesOn) return;
   const told =
-    (await boatRequest(request, address, folders)) ?? (await sheetRequest(request, address, folders.boats.sheets));
+    live ??
+    (await boatRequest(request, address, folders)) ??
+    (await sheetRequest(request, address, folders.boats.sheets));
   if (told !== undefined) {
     sendAnswer(response, told);
     // what a refused request still sends is not taken in
@@ -105,10 +113,11 @@ export const serve = async ({
   port: number;
 }): Promise<{ port: number; close: () => void }> => {
   const files = await readStaticFiles(appFolder);
+  const sessions = liveSessions(headers);
   let own = port;
   const server = createServer((request, response) => {
     if (!isForUs(request, own)) return sendSentence(response, 403, 'This server answers to 127.0.0.1 only.');
-    answer({ request, response, files, folders }).catch(() =>
+    answer({ request, response, files, folders, sessions }).catch(() =>
       sendSentence(response, 500, 'This is a fault in the program; the boats are safe.'),
     );
   });
@@ -120,5 +129,12 @@ export const serve = async ({
     if ((cause as NodeJS.ErrnoException).code === 'EADDRINUSE') throw portTaken(port);
     throw cause;
   }
-  return { port: own, close: () => server.close() };
+  return {
+    port: own,
+    close: () => {
+      server.close();
+      // what is still recorded is written to its end first
+      void sessions.stopAll().then(() => server.closeAllConnections());
+    },
+  };
 };

@@ -2,7 +2,7 @@ import { messageField } from '../../facts/message-fields.ts';
 import { celsiusOfKelvin } from '../../units/celsius.ts';
 import { degreesOfRadians } from '../../units/compass-angle.ts';
 import { knotsOfMetresPerSecond } from '../../units/knots.ts';
-import { fieldReader } from '../decode/read-field.ts';
+import { type FieldValues, fieldReader } from '../decode/read-field.ts';
 
 /** A number that can be drawn as a curve, in the unit a person reads it in. */
 export interface LiveFigure {
@@ -45,22 +45,31 @@ const rows: readonly Row[] = [
   [130_316, 'temperature', '°C', celsiusOfKelvin],
 ];
 
+const figureIn = ([, , unit, of, round]: Row, raw: number | undefined): LiveFigure | undefined =>
+  raw === undefined ? undefined : { value: of(raw), unit, ...(round === true ? { round } : {}) };
+
 type ReadFigure = (payload: Uint8Array) => LiveFigure | undefined;
 
-const readerOf = ([pgn, id, unit, of, round]: Row): ReadFigure => {
+const readerOf = (row: Row): ReadFigure => {
+  const [pgn, id] = row;
   const field = messageField(pgn, id);
   if (field === undefined) throw new Error(`message ${pgn} has no field ${id}`);
   const read = fieldReader(field);
-  return (payload) => {
-    const raw = read(payload);
-    return raw === undefined ? undefined : { value: of(raw), unit, ...(round === true ? { round } : {}) };
-  };
+  return (payload) => figureIn(row, read(payload));
 };
 
-const readers: ReadonlyMap<number, ReadFigure> = new Map(rows.map((row) => [row[0], readerOf(row)]));
+const byPgn: ReadonlyMap<number, { readonly row: Row; readonly read: ReadFigure }> = new Map(
+  rows.map((row) => [row[0], { row, read: readerOf(row) }]),
+);
 
 /**
  * The number of a message that is drawn as a curve, in the unit a person reads; undefined where it tells none
  * (fields: pgn-database).
  */
-export const figureOf = (pgn: number, payload: Uint8Array): LiveFigure | undefined => readers.get(pgn)?.(payload);
+export const figureOf = (pgn: number, payload: Uint8Array): LiveFigure | undefined => byPgn.get(pgn)?.read(payload);
+
+/** The same of values that were read already. */
+export const figureOfValues = (pgn: number, values: FieldValues): LiveFigure | undefined => {
+  const row = byPgn.get(pgn)?.row;
+  return row === undefined ? undefined : figureIn(row, values[row[1]]);
+};

@@ -7,7 +7,7 @@ import { valuesOf, valueWords } from '../decode/told-values.ts';
 import { pgnOfCanId, sourceOfCanId } from '../readers/can-id.ts';
 import type { RecordedFrame } from '../readers/recorded-frame.ts';
 import { instanceOf, isProtocol } from '../survey/draft-sends.ts';
-import { figureOf } from './live-figure.ts';
+import { figureOf, figureOfValues } from './live-figure.ts';
 import type { LiveSentence } from './live-lines.ts';
 import { type HeardReading, startLiveReadings } from './live-readings.ts';
 import {
@@ -22,6 +22,7 @@ import {
 import type { LiveCurve, LiveHeard, LiveReading, LiveSender } from './live-snapshot.ts';
 import { isOverdue } from './pace.ts';
 import { curveMs } from './sample-ring.ts';
+import { sentenceAsMessage } from './sentence-as-message.ts';
 
 /** What is on a live bus, kept up with every frame and sentence. Equal bytes at equal times give equal snapshots. */
 export interface LiveState {
@@ -39,16 +40,14 @@ const addressClaim = 60_928;
 interface Talk {
   readonly talker: string;
   readonly formatter: string;
-  readonly isEmpty: boolean;
+  readonly fields: readonly string[];
 }
 
 /** Talker and formatter of a sentence; of a maker’s own sentence all letters are its talker. */
 const talkOf = (text: string): Talk => {
   const [address = '', ...fields] = text.slice(1).split('*')[0]?.split(',') ?? [];
-  // a lone letter is a unit or a reference: it tells nothing without its number
-  const isEmpty = fields.every((field) => /^[A-Z]?$/.test(field));
-  if (address.startsWith('P') || address.length < 5) return { talker: address, formatter: '', isEmpty };
-  return { talker: address.slice(0, -3), formatter: address.slice(-3), isEmpty };
+  if (address.startsWith('P') || address.length < 5) return { talker: address, formatter: '', fields };
+  return { talker: address.slice(0, -3), formatter: address.slice(-3), fields };
 };
 
 /** What is looked up once for each message number. */
@@ -148,14 +147,30 @@ export const startLiveState = (
         return;
       }
       counts.sentences += 1;
-      const { talker, formatter, isEmpty } = talkOf(text);
+      const { talker, formatter, fields } = talkOf(text);
       const sender = senders.talker(talker, sentenceOf(talker, formatter));
       noteSpoken(sender, nowMs);
       notePace(sender, formatter, nowMs);
-      for (const { reading, ifSaid } of readingsOfSentence(formatter)) {
-        if (ifSaid === true) continue;
-        const value = { reading, instance: undefined, sender: sender.id, message: formatter, isEmpty };
-        readings.take({ ...value, says: undefined, figure: undefined }, nowMs);
+      const as = sentenceAsMessage(formatter, fields);
+      // a lone letter is a unit or a reference: it tells nothing without its number
+      const isEmpty = fields.every((field) => /^[A-Z]?$/.test(field));
+      const value = {
+        instance: undefined,
+        sender: sender.id,
+        message: formatter,
+        isEmpty,
+        says: as === undefined ? undefined : valueWords(as.pgn, as.values),
+        figure: as === undefined ? undefined : figureOfValues(as.pgn, as.values),
+      };
+      const given = as === undefined ? [] : readingsSeen({ pgn: as.pgn, kind: as.values.reference });
+      for (const { reading, ifSaid, oneOf } of readingsOfSentence(formatter)) {
+        // of a sentence that is about several things the words are those of the one that is told
+        const isTold = given.includes(reading) || given.length === 0;
+        if ((ifSaid === true || oneOf === true) && !given.includes(reading)) continue;
+        readings.take(
+          isTold ? { ...value, reading } : { ...value, reading, says: undefined, figure: undefined },
+          nowMs,
+        );
       }
     },
     know: (units) => {
