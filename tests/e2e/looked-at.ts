@@ -59,6 +59,10 @@ export const unseenFocus = async (page: Page): Promise<readonly string[]> => {
 export const pastEdgePx = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
+/** By how much more than its window a page holds whose parts scroll by themselves, px: then it can be scrolled away, to white. */
+export const pastFootPx = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollHeight - document.documentElement.clientHeight);
+
 /** Findings and steps of the job that say what they are by colour alone: whose level or state no word tells. */
 export const toldByColourAlone = (page: Page): Promise<readonly string[]> =>
   page.evaluate(() => {

@@ -9,7 +9,7 @@ import {
   openBoat,
   type PageWish,
 } from './app-under-test.ts';
-import { faintWords, pastEdgePx, smallTargets, toldByColourAlone, unseenFocus } from './looked-at.ts';
+import { faintWords, pastEdgePx, pastFootPx, smallTargets, toldByColourAlone, unseenFocus } from './looked-at.ts';
 
 let app: AppUnderTest;
 let empty: AppUnderTest;
@@ -26,12 +26,13 @@ afterAll(async () => {
 type Found = Record<string, readonly string[]>;
 
 /** Looks at one screen after another; by day at everything, in the other lights at what the light changes. */
-const looker = (page: Page, { window, light }: PageWish) => {
+const looker = (page: Page, { window, light }: PageWish, { partsScroll = true } = {}) => {
   const found: Found = {};
   return {
     found,
     look: async (screen: string): Promise<void> => {
       const edgePx = await pastEdgePx(page);
+      const footPx = window === 'laptop' && partsScroll ? await pastFootPx(page) : 0;
       const amiss =
         light === 'day'
           ? [
@@ -41,6 +42,7 @@ const looker = (page: Page, { window, light }: PageWish) => {
                 : [...(await contrasts(page)), ...(await unseenFocus(page))]),
               ...(await toldByColourAlone(page)),
               ...(edgePx > 0 ? [`${edgePx} px past the edge`] : []),
+              ...(footPx > 0 ? [`${footPx} px past the foot`] : []),
             ]
           : await faintWords(page);
       if (amiss.length > 0) found[screen] = amiss;
@@ -163,7 +165,7 @@ test.each([wishes[0], wishes[3]])('no open form has a barrier on a $window by $l
 
 test.each(wishes)('the first page has no barrier on a $window by $light, nor has the list of boats', async (wish) => {
   const page = await empty.newPage(wish);
-  const { look, found } = looker(page, wish);
+  const { look, found } = looker(page, wish, { partsScroll: false });
   await page.goto(empty.address);
   await page.getByRole('radio', { name: 'ketch' }).check();
   await page.getByLabel('Name').fill('Tern');
