@@ -2,7 +2,6 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { aDevice, aPlace, aProblem, aWay } from '../src/core/backbone/a-problem.test-helper.ts';
 import { effectiveLength } from '../src/core/backbone/effective-length.ts';
-import { expectedOhm } from '../src/core/backbone/expected-ohm.ts';
 import { fullWork } from '../src/core/backbone/full-work.ts';
 import { solveLayout } from '../src/core/backbone/solve-layout.ts';
 import { busState } from '../src/core/blackouts/bus-trunk.ts';
@@ -140,7 +139,6 @@ const methods = {
   dropByOhmV,
   dropByRuleV,
   effectiveLength,
-  expectedOhm,
   faultCurrentA,
   fusePlace,
   fuseVerdict,

@@ -2,6 +2,7 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Boat } from '../core/boat/boat-schema.ts';
 import { UserError } from '../core/boat/user-error.ts';
+import type { BoatLog } from '../core/log/boat-log.ts';
 import type { Plan } from '../core/plan-shape.ts';
 import { drawingPng } from '../node/drawing-png.ts';
 import type { GivenOut } from '../papers/binder/given-out.ts';
@@ -70,6 +71,7 @@ export const writePapers = async ({
   paper,
   given,
   labels,
+  log,
 }: {
   folder: string;
   boat: Boat;
@@ -78,12 +80,14 @@ export const writePapers = async ({
   /** what every sheet says of itself */
   given: GivenOut;
   labels: LabelsWish;
+  /** what was found, ticked and noted aboard */
+  log: BoatLog;
 }): Promise<string[]> => {
   const wish = { ...labels, ...(given.dateIso === undefined ? {} : { dateIso: given.dateIso }) };
-  const lists = planLists(boat, plan).map((list) => (list.id === 'labels' ? labelList(boat, plan, wish) : list));
+  const lists = planLists(boat, plan, log).map((list) => (list.id === 'labels' ? labelList(boat, plan, wish) : list));
   const drawings = binderDrawings({ boat, plan, paper, ...given });
   const papers: ReadonlyMap<string, string | Uint8Array> = new Map<string, string | Uint8Array>([
-    ['binder.pdf', await binderAtTerminal({ boat, plan, drawings, paper, ...given })],
+    ['binder.pdf', await binderAtTerminal({ boat, plan, drawings, paper, log, ...given })],
     ...(await labelPapers({
       boat,
       plan,

@@ -12,6 +12,7 @@ import { wiringsText } from '../../papers/lists/wirings-text.ts';
 import { binderWish, writeBinder } from '../binder-at-terminal.ts';
 import { changeBoatFile } from '../change-boat-file.ts';
 import { type LabelsTyped, labelsWish } from '../labels-at-terminal.ts';
+import { logAtTerminal } from '../log-at-terminal.ts';
 import { issueEdit, oldRevision } from '../revisions-at-terminal.ts';
 import { solveAtTerminal } from '../solve-at-terminal.ts';
 import { writePapers } from '../write-papers.ts';
@@ -97,12 +98,13 @@ export const plan = async (file: string, options: PlanOptions): Promise<void> =>
     given,
   } = await (revision === undefined ? plannedNow(file, options) : plannedThen(file, revision));
   const tookMs = Math.round(performance.now() - started);
+  const log = await logAtTerminal(file);
   if (out !== undefined) {
-    const written = await writePapers({ folder: out, boat, plan: planned, paper, given, labels });
+    const written = await writePapers({ folder: out, boat, plan: planned, paper, given, labels, log });
     process.stderr.write(`Written to ${out}: ${written.join(', ')}.\n`);
   }
   if (options.binder !== undefined) {
-    await writeBinder(options.binder, { boat, plan: planned, paper, ...given });
+    await writeBinder(options.binder, { boat, plan: planned, paper, log, ...given });
     process.stderr.write(`Written to ${options.binder}.\n`);
   }
   const wirings = compare ? comparedAtTerminal(boat) : undefined;

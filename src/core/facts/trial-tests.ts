@@ -7,6 +7,8 @@ export interface TrialTest {
   readonly expect: string;
   /** kinds of unit without which there is nothing to try; absent where every boat does it */
   readonly kinds?: readonly string[];
+  /** trials at sea that come before it, where the boat has what they try */
+  readonly needs?: readonly string[];
   readonly source: SourceKey;
 }
 
@@ -110,6 +112,7 @@ export const seaTrials: readonly TrialTest[] = [
     does: 'Swing the steering compass, and fill in the card',
     expect: 'a deviation card for each compass',
     kinds: ['steering-compass'],
+    needs: ['heading'],
     source: 'practice-trial-order',
   },
   {
@@ -124,6 +127,7 @@ export const seaTrials: readonly TrialTest[] = [
     does: 'Run a known distance both ways; take the mean of the two speeds, never of the times',
     expect: 'new factor = old factor × true ÷ indicated',
     kinds: ['speed-sensor'],
+    needs: ['heading'],
     source: 'practice-trial-order',
   },
   {
@@ -131,6 +135,7 @@ export const seaTrials: readonly TrialTest[] = [
     does: 'Read the wind angle on both tacks, same trim, four to six tacks',
     expect: 'offset = (port − starboard) ÷ 2; positive is turned to port',
     kinds: ['wind-sensor'],
+    needs: ['heading', 'log'],
     source: 'practice-trial-order',
   },
   {
@@ -138,6 +143,7 @@ export const seaTrials: readonly TrialTest[] = [
     does: 'Disengage the pilot first, in open water; then centre the rudder reading',
     expect: 'the helm is free; 0° amidships',
     kinds: pilots,
+    needs: ['heading'],
     source: 'practice-trial-order',
   },
   {
@@ -145,6 +151,7 @@ export const seaTrials: readonly TrialTest[] = [
     does: 'Turn 40° with the pilot, gain and counter-rudder; then 90°; wind mode last',
     expect: 'it swings past by 5° or less',
     kinds: pilots,
+    needs: ['pilot-free', 'wind'],
     source: 'practice-trial-order',
   },
   {
@@ -152,6 +159,7 @@ export const seaTrials: readonly TrialTest[] = [
     does: 'Align the radar: line, range, sectors that do not send, overlay',
     expect: 'a known mark lies where the chart has it',
     kinds: ['radar'],
+    needs: ['heading'],
     source: 'practice-trial-order',
   },
   {
@@ -171,6 +179,7 @@ export const seaTrials: readonly TrialTest[] = [
     does: 'Swing the heading sensor again with the engine in another state',
     expect: 'the same within 3°',
     kinds: ['heading-sensor'],
+    needs: ['heading'],
     source: 'practice-trial-order',
   },
 ];

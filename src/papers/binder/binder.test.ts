@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { emptyPlan } from '../../core/empty-plan.test-helper.ts';
 import { cautions } from '../../core/facts/cautions.ts';
+import { boatLog } from '../../core/log/boat-log.ts';
+import type { LogEntry } from '../../core/log/log-entry.ts';
 import { plan } from '../../core/plan.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { anExample } from '../an-example.test-helper.ts';
@@ -50,21 +52,38 @@ describe('the binder of a boat', () => {
     for (const unit of units) expect(ids).toContain(`settings-${unit}`);
   });
 
-  test('expects of each bus what its devices make of two terminators', () => {
-    for (const { id, devices } of planned.buses) {
-      const [first = []] = tablesOf(chapter('tests')).find((table) => table.id === `test-${id}`)?.rows ?? [];
-      // 1 / (2 / 120 + n / 20 000) and 1 / (2 / 120 + n / 50 000)
-      const [least, most] = [20_000, 50_000].map((ohm) => (1 / (2 / 120 + devices / ohm)).toFixed(0));
-      expect(first[1]).toContain(`${least} to ${most} Ω with ${devices} device`);
+  test('expects of each bus and at each load what the plan reckons there', () => {
+    for (const { id } of planned.buses) {
+      const rows = tablesOf(chapter('tests')).find((table) => table.id === `test-${id}`)?.rows ?? [];
+      const { right } = planned.tests.find((one) => one.id === `dock/data-ohm:${id}:end-1`) ?? {};
+      expect(rows[0]?.[1]).toContain(`${Number(right?.least?.toFixed(1))} Ω to ${Number(right?.most?.toFixed(1))} Ω`);
+      expect(rows).toHaveLength(planned.tests.filter(({ group, about }) => group === 'bus' && about[0] === id).length);
     }
+    const feeds = tablesOf(chapter('tests')).find(({ id }) => id === 'test-feeds')?.rows ?? [];
+    const volts = planned.feeds.flatMap(({ to, atEndV }) =>
+      atEndV === undefined || planned.buses.some(({ id }) => id === to) ? [] : [Number(atEndV.toFixed(2))],
+    );
+    expect(feeds.map(([, expected]) => Number.parseFloat(`${expected}`)).sort()).toEqual(volts.sort());
   });
 
-  test('expects at each load the volts that the plan reckons there', () => {
-    const rows = tablesOf(chapter('tests')).find(({ id }) => id === 'test-feeds')?.rows ?? [];
-    const volts = planned.feeds.flatMap(({ atEndV }) =>
-      atEndV === undefined ? [] : [`at least ${atEndV.toFixed(2)} V`],
+  test('fills the test record from the log: what was found, the day, who, and what is wrong with a bus', () => {
+    const entry = (n: number, spot: string): LogEntry => ({
+      kind: 'reading',
+      id: `reading${n}0`,
+      at: '2027-06-01T10:00:00Z',
+      by: 'A',
+      test: `dock/data-ohm:nav:${spot}`,
+      value: 40,
+    });
+    const log = boatLog([entry(1, 'end-1'), entry(2, 'end-2')]);
+    const { chapters } = binderOf({ boat, plan: planned, paper: 'a4', drawings: [], log });
+    const blocks = chapters.find(({ id }) => id === 'tests')?.blocks ?? [];
+    const table = blocks.flatMap((block) =>
+      block.kind === 'table' && block.table.id === 'test-nav' ? [block.table] : [],
     );
-    expect(rows.map((row) => row[1]).sort()).toEqual(volts.sort());
+    expect(table[0]?.rows[0]?.slice(2)).toEqual(['✗ 40 Ω, wrong', '2027-06-01', 'A']);
+    const said = blocks.flatMap((block) => (block.kind === 'words' ? [block.text] : []));
+    expect(said.some((text) => text.includes('terminator too many'))).toBe(true);
   });
 
   test('has a card for each compass that is aboard when the work is done', () => {

@@ -1,4 +1,5 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
+import { type BoatLog, emptyLog } from '../../core/log/boat-log.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { type BinderDrawing, type BinderRequest, binderDrawings } from '../framed/binder-drawings.ts';
 import { planLists } from '../lists/plan-lists.ts';
@@ -7,6 +8,7 @@ import type { Binder, Chapter, Standing } from './binder-shape.ts';
 import { briefBoat } from './brief-boat.ts';
 import { cautionsChapter } from './chapters/cautions.ts';
 import { changeLogChapter } from './chapters/change-log.ts';
+import { crewChapter } from './chapters/crew-shown.ts';
 import { deviationChapter } from './chapters/deviation-cards.ts';
 import { drawingsChapter } from './chapters/drawings.ts';
 import { findingsChapter } from './chapters/findings.ts';
@@ -30,6 +32,8 @@ export interface BinderOf {
   readonly paper: PaperName;
   /** its drawings, where somebody has them already; else they are drawn */
   readonly drawings?: readonly BinderDrawing[];
+  /** what was found, ticked and noted aboard; nothing unless told */
+  readonly log?: BoatLog;
   /** “as planned” unless told */
   readonly standing?: Standing;
   readonly dateIso?: string;
@@ -42,10 +46,10 @@ const coverLines = ({ hull }: Boat): string[] => {
 };
 
 /** The chapters in the order in which they are worked with: to fit her out, to prove her, to sail her, to look up. */
-const chaptersOf = (request: BinderRequest, drawings: readonly BinderDrawing[]): Chapter[] => {
+const chaptersOf = (request: BinderRequest, drawings: readonly BinderDrawing[], log: BoatLog): Chapter[] => {
   const { boat, plan } = request;
   const brief = briefBoat(boat);
-  const all = planLists(brief, plan);
+  const all = planLists(brief, plan, log);
   const lists = listChapters(all);
   return [
     howToUseChapter(),
@@ -57,7 +61,8 @@ const chaptersOf = (request: BinderRequest, drawings: readonly BinderDrawing[]):
       byMeasure: listsOf(all, ['papers-first', 'settings-by-measure']),
       before: listsOf(all, ['settings-before']),
     }),
-    testRecordChapter(brief, plan),
+    testRecordChapter(brief, plan, log),
+    crewChapter(brief, log),
     deviationChapter(boat, plan),
     ...helmChapters(brief, plan),
     whatGoesDarkChapter(brief, plan),
@@ -77,7 +82,15 @@ const named = (things: readonly Thing[], brief: readonly Thing[]): Binder['devic
   things.map(({ id, name }, at) => ({ id, name, brief: brief[at]?.name ?? name }));
 
 /** All papers of a boat in their order: what a yard works from, a surveyor reads and the next owner keeps. */
-export const binderOf = ({ boat, plan, paper, standing = 'as planned', drawings, ...issue }: BinderOf): Binder => {
+export const binderOf = ({
+  boat,
+  plan,
+  paper,
+  standing = 'as planned',
+  drawings,
+  log = emptyLog,
+  ...issue
+}: BinderOf): Binder => {
   const request = { boat, plan, paper, standing, ...issue };
   return {
     boat: boat.name,
@@ -86,6 +99,6 @@ export const binderOf = ({ boat, plan, paper, standing = 'as planned', drawings,
     cover: coverLines(boat),
     devices: named(boat.kit, briefBoat(boat).kit),
     places: named(boat.places, briefBoat(boat).places),
-    chapters: chaptersOf(request, drawings ?? binderDrawings(request)),
+    chapters: chaptersOf(request, drawings ?? binderDrawings(request), log),
   };
 };

@@ -1,9 +1,11 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
+import { type BoatLog, emptyLog } from '../../core/log/boat-log.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { antennaList } from '../antennas/antenna-list.ts';
 import { coaxList } from '../antennas/coax-list.ts';
 import { energyList } from '../energy/energy-list.ts';
 import { labelList } from '../labels/label-list.ts';
+import { testList } from '../proof/test-list.ts';
 import { paperList } from '../settings-sheet/paper-list.ts';
 import { typedList } from '../settings-sheet/typed-list.ts';
 import { pairList } from '../sources/pair-list.ts';
@@ -32,7 +34,7 @@ import { teeList } from './tee-list.ts';
 import { terminalList } from './terminal-list.ts';
 
 /** Every list there is of a plan, in the order in which they are read: the files of `plan --out`, the workbook, the binder. */
-export const planLists = (boat: Boat, plan: Plan): readonly ListTable[] =>
+export const planLists = (boat: Boat, plan: Plan, log: BoatLog = emptyLog): readonly ListTable[] =>
   [
     cableSchedule,
     teeList,
@@ -63,4 +65,5 @@ export const planLists = (boat: Boat, plan: Plan): readonly ListTable[] =>
     plateList,
     sensorList,
     phaseList,
+    (own: Boat, planned: Plan) => testList(own, planned, log),
   ].map((list) => list(boat, plan));

@@ -62,6 +62,10 @@ export const fittingSources = {
     standing: 'common practice',
     text: 'What is tried at the dock and at sea after a refit, and in which order: each step feeds the next.',
   },
+  'practice-crew-shown': {
+    standing: 'common practice',
+    text: 'Before the first passage everybody aboard does by hand once: distress by radio, man overboard, helm back from the pilot, chart, alarms, breakers, what to do in the dark.',
+  },
   'uscg-led-noise': {
     standing: 'published',
     text: 'USCG Marine Safety Alert 13-18, August 2018: LED lights can spoil VHF and AIS reception, and how to find out.',

@@ -19,6 +19,7 @@ const elsewhere: readonly string[] = [
   'spares',
   'fits',
   'plates',
+  'tests',
 ];
 
 /** Lists with nothing in them are told of together, a line each. */
