@@ -93,6 +93,9 @@ const placeAt = ({ places }: Pick<CardBoat, 'places'>, bus: BusEntry, step: numb
   return places.get(place)?.name ?? place;
 };
 
+/** A fault in a sentence, wherever it may be. */
+export const faultWords = (fault: string): string => causeWords[fault]?.says ?? fault;
+
 /** One cause as a sentence, how likely it is, and what mends it. */
 export const causeSays = (index: Pick<CardBoat, 'places'>, bus: BusEntry, { fault, step, share }: Cause) => {
   const own = causeWords[fault];

@@ -128,3 +128,15 @@ export const expectWords = (names: Names, test: TestEntry): string => {
     }
   }
 };
+
+/** A test of a bus in a few words, beside what was read at it. */
+export const briefTestWords = (names: Names, test: TestEntry): string => {
+  switch (test.test) {
+    case 'data-ohm':
+      return `at ${testPlace(names, test)}`;
+    case 'lifted-ohm':
+      return `lifted at ${testPlace(names, test)}`;
+    default:
+      return testWords(names, test);
+  }
+};

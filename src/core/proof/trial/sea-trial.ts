@@ -48,8 +48,11 @@ const isCalculated = (id: string): id is keyof typeof calculators => Object.hasO
 const measuredFor = ({ boat: { sea } }: BoatIndex, id: string, units: ReadonlySet<string>): readonly Measured[] => {
   if (!isCalculated(id)) return [];
   switch (calculators[id]) {
-    case 'swing':
-      return (sea?.swings ?? []).filter(({ unit }) => units.has(unit));
+    case 'swing': {
+      // a card for each compass: one that was not swung leaves the trial open
+      const own = (sea?.swings ?? []).filter(({ unit }) => units.has(unit));
+      return [...units].every((unit) => own.some((swing) => swing.unit === unit)) ? own : [];
+    }
     case 'lead':
       return sea?.leads ?? [];
     case 'log':

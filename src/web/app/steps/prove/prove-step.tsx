@@ -2,14 +2,24 @@ import type { ReactNode } from 'react';
 import type { Step, StepMarginProps } from '../step.ts';
 import { StepPart, StepParts } from '../step-parts.tsx';
 import { LogBlock } from './log/log-block.tsx';
+import { TestsBlock } from './tests/tests-block.tsx';
+import { TrialBlock } from './trial/trial-block.tsx';
 import { words } from './words.ts';
 
 const ProveBegin = (): ReactNode => <StepParts label={words.partsAre} parts={words.parts} goToWords={words.goTo} />;
 
 const ProveMargin = (given: StepMarginProps): ReactNode => (
-  <StepPart id="prove-log">
-    <LogBlock {...given} />
-  </StepPart>
+  <>
+    <StepPart id="prove-tests">
+      <TestsBlock {...given} />
+    </StepPart>
+    <StepPart id="prove-trial">
+      <TrialBlock {...given} />
+    </StepPart>
+    <StepPart id="prove-log">
+      <LogBlock {...given} />
+    </StepPart>
+  </>
 );
 
 /** The step Prove: what the boat really does, held against the plan, and what was found kept in her log. */

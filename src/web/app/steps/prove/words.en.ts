@@ -2,6 +2,8 @@
 export const en = {
   partsAre: 'Parts of this step',
   parts: {
+    'prove-tests': 'tests',
+    'prove-trial': 'sea trial',
     'prove-log': 'log',
   },
   goTo: (part: string) => `go to ${part}`,
