@@ -32,7 +32,7 @@ test('readings are said in the unit a meter shows, an open circuit as open', () 
   expect(printWindow({ most: 0 }, 'errors')).toBe('none');
 });
 
-describe.each(['gannet', 'bonxie', 'sandpiper'])('the tests of %s in words', (name) => {
+describe.each(['gannet', 'bonxie', 'sandpiper', 'wreck'])('the tests of %s in words', (name) => {
   const own = anExample(name);
   const { tests } = plan(own, new Map());
   const cards = cardBoat(own);

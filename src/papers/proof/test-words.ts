@@ -47,8 +47,14 @@ const anodeState: Readonly<Record<string, string>> = {
 export const testPlace = ({ places }: Names, { place }: Pick<TestEntry, 'place'>): string =>
   place === undefined ? '' : (places.get(place)?.name ?? place);
 
+const spotWords: Partial<Record<NonNullable<TestEntry['spot']>, string>> = {
+  'end-1': 'the first end of the trunk, ',
+  middle: 'its middle, ',
+  'end-2': 'the last end of the trunk, ',
+};
+
 const busWords = (names: Names, test: TestEntry): string => {
-  const at = testPlace(names, test);
+  const at = `${test.spot === undefined ? '' : (spotWords[test.spot] ?? '')}${testPlace(names, test)}`;
   switch (test.test) {
     case 'data-ohm':
       return `CAN high to CAN low (pins 4 and 5), all plugged, at ${at}`;

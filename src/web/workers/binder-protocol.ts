@@ -1,5 +1,6 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Revision } from '../../core/boat/revision.ts';
+import type { LogEntry } from '../../core/log/log-entry.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import type { GivenOut } from '../../papers/binder/given-out.ts';
 import type { Bookmark, Page } from '../../papers/pages/page-shape.ts';
@@ -9,7 +10,7 @@ import type { SettingProgress } from '../../papers/pages/set-binder.ts';
 
 /** Of what a binder is made: of the boat as she stands now, or of one that was given out, last of those up to it. */
 export type BinderSubject =
-  | { readonly boat: Boat; readonly plan: Plan; readonly dateIso: string }
+  | { readonly boat: Boat; readonly plan: Plan; readonly dateIso: string; readonly log?: readonly LogEntry[] }
   | { readonly revision: Revision; readonly upTo: readonly Revision[]; readonly name: string };
 
 /** A file to be made of the binder that is set: all of it or one part as a PDF, or its lists. */

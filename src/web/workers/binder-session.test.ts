@@ -72,6 +72,17 @@ describe('a binder in a worker', () => {
     expect([...workbook.slice(0, 2)]).toEqual([0x50, 0x4b]);
   });
 
+  test('fills in what was found aboard, as the log has it', async () => {
+    const { hear, said } = aSession();
+    const entry = { kind: 'reading', id: 'reading01', at: '2027-03-01T09:00:00Z', by: 'A', value: 60 } as const;
+    const log = [{ ...entry, test: 'dock/data-ohm:nav:end-1' }];
+    await hear({ asks: 'set', of: { ...now, log }, paper: 'a4', papers: 'binder' });
+    await hear({ asks: 'file', file: { as: 'csv', list: 'tests' } });
+    const last = said.at(-1);
+    const csv = last?.kind === 'file' ? new TextDecoder().decode(last.bytes) : '';
+    expect(csv).toMatch(/✓ 60 Ω, right"?,2027-03-01,A/);
+  });
+
   test('makes the papers of a revision from the boat as she stood, under its mark and day', async () => {
     const first = applyEdit(startHistory(boat), 'issue-revision', given);
     const [revision] = first.boat.revisions ?? [];

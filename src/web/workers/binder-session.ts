@@ -1,6 +1,7 @@
 import { boatOfRevision } from '../../core/as-fitted/boat-of-revision.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { UserError } from '../../core/boat/user-error.ts';
+import { type BoatLog, boatLog, emptyLog } from '../../core/log/boat-log.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { quoteOf } from '../../core/quote/quote-of.ts';
 import { binderOf } from '../../papers/binder/binder.ts';
@@ -48,6 +49,7 @@ const mostChanges = 40;
 interface Made {
   readonly boat: Boat;
   readonly plan: Plan;
+  readonly log: BoatLog;
   readonly set: SetBinder;
 }
 
@@ -68,15 +70,19 @@ interface Subject {
   readonly boat: Boat;
   readonly plan: Plan;
   readonly given: GivenOut;
+  readonly log: BoatLog;
 }
 
 const subjectOf = (of: BinderSubject, planned: BinderTools['planned']): Subject => {
-  if (!('revision' in of)) return { boat: of.boat, plan: of.plan, given: givenOutNow(of.boat, of.dateIso) };
-  return { ...planned(boatOfRevision(of.revision, of.upTo)), given: givenOutThen(of.revision) };
+  if (!('revision' in of)) {
+    const log = of.log === undefined ? emptyLog : boatLog(of.log);
+    return { boat: of.boat, plan: of.plan, log, given: givenOutNow(of.boat, of.dateIso) };
+  }
+  return { ...planned(boatOfRevision(of.revision, of.upTo)), log: emptyLog, given: givenOutThen(of.revision) };
 };
 
-const listFile = ({ boat, plan }: Made, file: Exclude<BinderFile, { as: 'pdf' }>): Uint8Array<ArrayBuffer> => {
-  const lists = planLists(boat, plan);
+const listFile = ({ boat, plan, log }: Made, file: Exclude<BinderFile, { as: 'pdf' }>): Uint8Array<ArrayBuffer> => {
+  const lists = planLists(boat, plan, log);
   switch (file.as) {
     case 'xlsx':
       return joined([workbook(lists)]);
@@ -147,7 +153,7 @@ export const binderSession = (tools: BinderTools): ((asked: BinderAsked) => Prom
     const done =
       papers === 'binder' ? await binderSet(subject, paper) : loosePapers(subject, { papers, paper, boatAddress });
     if (done === undefined) return;
-    made = { boat: subject.boat, plan: subject.plan, set: done };
+    made = { boat: subject.boat, plan: subject.plan, log: subject.log, set: done };
     const sizes = done.pages.map(({ widthMm, heightMm }) => ({ widthMm, heightMm }));
     const lists = planLists(subject.boat, subject.plan).map(({ id, title }) => ({ id, title }));
     const { title, bookmarks } = done;

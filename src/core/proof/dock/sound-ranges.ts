@@ -62,7 +62,9 @@ export const pairRanges = (model: BusModel, state: PairState): [ReadingKey, Read
   };
   return [
     ['data-ohm:end-1', range(0, state.terminators)],
-    ['data-ohm:middle', range(model.middleStep, state.terminators)],
+    ...(model.middleStep === 0 || model.middleStep === last
+      ? []
+      : [['data-ohm:middle', range(model.middleStep, state.terminators)] as [ReadingKey, ReadingRange]]),
     ['data-ohm:end-2', range(last, state.terminators)],
     ['lifted-ohm:end-1', range(0, without(0))],
     ['lifted-ohm:end-2', range(last, without(last))],

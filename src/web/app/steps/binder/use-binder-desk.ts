@@ -4,6 +4,7 @@ import type { Plan } from '../../../../core/plan-shape.ts';
 import type { PaperName } from '../../../../papers/pages/paper-sizes.ts';
 import type { BinderFile, WhichPapers } from '../../../workers/binder-protocol.ts';
 import { keptChoice } from '../../kept-choice.ts';
+import { useBoatLog } from '../../log/use-boat-log.ts';
 import { routeOf } from '../../route.ts';
 import { plainName, saveFile } from '../../saving/save-file.ts';
 import { type BinderDesk, type BinderWanted, binderDesk, type DeskState } from './binder-desk.ts';
@@ -56,9 +57,12 @@ export const useWanted = (boat: Boat, plan: Plan): BinderWanted => {
   const { name, revisions = [] } = boat;
   const revision = revisions.find((one) => one.mark === mark);
   const papers = useWhichPapers();
+  const { entries } = useBoatLog(boat.name).log;
+  const logKey = entries.map(({ id }) => id).join();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: entries never change, so that their ids tell a log from another
   const now = useMemo(
-    () => ({ of: { boat, plan, dateIso: todayIso() }, paper, papers, ...addressOfBoat() }),
-    [boat, plan, paper, papers],
+    () => ({ of: { boat, plan, log: entries, dateIso: todayIso() }, paper, papers, ...addressOfBoat() }),
+    [boat, plan, logKey, paper, papers],
   );
   // biome-ignore lint/correctness/useExhaustiveDependencies: a revision is what it was, whatever happens to the boat
   const then = useMemo(
