@@ -1,4 +1,4 @@
-import { fieldRows, lookupRows } from './generated/message-fields.ts';
+import { fieldRows, lookupRows, textRows } from './generated/message-fields.ts';
 import type { SourceKey } from './sources.ts';
 
 /** One field of a message: where its bits stand and what they are worth. */
@@ -70,3 +70,17 @@ export const messageField = (pgn: number, id: string): MessageField | undefined 
  * @example lookupWord('WIND_REFERENCE', 2) // 'Apparent'
  */
 export const lookupWord = (lookup: string, value: number): string | undefined => lookups.get(lookup)?.get(value);
+
+/** Room of a text in a message. */
+export interface MessageText {
+  readonly firstByte: number;
+  readonly bytes: number;
+  readonly source: SourceKey;
+}
+
+const texts: ReadonlyMap<string, MessageText> = new Map(
+  textRows.map(([pgn, id, firstByte, bytes]) => [`${pgn} ${id}`, { firstByte, bytes, source: 'pgn-database' }]),
+);
+
+/** Where a text of fixed room stands in a message, by the database’s names; undefined when the table has none such. */
+export const messageText = (pgn: number, id: string): MessageText | undefined => texts.get(`${pgn} ${id}`);

@@ -1,3 +1,5 @@
+import { paddedText } from './padded-text.ts';
+
 /** What a device says of itself when asked (PGN 126996). The four texts are the maker's: never shown unless asked for. */
 export interface ProductInformation {
   readonly databaseVersion: number;
@@ -14,15 +16,10 @@ export interface ProductInformation {
 const messageBytes = 134;
 const notAvailable = 0xff;
 
-/** A text of 32 bytes: ends at the first FF or 00; spaces and @ around it are padding. */
-const textAt = (payload: Uint8Array, from: number): string => {
-  const field = payload.subarray(from, from + 32);
-  const end = field.findIndex((byte) => byte === 0xff || byte === 0);
-  const text = Array.from(end < 0 ? field : field.subarray(0, end), (byte) =>
-    byte < 0x20 || byte === 0x7f ? ' ' : String.fromCharCode(byte),
-  ).join('');
-  return text.replace(/^[ @]+/, '').replace(/[ @]+$/, '');
-};
+const textBytes = 32;
+
+const textAt = (payload: Uint8Array, from: number): string =>
+  paddedText(payload.subarray(from, from + textBytes)) ?? '';
 
 /** Reads product information; undefined when the message is shorter than its 134 bytes (source: pgn-database). */
 export const readProductInformation = (payload: Uint8Array): ProductInformation | undefined => {

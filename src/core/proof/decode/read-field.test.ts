@@ -160,15 +160,33 @@ const secondReading = (pgn: number, bytes: Uint8Array): Record<string, unknown> 
 };
 
 const secondsOf = (text: string): number =>
-  text.split(':').reduce((sum, part) => sum * 60 + Number.parseFloat(part), 0);
+  (text.startsWith('-') ? -1 : 1) *
+  text
+    .replace('-', '')
+    .split(':')
+    .reduce((sum, part) => sum * 60 + Number.parseFloat(part), 0);
 
-/** Its value as a number: it prints times. */
-const plainValue = (value: unknown, { unit }: MessageField): unknown =>
-  unit === 's' && typeof value === 'string' ? secondsOf(value) : value;
+const daysOf = (text: string): number => Date.parse(`${text.replaceAll('.', '-')}T00:00:00Z`) / 86_400_000;
+
+/** Its value as a number: it prints times and dates, and the numbers of ships with their zeros in front. */
+const plainValue = (value: unknown, { id, unit }: MessageField): unknown => {
+  if (typeof value !== 'string') return value;
+  if (unit === 'd') return daysOf(value);
+  if (id === 'userId') return Number(value);
+  return unit === 's' ? secondsOf(value) : value;
+};
 
 // The second decoder adds the offset of one field before the resolution and so leaves the range the database states,
 // and makes coulombs of ampere hours, whereby none becomes zero.
-const isReadOtherwise = ({ id, unit }: MessageField): boolean => id === 'peukertExponent' || unit === 'Ah';
+// It writes the hours west of Greenwich with minutes that run the wrong way, and tells some codes of ships in words only.
+const codesInWords: ReadonlySet<string> = new Set([
+  'messageId',
+  'navStatus',
+  'typeOfShip',
+  'aisTransceiverInformation',
+]);
+const isReadOtherwise = ({ id, unit }: MessageField): boolean =>
+  id === 'peukertExponent' || id === 'localOffset' || unit === 'Ah' || codesInWords.has(id);
 const everyField = fieldRows.map(([pgn, id]) => fieldNamed(pgn, id)).filter((field) => !isReadOtherwise(field));
 const numbers = [...new Set(everyField.map(({ pgn }) => pgn))];
 
@@ -177,9 +195,9 @@ describe('a second decoder (@canboat/canboatjs) over the same bytes', () => {
     // Many bytes of FF and 7F, so that fields without a value are as common as on a bus.
     const byte = fc.oneof(fc.integer({ min: 0, max: 255 }), fc.constantFrom(0xff, 0xfe, 0x7f, 0));
     const payloads = fc
-      .uint8Array({ minLength: 60, maxLength: 60 })
+      .uint8Array({ minLength: 80, maxLength: 80 })
       .chain((bytes) =>
-        fc.array(byte, { minLength: 60, maxLength: 60 }).map((mixed) => bytes.map((one, at) => mixed[at] ?? one)),
+        fc.array(byte, { minLength: 80, maxLength: 80 }).map((mixed) => bytes.map((one, at) => mixed[at] ?? one)),
       );
     let compared = 0;
     fc.assert(

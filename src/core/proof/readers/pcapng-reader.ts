@@ -41,9 +41,11 @@ interface Packet {
 const enhancedOf = (body: Uint8Array, interfaces: readonly CapturedInterface[], little: boolean): Packet => {
   const on = interfaces[uint32At(body, 0, little)];
   const captured = uint32At(body, 12, little);
+  const timeUs = on?.timeUsOf(uint32At(body, 4, little), uint32At(body, 8, little));
   return {
     on,
-    timeUs: on?.timeUsOf(uint32At(body, 4, little), uint32At(body, 8, little)),
+    // A time beyond what a number holds exactly is no clock's, but damage.
+    timeUs: Number.isSafeInteger(timeUs) ? timeUs : undefined,
     data: body.subarray(enhancedHeadBytes, enhancedHeadBytes + captured),
   };
 };

@@ -7,9 +7,10 @@ export interface Stamped {
 
 const microsecondsInSecond = 1_000_000;
 const secondsInDay = 86_400;
-/** Beyond the year 2286 a count of seconds is one of milliseconds. */
-const largestSeconds = 1e10;
-const largestMilliseconds = 1e13;
+/** Beyond the year 2255 a count of seconds is one of milliseconds, and microseconds would be no exact number. */
+const lastYear = 2254;
+const largestSeconds = 9e9;
+const largestMilliseconds = 9e12;
 
 /** A whole number of so many digits at a position; `none` where another byte stands among them. */
 const digitsAt = (bytes: Uint8Array, from: number, count: number): number => {
@@ -60,7 +61,7 @@ const readDay = (bytes: Uint8Array, from: number): number => {
   const year = digitsAt(bytes, from, 4);
   const month = digitsAt(bytes, from + 5, 2);
   const day = digitsAt(bytes, from + 8, 2);
-  const isDay = year >= 1970 && month >= 1 && month <= 12 && day >= 1 && day <= 31;
+  const isDay = year >= 1970 && year <= lastYear && month >= 1 && month <= 12 && day >= 1 && day <= 31;
   const isDashed = bytes[from + 4] === byteOf.hyphen && bytes[from + 7] === byteOf.hyphen;
   return isDay && isDashed ? daysSince1970(year, month, day) : none;
 };
