@@ -141,3 +141,50 @@ test('the extracts hold no text of a maker, and no number that tells one unit fr
     expect(senders.flatMap(({ product }) => product?.model ?? []).every((model) => /^X*$/.test(model))).toBe(true);
   }
 });
+
+describe('an extract of product information, joined by the recorder', () => {
+  const report = surveyRecording(extract('product-information.csv'));
+
+  test('MS-100: 56 messages of 38 units, whose loads add up to 66 steps of 50 mA (own script over the whole recording)', () => {
+    expect(report).toMatchObject({ frames: 0, joined: 56, lenSum: 66, broken: 0 });
+    expect(report.byPgn).toEqual([{ pgn: 126_996, frames: 0, messages: 56 }]);
+    expect(report.senders.filter(({ product }) => product !== undefined)).toHaveLength(38);
+    expect(report.load).toBeUndefined();
+  });
+});
+
+describe('the shape of recordings of NMEA 0183', () => {
+  test('MS-108: 171 messages of 33 ships in 183 sentences, by type (own script over the whole recording)', () => {
+    const { sentences } = surveyRecording(extract('harbour-shape.log'));
+    expect(sentences).toMatchObject({ sentences: 183, checksumWrong: 0, checksumAbsent: 0 });
+    const types = [
+      [1, 116],
+      [3, 21],
+      [5, 12],
+      [8, 6],
+      [18, 7],
+      [24, 9],
+    ] as const;
+    expect(sentences?.ais).toEqual({
+      sentences: 183,
+      messages: types.map(([type, count]) => ({ formatter: 'VDM', type, count })),
+      incomplete: 0,
+      notDecodable: 0,
+      ships: 33,
+    });
+  });
+
+  test('MS-110: six kinds of sentences are there and empty throughout: they count as absent (own script over the whole recording)', () => {
+    const { sentences } = surveyRecording(extract('sailing-shape.log'));
+    const kinds = sentences?.kinds ?? [];
+    expect(kinds).toHaveLength(15);
+    const isAlways = ({ count, empty }: (typeof kinds)[number]) => empty === count;
+    expect(
+      kinds
+        .filter(isAlways)
+        .map(({ formatter }) => formatter)
+        .sort(),
+    ).toEqual(['GSV', 'HDM', 'HDT', 'VDR', 'WCV', 'XTE']);
+    expect(kinds.filter((kind) => !isAlways(kind) && kind.empty > 0)).toEqual([]);
+  });
+});

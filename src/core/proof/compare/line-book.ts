@@ -1,8 +1,8 @@
 import { nmea0183 } from '../../facts/nmea0183.ts';
 import { readSentence } from '../decode/sentence.ts';
+import { isEmptySentence, type SentenceParts, sentenceParts } from '../decode/sentence-parts.ts';
 import { type IntervalSample, startIntervals } from '../timing/interval-sample.ts';
 import { startTimeAxis, type TimeSummary } from '../timing/time-axis.ts';
-import { isEmptySentence, type SentenceParts, sentenceParts } from './sentence-parts.ts';
 
 /** One kind of sentence as it came. */
 export interface SentenceRecord {

@@ -4,6 +4,7 @@ import type { ProductInformation } from '../decode/product-information.ts';
 import type { FieldValues } from '../decode/read-field.ts';
 import type { BrokenPlace } from '../readers/recording-reader-shape.ts';
 import type { ClockStep } from '../timing/time-axis.ts';
+import type { SentenceReport } from './sentence-survey-report.ts';
 
 /** One instance or kind of one message from one sender. */
 export interface SentPart {
@@ -106,6 +107,8 @@ export interface SurveyReport {
   readonly withoutClaim: readonly number[];
   /** LEN of all senders that told it, units of 50 mA */
   readonly lenSum: number;
+  /** what was said in NMEA 0183 beside, or instead; absent where it was nothing */
+  readonly sentences?: SentenceReport;
   /** messages left out of the senders' lists because a recording held more kinds than any bus */
   readonly leftOut: number;
 }

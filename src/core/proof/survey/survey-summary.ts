@@ -5,6 +5,7 @@ import type { ReaderCounts } from '../readers/recording-reader-shape.ts';
 import type { BusiestSecond } from '../timing/busiest-second.ts';
 import type { TimeSummary } from '../timing/time-axis.ts';
 import type { Sender } from './sender-book.ts';
+import type { SentenceReport } from './sentence-survey-report.ts';
 import type { SharedInstance, SurveyLoad, SurveyReport, SurveySender } from './survey-report.ts';
 
 /** What a survey counts of the frames themselves. */
@@ -31,6 +32,7 @@ interface Surveyed {
   readonly busiest: BusiestSecond | undefined;
   readonly fastPackets: FastPacketCounts;
   readonly read: readonly ReaderCounts[];
+  readonly sentences: SentenceReport | undefined;
 }
 
 /** Places that could not be read, told of all recordings together. */
@@ -114,7 +116,7 @@ const timeOf = ({ durationUs, longestSilenceUs, clockSteps }: TimeSummary): NonN
 
 /** Turns what a survey counted into its report. */
 export const surveySummary = (surveyed: Surveyed): SurveyReport => {
-  const { tallies, senders, time, fastPackets, read } = surveyed;
+  const { tallies, senders, time, fastPackets, read, sentences } = surveyed;
   const load = loadOf(surveyed);
   const numbers = byPgn(senders);
   const active = senders
@@ -146,5 +148,6 @@ export const surveySummary = (surveyed: Surveyed): SurveyReport => {
     withoutClaim: active.filter(({ name }) => name === undefined).flatMap(({ addresses }) => addresses),
     lenSum: active.reduce((sum, { product }) => sum + (product?.len ?? 0), 0),
     leftOut: tallies.leftOut,
+    ...(sentences === undefined ? {} : { sentences }),
   };
 };

@@ -4,6 +4,7 @@ import { textLines } from '../../units/text-lines.ts';
 import type { BrokenPlace } from '../readers/recording-reader-shape.ts';
 import { instanceOf } from './draft-sends.ts';
 import { senderKind } from './sender-words.ts';
+import { sentenceSurveyLines } from './sentence-survey-text.ts';
 import type { SharedInstance, SurveyReport, SurveySender } from './survey-report.ts';
 import { givenWords, lastWords, listWords, partWords, readingsGiven, sendsWords } from './survey-words.ts';
 
@@ -180,19 +181,21 @@ const nextLines = (report: SurveyReport): string[] => {
   return steps.flatMap((step, at) => textLines(step, { width, lead: `${at + 1}. ` }));
 };
 
+const nothingLines = ({ broken }: SurveyReport): string[] => [
+  ...paragraph(
+    `No frame was found. ${broken === 0 ? 'The recording is empty.' : `None of its ${several(broken, 'line')} is a frame.`}`,
+  ),
+  ...paragraph('Record the bus again as candump text or pcap.'),
+];
+
 /**
  * The survey as calm text of 80 columns. Numbers of senders are those of the drafted boat. Makers' texts are left out
  * unless asked for; unique numbers and serials always.
  */
 export const surveyText = (report: SurveyReport, options: SurveyTextOptions = {}): string => {
-  if (report.frames === 0) {
-    const why =
-      report.broken === 0 ? 'The recording is empty.' : `None of its ${several(report.broken, 'line')} is a frame.`;
-    return [
-      ...paragraph(`No frame was found. ${why}`),
-      ...paragraph('Record the bus again as candump text or pcap.'),
-      '',
-    ].join('\n');
+  const onLine = report.sentences === undefined ? [] : sentenceSurveyLines(report.sentences);
+  if (report.frames + report.joined === 0) {
+    return [...(onLine.length === 0 ? nothingLines(report) : [...onLine, ...damageLines(report)]), ''].join('\n');
   }
   return [
     ...headLines(report),
@@ -202,6 +205,7 @@ export const surveyText = (report: SurveyReport, options: SurveyTextOptions = {}
     ...section('One reading, several senders', doubledLines(report)),
     ...section('What is not known', missingLines(report)),
     ...section('What to do next', nextLines(report)),
+    ...section('Sentences recorded beside the bus', onLine),
     '',
   ].join('\n');
 };

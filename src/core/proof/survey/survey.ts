@@ -6,11 +6,12 @@ import { readProductInformation } from '../decode/product-information.ts';
 import { pgnOfCanId, sourceOfCanId } from '../readers/can-id.ts';
 import type { RecordedFrame } from '../readers/recorded-frame.ts';
 import type { ReaderCounts } from '../readers/recording-reader-shape.ts';
-import type { RecordedMessage } from '../readers/recording-sink.ts';
+import type { RecordedMessage, RecordedSentence } from '../readers/recording-sink.ts';
 import { startSeconds } from '../timing/busiest-second.ts';
 import { startTimeAxis } from '../timing/time-axis.ts';
 import { type Sender, startSenderBook } from './sender-book.ts';
 import { addMessage, type SentRecord } from './sent-book.ts';
+import { startSentenceSurvey } from './sentence-survey.ts';
 import type { SurveyReport } from './survey-report.ts';
 import { type SurveyTallies, surveySummary } from './survey-summary.ts';
 
@@ -30,6 +31,7 @@ export interface HeardMessage {
 export interface Survey {
   readonly onFrame: (frame: RecordedFrame) => void;
   readonly onMessage: (message: RecordedMessage) => void;
+  readonly onSentence: (sentence: RecordedSentence) => void;
   /** Everything found so far; `read` = what the readers of the recordings counted beside the frames. */
   report(read?: readonly ReaderCounts[]): SurveyReport;
 }
@@ -68,6 +70,7 @@ export const startSurvey = (onHeard?: (heard: HeardMessage) => void): Survey => 
   const packets = startFastPackets();
   const senders = startSenderBook();
   const tallies = startTallies();
+  const sentences = startSentenceSurvey();
 
   const addBits = (frame: RecordedFrame, elapsedUs: number | undefined): void => {
     const dataBytes = frame.remote ? 0 : frame.length;
@@ -140,6 +143,7 @@ export const startSurvey = (onHeard?: (heard: HeardMessage) => void): Survey => 
       addMessage(record, data, elapsedUs);
       onHeard?.({ sender, address: source, record, payload: data, elapsedUs });
     },
+    onSentence: sentences.take,
     report: (read = []) =>
       surveySummary({
         tallies,
@@ -148,6 +152,7 @@ export const startSurvey = (onHeard?: (heard: HeardMessage) => void): Survey => 
         busiest: seconds.busiest(),
         fastPackets: packets.counts(),
         read,
+        sentences: sentences.report(),
       }),
   };
 };
