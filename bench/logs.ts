@@ -1,32 +1,57 @@
 import { spawnSync } from 'node:child_process';
-import { closeSync, mkdtempSync, openSync, readSync, rmSync, writeSync } from 'node:fs';
+import { closeSync, mkdtempSync, openSync, readSync, rmSync, statSync, writeFileSync, writeSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { FromPgn } from '@canboat/canboatjs';
+import { gzipSync } from 'fflate';
 import { startLineReader } from '../src/core/proof/readers/line-reader.ts';
+import { startRecordingReader } from '../src/core/proof/readers/recording-reader.ts';
 import type { RecordingReader } from '../src/core/proof/readers/recording-reader-shape.ts';
 import { startSurvey } from '../src/core/proof/survey/survey.ts';
+import type { RecordedFrame } from '../tests/recordings/invented-bus.ts';
 import { recordBus } from '../tests/recordings/invented-bus.ts';
-import { candumpBytes } from '../tests/recordings/write-recording.ts';
+import { candumpBytes, csvBytes, garbage, pcapBytes, pcapngBytes } from '../tests/recordings/write-recording.ts';
 
 const lineCount = 500_000;
 const sampleLines = 20_000;
 const targetPerS = 2_000_000;
 const runs = 5;
 
-const writeLog = (path: string): Uint8Array => {
-  const frames = recordBus({ seconds: 60 });
-  const spanUs = (frames.at(-1)?.timeUs ?? 0) - (frames[0]?.timeUs ?? 0) + 1000;
+type Writer = (frames: readonly RecordedFrame[]) => Uint8Array;
+
+const minute = recordBus({ seconds: 60 });
+const spanUs = (minute.at(-1)?.timeUs ?? 0) - (minute[0]?.timeUs ?? 0) + 1000;
+
+/** Frames of the invented bus, minute after minute. */
+const writeLog = (path: string, write: Writer): void => {
   const file = openSync(path, 'w');
-  let written = 0;
-  for (let round = 0; written < lineCount; round += 1) {
-    const part = frames.slice(0, lineCount - written);
-    writeSync(file, candumpBytes(part.map((frame) => ({ ...frame, timeUs: frame.timeUs + round * spanUs }))));
+  for (let written = 0, round = 0; written < lineCount; round += 1) {
+    const part = minute.slice(0, lineCount - written);
+    writeSync(file, write(part.map((frame) => ({ ...frame, timeUs: frame.timeUs + round * spanUs }))));
     written += part.length;
   }
   closeSync(file);
-  return candumpBytes(frames);
 };
+
+/** One file of a form that has a head, of all the frames. */
+const writeWhole = (path: string, write: Writer): void => {
+  const rounds = Math.ceil(lineCount / minute.length);
+  const frames = Array.from({ length: rounds }, (_unused, round) =>
+    minute.map((frame) => ({ ...frame, timeUs: frame.timeUs + round * spanUs })),
+  ).flat();
+  writeFileSync(path, write(frames.slice(0, lineCount)));
+};
+
+const sentences = ['$SDDPT,12.3,-1.5*4E', '$IIMWV,338,R,13.41,N,A*2C', '$GPVTG,224.4,T,220.2,M,5.8,N,10.7,K,A*1A'];
+const writeSentences = (path: string): void =>
+  writeFileSync(
+    path,
+    garbage(
+      Array.from({ length: lineCount }, (_unused, at) => `${1_777_636_800 + at / 10} ${sentences[at % 3]}\r\n`).join(
+        '',
+      ),
+    ),
+  );
 
 /** Reads the file in pieces of 1 MB, as a stream would bring it. */
 const readThrough = (path: string, reader: RecordingReader): void => {
@@ -36,47 +61,71 @@ const readThrough = (path: string, reader: RecordingReader): void => {
     reader.push(piece.subarray(0, length));
   }
   closeSync(file);
-  const { frames, broken } = reader.end();
-  if (frames !== lineCount || broken !== 0) throw new Error(`Read ${frames} frames and ${broken} broken lines.`);
+  const { frames, sentences: said, broken } = reader.end();
+  if (frames + said !== lineCount || broken !== 0) throw new Error(`Read ${frames + said} and ${broken} broken.`);
 };
 
-const bestS = (run: () => void): number => {
+/** Things done a second, by the median of a few runs: each is long enough to be warm in itself. */
+const perS = (count: number, run: () => void): number => {
   const times = Array.from({ length: runs }, () => {
-    const start = performance.now();
+    const startMs = performance.now();
     run();
-    return (performance.now() - start) / 1000;
-  });
-  return Math.min(...times);
+    return performance.now() - startMs;
+  }).sort((a, b) => a - b);
+  return (count * 1000) / (times[runs >> 1] ?? 1);
 };
+const line = (what: string, speed: number, beside: string): string =>
+  `${what.padEnd(34)}${(speed / 1e6).toFixed(2).padStart(8)} million/s   ${beside}`;
 
 const decodeSample = (sample: readonly string[]): void => {
   const parser = new FromPgn();
   parser.on('error', () => undefined);
   parser.on('warning', () => undefined);
-  for (const line of sample) parser.parseString(line);
+  for (const one of sample) parser.parseString(one);
 };
 
 const folder = mkdtempSync(join(tmpdir(), 'fairlead-logs-'));
-const path = join(folder, 'bus.log');
+const pathOf = (name: string): string => join(folder, name);
+const forms: readonly (readonly [what: string, write: (path: string) => void])[] = [
+  ['candump text', (path) => writeLog(path, (frames) => candumpBytes(frames))],
+  ['candump text, older columns', (path) => writeLog(path, (frames) => candumpBytes(frames, { style: 'old-columns' }))],
+  ['commas', (path) => writeLog(path, (frames) => csvBytes(frames))],
+  ['pcap', (path) => writeWhole(path, (frames) => pcapBytes(frames))],
+  ['pcapng', (path) => writeWhole(path, (frames) => pcapngBytes(frames))],
+  ['sentences with a stamp', writeSentences],
+  ['candump text, packed', (path) => writeWhole(path, (frames) => gzipSync(candumpBytes(frames), { level: 6 }))],
+];
+
 try {
-  const sample = new TextDecoder().decode(writeLog(path)).split('\n').filter(Boolean);
-  const decoded = Array.from({ length: sampleLines }, (_unused, at) => sample[at % sample.length] ?? '');
-
-  let seen = 0;
-  const reader =
-    lineCount / bestS(() => readThrough(path, startLineReader({ onFrame: (frame) => (seen += frame.length) })));
+  console.log(`recordings of ${lineCount} lines or records, median of ${runs} runs`);
+  const speeds = new Map<string, number>();
+  for (const [what, write] of forms) {
+    write(pathOf(what));
+    const mb = statSync(pathOf(what)).size / 1e6;
+    let seen = 0;
+    const speed = perS(lineCount, () =>
+      readThrough(
+        pathOf(what),
+        startRecordingReader({ onFrame: ({ length }) => (seen += length), onSentence: ({ chars }) => (seen += chars) }),
+      ),
+    );
+    speeds.set(what, speed);
+    const besides = what === 'candump text' ? `, ${(speed / targetPerS).toFixed(1)} x the target of 2 million` : '';
+    console.log(line(`${what}: read`, speed, `${((mb * speed) / lineCount).toFixed(0)} MB/s of file${besides}`));
+  }
+  const path = pathOf('candump text');
+  const reader = speeds.get('candump text') ?? 0;
   const heapBefore = process.memoryUsage().heapUsed;
-  const survey = lineCount / bestS(() => readThrough(path, startLineReader(startSurvey())));
+  const survey = perS(lineCount, () => readThrough(path, startLineReader(startSurvey())));
   const heapGrownMb = (process.memoryUsage().heapUsed - heapBefore) / 1e6;
-  const words = lineCount / bestS(() => spawnSync('wc', ['-l', path]));
-  const peer = sampleLines / bestS(() => decodeSample(decoded));
-
-  const line = (what: string, perS: number, beside: string): string =>
-    `${what.padEnd(34)}${(perS / 1e6).toFixed(2).padStart(8)} million lines/s   ${beside}`;
-  console.log(`candump text, ${lineCount} lines, best of ${runs} runs, ${seen / 1e6} million data bytes read`);
-  console.log(line('reader alone', reader, `${(reader / targetPerS).toFixed(1)} x the target of 2 million`));
-  console.log(line('full survey', survey, `${(survey / targetPerS).toFixed(1)} x the target of 2 million`));
-  console.log(line('wc -l', words, `the reader takes ${(words / reader).toFixed(1)} x its time`));
+  const words = perS(lineCount, () => void spawnSync('wc', ['-l', path]));
+  const sample = new TextDecoder().decode(candumpBytes(minute)).split('\n').filter(Boolean);
+  const decoded = Array.from({ length: sampleLines }, (_unused, at) => sample[at % sample.length] ?? '');
+  const peer = perS(sampleLines, () => decodeSample(decoded));
+  console.log(
+    line('candump text: full survey', survey, `${(survey / targetPerS).toFixed(1)} x the target of 2 million`),
+  );
+  console.log(line('wc -l on the same file', words, `the reader takes ${(words / reader).toFixed(1)} x its time`));
   console.log(line('@canboat/canboatjs, sample', peer, `the survey takes 1/${(survey / peer).toFixed(0)} of its time`));
   console.log(`heap grown over ${runs} surveys: ${heapGrownMb.toFixed(1)} MB`);
 } finally {

@@ -101,7 +101,7 @@ commands
   .description('list what is on a recorded bus and draft a boat file from it')
   .argument(
     '<logs...>',
-    'recordings of the bus: candump text, comma-separated lines, pcap, pcapng, each packed with gzip or not',
+    'recordings of the bus: candump text, comma-separated lines, NMEA 0183 text, pcap, pcapng, each packed with gzip or not',
   )
   .option('--out <file>', 'write the drafted boat file here')
   .option('--into <file>', 'put what was heard aboard this boat; --out gets her, and her file stays as it is')

@@ -17,6 +17,8 @@ export interface CsvLine {
   destination: number;
   length: number;
   readonly bytes: Uint8Array;
+  /** the five above as they are read */
+  readonly numbers: Uint32Array;
   /** what the line holds */
   kind: 'frame' | 'message' | 'recorder-note';
 }
@@ -30,27 +32,36 @@ export const emptyCsvLine = (): CsvLine => ({
   destination: 0,
   length: 0,
   bytes: new Uint8Array(longestMessageBytes),
+  numbers: new Uint32Array(5),
   kind: 'frame',
 });
 
-const numberNames = ['priority', 'pgn', 'source', 'destination', 'length'] as const;
-const largest = { priority: 7, pgn: 999_999, source: 255, destination: 255, length: longestMessageBytes } as const;
+/** The numbers of a line in their order, and the largest each may be. */
+const priority = 0;
+const pgn = 1;
+const source = 2;
+const destination = 3;
+const length = 4;
+const largest = [7, 999_999, 255, 255, longestMessageBytes] as const;
 
-/** One whole number and the comma behind it, if one stands there. */
-const readNumber = (bytes: Uint8Array, from: number, into: CsvLine, name: (typeof numberNames)[number]): number => {
-  let at = skipBlanks(bytes, from);
-  let value = 0;
-  const first = at;
-  for (let digit = hexAt(bytes, at); digit < 10; digit = hexAt(bytes, at)) {
-    value = value * 10 + digit;
-    at += 1;
-    if (at - first > mostDigits) return none;
+/** Whole numbers, each with the comma behind it; the last may end the line where it is zero. */
+const readNumbers = (bytes: Uint8Array, from: number, into: Uint32Array): number => {
+  let at = from;
+  for (let index = 0; index < largest.length; index += 1) {
+    at = skipBlanks(bytes, at);
+    const first = at;
+    let value = 0;
+    for (let digit = hexAt(bytes, at); digit < 10 && at - first <= mostDigits; digit = hexAt(bytes, at)) {
+      value = value * 10 + digit;
+      at += 1;
+    }
+    if (at === first || value > (largest[index] ?? 0)) return none;
+    into[index] = value;
+    at = skipBlanks(bytes, at);
+    if (bytes[at] === byteOf.comma) at += 1;
+    else return index === length && value === 0 && isLineEnd(bytes[at]) ? at : none;
   }
-  if (at === first || value > largest[name]) return none;
-  into[name] = value;
-  at = skipBlanks(bytes, at);
-  if (bytes[at] === byteOf.comma) return at + 1;
-  return name === 'length' && value === 0 && isLineEnd(bytes[at]) ? at : none;
+  return at;
 };
 
 const readBytes = (bytes: Uint8Array, from: number, into: CsvLine): number => {
@@ -91,10 +102,14 @@ export const readCsvLine = (bytes: Uint8Array, from: number, into: CsvLine): num
   at = skipBlanks(bytes, at);
   if (bytes[at] !== byteOf.comma) return none;
   at += 1;
-  for (const name of numberNames) {
-    at = readNumber(bytes, at, into, name);
-    if (at === none) return none;
-  }
+  at = readNumbers(bytes, at, into.numbers);
+  if (at === none) return none;
+  const { numbers } = into;
+  into.priority = numbers[priority] ?? 0;
+  into.pgn = numbers[pgn] ?? 0;
+  into.source = numbers[source] ?? 0;
+  into.destination = numbers[destination] ?? 0;
+  into.length = numbers[length] ?? 0;
   at = readBytes(bytes, at, into);
   if (at === none || !isLineEnd(bytes[skipBlanks(bytes, at)])) return none;
   into.kind = kindOf(into);

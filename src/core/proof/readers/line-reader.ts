@@ -38,7 +38,11 @@ export const startLineReader = ({ onFrame, onMessage, onSentence }: RecordingSin
       onMessage?.({ timeUs, priority, pgn, source, destination, data });
       return;
     }
-    Object.assign(frame, { timeUs, extended: true, error: false, remote: false, length });
+    frame.timeUs = timeUs;
+    frame.extended = true;
+    frame.error = false;
+    frame.remote = false;
+    frame.length = length;
     frame.id = buildCanId({ priority, pgn, destination, source });
     frame.data.set(data);
     tally.frames += 1;
