@@ -26,7 +26,7 @@ const readRecording = async (recording: Blob, say: (reply: StartingReply) => voi
     say({ kind: 'progress', readBytes });
   }
   const report = survey.report([reader.end()]);
-  if (report.frames > 0) return report;
+  if (report.frames + report.joined > 0) return report;
   throw new UserError({
     says: words.noMessage,
     whatToDo: words.chooseAnother,

@@ -42,7 +42,7 @@ const pgn = 1;
 const source = 2;
 const destination = 3;
 const length = 4;
-const largest = [7, 999_999, 255, 255, longestMessageBytes] as const;
+const largest: readonly number[] = [7, 999_999, 255, 255, longestMessageBytes];
 
 /** Whole numbers, each with the comma behind it; the last may end the line where it is zero. */
 const readNumbers = (bytes: Uint8Array, from: number, into: Uint32Array): number => {

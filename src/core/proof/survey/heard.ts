@@ -1,3 +1,4 @@
+import type { BrokenPlace } from '../readers/recording-reader-shape.ts';
 import { senderKind } from './sender-words.ts';
 import type { SurveyReport } from './survey-report.ts';
 import { sendsWords } from './survey-words.ts';
@@ -15,17 +16,25 @@ export interface HeardUnit {
 /** A recording as it is shown before anything is made of it. */
 export interface Heard {
   readonly frames: number;
+  /** messages the recorder had joined, whose frames are not known */
+  readonly joined: number;
   /** absent when the recording tells no time */
   readonly durationS?: number;
   readonly broken: number;
+  /** where the first of them stand */
+  readonly brokenAt: readonly BrokenPlace[];
   readonly units: readonly HeardUnit[];
 }
+
+const mostPlaces = 5;
 
 /** What a recording holds, fit to be shown. */
 export const heardIn = (report: SurveyReport): Heard => ({
   frames: report.frames,
+  joined: report.joined,
   ...(report.time === undefined ? {} : { durationS: report.time.durationS }),
   broken: report.broken,
+  brokenAt: report.brokenAt.slice(0, mostPlaces),
   units: report.senders
     .map((sender, at) => ({ sender, number: at + 1 }))
     .filter(({ sender }) => sender.name !== undefined || sender.address !== undefined)

@@ -6,8 +6,8 @@ import { words } from './words.ts';
 export const HeardView = ({ heard, children }: { heard: Heard; children?: ReactNode }): ReactNode => (
   <>
     <p>
-      {words.heard({ units: heard.units.length, frames: heard.frames, durationS: heard.durationS })}
-      {heard.broken === 0 ? null : ` ${words.broken(heard.broken)}`}
+      {words.heard({ ...heard, units: heard.units.length })}
+      {heard.broken === 0 ? null : ` ${words.broken(heard)}`}
     </p>
     <p className="quiet">{words.masked}</p>
     {children}

@@ -1,4 +1,10 @@
-const several = (count: number, one: string): string => `${count} ${count === 1 ? one : `${one}s`}`;
+const several = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
+
+interface Place {
+  readonly line?: number;
+  readonly byte?: number;
+}
+const placeWords = ({ line, byte }: Place): string => (line === undefined ? `byte ${byte ?? 0}` : `line ${line}`);
 const megabytes = (bytes: number): string => `${(bytes / 1_000_000).toFixed(1)} MB`;
 
 export const en = {
@@ -8,9 +14,20 @@ export const en = {
     `${megabytes(readBytes)} of ${megabytes(allBytes)}`,
   stop: 'stop reading',
   shut: 'put it away',
-  heard: ({ units, frames, durationS }: { units: number; frames: number; durationS: number | undefined }) =>
-    `${several(units, 'unit')} heard, in ${several(frames, 'frame')}${durationS === undefined ? ', without times' : ` over ${durationS.toFixed(0)} s`}.`,
-  broken: (lines: number) => `${several(lines, 'line')} could not be read.`,
+  heard: ({
+    units,
+    frames,
+    joined,
+    durationS,
+  }: {
+    units: number;
+    frames: number;
+    joined: number;
+    durationS?: number;
+  }) =>
+    `${several(units, 'unit')} heard, in ${joined === 0 ? several(frames, 'frame') : several(frames + joined, 'frame and joined message', 'frames and joined messages')}${durationS === undefined ? ', without times' : ` over ${durationS.toFixed(0)} s`}.`,
+  broken: ({ broken, brokenAt }: { broken: number; brokenAt: readonly Place[] }) =>
+    `${several(broken, 'line')} could not be read (${brokenAt.map(placeWords).join(', ')}${broken > brokenAt.length ? ' …' : ''}).`,
   masked:
     'Serial numbers, makers’ texts and the numbers of ships are not shown. It is read in this page and goes nowhere.',
   unclaimed: 'did not say who it is: known by its address only',
