@@ -1,0 +1,50 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { type AppUnderTest, appUnderTest, barriers, keepPicture, openBoat, settled } from './app-under-test.ts';
+import { smallTargets } from './looked-at.ts';
+
+let app: AppUnderTest;
+beforeAll(async () => {
+  app = await appUnderTest();
+});
+afterAll(() => app.close());
+
+/** Writes a reading into the line of the nth test that takes one. */
+const write = async (page: Page, at: number, value: string): Promise<void> => {
+  const field = page.locator('#prove-tests .test-entry input:not(.test-causes *)').nth(at);
+  await field.fill(value);
+  await field.press('Enter');
+};
+
+const logLines = (): readonly Record<string, unknown>[] =>
+  readFileSync(join(app.folder, 'sandpiper/sandpiper.log.jsonl'), 'utf8')
+    .split('\n')
+    .filter((line) => line !== '')
+    .map((line) => JSON.parse(line) as Record<string, unknown>);
+
+test('a reading at the dock is judged, traced to its cause, kept beside the boat and still there when she is opened again', async () => {
+  const page = await app.newPage({ window: 'phone', light: 'night' });
+  await openBoat(app, page, 'sandpiper/prove');
+  const bus = page.locator('#prove-tests summary', { hasText: 'Bus:' }).first();
+  await bus.click();
+  await write(page, 0, '119');
+  await page.getByText('What it comes from, likeliest first').waitFor();
+  await page.getByText(/^Measure next: /).waitFor();
+  await keepPicture(page, 'prove-phone-night');
+  expect(await barriers(page)).toEqual([]);
+  expect(await smallTargets(page)).toEqual([]);
+  await expect.poll(() => page.locator('.waypoint.here').textContent()).toContain('1 test came out wrong');
+  await expect.poll(() => logLines().length).toBe(1);
+  expect(logLines()[0]).toMatchObject({ kind: 'reading', value: 119 });
+  await page.reload();
+  await page.locator('.sheet-svg .balloon').first().waitFor();
+  await settled(page);
+  await expect.poll(() => page.locator('.waypoint.here').textContent()).toContain('1 test came out wrong');
+  await bus.click();
+  await write(page, 0, '60.1');
+  await page.getByText('What it comes from, likeliest first').waitFor({ state: 'detached' });
+  await expect.poll(() => page.locator('.waypoint.here').textContent()).toMatch(/1 of \d+ tests tried/);
+  expect(app.complaints).toEqual([]);
+});
