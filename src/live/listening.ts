@@ -2,10 +2,10 @@ import type { Boat } from '../core/boat/boat-schema.ts';
 import type { Plan } from '../core/plan-shape.ts';
 import type { ProofReport } from '../core/proof/compare/proof-report.ts';
 import { startLiveBoat } from '../core/proof/live/live-boat.ts';
-import type { LiveCurve, LiveNews, LiveSnapshot } from '../core/proof/live/live-snapshot.ts';
+import type { LiveCurve, LiveNews, LiveNow } from '../core/proof/live/live-snapshot.ts';
 import { askBus, type BusAsking } from './ask-bus.ts';
 import type { LiveSource } from './live-source.ts';
-import { type RecordingState, startRecorder } from './recorder.ts';
+import { startRecorder } from './recorder.ts';
 
 /** What is asked of the units of a bus, after a person said yes to that. */
 export interface AskOptions {
@@ -15,7 +15,7 @@ export interface AskOptions {
 
 /** A boat that is being listened to. */
 export interface Listening {
-  snapshot(): LiveSnapshot & { readonly recording?: RecordingState; readonly isAsking?: true };
+  snapshot(): LiveNow;
   curve(reading: number): LiveCurve | undefined;
   report(): ProofReport;
   /** Asks the units who they are. Only to be called after a person said yes, and each time anew. */

@@ -1,11 +1,6 @@
 import { closeSync, createWriteStream, fstatSync, openSync, readSync } from 'node:fs';
 import type { LiveLine } from '../core/proof/live/live-lines.ts';
-
-/** How a recording stands. */
-export type RecordingState =
-  | { readonly kind: 'writing'; readonly lines: number; readonly bytes: number }
-  /** it could not be written on; listening goes on without it */
-  | { readonly kind: 'stopped'; readonly says: string; readonly lines: number };
+import type { RecordingState } from '../core/proof/live/live-snapshot.ts';
 
 /** Writes to a file what comes in. It never throws, and never holds listening up. */
 export interface Recorder {

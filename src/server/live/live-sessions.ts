@@ -1,6 +1,7 @@
 import type { ServerResponse } from 'node:http';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { plan } from '../../core/plan.ts';
+import type { LiveTold } from '../../core/proof/live/live-snapshot.ts';
 import { type AskOptions, type Listening, startListening } from '../../live/listening.ts';
 import type { LiveSource } from '../../live/live-source.ts';
 import { liveStream } from './live-stream.ts';
@@ -13,11 +14,6 @@ interface Session {
   readonly timer: NodeJS.Timeout;
   lookedAtMs: number;
 }
-
-/** What a page is told of a boat that is listened to, or that she is not. */
-export type LiveTold =
-  | { readonly listening: false }
-  | ({ readonly listening: true; readonly file?: string } & ReturnType<Listening['snapshot']>);
 
 /** The boats of this server that are listened to, at most once each. */
 export interface LiveSessions {

@@ -73,3 +73,11 @@ export const figureOfValues = (pgn: number, values: FieldValues): LiveFigure | u
   const row = byPgn.get(pgn)?.row;
   return row === undefined ? undefined : figureIn(row, values[row[1]]);
 };
+
+const digitsOf: Readonly<Record<string, number>> = { rpm: 0, '%': 0, hPa: 0, V: 2 };
+
+/** A figure as short as it can be shown beside a unit: `8.2 m`, `68.8°`, `12.80 V`. */
+export const figureWords = ({ value, unit }: LiveFigure): string => {
+  const text = value.toFixed(digitsOf[unit] ?? 1);
+  return unit.startsWith('°') && unit !== '°C' ? `${text}${unit}` : `${text} ${unit}`;
+};

@@ -1,12 +1,13 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type LiveLine, type LiveSentence, startLiveLines } from './live-lines.ts';
+import type { RecordedSentence } from '../readers/recording-sink.ts';
+import { type LiveLine, startLiveLines } from './live-lines.ts';
 
 const bytesOf = (text: string): Uint8Array => Uint8Array.from(text, (char) => char.charCodeAt(0));
 
 /** Everything a stream of pieces holds, in order. */
 const read = (pieces: readonly Uint8Array[]) => {
-  const sentences: LiveSentence[] = [];
+  const sentences: RecordedSentence[] = [];
   const lines: LiveLine[] = [];
   const frames: number[] = [];
   const reader = startLiveLines({
@@ -30,7 +31,7 @@ test('frames, sentences and comments are told apart, line by line', () => {
 
 test('a sentence keeps its text and the time it was stamped with', () => {
   expect(sentencesIn('(1700000000.25) $SDDPT,12.3,-1.5*4E\r\n')).toEqual([
-    { text: '$SDDPT,12.3,-1.5*4E', timeUs: 1_700_000_000_250_000, checksum: 'right' },
+    { text: '$SDDPT,12.3,-1.5*4E', timeUs: 1_700_000_000_250_000, checksum: 'right', chars: 21 },
   ]);
 });
 

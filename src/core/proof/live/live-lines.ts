@@ -1,17 +1,6 @@
-import { readSentence } from '../decode/sentence.ts';
-import { endsFrame, readCandumpLine } from '../readers/candump-line.ts';
-import { none, skipBlanks } from '../readers/line-bytes.ts';
-import { emptyFrame, type RecordedFrame } from '../readers/recorded-frame.ts';
-
-/** One sentence of NMEA 0183 as it came. */
-export interface LiveSentence {
-  /** microseconds since 1970 by the stamp in front of it; undefined when none stands there */
-  readonly timeUs: number | undefined;
-  /** from its start character to the last one before the line end */
-  readonly text: string;
-  /** a wrong one is dropped and counted; an absent one proves nothing, and old talkers send none */
-  readonly checksum: 'right' | 'wrong' | 'absent';
-}
+import { startLineReader } from '../readers/line-reader.ts';
+import type { RecordedFrame } from '../readers/recorded-frame.ts';
+import type { RecordedSentence } from '../readers/recording-sink.ts';
 
 /** One line of a live source, as it came in. */
 export interface LiveLine {
@@ -26,7 +15,7 @@ export interface LiveLine {
 /** Takes what the lines hold; each line is told after what stood on it. */
 export interface LiveSink {
   readonly onFrame?: (frame: RecordedFrame) => void;
-  readonly onSentence?: (sentence: LiveSentence) => void;
+  readonly onSentence?: (sentence: RecordedSentence) => void;
   readonly onLine?: (line: LiveLine) => void;
 }
 
@@ -39,18 +28,8 @@ export interface LiveLines {
 }
 
 const lineFeed = 10;
-const hash = 35;
 /** No line of the bus or of a talker is a tenth as long; without an end by here it is noise. */
 const longestLine = 2048;
-
-/** A sentence begins with its last start character: what stands before it on the line is the rest of one cut off. */
-const sentenceStart = /[$!][A-Z][A-Z0-9]{2,}[^$!]*$/;
-const stamp = /^\s*\((\d{1,10})(?:\.(\d{1,6})\d*)?\)/;
-
-const stampUs = (text: string): number | undefined => {
-  const [, seconds, fraction = ''] = stamp.exec(text) ?? [];
-  return seconds === undefined ? undefined : Number(seconds) * 1_000_000 + Number(fraction.padEnd(6, '0'));
-};
 
 const textOf = (line: Uint8Array): string => {
   let text = '';
@@ -58,46 +37,52 @@ const textOf = (line: Uint8Array): string => {
   return text.replace(/\r?\n?$/, '');
 };
 
-const isPrintable = (text: string): boolean => /^[\t -~]*$/.test(text);
-
-const sentenceIn = (text: string): LiveSentence | undefined => {
-  const [found] = sentenceStart.exec(text) ?? [];
-  if (found === undefined) return undefined;
-  const read = readSentence(found.trimEnd());
-  if (read === undefined || !isPrintable(read.body)) return undefined;
-  return { timeUs: stampUs(text), text: found.trimEnd(), checksum: read.checksum };
-};
-
 /** Starts cutting a stream of bytes into frames and sentences; the frame handed out is one and the same each time. */
 export const startLiveLines = ({ onFrame, onSentence, onLine }: LiveSink): LiveLines => {
-  const frame = emptyFrame();
   const kept = new Uint8Array(longestLine + 1);
   let length = 0;
   /** bytes of a line that was too long, thrown away until it ends */
   let lost = 0;
+  let understood = 0;
+  let damaged = 0;
 
-  const kindOf = (start: number, text: string): LiveLine['kind'] => {
-    if (kept[start] === hash) return 'comment';
-    const end = readCandumpLine(kept, start, frame);
-    if (end !== none && endsFrame(kept[end])) {
+  const reader = startLineReader({
+    onFrame: (frame) => {
+      understood += 1;
       onFrame?.(frame);
-      return 'whole';
-    }
-    const sentence = sentenceIn(text);
-    if (sentence === undefined) return 'noise';
-    onSentence?.(sentence);
-    return sentence.checksum === 'wrong' ? 'damaged' : 'whole';
+    },
+    onMessage: () => {
+      understood += 1;
+    },
+    onSentence: (sentence) => {
+      if (sentence.checksum === 'wrong') damaged += 1;
+      else understood += 1;
+      onSentence?.(sentence);
+    },
+  });
+
+  const kindOf = (line: Uint8Array, text: string): LiveLine['kind'] => {
+    understood = 0;
+    damaged = 0;
+    reader.push(line);
+    if (understood > 0) return 'whole';
+    if (damaged > 0) return 'damaged';
+    return text.trimStart().startsWith('#') ? 'comment' : 'noise';
   };
 
   const read = (): void => {
     const bytes = length + lost;
     const isTooLong = lost > 0;
-    const text = isTooLong ? '' : textOf(kept.subarray(0, length));
-    if (!isTooLong && kept[length - 1] !== lineFeed) kept[length] = lineFeed;
+    if (kept[length - 1] !== lineFeed) {
+      kept[length] = lineFeed;
+      length += 1;
+    }
+    const line = kept.subarray(0, length);
+    const text = isTooLong ? '' : textOf(line);
     length = 0;
     lost = 0;
     if (!isTooLong && text.trim() === '') return;
-    const kind = isTooLong ? 'noise' : kindOf(skipBlanks(kept, 0), text);
+    const kind = isTooLong ? 'noise' : kindOf(line, text);
     onLine?.({ kind, text: kind === 'noise' ? '' : text, bytes });
   };
 

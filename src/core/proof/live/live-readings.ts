@@ -29,8 +29,10 @@ export interface HeardReading {
   valueMs: number | undefined;
   lastMs: number | undefined;
   readonly pace: Pace;
-  unit: string | undefined;
-  isRound: boolean;
+  /** of its last message */
+  figure: LiveFigure | undefined;
+  /** of the last that had one: in what the curve is drawn */
+  lastFigure: LiveFigure | undefined;
   ring: SampleRing | undefined;
 }
 
@@ -66,8 +68,8 @@ export const startLiveReadings = (): LiveReadings => {
       valueMs: undefined,
       lastMs: undefined,
       pace: startPace(nowMs),
-      unit: undefined,
-      isRound: false,
+      figure: undefined,
+      lastFigure: undefined,
       ring: undefined,
     };
     byKey.set(key, made);
@@ -75,15 +77,13 @@ export const startLiveReadings = (): LiveReadings => {
     return made;
   };
 
-  const draw = (of: HeardReading, figure: LiveFigure, nowMs: number): void => {
+  const draw = (of: HeardReading, { value }: LiveFigure, nowMs: number): void => {
     if (of.ring === undefined) {
       if (curves >= mostCurves) return;
       curves += 1;
       of.ring = startSampleRing();
     }
-    of.unit = figure.unit;
-    of.isRound = figure.round === true;
-    of.ring.add({ atMs: nowMs, value: figure.value });
+    of.ring.add({ atMs: nowMs, value });
   };
 
   return {
@@ -94,6 +94,8 @@ export const startLiveReadings = (): LiveReadings => {
       of.lastMs = nowMs;
       of.isEmpty = value.isEmpty;
       of.says = value.says;
+      of.figure = value.figure;
+      of.lastFigure = value.figure ?? of.lastFigure;
       if (value.isEmpty) return;
       of.valueMs = nowMs;
       if (value.figure !== undefined) draw(of, value.figure, nowMs);

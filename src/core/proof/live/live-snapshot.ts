@@ -36,6 +36,8 @@ export interface LiveReading {
   readonly message: number | string;
   /** the value in words; absent where none is told, or the message came without one */
   readonly says?: string;
+  /** its number, as short as can be: `8.2 m` */
+  readonly short?: string;
   /** the last message came without a value */
   readonly empty?: true;
   /** since it came last with a value, else since it came at all */
@@ -100,3 +102,19 @@ export interface LiveSnapshot extends LiveHeard {
   /** the oldest first */
   readonly news: readonly LiveNews[];
 }
+
+/** How a recording stands. */
+export type RecordingState =
+  | { readonly kind: 'writing'; readonly lines: number; readonly bytes: number }
+  /** it could not be written on; listening goes on without it */
+  | { readonly kind: 'stopped'; readonly says: string; readonly lines: number };
+
+/** A snapshot with what goes on beside the bus. */
+export interface LiveNow extends LiveSnapshot {
+  readonly recording?: RecordingState;
+  /** the units are being asked who they are */
+  readonly isAsking?: true;
+}
+
+/** What a page is told of a boat that is listened to, or that she is not; `file` is the name of the recording. */
+export type LiveTold = { readonly listening: false } | ({ readonly listening: true; readonly file?: string } & LiveNow);

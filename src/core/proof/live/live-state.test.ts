@@ -91,9 +91,9 @@ test('a sender and its readings are silent when they should have spoken again, b
 
 test('sentences are told by talker, and one that was damaged counts as that only', () => {
   const state = startLiveState((_talker, formatter) => (formatter === 'DPT' ? 'sounder' : undefined));
-  state.sentence({ text: '$SDDPT,12.3,-1.5*4E', timeUs: undefined, checksum: 'right' }, 0);
-  state.sentence({ text: '$SDDPT,12.3,-1.5*00', timeUs: undefined, checksum: 'wrong' }, 0);
-  state.sentence({ text: '$IIHDT,,T*0C', timeUs: undefined, checksum: 'right' }, 0);
+  state.sentence({ text: '$SDDPT,12.3,-1.5*4E', checksum: 'right' }, 0);
+  state.sentence({ text: '$SDDPT,12.3,-1.5*00', checksum: 'wrong' }, 0);
+  state.sentence({ text: '$IIHDT,,T*0C', checksum: 'right' }, 0);
   const { damaged, sentences, readings, senders } = state.heard(0);
   expect({ damaged, sentences }).toEqual({ damaged: 1, sentences: 2 });
   expect(senders.map(({ talker, unit }) => [talker, unit])).toEqual([

@@ -6,9 +6,9 @@ import { partOf, partReader, readingsSeen } from '../decode/message-part.ts';
 import { valuesOf, valueWords } from '../decode/told-values.ts';
 import { pgnOfCanId, sourceOfCanId } from '../readers/can-id.ts';
 import type { RecordedFrame } from '../readers/recorded-frame.ts';
+import type { RecordedSentence } from '../readers/recording-sink.ts';
 import { instanceOf, isProtocol } from '../survey/draft-sends.ts';
-import { figureOf, figureOfValues } from './live-figure.ts';
-import type { LiveSentence } from './live-lines.ts';
+import { figureOf, figureOfValues, figureWords } from './live-figure.ts';
 import { type HeardReading, startLiveReadings } from './live-readings.ts';
 import {
   type HeardSender,
@@ -27,7 +27,7 @@ import { sentenceAsMessage } from './sentence-as-message.ts';
 /** What is on a live bus, kept up with every frame and sentence. Equal bytes at equal times give equal snapshots. */
 export interface LiveState {
   frame(frame: RecordedFrame, nowMs: number): void;
-  sentence(sentence: LiveSentence, nowMs: number): void;
+  sentence(sentence: Pick<RecordedSentence, 'text' | 'checksum'>, nowMs: number): void;
   /** says which units of the plan speak from which address, as far as is known by now */
   know(units: KnownUnits): void;
   heard(nowMs: number): LiveHeard;
@@ -68,6 +68,7 @@ const readingEntry = (of: HeardReading, sender: LiveSender | undefined, nowMs: n
   ...(sender?.unit === undefined ? {} : { unit: sender.unit }),
   message: of.message,
   ...(of.says === undefined ? {} : { says: of.says }),
+  ...(of.figure === undefined ? {} : { short: figureWords(of.figure) }),
   ...(of.isEmpty ? { empty: true as const } : {}),
   ageMs: ageMs(nowMs, of.valueMs ?? of.lastMs ?? nowMs),
   ...(isOverdue(nowMs - (of.lastMs ?? nowMs), of.pace.gapMs() ?? Number.POSITIVE_INFINITY)
@@ -87,12 +88,12 @@ const senderEntry = (of: HeardSender, known: KnownUnits, nowMs: number): LiveSen
   messages: of.messages,
 });
 
-const curveOf = ({ ring, unit = '', isRound }: HeardReading, nowMs: number): LiveCurve | undefined =>
+const curveOf = ({ ring, lastFigure }: HeardReading, nowMs: number): LiveCurve | undefined =>
   ring === undefined
     ? undefined
     : {
-        unit,
-        ...(isRound ? { round: true as const } : {}),
+        unit: lastFigure?.unit ?? '',
+        ...(lastFigure?.round === true ? { round: true as const } : {}),
         points: ring
           .all()
           .map(({ atMs, value }) => [ageMs(nowMs, atMs), Number(value.toPrecision(6))] as const)

@@ -36,7 +36,8 @@ const whoSays = (snapshot: LiveSnapshot, { unit, sender }: LiveReading, names: R
 const saidOf = (reading: LiveReading): string => {
   const name = readingName(reading);
   if (reading.empty === true) return `${name}: no value`;
-  return reading.says === undefined ? name : `${name}: ${reading.says}`;
+  const says = reading.says ?? reading.short;
+  return says === undefined ? name : `${name}: ${says}`;
 };
 
 const unitsLine = ({ units }: LiveSnapshot, names: ReadonlyMap<string, string>): string => {

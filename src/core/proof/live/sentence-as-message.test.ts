@@ -37,7 +37,7 @@ describe('what a sentence says', () => {
 
   test('stands as words and as a curve at its talker, apparent wind apart from true', () => {
     const state = startLiveState();
-    const take = (text: string, nowMs: number) => state.sentence({ text, timeUs: undefined, checksum: 'right' }, nowMs);
+    const take = (text: string, nowMs: number) => state.sentence({ text, checksum: 'right' }, nowMs);
     take('$IIMWV,338,R,13.41,N,A*2C', 0);
     take('$IIMWV,300,T,9.00,N,A', 1000);
     const { readings } = state.heard(1000);

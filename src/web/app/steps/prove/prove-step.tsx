@@ -1,6 +1,8 @@
 import type { ReactNode } from 'react';
 import type { Step, StepMarginProps } from '../step.ts';
 import { StepPart, StepParts } from '../step-parts.tsx';
+import { LiveBlock } from './live/live-block.tsx';
+import { LiveOnSheet } from './live/live-on-sheet.tsx';
 import { LogBlock } from './log/log-block.tsx';
 import { TestsBlock } from './tests/tests-block.tsx';
 import { TrialBlock } from './trial/trial-block.tsx';
@@ -10,6 +12,9 @@ const ProveBegin = (): ReactNode => <StepParts label={words.partsAre} parts={wor
 
 const ProveMargin = (given: StepMarginProps): ReactNode => (
   <>
+    <StepPart id="prove-live">
+      <LiveBlock {...given} />
+    </StepPart>
     <StepPart id="prove-tests">
       <TestsBlock {...given} />
     </StepPart>
@@ -23,4 +28,4 @@ const ProveMargin = (given: StepMarginProps): ReactNode => (
 );
 
 /** The step Prove: what the boat really does, held against the plan, and what was found kept in her log. */
-export const proveStep: Step = { Begin: ProveBegin, Margin: ProveMargin };
+export const proveStep: Step = { Begin: ProveBegin, Margin: ProveMargin, OnSheet: LiveOnSheet };

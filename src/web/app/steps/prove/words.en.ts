@@ -2,6 +2,7 @@
 export const en = {
   partsAre: 'Parts of this step',
   parts: {
+    'prove-live': 'live bus',
     'prove-tests': 'tests',
     'prove-trial': 'sea trial',
     'prove-log': 'log',
