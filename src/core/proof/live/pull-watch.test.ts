@@ -6,7 +6,7 @@ import { type PullTest, pullTestsOf, startPullWatch } from './pull-watch.ts';
 const pulled: PullTest = {
   test: 'dock/pulled:compass',
   unit: 'compass',
-  readings: [{ reading: 'heading', backups: ['spare'], at: ['display'] }],
+  readings: [{ reading: 'heading', backups: [{ unit: 'spare', onBus: true }], at: ['display'] }],
 };
 
 const heading = (unit: string, more: Partial<LiveReading> = {}): LiveReading => ({
@@ -27,7 +27,10 @@ const seen = (atMs: number, state: LiveUnit['state'], readings: readonly LiveRea
   sentences: 0,
   damaged: 0,
   senders: [],
-  units: [{ unit: 'compass', state }],
+  units: [
+    { unit: 'compass', state },
+    { unit: 'spare', state: 'speaking' },
+  ],
   readings,
   findings: [],
   news: [],
@@ -59,6 +62,19 @@ describe('a source that is pulled once', () => {
     expect(watch.step(seen(20_000, 'speaking', [heading('spare')]))).toMatchObject({ kind: 'over', right: false });
   });
 
+  test('whose stand-by says it on another wire is left to the eyes of a person', () => {
+    const elsewhere = {
+      ...pulled,
+      readings: [{ reading: 'heading' as const, backups: [{ unit: 'spare', onBus: false }], at: ['display'] }],
+    };
+    const watch = startPullWatch(elsewhere);
+    watch.step(seen(0, 'speaking', [heading('compass')]));
+    expect(watch.step(seen(1000, 'silent', [heading('compass', { silent: true })]))).toEqual({
+      kind: 'put it back',
+      taken: [{ reading: 'heading', at: ['display'], unheard: ['spare'] }],
+    });
+  });
+
   test('that does not speak cannot be pulled', () => {
     expect(startPullWatch(pulled).step(seen(0, 'unheard', [])).kind).toBe('not speaking');
   });
@@ -70,7 +86,7 @@ describe('a source that is pulled once', () => {
     for (const { test: id, unit, readings } of tests) {
       expect(plan.tests.map((one) => one.id)).toContain(id);
       for (const { backups } of readings) {
-        expect(backups).not.toContain(unit);
+        expect(backups.map((backup) => backup.unit)).not.toContain(unit);
         expect(backups.length).toBeGreaterThan(0);
       }
     }

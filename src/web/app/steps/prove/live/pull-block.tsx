@@ -29,10 +29,11 @@ const namesOf = (boat: Boat): Names => {
   };
 };
 
-const takenWords = ({ reading, by, says = '' }: TakenOver, names: Names): string =>
-  by === undefined
-    ? words.pull.lost(readingWords[reading])
-    : words.pull.taken(readingWords[reading], names.unit(by), says);
+const takenWords = ({ reading, by, says = '', unheard }: TakenOver, names: Names): string => {
+  const what = readingWords[reading];
+  if (unheard !== undefined) return words.pull.elsewhere(what, unheard.map(names.unit).join(', '));
+  return by === undefined ? words.pull.lost(what) : words.pull.taken(what, names.unit(by), says);
+};
 
 /** Follows a test with every snapshot that comes. */
 const usePull = (test: PullTest, snapshot: LiveSnapshot): PullState | undefined => {
@@ -73,8 +74,10 @@ const Instruction = ({ state, test, names }: { state: PullState; test: PullTest;
       return (
         <>
           <Taken taken={state.taken} names={names} />
-          {state.taken.map(({ reading, at, by }) =>
-            by === undefined ? null : <p key={reading}>{words.pull.look(at.map(names.unit).join(', '))}</p>,
+          {state.taken.map(({ reading, at, by, unheard }) =>
+            by === undefined && unheard === undefined ? null : (
+              <p key={reading}>{words.pull.look(at.map(names.unit).join(', '))}</p>
+            ),
           )}
           <p className="live-do">{words.pull.putBack(name)}</p>
         </>
@@ -82,7 +85,12 @@ const Instruction = ({ state, test, names }: { state: PullState; test: PullTest;
     case 'over':
       return (
         <>
-          <p>{words.pull.over(state.right)}</p>
+          <p>
+            {words.pull.over(
+              state.taken.every(({ by }) => by !== undefined),
+              state.right,
+            )}
+          </p>
           <Taken taken={state.taken} names={names} />
         </>
       );

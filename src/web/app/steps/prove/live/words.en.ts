@@ -67,10 +67,15 @@ export const en = {
     out: (name: string, seconds: number) => `${name} is out. Within ${seconds} s another must take over.`,
     taken: (reading: string, by: string, says: string) =>
       `${reading} comes from ${by} now${says === '' ? '' : `: ${says}`}.`,
+    elsewhere: (reading: string, names: string) =>
+      `${names} stands by for ${reading}, on a wire that is not listened to.`,
     lost: (reading: string) => `${reading} comes from nobody.`,
     look: (screens: string) => `Look at ${screens}: is it shown there?`,
     putBack: (name: string) => `Put the plug of ${name} back.`,
-    over: (right: boolean) => (right ? 'Another took over.' : 'Nobody took over.'),
+    over: (tookOver: boolean, right: boolean) => {
+      if (tookOver) return 'Another took over.';
+      return right ? 'What the screens showed is yours to say.' : 'Nobody took over.';
+    },
     isShown: 'yes, every screen shows it',
     isNotShown: 'no, not every screen',
     keepFailed: 'keep that it failed',
