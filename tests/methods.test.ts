@@ -66,6 +66,10 @@ import { faultCurrentA } from '../src/core/power/source-side/fault-current.ts';
 import { standardFromSteering } from '../src/core/power/standard-from-steering.ts';
 import { steadyCurrentA } from '../src/core/power/steady-current.ts';
 import { tailLoopFieldUt, wireFieldUt } from '../src/core/power/wire-field.ts';
+import { aisBits } from '../src/core/proof/decode/ais-bits.ts';
+import { decodeAisBits } from '../src/core/proof/decode/decode-ais-bits.ts';
+import { decodeSentence } from '../src/core/proof/decode/decode-sentence.ts';
+import { exactBits } from '../src/core/proof/decode/frame-bits.ts';
 import { ladderOhm } from '../src/core/proof/dock/ladder-ohm.ts';
 import { gatewayAndPilot, remoteBoat, remoteOf } from '../src/core/remote/remote-boat.test-helper.ts';
 import { placeSum } from '../src/core/sources/place-sum.ts';
@@ -103,7 +107,11 @@ const pilotsReached = (owner: KitRemote): number | undefined =>
     .length;
 
 const methods = {
+  aisBits,
   aisDraughtField,
+  decodeAisBits,
+  decodeSentence,
+  exactBits,
   aisSize,
   clearanceAt,
   deviationAt,

@@ -10,6 +10,14 @@ export const messageSources = {
     standing: 'computed',
     text: 'When n units are switched on together: n claims of an address, and where each asks all others for theirs, n questions and n · n more claims. A shared recording of three units switched on agrees: 4 questions, 15 claims.',
   },
+  'iso-11898': {
+    standing: 'published',
+    text: 'ISO 11898-1, second-hand: the bits of a frame from start to space, a bit of the other kind after every five alike, CRC-15 by the polynomial 4599, 13 bits behind that are never stuffed.',
+  },
+  'memory-ais-layout': {
+    standing: 'from memory',
+    text: 'ITU-R M.1371, messages 1, 2, 3, 5, 18, 19 and 24: where each field stands, its step, and the value that says none; a turn is told by 4.733 times the root of degrees a minute. Held against the counts of a recording and an encoder of our own.',
+  },
   'iso-11783-5': {
     standing: 'published',
     text: 'ISO 11783-5, second-hand through an open implementation: the lowest NAME keeps an address; a claim counts when nobody opposes it for 250 ms; 254 is the address of who has none, 255 means everyone; who loses its address takes another or falls silent.',

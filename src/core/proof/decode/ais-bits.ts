@@ -26,8 +26,8 @@ const textOf = (values: readonly number[]): string | undefined => {
 };
 
 /**
- * The bits in the payload of a VDM or VDO sentence (source: raymond-nmea, for the armour; layout of ITU-R M.1371 from
- * memory). Undefined when a character is none of the armour’s, or when more bits are padding than a character has.
+ * The bits in the payload of a VDM or VDO sentence (source: memory-ais-layout). Undefined when a character is none of
+ * the armour’s, or when more bits are padding than a character has.
  */
 export const aisBits = (payload: string, padBits: number): AisBits | undefined => {
   const worths: number[] = [];

@@ -132,8 +132,8 @@ const saidBy = (bits: AisBits, type: number, mmsi: number): Said => {
 };
 
 /**
- * Reads an AIS message: types 1, 2, 3, 5, 18, 19 and 24 in full, of others who sent them (layout of ITU-R M.1371, from
- * memory). Undefined when it is too short to say that.
+ * Reads an AIS message: types 1, 2, 3, 5, 18, 19 and 24 in full, of others who sent them (source:
+ * memory-ais-layout). Undefined when it is too short to say that.
  */
 export const decodeAisBits = (bits: AisBits, own: boolean): AisReport | undefined => {
   const type = bits.number(0, 6);
