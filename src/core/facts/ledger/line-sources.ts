@@ -150,6 +150,10 @@ export const lineSources = {
     standing: 'project choice',
     text: 'A hand meter: 1 % of what it reads, half an ohm in its leads, and over 20 Mohm it shows an open circuit.',
   },
+  'choice-dock-diagnosis': {
+    standing: 'project choice',
+    text: 'How far each fault of a bus may go and how far readings stray, to weigh causes against each other; before anything is read each is as likely as another. Tried on 10,000 simulated faults.',
+  },
   'practice-dead-bus': {
     standing: 'common practice',
     text: 'A bus whose breaker is off has no volts between red and black; where it has, it is fed from a second place. Half a volt is allowed for what units still hold.',

@@ -2,7 +2,14 @@ import { keptFor } from '../../boat/kept-for.ts';
 import { faultSignatures } from '../../facts/dock-tests.ts';
 import type { BusModel } from './bus-model.ts';
 import { faultCases } from './fault-cases.ts';
-import { type FeedVolts, likelihood, type ReadingRange, type ScaledRange, scaledRange } from './reading-range.ts';
+import {
+  type FeedVolts,
+  likelihood,
+  onScale,
+  type ReadingRange,
+  type ScaledRange,
+  scaledRange,
+} from './reading-range.ts';
 import { type ReadingKey, soundRanges, supplied } from './sound-ranges.ts';
 
 /** What was read on one bus, by test and spot. */
@@ -49,43 +56,46 @@ export const feedVolts = (readings: BusReadings): FeedVolts => {
   return readV === undefined ? supplied : { least: readV, most: readV };
 };
 
-type Logs = ReadonlyMap<ReadingKey, number>;
+/** One reading on its scale, and how likely a sound bus makes it. */
+interface PlacedReading {
+  readonly x: number;
+  readonly sound: number;
+}
+type Placed = ReadonlyMap<ReadingKey, PlacedReading>;
 
-/** The readings as logarithms of how likely they are, of those that a case says something of. */
-const logsOf = (
-  ranges: ReadonlyMap<ReadingKey, ScaledRange>,
-  readings: BusReadings,
-  feed: FeedVolts,
-): Map<ReadingKey, number> => {
-  const logs = new Map<ReadingKey, number>();
-  for (const [key, range] of ranges) {
+const placedOf = (sound: KnownCase['scaled'], readings: BusReadings, feed: FeedVolts): Placed => {
+  const placed = new Map<ReadingKey, PlacedReading>();
+  for (const [key, range] of sound) {
     const value = readings.get(key);
-    if (value !== undefined) logs.set(key, Math.log(likelihood(range, value, feed)));
+    if (value === undefined) continue;
+    const x = onScale(range.scale, value);
+    placed.set(key, { x, sound: likelihood(range, x, feed) });
   }
-  return logs;
+  return placed;
 };
 
-/** How much likelier a case makes the readings than a sound bus does, as a logarithm. */
-const gainOf = ({ scaled }: KnownCase, readings: BusReadings, feed: FeedVolts, sound: Logs): number => {
-  let gain = 0;
+/** How many times likelier than a sound bus a case makes all readings together. */
+const gainOf = ({ scaled }: KnownCase, placed: Placed, feed: FeedVolts): number => {
+  let gain = 1;
   for (const [key, range] of scaled) {
-    const value = readings.get(key);
-    if (value !== undefined) gain += Math.log(likelihood(range, value, feed)) - (sound.get(key) ?? 0);
+    const reading = placed.get(key);
+    if (reading !== undefined) gain *= likelihood(range, reading.x, feed) / reading.sound;
   }
   return gain;
 };
 
-/** A reading speaks where it makes a cause three times likelier, or a third. */
-const clear = Math.log(3);
+/** A reading speaks where it makes a cause so many times likelier, or so many times less. */
+const clear = 3;
 
-const spoken = (own: Logs, sound: Logs, turn: 1 | -1): Pick<Cause, 'speaks' | 'against'> => {
-  const ratios = [...own].map(([key, log]) => ({ key, by: turn * (log - (sound.get(key) ?? 0)) }));
-  const told = (side: 1 | -1): ReadingKey[] =>
-    ratios
-      .filter(({ by }) => side * by > clear)
-      .sort((one, other) => Math.abs(other.by) - Math.abs(one.by))
-      .map(({ key }) => key);
-  return { speaks: told(1), against: told(-1) };
+/** The readings that a case makes clearly likelier than a sound bus does, and those it makes less likely, clearest first. */
+const spoken = ({ scaled }: KnownCase, placed: Placed, feed: FeedVolts): Pick<Cause, 'speaks' | 'against'> => {
+  const gains = [...scaled].flatMap(([key, range]) => {
+    const reading = placed.get(key);
+    return reading === undefined ? [] : [{ key, gain: likelihood(range, reading.x, feed) / reading.sound }];
+  });
+  const speaks = gains.filter(({ gain }) => gain > clear).sort((one, other) => other.gain - one.gain);
+  const against = gains.filter(({ gain }) => gain < 1 / clear).sort((one, other) => one.gain - other.gain);
+  return { speaks: speaks.map(({ key }) => key), against: against.map(({ key }) => key) };
 };
 
 interface Weighed {
@@ -93,21 +103,20 @@ interface Weighed {
   /** mean over its cases, beside a sound bus */
   readonly weight: number;
   readonly best: KnownCase;
-  readonly logs: Logs;
 }
 
-const weigh = (model: BusModel, readings: BusReadings, feed: FeedVolts) => {
-  const { sound, soundScaled, faults } = knownOf(model);
-  const soundLogs = logsOf(soundScaled, readings, feed);
-  const weighed = faults.flatMap(({ fault, cases }): Weighed[] => {
-    const fits = cases.map((one) => ({ one, gain: gainOf(one, readings, feed, soundLogs) }));
-    const [first] = fits;
-    if (first === undefined) return [];
-    const best = fits.reduce((one, other) => (other.gain > one.gain ? other : one), first);
-    const weight = fits.reduce((sum, { gain }) => sum + Math.exp(gain), 0) / fits.length;
-    return [{ fault, weight, best: best.one, logs: logsOf(best.one.scaled, readings, feed) }];
-  });
-  return { sound, soundLogs, weighed: weighed.sort((one, other) => other.weight - one.weight) };
+const weighed = (fault: string, cases: readonly KnownCase[], placed: Placed, feed: FeedVolts): Weighed[] => {
+  let [best] = cases;
+  let most = 0;
+  let sum = 0;
+  for (const one of cases) {
+    const gain = gainOf(one, placed, feed);
+    sum += gain;
+    if (gain <= most) continue;
+    most = gain;
+    best = one;
+  }
+  return best === undefined ? [] : [{ fault, weight: sum / cases.length, best }];
 };
 
 /**
@@ -116,14 +125,21 @@ const weigh = (model: BusModel, readings: BusReadings, feed: FeedVolts) => {
  */
 export const diagnose = (model: BusModel, readings: BusReadings): Cause[] => {
   const feed = feedVolts(readings);
-  const { sound, soundLogs, weighed } = weigh(model, readings, feed);
-  const all = weighed.reduce((sum, { weight }) => sum + weight, 0);
-  const likeliest = weighed.find(({ fault }) => fault !== 'ok')?.logs ?? new Map<ReadingKey, number>();
-  return weighed.map(({ fault, weight, best: { step, changes }, logs }) => ({
+  const { sound, soundScaled, faults } = knownOf(model);
+  const placed = placedOf(soundScaled, readings, feed);
+  const all = faults
+    .flatMap(({ fault, cases }) => weighed(fault, cases, placed, feed))
+    .sort((one, other) => other.weight - one.weight);
+  const sum = all.reduce((part, { weight }) => part + weight, 0);
+  const likeliest = all.find(({ fault }) => fault !== 'ok');
+  const turned = ({ speaks, against }: Pick<Cause, 'speaks' | 'against'>) => ({ speaks: against, against: speaks });
+  return all.map(({ fault, weight, best }) => ({
     fault,
-    share: weight / all,
-    ...(step === undefined ? {} : { step }),
-    ...(fault === 'ok' ? spoken(likeliest, soundLogs, -1) : spoken(logs, soundLogs, 1)),
-    ranges: new Map([...sound, ...changes]),
+    share: weight / sum,
+    ...(best.step === undefined ? {} : { step: best.step }),
+    ...(fault === 'ok' && likeliest !== undefined
+      ? turned(spoken(likeliest.best, placed, feed))
+      : spoken(best, placed, feed)),
+    ranges: new Map([...sound, ...best.changes]),
   }));
 };

@@ -1,5 +1,6 @@
 import { canLevels } from '../../facts/can-levels.ts';
 import { dockFigures } from '../../facts/dock-figures.ts';
+import { faultRanges } from '../../facts/fault-ranges.ts';
 import type { BusModel } from './bus-model.ts';
 import type { ReadingRange } from './reading-range.ts';
 import {
@@ -84,8 +85,8 @@ const openDrop = (model: BusModel): FaultCase[] => [
   {
     changes: [
       ['devices', counted('devices', deviceCount(model) - 1, deviceCount(model) - 1)],
-      ['plug-ohm', ohms(5000, dockFigures.openOhm.value)],
-      ['errors', counted('errors', 0, 30)],
+      ['plug-ohm', ohms(faultRanges.openDropOhm, dockFigures.openOhm.value)],
+      ['errors', counted('errors', ...faultRanges.errors.few)],
     ],
   },
 ];
@@ -95,7 +96,7 @@ const shorted = (model: BusModel): FaultCase[] =>
     step,
     changes: withPair(
       model,
-      { terminators: bothEnds(model), leak: { step, leastOhm: 0.05, mostOhm: 2 } },
+      { terminators: bothEnds(model), leak: { step, ohm: faultRanges.shortOhm } },
       ['devices', upTo(0)],
       ['errors', errorsPerhaps],
       ...(['end-1', 'end-2'] as const).flatMap((end) => [
@@ -123,7 +124,7 @@ const swappedData = (model: BusModel): FaultCase[] => {
   ];
 };
 
-const touching = ohms(0.2, 1000);
+const touching = ohms(...faultRanges.touchingOhm);
 
 /** The other wire reads as much and the terminators between the two on top. */
 const dataToSupply = (model: BusModel): FaultCase[] =>
@@ -131,7 +132,7 @@ const dataToSupply = (model: BusModel): FaultCase[] =>
     (['minus', 'plus', 'shield'] as const).map((to): FaultCase => {
       const other = wire === 'high' ? 'low' : 'high';
       const level = to === 'plus' ? volts(canLevels.idle.mostV, 16) : volts(-0.2, canLevels.idle.leastV);
-      const through = ohms(50, 1070);
+      const through = ohms(...faultRanges.throughOhm);
       return {
         changes: [
           [`${wire}-to-${to}`, touching],
@@ -156,24 +157,24 @@ const dataToSupply = (model: BusModel): FaultCase[] =>
 const swappedPower = (): FaultCase[] => [
   {
     changes: [
-      ['feed-polarity', volts(-15, -10)],
-      ['bus-volts:feed', volts(-15, -8)],
-      ...(['end-1', 'end-2', 'far'] as const).map((spot) => [`bus-volts:${spot}`, volts(-15, -8)] as const),
+      ['feed-polarity', volts(...faultRanges.swappedV)],
+      ['bus-volts:feed', volts(...faultRanges.swappedBusV)],
+      ...(['end-1', 'end-2', 'far'] as const).map(
+        (spot) => [`bus-volts:${spot}`, volts(...faultRanges.swappedBusV)] as const,
+      ),
       ...(['end-1', 'end-2'] as const).flatMap((end) => [
-        [`high-idle:${end}`, volts(-15, 0.5)] as const,
-        [`low-idle:${end}`, volts(-15, 0.5)] as const,
+        [`high-idle:${end}`, volts(...faultRanges.swappedLevelV)] as const,
+        [`low-idle:${end}`, volts(...faultRanges.swappedLevelV)] as const,
       ]),
       ['devices', upTo(0)],
     ],
   },
 ];
 
-/** Volts that a bad joint in the negative takes, from little to much: each band is a case of its own. */
-const lostBands = [
-  [0.5, 1.2],
-  [1.2, 2.5],
-  [2.5, 6],
-] as const;
+const { recessive, busyHigh, busyLow } = canLevels;
+/** Between a quiet wire and what a meter averages on a busy one. */
+const usualHighV = (recessive.usualV + (busyHigh.leastV + busyHigh.mostV) / 2) / 2;
+const usualLowV = (recessive.usualV + (busyLow.leastV + busyLow.mostV) / 2) / 2;
 
 /**
  * Beyond a bad joint the negative stands higher by what is lost, so the wires read lower there; all devices together hold the
@@ -187,16 +188,19 @@ const badNegative = (model: BusModel): FaultCase[] =>
     if (beyond === 0) return [];
     const share = beyond / deviceCount(model);
     const last = model.atM.length - 1;
-    return lostBands.map(([leastV, mostV]): FaultCase => {
+    return faultRanges.lostV.map(([leastV, mostV]): FaultCase => {
       const at = (spot: number): ReadingRange =>
         isBeyond(spot) ? underFeed(leastV, mostV + model.lossV) : underFeed(0, model.lossV);
       const level = (spot: number, usualV: number): ReadingRange => {
         const shifts = [leastV, mostV].map((lost) => (isBeyond(spot) ? -lost * (1 - share) : lost * share));
-        return volts(usualV + Math.min(...shifts) - 0.3, usualV + Math.max(...shifts) + 0.3);
+        return volts(
+          usualV + Math.min(...shifts) - faultRanges.levelV,
+          usualV + Math.max(...shifts) + faultRanges.levelV,
+        );
       };
       const levels = ([0, last] as const).flatMap((spot, end) => [
-        [`high-idle:end-${end + 1}`, level(spot, 2.75)] as const,
-        [`low-idle:end-${end + 1}`, level(spot, 2.25)] as const,
+        [`high-idle:end-${end + 1}`, level(spot, usualHighV)] as const,
+        [`low-idle:end-${end + 1}`, level(spot, usualLowV)] as const,
       ]);
       return {
         step,
@@ -217,23 +221,23 @@ const twoFeeds = (model: BusModel): FaultCase[] => {
   return [
     {
       changes: [
-        ['bus-dead', volts(9, 15)],
+        ['bus-dead', volts(...faultRanges.fedTwiceV)],
         ...(['end-1', 'end-2', 'far'] as const).map((spot) => [`bus-volts:${spot}`, near] as const),
       ],
     },
   ];
 };
 
-const shieldTwice = (): FaultCase[] => [{ changes: [['shield-to-ground', ohms(0.2, 900_000)]] }];
+const shieldTwice = (): FaultCase[] => [{ changes: [['shield-to-ground', ohms(...faultRanges.secondEarthOhm)]] }];
 
 const wetTee = (model: BusModel): FaultCase[] =>
   steps(model).map((step) => ({
     step,
     changes: withPair(
       model,
-      { terminators: bothEnds(model), leak: { step, leastOhm: 300, mostOhm: 20_000 } },
-      ['high-to-plus', ohms(1000, 100_000)],
-      ['low-to-minus', ohms(1000, dockFigures.openOhm.value)],
+      { terminators: bothEnds(model), leak: { step, ohm: faultRanges.wetOhm } },
+      ['high-to-plus', ohms(...faultRanges.wetToPlusOhm)],
+      ['low-to-minus', ohms(faultRanges.wetToPlusOhm[0], dockFigures.openOhm.value)],
       ['steady', counted('yes-no', 0, 0)],
       ['errors', errorsPerhaps],
       ['devices', some(model)],

@@ -1,4 +1,5 @@
 import { dockFigures } from '../../facts/dock-figures.ts';
+import { faultRanges } from '../../facts/fault-ranges.ts';
 
 /** How readings of one sort are held beside each other: ohms and errors by their ratio, the rest by their difference. */
 export type Scale = 'ohm' | 'volts' | 'devices' | 'errors' | 'yes-no';
@@ -15,32 +16,18 @@ const leastOhm = 0.05;
 const { leadsOhm, meterPct, openOhm } = dockFigures;
 
 /** A figure on the scale on which readings of its sort are compared. */
-const onScale = (scale: Scale, value: number): number => {
+export const onScale = (scale: Scale, value: number): number => {
   if (scale === 'ohm') return Math.log(Math.min(Math.max(value, leastOhm), openOhm.value));
   return scale === 'errors' ? Math.log1p(Math.max(0, Math.min(value, 1e6))) : value;
 };
 
 /** How far a reading strays beyond its range on that scale, once the meter and its leads are counted in. */
-const strayOf = ({ scale, least, most }: ReadingRange): number => {
-  switch (scale) {
-    case 'ohm':
-      return Math.hypot(meterPct.value / 100, leadsOhm.value / 2 / Math.max(leastOhm, Math.sqrt(least * most)));
-    case 'volts':
-      return 0.08;
-    case 'errors':
-      return 0.4;
-    case 'devices':
-      return 0.15;
-    case 'yes-no':
-      return 0.1;
-  }
-};
+const strayOf = ({ scale, least, most }: ReadingRange): number =>
+  scale === 'ohm'
+    ? Math.hypot(meterPct.value / 100, leadsOhm.value / 2 / Math.max(leastOhm, Math.sqrt(least * most)))
+    : faultRanges.stray[scale];
 
-/** What can be read at all, on the scale: a reading that fits nothing lies anywhere in it. */
-const wholeScale: Record<Scale, number> = { ohm: 20, volts: 40, devices: 40, errors: 14, 'yes-no': 2 };
-
-/** The share of readings that are slips of the hand: taken at the wrong pin, written in the wrong place. */
-const slips = 0.01;
+const { slips, whole } = faultRanges;
 
 const sCurve = (x: number): number => 1 / (1 + Math.exp(-1.702 * x));
 
@@ -69,14 +56,13 @@ export const scaledRange = (range: ReadingRange): ScaledRange => {
 
 /**
  * How likely a reading is where it may be anywhere in a range, p(x) = (1 - e) (S((x - l)/s) - S((x - m)/s)) / (m - l) + e / w,
- * S the logistic curve, l and m the range and x the reading on their scale, s how far the meter strays, e the share of slips and
+ * S the logistic curve, l and m the range and x the reading, all on their scale, s how far the meter strays, e the share of slips and
  * w the whole scale.
  */
-export const likelihood = (range: ScaledRange, value: number, feed: FeedVolts): number => {
+export const likelihood = (range: ScaledRange, x: number, feed: FeedVolts): number => {
   const { scale, isFromFeed, stray } = range;
   const least = range.least + (isFromFeed ? feed.least : 0);
   const most = range.most + (isFromFeed ? feed.most : 0);
-  const x = onScale(scale, value);
   const inside = (sCurve((x - least) / stray) - sCurve((x - most) / stray)) / (most - least);
-  return (1 - slips) * inside + slips / wholeScale[scale];
+  return (1 - slips) * inside + slips / whole[scale];
 };

@@ -46,31 +46,33 @@ class Resistors {
     this.#add(b, a, -1 / ohm);
   }
 
-  /** ohm between two nodes, one solve by elimination */
-  between(a: number, b: number): number {
+  /** ohm between pairs of nodes, by one elimination for all of them */
+  between(pairs: readonly (readonly [a: number, b: number])[]): number[] {
     const size = this.#size;
-    const m = Float64Array.from(this.#matrix);
-    const x = new Float64Array(size);
-    x[a] = 1;
-    x[b] = -1;
-    for (let p = 0; p < size; p += 1) {
-      const pivot = m[p * size + p] ?? 1;
-      for (let row = p + 1; row < size; row += 1) {
-        const factor = (m[row * size + p] ?? 0) / pivot;
-        if (factor === 0) continue;
-        for (let column = p; column < size; column += 1)
-          m[row * size + column] = (m[row * size + column] ?? 0) - factor * (m[p * size + column] ?? 0);
-        x[row] = (x[row] ?? 0) - factor * (x[p] ?? 0);
-      }
+    const wide = size + pairs.length;
+    const m = new Float64Array(size * wide);
+    for (let row = 0; row < size; row += 1) {
+      m.set(this.#matrix.subarray(row * size, (row + 1) * size), row * wide);
+      for (const [turn, [a, b]] of pairs.entries()) m[row * wide + size + turn] = Number(row === a) - Number(row === b);
     }
-    for (let row = size - 1; row >= 0; row -= 1) {
-      let sum = x[row] ?? 0;
-      for (let column = row + 1; column < size; column += 1) sum -= (m[row * size + column] ?? 0) * (x[column] ?? 0);
-      x[row] = sum / (m[row * size + row] ?? 1);
-    }
-    return (x[a] ?? 0) - (x[b] ?? 0);
+    for (let p = 0; p < size; p += 1) eliminate(m, { p, size, wide });
+    return pairs.map(([a, b], turn) => {
+      const at = (row: number): number => (m[row * wide + size + turn] ?? 0) / (m[row * wide + row] ?? 1);
+      return at(a) - at(b);
+    });
   }
 }
+
+/** Takes one column out of every other row (Gauss and Jordan). */
+const eliminate = (m: Float64Array, { p, size, wide }: { p: number; size: number; wide: number }): void => {
+  const pivot = m[p * wide + p] ?? 1;
+  for (let row = 0; row < size; row += 1) {
+    const factor = row === p ? 0 : (m[row * wide + p] ?? 0) / pivot;
+    if (factor === 0) continue;
+    for (let column = p; column < wide; column += 1)
+      m[row * wide + column] = (m[row * wide + column] ?? 0) - factor * (m[p * wide + column] ?? 0);
+  }
+};
 
 /** One fault, as it is planted. */
 export interface Planted {
@@ -224,19 +226,28 @@ const powerOff = (random: Random, bus: RealBus, planted: Planted): Reads => {
   const last = bus.model.atM.length - 1;
   const at = nodesOf(last + 1);
   const plain = networkOf(random, bus, planted);
-  const pair = (net: Resistors, step: number): number => meterOhm(random, net.between(at.high(step), at.low(step)));
-  const reads: Reads = new Map([
-    ['data-ohm:end-1', pair(plain, 0)],
-    ['data-ohm:middle', pair(plain, bus.model.middleStep)],
-    ['data-ohm:end-2', pair(plain, last)],
-    ['lifted-ohm:end-1', pair(networkOf(random, bus, planted, 0), 0)],
-    ['lifted-ohm:end-2', pair(networkOf(random, bus, planted, 1), last)],
-    ['plug-ohm', meterOhm(random, plain.between(at.plugHigh, at.plugLow))],
-  ]);
-  const { feedStep } = bus.model;
-  for (const wire of ['high', 'low'] as const)
-    for (const to of ['minus', 'plus', 'shield'] as const)
-      reads.set(`${wire}-to-${to}`, meterOhm(random, plain.between(at[wire](feedStep), at[to])));
+  const { feedStep, middleStep } = bus.model;
+  const wires = (['high', 'low'] as const).flatMap((wire) =>
+    (['minus', 'plus', 'shield'] as const).map((to) => ({
+      key: `${wire}-to-${to}`,
+      ends: [at[wire](feedStep), at[to]] as const,
+    })),
+  );
+  const pairAt = (step: number) => [at.high(step), at.low(step)] as const;
+  const keys = ['data-ohm:end-1', 'data-ohm:middle', 'data-ohm:end-2', 'plug-ohm', ...wires.map(({ key }) => key)];
+  const ends = [
+    pairAt(0),
+    pairAt(middleStep),
+    pairAt(last),
+    [at.plugHigh, at.plugLow] as const,
+    ...wires.map((wire) => wire.ends),
+  ];
+  const lifted = (end: 0 | 1): number =>
+    networkOf(random, bus, planted, end).between([pairAt(end === 0 ? 0 : last)])[0] ?? 0;
+  const plainOhm = plain.between(ends);
+  const reads: Reads = new Map(keys.map((key, turn) => [key, meterOhm(random, plainOhm[turn] ?? 0)]));
+  reads.set('lifted-ohm:end-1', meterOhm(random, lifted(0)));
+  reads.set('lifted-ohm:end-2', meterOhm(random, lifted(1)));
   const earthed = planted.fault === 'shield-twice' ? logBetween(random, 0.3, 400_000) : logBetween(random, 2e6, 1e9);
   reads.set('shield-to-ground', meterOhm(random, earthed));
   return reads;

@@ -1,6 +1,7 @@
 import { canLevels } from '../../facts/can-levels.ts';
 import { dockFigures } from '../../facts/dock-figures.ts';
 import { busOhm } from '../../facts/dock-tests.ts';
+import { faultRanges } from '../../facts/fault-ranges.ts';
 import type { BusModel } from './bus-model.ts';
 import { ladderOhm } from './ladder-ohm.ts';
 import type { ReadingRange } from './reading-range.ts';
@@ -12,7 +13,7 @@ export type ReadingKey = string;
 export interface PairState {
   /** steps at which a terminator is */
   readonly terminators: readonly number[];
-  readonly leak?: { readonly step: number; readonly leastOhm: number; readonly mostOhm: number };
+  readonly leak?: { readonly step: number; readonly ohm: readonly [least: number, most: number] };
   readonly openAfter?: number;
 }
 
@@ -26,7 +27,7 @@ const pairOhm = (model: BusModel, state: PairState, at: number, how: -1 | 1): nu
     siemens[step] = (siemens[step] ?? 0) + 1 / ohm;
   };
   for (const step of state.terminators) add(step, busOhm.terminator.value * (1 + how * termShare));
-  if (state.leak !== undefined) add(state.leak.step, how < 0 ? state.leak.leastOhm : state.leak.mostOhm);
+  if (state.leak !== undefined) add(state.leak.step, state.leak.ohm[how < 0 ? 0 : 1]);
   return ladderOhm(
     {
       atM: model.atM.map((m) => m * (1 + how * model.lengthDoubt)),
@@ -40,8 +41,7 @@ const pairOhm = (model: BusModel, state: PairState, at: number, how: -1 | 1): nu
 
 const openOhm = dockFigures.openOhm.value;
 
-/** Over this no terminator is seen: what is left are devices, which may let through nothing at all. */
-const onlyNodesOhm = 1000;
+const { onlyNodesOhm, levelV, errors } = faultRanges;
 
 export const ohms = (least: number, most: number): ReadingRange => ({
   scale: 'ohm',
@@ -89,10 +89,10 @@ export const counted = (scale: 'devices' | 'errors' | 'yes-no', least: number, m
 export const bothEnds = (model: BusModel): number[] => [0, model.atM.length - 1];
 export const deviceCount = ({ devices }: BusModel): number => devices.reduce((sum, count) => sum + count, 0);
 export const apart = ohms(1_000_000, dockFigures.openOhm.value);
-export const supplied = volts(10.5, 14.8);
+export const supplied = volts(...faultRanges.suppliedV);
 /** what errors do that come and go: none at all, or very many */
-export const errorsPerhaps = counted('errors', 0, 100_000);
-export const errorsMany = counted('errors', 10, 100_000);
+export const errorsPerhaps = counted('errors', ...errors.perhaps);
+export const errorsMany = counted('errors', ...errors.many);
 
 /** Every reading of a sound bus of this plan. */
 export const soundRanges = (model: BusModel): [ReadingKey, ReadingRange][] => {
@@ -100,8 +100,8 @@ export const soundRanges = (model: BusModel): [ReadingKey, ReadingRange][] => {
   const under = underFeed(0, model.lossV);
   // half of what is lost is lost in the negative
   const shiftV = model.lossV / 2;
-  const high = volts(canLevels.recessive.usualV - 0.3 - shiftV, canLevels.busyHigh.mostV + shiftV);
-  const low = volts(canLevels.busyLow.leastV - shiftV, canLevels.recessive.usualV + 0.3 + shiftV);
+  const high = volts(canLevels.recessive.usualV - levelV - shiftV, canLevels.busyHigh.mostV + shiftV);
+  const low = volts(canLevels.busyLow.leastV - shiftV, canLevels.recessive.usualV + levelV + shiftV);
   return [
     ...pairRanges(model, { terminators: bothEnds(model) }),
     ...wires.map((wire): [ReadingKey, ReadingRange] => [wire, apart]),
@@ -117,7 +117,7 @@ export const soundRanges = (model: BusModel): [ReadingKey, ReadingRange][] => {
     ['high-idle:end-2', high],
     ['low-idle:end-2', low],
     ['devices', counted('devices', deviceCount(model), deviceCount(model))],
-    ['errors', counted('errors', 0, 1)],
+    ['errors', counted('errors', ...errors.none)],
     ['steady', counted('yes-no', 1, 1)],
   ];
 };
