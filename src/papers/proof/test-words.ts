@@ -53,6 +53,11 @@ const spotWords: Partial<Record<NonNullable<TestEntry['spot']>, string>> = {
   'end-2': 'the last end of the trunk, ',
 };
 
+const engineWords: Readonly<Record<string, string>> = {
+  cranking: ', while the engine is cranked',
+  charging: ', while it charges',
+};
+
 const busWords = (names: Names, test: TestEntry): string => {
   const at = `${test.spot === undefined ? '' : (spotWords[test.spot] ?? '')}${testPlace(names, test)}`;
   switch (test.test) {
@@ -62,7 +67,7 @@ const busWords = (names: Names, test: TestEntry): string => {
       return `CAN high to CAN low (pins 4 and 5) at ${at}, the terminator there lifted`;
     case 'bus-volts':
       return test.spot === 'far'
-        ? `Red to black (pins 2 and 3) at the plug of ${nameOf(names, test.about[1] ?? '')}, the farthest drop`
+        ? `Red to black (pins 2 and 3) at the plug of ${nameOf(names, test.about[1] ?? '')}, the farthest drop${engineWords[test.what ?? ''] ?? ''}`
         : `Red to black (pins 2 and 3) at ${at}${test.spot === 'feed' ? ', where the bus is fed' : ''}`;
     case 'high-idle':
       return `CAN high to black (pins 4 and 3) at ${at}, bus quiet`;

@@ -1,30 +1,12 @@
 import { keptFor } from '../../boat/kept-for.ts';
 import { dockFigures } from '../../facts/dock-figures.ts';
-import { dockTests } from '../../facts/dock-tests.ts';
 import type { BusEntry } from '../../plan-shape.ts';
-import type { TestEntry, TestKind, TestSpot, TestWindow } from '../../tests-shape.ts';
+import type { TestEntry, TestWindow } from '../../tests-shape.ts';
 import { busLadder, type LadderCase, type Lifted, middleStep } from './bus-ladder.ts';
-import { type DockInput, placeOf } from './dock-input.ts';
+import { busTest, busTestId, endSpots, busFacts as facts, windowOf } from './bus-test.ts';
+import type { DockInput } from './dock-input.ts';
 import { ladderOhm } from './ladder-ohm.ts';
-
-const byTurn = (n: number): (typeof dockTests)[number] => {
-  const found = dockTests.find((test) => test.n === n);
-  if (found === undefined) throw new Error(`There is no test ${n} at the dock.`);
-  return found;
-};
-const facts = {
-  ohm: byTurn(1),
-  wires: byTurn(2),
-  shield: byTurn(3),
-  volts: byTurn(4),
-  idle: byTurn(5),
-  count: byTurn(6),
-  lifted: byTurn(7),
-};
-
-/** The id of one test of a bus; what is to come before another names it so. */
-export const busTestId = (bus: string, test: TestKind, spot?: TestSpot): string =>
-  `dock/${test}:${bus}${spot === undefined ? '' : `:${spot}`}`;
+import { voltTests } from './volt-tests.ts';
 
 /** What a sound bus reads at a step: from the least to the most its parts allow, by a hand meter. */
 const soundOhm = (bus: BusEntry, step: number, lifted?: Lifted): { right: TestWindow; expect: number } => {
@@ -38,24 +20,6 @@ const soundOhm = (bus: BusEntry, step: number, lifted?: Lifted): { right: TestWi
     expect: reads('usual'),
   };
 };
-
-const windowOf = ({ least, most }: { readonly least?: number; readonly most?: number }): TestWindow => ({
-  ...(least === undefined ? {} : { least }),
-  ...(most === undefined ? {} : { most }),
-});
-
-type Rest = Omit<TestEntry, 'id' | 'group' | 'test' | 'about' | 'spot'>;
-
-const busTest = (bus: BusEntry, test: TestKind, spot: TestSpot | undefined, rest: Rest): TestEntry => ({
-  id: busTestId(bus.id, test, spot),
-  group: 'bus',
-  test,
-  about: [bus.id],
-  ...(spot === undefined ? {} : { spot }),
-  ...rest,
-});
-
-const endSpots = ['end-1', 'end-2'] as const;
 
 /** Ohm between the data wires, all plugged, the power off; then each terminator lifted once. */
 const pairTests = (bus: BusEntry): TestEntry[] => {
@@ -114,53 +78,6 @@ const insulationTests = (bus: BusEntry, place: { readonly place?: string }): Tes
     source: facts.shield.source,
   }),
 ];
-
-/** Volts at the bus with everything drawing its most and the bank at its lowest: at its feed, and at the unit worst off. */
-const lowestVolts = ({ plan }: DockInput, bus: BusEntry) => {
-  const solved = new Map(plan.supplies.flatMap(({ at }) => at.map(({ node, volts }) => [node, volts] as const)));
-  const ports = bus.volts.map(({ port, lowestV }) => ({ port, volts: solved.get(port) ?? lowestV }));
-  const lowest = Math.min(...ports.map(({ volts }) => volts));
-  return { feedV: solved.get(bus.id), far: ports.find(({ volts }) => volts === lowest) };
-};
-
-const voltTests = (input: DockInput, bus: BusEntry, feedAt: { readonly place?: string }): TestEntry[] => {
-  const { feedV, far } = lowestVolts(input, bus);
-  const feed = busTestId(bus.id, 'bus-volts', 'feed');
-  const passes = windowOf(facts.volts);
-  const { belowFeedMostV } = facts.volts;
-  const rest = { kind: 'number', unit: 'V', power: 'on', passes, source: facts.volts.source } as const;
-  const lossV = feedV === undefined || far === undefined ? undefined : feedV - far.volts;
-  const under = {
-    test: feed,
-    ...(lossV === undefined ? {} : { rightV: lossV }),
-    ...(belowFeedMostV === undefined ? {} : { mostV: belowFeedMostV }),
-  };
-  const away = (spot: TestSpot, place: { readonly place?: string }): TestEntry =>
-    busTest(bus, 'bus-volts', spot, { ...rest, ...place, under, after: [feed] });
-  const polarity = busTestId(bus.id, 'feed-polarity');
-  return [
-    busTest(bus, 'feed-polarity', undefined, { ...rest, ...feedAt, after: [busTestId(bus.id, 'data-ohm', 'end-1')] }),
-    busTest(bus, 'bus-volts', 'feed', {
-      ...rest,
-      ...feedAt,
-      ...(feedV === undefined
-        ? {}
-        : { right: { least: feedV, ...(passes.most === undefined ? {} : { most: passes.most }) } }),
-      after: [polarity],
-    }),
-    ...endSpots.map((spot, end) => away(spot, { place: bus.ends[end === 0 ? 0 : 1] })),
-    ...(far === undefined ? [] : [{ ...away('far', placeOf(input.index, far.port)), about: [bus.id, far.port] }]),
-    busTest(bus, 'bus-dead', undefined, {
-      kind: 'number',
-      unit: 'V',
-      ...feedAt,
-      power: 'off',
-      right: { most: dockFigures.deadMostV.value },
-      source: dockFigures.deadMostV.source,
-      after: [feed],
-    }),
-  ];
-};
 
 const idleTests = (bus: BusEntry): TestEntry[] =>
   endSpots.flatMap((spot, end) =>

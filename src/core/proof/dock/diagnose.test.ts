@@ -4,7 +4,8 @@ import type { BusModel } from './bus-model.ts';
 import { diagnose } from './diagnose.ts';
 import { faultCases } from './fault-cases.ts';
 import { nextMeasurement } from './next-measurement.ts';
-import { aFault, aRealBus, type Random, readAll, seeded } from './simulated-bus.test-helper.ts';
+import { type Random, seeded } from './random.test-helper.ts';
+import { aFault, aRealBus, readAll } from './simulated-bus.test-helper.ts';
 
 /**
  * The readings without which a fault reads right, by the published signatures: with none of them a bus is sound to anybody. They

@@ -1,5 +1,8 @@
 import { type ReactNode, type SubmitEvent, useCallback, useMemo, useRef, useState } from 'react';
 import type { LogEntry } from '../../../../../core/log/log-entry.ts';
+import { cardBoat } from '../../../../../papers/cards/card-boat.ts';
+import { testWords } from '../../../../../papers/proof/test-words.ts';
+import { trialName } from '../../../../../papers/proof/trial-words.ts';
 import { useCommands } from '../../../commands/use-commands.ts';
 import { keepOwnName, ownName } from '../../../forms/own-name.ts';
 import { type OpenLog, useBoatLog } from '../../../log/use-boat-log.ts';
@@ -10,10 +13,10 @@ import { words } from './words.ts';
 /** Of a long log only the latest are drawn, until somebody asks for all. */
 const latestShown = 20;
 
-const wordsOf = (entry: LogEntry): string => {
+const wordsOf = (entry: LogEntry, nameOf: (test: string) => string): string => {
   switch (entry.kind) {
     case 'reading':
-      return words.reading(entry.test, entry.value, entry.right);
+      return words.reading(nameOf(entry.test), entry.value, entry.right);
     case 'tick':
       return words.tick(entry.of, entry.done);
     case 'note':
@@ -25,8 +28,14 @@ const wordsOf = (entry: LogEntry): string => {
 
 const shownMoment = (at: string): string => new Date(at).toLocaleString([], { dateStyle: 'short', timeStyle: 'short' });
 
-const Line = ({ entry, append }: { entry: LogEntry; append: OpenLog['append'] }): ReactNode => {
-  const says = wordsOf(entry);
+interface LineProps {
+  readonly entry: LogEntry;
+  readonly nameOf: (test: string) => string;
+  readonly append: OpenLog['append'];
+}
+
+const Line = ({ entry, nameOf, append }: LineProps): ReactNode => {
+  const says = wordsOf(entry, nameOf);
   return (
     <li>
       <p>{says}</p>
@@ -68,7 +77,7 @@ const NoteForm = ({ append }: Pick<OpenLog, 'append'>): ReactNode => {
 };
 
 /** The log beside the boat: a note is written here, and every line of it can be read and taken back. */
-export const LogBlock = ({ boat }: StepMarginProps): ReactNode => {
+export const LogBlock = ({ boat, plan }: StepMarginProps): ReactNode => {
   const { log, append, waiting, refused } = useBoatLog(boat.name);
   const block = useRef<HTMLElement>(null);
   const [isWhole, setIsWhole] = useState(false);
@@ -81,6 +90,15 @@ export const LogBlock = ({ boat }: StepMarginProps): ReactNode => {
       [write],
     ),
   );
+  const nameOf = useMemo(() => {
+    const index = cardBoat(boat);
+    const tests = new Map(plan.tests.map((test) => [test.id, test]));
+    return (id: string): string => {
+      const test = tests.get(id);
+      if (test !== undefined) return testWords(index, test);
+      return id.startsWith('trial/') ? trialName(id.slice('trial/'.length)) : id;
+    };
+  }, [boat, plan]);
   const newestFirst = [...log.entries].reverse();
   const shown = isWhole ? newestFirst : newestFirst.slice(0, latestShown);
   return (
@@ -91,7 +109,7 @@ export const LogBlock = ({ boat }: StepMarginProps): ReactNode => {
       <NoteForm append={append} />
       <ol className="log-lines">
         {shown.map((entry) => (
-          <Line key={entry.id} entry={entry} append={append} />
+          <Line key={entry.id} entry={entry} nameOf={nameOf} append={append} />
         ))}
       </ol>
       {shown.length === newestFirst.length ? null : (
