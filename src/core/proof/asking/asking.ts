@@ -31,10 +31,10 @@ const lastAddress = 251;
 export const askingWords = (line: string, isThorough: boolean): string =>
   [
     `This sends on ${line}:`,
-    '- one request to everyone to claim its address again (message 59904 for 60928), from address 254, which is all a program without an address may send;',
+    '- one request to everyone to claim its address again (message 59904 for 60928), from address 254, which is all a program without an address may send.',
     ...(isThorough
       ? [
-          '- a claim of a free address (message 60928), given up to whoever is stronger;',
+          '- a claim of a free address (message 60928), given up to whoever is stronger.',
           '- two requests to each unit heard, one every 0.2 s, for product information and for its lists (126996, 126464).',
         ]
       : []),

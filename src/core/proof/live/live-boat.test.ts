@@ -53,6 +53,7 @@ test('on a boat that is as planned every unit speaks, nothing is found, and read
   expect(units.filter(({ state }) => state === 'speaking').length).toBe(devices.size);
   expect(findings).toEqual([]);
   expect(news.filter(({ of }) => of === 'finding')).toEqual([]);
+  expect(readings.find(({ reading }) => reading === 'position')?.says).toBe('54°06.000′ N 010°12.000′ W');
   const depth = readings.find(({ reading }) => reading === 'depth');
   expect(depth?.says).toContain('8.20 m');
   expect(devices.has(depth?.unit ?? '')).toBe(true);

@@ -20,7 +20,9 @@ import {
   unitOf,
 } from './live-senders.ts';
 import type { LiveCurve, LiveHeard, LiveReading, LiveSender } from './live-snapshot.ts';
+import { ownPosition } from './own-position.ts';
 import { isOverdue } from './pace.ts';
+import { positionWords } from './position-words.ts';
 import { curveMs } from './sample-ring.ts';
 import { sentenceAsMessage } from './sentence-as-message.ts';
 
@@ -56,6 +58,7 @@ const messageReader = (pgn: number) => ({
   partKey: partReader(pgn),
   isEmpty: emptinessOf(pgn),
   isProtocol: isProtocol(pgn),
+  position: ownPosition(pgn),
 });
 
 const ageMs = (nowMs: number, lastMs: number): number => Math.max(0, Math.round(nowMs - lastMs));
@@ -135,11 +138,12 @@ export const startLiveState = (
       if (!reader.isProtocol) notePace(sender, pgn, nowMs);
       const part = partOf(reader.partKey(payload));
       const isEmpty = reader.isEmpty(payload);
-      const says = isEmpty ? undefined : valueWords(pgn, valuesOf(pgn, payload));
+      const says = isEmpty ? undefined : (valueWords(pgn, valuesOf(pgn, payload)) ?? reader.position(payload));
       const figure = isEmpty ? undefined : figureOf(pgn, payload);
       for (const reading of readingsSeen({ pgn, kind: part.kind })) {
         const instance = instanceOf(pgn, part);
-        readings.take({ reading, instance, sender: sender.id, message: pgn, says, figure, isEmpty }, nowMs);
+        const own = reading === 'time-date' ? undefined : says;
+        readings.take({ reading, instance, sender: sender.id, message: pgn, says: own, figure, isEmpty }, nowMs);
       }
     },
     sentence({ text, checksum }, nowMs) {
@@ -160,7 +164,7 @@ export const startLiveState = (
         sender: sender.id,
         message: formatter,
         isEmpty,
-        says: as === undefined ? undefined : valueWords(as.pgn, as.values),
+        says: as === undefined ? undefined : (valueWords(as.pgn, as.values) ?? positionWords(as.values)),
         figure: as === undefined ? undefined : figureOfValues(as.pgn, as.values),
       };
       const given = as === undefined ? [] : readingsSeen({ pgn: as.pgn, kind: as.values.reference });

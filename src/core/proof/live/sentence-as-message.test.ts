@@ -27,12 +27,22 @@ describe('what a sentence says', () => {
     ['IIVHW,,,132.7,M,6.10,N,,K', '6.1 kn', 6.1],
     ['IIMTW,14.5,C', '14.5 °C', 14.5],
     ['IIRSA,-5.0,A,,V', '-5.0°', -5],
+    ['GPGLL,5406.000,N,01012.000,W,120000,A', undefined, undefined],
     ['TIROT,-12.0,A', undefined, -12],
   ])('%s', (body, words, value) => {
     const found = said(body);
     expect(found?.words).toBe(words);
     if (value === undefined) expect(found?.figure).toBeUndefined();
     else expect(found?.figure?.value).toBeCloseTo(value, 6);
+  });
+
+  test('tells the own position as a chart has it', () => {
+    const state = startLiveState();
+    state.sentence({ text: '$GPGLL,5406.000,N,01012.000,W,120000,A', checksum: 'right' }, 0);
+    expect(state.heard(0).readings[0]).toMatchObject({
+      reading: 'position',
+      says: '54°06.000′ N 010°12.000′ W',
+    });
   });
 
   test('stands as words and as a curve at its talker, apparent wind apart from true', () => {

@@ -53,15 +53,28 @@ const kelvin = (text: string | undefined) => mapped(number(text), (celsius) => c
 const metres = (text: string | undefined) => mapped(number(text), (miles) => miles * metresInMile);
 const perSecond = (text: string | undefined) => mapped(radians(text), (perMinute) => perMinute / secondsInMinute);
 
+/** `5404.107`, N: whole degrees, then minutes. */
+const degrees = (text: string | undefined, side: string | undefined): number | undefined =>
+  mapped(number(text), (value) => {
+    const whole = Math.floor(value / 100);
+    const found = whole + (value - whole * 100) / 60;
+    return side === 'S' || side === 'W' ? -found : found;
+  });
+
 /** The values that are there: an absent one is absent. */
 const told = (values: Readonly<Record<string, number | undefined>>): FieldValues =>
   Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as FieldValues;
+
+const position = (...[latitude, north, longitude, east]: readonly (string | undefined)[]): FieldValues =>
+  told({ latitude: degrees(latitude, north), longitude: degrees(longitude, east) });
 
 const heading = (f: Fields, reference: number): FieldValues => told({ heading: radians(f[0]), reference });
 
 const readers: ReadonlyMap<string, readonly [pgn: number, read: (fields: Fields) => FieldValues]> = new Map([
   ['DBT', [128_267, (f) => told({ depth: number(f[2]) })]],
   ['DPT', [128_267, (f) => told({ depth: number(f[0]), offset: number(f[1]) })]],
+  ['GGA', [129_029, (f) => position(f[1], f[2], f[3], f[4])]],
+  ['GLL', [129_025, (f) => (f[5] === 'V' ? {} : position(f[0], f[1], f[2], f[3]))]],
   ['HDM', [127_250, (f) => heading(f, magnetic)]],
   ['HDT', [127_250, (f) => heading(f, trueNorth)]],
   ['THS', [127_250, (f) => (f[1] === 'V' ? {} : heading(f, trueNorth))]],

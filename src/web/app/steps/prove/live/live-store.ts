@@ -131,5 +131,8 @@ const subscribe = (listener: () => void): (() => void) => {
   return () => listeners.delete(listener);
 };
 
+/** How the live bus stands now. */
+export const liveState = (): LiveState => state;
+
 /** How the live bus stands; the component is drawn again with each change. */
-export const useLive = (): LiveState => useSyncExternalStore(subscribe, () => state);
+export const useLive = (): LiveState => useSyncExternalStore(subscribe, liveState);
