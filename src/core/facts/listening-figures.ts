@@ -11,6 +11,8 @@ export const usualBauds = [
 export const listeningFigures = {
   sourceSilentMs: { value: 3000, unit: 'ms', source: 'choice-listening' },
   mostLostShare: { value: 0.5, unit: 'of the bytes', source: 'choice-listening' },
+  wrongSpeedShare: { value: 0.95, unit: 'of the bytes', source: 'choice-listening' },
+  nextSpeedMs: { value: 2000, unit: 'ms', source: 'choice-listening' },
   senderSilentMs: { value: 3000, unit: 'ms', source: 'choice-listening' },
   takeoverMs: { value: 10_000, unit: 'ms', source: 'choice-listening' },
   senderSilentGaps: { value: 3, unit: 'of its longest usual gap', source: 'choice-listening' },

@@ -24,7 +24,7 @@ export const messageSources = {
   },
   'choice-listening': {
     standing: 'project choice',
-    text: 'A source is silent after 3 s without a byte; more than half of the bytes of five seconds making no line is a wrong speed or noise; a sender is silent after three times its longest usual gap, at least 3 s; a second source takes over within 10 s. Claims are waited for 1.25 s, questions are 0.2 s apart, answers are waited for 2 s.',
+    text: 'A source is silent after 3 s without a byte; more than half of the bytes of five seconds making no line is noise, more than 95 % a wrong speed, as at a wrong one nothing has a right checksum; once each speed was tried each is listened to for 2 s; a sender is silent after three times its longest usual gap, at least 3 s; a second source takes over within 10 s. Claims are waited for 1.25 s, questions are 0.2 s apart, answers are waited for 2 s.',
   },
   'practice-baud': {
     standing: 'common practice',

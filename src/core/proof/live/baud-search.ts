@@ -2,7 +2,7 @@ import { listeningFigures, usualBauds } from '../../facts/listening-figures.ts';
 import { type LineQuality, startLineQuality } from './line-quality.ts';
 
 const bauds: readonly number[] = usualBauds.map(({ value }) => value);
-const mostLost = listeningFigures.mostLostShare.value;
+const { wrongSpeedShare, nextSpeedMs } = listeningFigures;
 
 /** Listens at one speed after the other until lines come whole. */
 export interface BaudSearch {
@@ -12,12 +12,15 @@ export interface BaudSearch {
 }
 
 /**
- * Starts at the slowest usual speed, or stays at the one given. Where nothing comes it waits: a line that is silent says
+ * Starts at the slowest usual speed, or stays at the one given. At a wrong speed no line is whole; where some are, what
+ * is lost between them is noise. Where nothing comes it waits: a line that is silent says
  * nothing of its speed.
  */
 export const startBaudSearch = (given?: number): BaudSearch => {
   const quality: LineQuality = startLineQuality();
   let at = 0;
+  let changes = 0;
+  let changedMs = Number.NEGATIVE_INFINITY;
   const baud = (): number => given ?? bauds[at] ?? usualBauds[0].value;
   return {
     baud,
@@ -25,9 +28,13 @@ export const startBaudSearch = (given?: number): BaudSearch => {
       if (given !== undefined) return undefined;
       quality.add(bytes);
       const lost = quality.lostShare(bytes.nowMs);
-      if (lost === undefined || lost <= mostLost) return undefined;
+      if (lost === undefined || lost <= wrongSpeedShare.value) return undefined;
+      // once each was tried there is no haste: the line may be noise, or speak soon
+      if (changes >= bauds.length && bytes.nowMs - changedMs < nextSpeedMs.value) return undefined;
       quality.reset();
       at = (at + 1) % bauds.length;
+      changes += 1;
+      changedMs = bytes.nowMs;
       return baud();
     },
   };

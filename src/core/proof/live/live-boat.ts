@@ -10,7 +10,7 @@ import { type LiveLine, startLiveLines } from './live-lines.ts';
 import type { LiveCurve, LiveNews, LiveSnapshot, LiveUnit } from './live-snapshot.ts';
 import { startLiveState } from './live-state.ts';
 import { knownUnits, liveUnits, sentenceSayer } from './live-units.ts';
-import { startSourceWatch } from './source-watch.ts';
+import { type SourceState, startSourceWatch } from './source-watch.ts';
 import { sourceWords } from './source-words.ts';
 
 /** A boat that is listened to, held against her plan as she speaks. Pure: bytes and times go in, snapshots come out. */
@@ -45,6 +45,13 @@ const mostNews = 20;
 /** What is not as planned is told of once so much was heard: in the first seconds nothing has a pace (project choice). */
 const settledMs = 6000;
 
+/** What must change before a source is told of again: of speeds that are tried in turn only that they are. */
+const keyOf = (state: SourceState): string => {
+  if (state.kind === 'gone') return `gone ${state.says}`;
+  if (state.kind === 'garbage' && state.searching === true) return 'searching';
+  return `${state.kind} ${'baud' in state ? state.baud : ''}`;
+};
+
 /** Starts listening for a boat, with nothing heard. */
 export const startLiveBoat = (options: LiveBoatOptions): LiveBoat => {
   const { boat, plan, sourceSays, startMs, onLine, onFrame, onNews } = options;
@@ -72,7 +79,7 @@ export const startLiveBoat = (options: LiveBoatOptions): LiveBoat => {
   /** Tells how the source stands when that is not what was told last. */
   const look = (): void => {
     const now = source.state(nowMs);
-    const key = now.kind === 'gone' ? `gone ${now.says}` : `${now.kind} ${'baud' in now ? now.baud : ''}`;
+    const key = keyOf(now);
     if (key === told) return;
     told = key;
     tell('source', sourceWords(now, nowMs));

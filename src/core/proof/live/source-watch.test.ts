@@ -41,6 +41,33 @@ test('a wrong speed is told with the one to try next', () => {
   expect(sourceWords(state, 100)).toContain('try 38400 baud');
 });
 
+test('while speeds are tried it says so, until lines come whole', () => {
+  const watch = startSourceWatch(0);
+  watch.link({ kind: 'open', baud: 4800 }, 0);
+  watch.heard(noise(100));
+  watch.link({ kind: 'open', baud: 38_400 }, 150);
+  expect(watch.state(160)).toEqual({ kind: 'garbage', lostPct: 100, baud: 38_400, searching: true });
+  expect(sourceWords(watch.state(160), 160)).toContain('tried in turn');
+  watch.heard(good(300));
+  expect(watch.state(300)).toEqual({ kind: 'flowing', baud: 38_400 });
+});
+
+test('where some lines are whole the speed is right, and what is lost is noise', () => {
+  const watch = startSourceWatch(0);
+  watch.link({ kind: 'open', baud: 4800 }, 0);
+  watch.heard({ came: 400, whole: 120, nowMs: 100 });
+  const state = watch.state(100);
+  expect(state).toEqual({ kind: 'garbage', lostPct: 70, baud: 4800 });
+  expect(sourceWords(state, 100)).toContain('two talkers on one pair');
+  expect(startBaudSearch().heard({ came: 400, whole: 120, nowMs: 100 })).toBeUndefined();
+});
+
+test('a line of nothing but noise is tried at each speed, and then without haste', () => {
+  const search = startBaudSearch();
+  const changes = Array.from({ length: 100 }, (_unused, step) => search.heard(noise(step * 100)));
+  expect(changes.filter((change) => change !== undefined).length).toBe(7);
+});
+
 test('noise that is over is forgotten after five seconds', () => {
   const watch = startSourceWatch(0);
   watch.link({ kind: 'open' }, 0);

@@ -10,8 +10,17 @@ export type SourceState =
   /** it flowed, and nothing has come since */
   | { readonly kind: 'silent'; readonly sinceMs: number; readonly baud?: number }
   | { readonly kind: 'gone'; readonly sinceMs: number; readonly says: string; readonly whatToDo: string }
-  /** bytes come, and most of them make no line; `tryBaud` where the speed of a serial port is the likely cause */
-  | { readonly kind: 'garbage'; readonly lostPct: number; readonly baud?: number; readonly tryBaud?: number }
+  /**
+   * bytes come, and most of them make no line; `tryBaud` where a wrong speed of a serial port is the likely cause,
+   * `searching` while other speeds are tried
+   */
+  | {
+      readonly kind: 'garbage';
+      readonly lostPct: number;
+      readonly baud?: number;
+      readonly tryBaud?: number;
+      readonly searching?: true;
+    }
   | { readonly kind: 'ended'; readonly atMs: number };
 
 /** Follows how a source stands. */
@@ -25,6 +34,7 @@ export interface SourceWatch {
 /** A talker of any speed says something each second or two. */
 const silentAfterMs = listeningFigures.sourceSilentMs.value;
 const mostLost = listeningFigures.mostLostShare.value;
+const wrongSpeed = listeningFigures.wrongSpeedShare.value;
 const bauds: readonly number[] = usualBauds.map(({ value }) => value);
 
 /** The usual speed after this one, to be tried next. */
@@ -39,10 +49,14 @@ export const startSourceWatch = (startMs: number): SourceWatch => {
   let baud: number | undefined;
   let openMs = startMs;
   let lastMs: number | undefined;
+  /** what was lost at the speed before, while another is tried */
+  let lostBefore: number | undefined;
 
   const atBaud = (): { baud?: number } => (baud === undefined ? {} : { baud });
 
   const open = (nowMs: number, speed: number | undefined): void => {
+    const isSearching = gone === undefined && baud !== undefined && speed !== baud && lastMs !== undefined;
+    lostBefore = isSearching ? (quality.lostShare(nowMs) ?? lostBefore ?? 1) : undefined;
     if (gone !== undefined || speed !== baud) {
       quality.reset();
       lastMs = undefined;
@@ -65,10 +79,13 @@ export const startSourceWatch = (startMs: number): SourceWatch => {
     state(nowMs) {
       if (endedMs !== undefined) return { kind: 'ended', atMs: endedMs };
       if (gone !== undefined) return gone;
+      const lost = lastMs === undefined ? undefined : quality.lostShare(nowMs);
+      if (lost !== undefined && lost <= mostLost) lostBefore = undefined;
+      if (lostBefore !== undefined)
+        return { kind: 'garbage', lostPct: Math.round((lost ?? lostBefore) * 100), ...atBaud(), searching: true };
       if (lastMs === undefined) return { kind: 'waiting', sinceMs: openMs, ...atBaud() };
-      const lost = quality.lostShare(nowMs);
       if (lost !== undefined && lost > mostLost) {
-        const next = baud === undefined ? {} : { tryBaud: nextBaud(baud) };
+        const next = baud === undefined || lost < wrongSpeed ? {} : { tryBaud: nextBaud(baud) };
         return { kind: 'garbage', lostPct: Math.round(lost * 100), ...atBaud(), ...next };
       }
       return nowMs - lastMs > silentAfterMs

@@ -7,6 +7,17 @@ const seconds = (ms: number): string => {
 
 const at = (baud: number | undefined): string => (baud === undefined ? '' : ` at ${baud} baud`);
 
+type Garbage = Extract<SourceState, { kind: 'garbage' }>;
+
+const garbageWords = ({ baud, tryBaud, searching }: Garbage): string => {
+  if (searching === true) return 'Other speeds are tried in turn until lines come whole.';
+  if (tryBaud !== undefined)
+    return `The speed is likely wrong: try ${tryBaud} baud; if no speed helps, the wires A and B are swapped.`;
+  return baud === undefined
+    ? 'This is noise, or not text: set the gateway to NMEA 0183 or candump text.'
+    : 'The speed is right, so this is noise or two talkers on one pair: look at the wires.';
+};
+
 /** How a source stands, in a sentence, with what to do where anything can be done. */
 export const sourceWords = (state: SourceState, nowMs: number): string => {
   switch (state.kind) {
@@ -19,11 +30,7 @@ export const sourceWords = (state: SourceState, nowMs: number): string => {
     case 'gone':
       return `${state.says} ${state.whatToDo} It is tried again by itself.`;
     case 'garbage':
-      return `${state.lostPct} % of what comes${at(state.baud)} makes no line. ${
-        state.tryBaud === undefined
-          ? 'This is noise, or not text: set the gateway to NMEA 0183 or candump text.'
-          : `The speed is likely wrong: try ${state.tryBaud} baud; if no speed helps, the wires A and B are swapped or picking up noise.`
-      }`;
+      return `${state.lostPct} % of what comes${at(state.baud)} makes no line. ${garbageWords(state)}`;
     case 'ended':
       return 'The source has ended.';
   }
