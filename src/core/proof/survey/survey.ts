@@ -1,7 +1,7 @@
 import { unstuffedBits, worstBits } from '../../traffic/frame-length.ts';
 import { startFastPackets } from '../decode/fast-packet.ts';
 import { exactBits } from '../decode/frame-bits.ts';
-import { readName } from '../decode/name-field.ts';
+import { type DeviceName, readName } from '../decode/name-field.ts';
 import { readProductInformation } from '../decode/product-information.ts';
 import { pgnOfCanId, sourceOfCanId } from '../readers/can-id.ts';
 import type { RecordedFrame } from '../readers/recorded-frame.ts';
@@ -41,6 +41,9 @@ const isoRequest = 59_904;
 const productInformation = 126_996;
 /** More message numbers asked for than any bus knows: a damaged recording. */
 const mostRequests = 4096;
+
+/** The bytes of a frame, in place where it is a full one. */
+const dataOf = ({ data, length }: RecordedFrame): Uint8Array => (length === 8 ? data : data.subarray(0, length));
 
 const startTallies = (): SurveyTallies => ({
   frames: 0,
@@ -82,8 +85,7 @@ export const startSurvey = (onHeard?: (heard: HeardMessage) => void): Survey => 
     if (elapsedUs !== undefined) seconds.add({ elapsedUs, exactBits: exact, worstBits: worst });
   };
 
-  const senderOf = (address: number, pgn: number, data: Uint8Array): Sender => {
-    const name = pgn === addressClaim ? readName(data) : undefined;
+  const senderOf = (address: number, name: DeviceName | undefined): Sender => {
     if (name === undefined) return senders.at(address);
     tallies.claims += 1;
     return senders.claim(address, name);
@@ -101,7 +103,8 @@ export const startSurvey = (onHeard?: (heard: HeardMessage) => void): Survey => 
     const pgn = pgnOfCanId(frame.id);
     const address = sourceOfCanId(frame.id);
     tallies.framesByAddress[address] = (tallies.framesByAddress[address] ?? 0) + 1;
-    const sender = senderOf(address, pgn, frame.data.subarray(0, frame.length));
+    // Views of the data are made only where they are needed: this runs a million times a second.
+    const sender = senderOf(address, pgn === addressClaim ? readName(dataOf(frame)) : undefined);
     sender.frames += 1;
     const record = sender.sent.of(pgn);
     if (record === undefined) {
@@ -109,7 +112,7 @@ export const startSurvey = (onHeard?: (heard: HeardMessage) => void): Survey => 
       return;
     }
     record.frames += 1;
-    const payload = record.isFast ? packets.take(frame) : frame.data.subarray(0, frame.length);
+    const payload = record.isFast ? packets.take(frame) : dataOf(frame);
     if (payload === undefined) return;
     noteProtocol(pgn, payload, sender);
     addMessage(record, payload, elapsedUs);
@@ -133,7 +136,7 @@ export const startSurvey = (onHeard?: (heard: HeardMessage) => void): Survey => 
     onMessage({ timeUs, pgn, source, data }) {
       const elapsedUs = axis.advance(timeUs);
       tallies.joined += 1;
-      const sender = senderOf(source, pgn, data);
+      const sender = senderOf(source, pgn === addressClaim ? readName(data) : undefined);
       const record = sender.sent.of(pgn);
       if (record === undefined) {
         tallies.leftOut += 1;
