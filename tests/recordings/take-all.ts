@@ -1,11 +1,16 @@
 import { UserError } from '../../src/core/boat/user-error.ts';
+import { writeBoat } from '../../src/core/boat/write-boat.ts';
 import { startAisSentences } from '../../src/core/proof/decode/ais-sentences.ts';
 import { decodeMessage } from '../../src/core/proof/decode/decode-message.ts';
 import { decodeSentence } from '../../src/core/proof/decode/decode-sentence.ts';
 import { startLineReader } from '../../src/core/proof/readers/line-reader.ts';
 import { startRecordingReader } from '../../src/core/proof/readers/recording-reader.ts';
 import type { RecordingSink } from '../../src/core/proof/readers/recording-sink.ts';
+import { draftBoat } from '../../src/core/proof/survey/draft-boat.ts';
+import { heardIn } from '../../src/core/proof/survey/heard.ts';
 import { startSurvey } from '../../src/core/proof/survey/survey.ts';
+import type { SurveyReport } from '../../src/core/proof/survey/survey-report.ts';
+import { surveyText } from '../../src/core/proof/survey/survey-text.ts';
 
 /** Everything that makes something of a recording, in one sink, which throws where one hands out what cannot be. */
 const startTakeAll = () => {
@@ -30,6 +35,13 @@ const startTakeAll = () => {
   return { sink, survey };
 };
 
+/** What is made of a survey must stand whatever the damage. */
+const tellAll = (report: SurveyReport): void => {
+  surveyText(report);
+  heardIn(report);
+  writeBoat(draftBoat(report));
+};
+
 /** Reads lines as they come in, pieces of any size, through everything; returns how many lines came to something. */
 export const startTakingLines = () => {
   const { sink, survey } = startTakeAll();
@@ -38,7 +50,7 @@ export const startTakingLines = () => {
     push: reader.push,
     end() {
       const counts = reader.end();
-      survey.report([counts]);
+      tellAll(survey.report([counts]));
       return counts;
     },
   };
@@ -50,7 +62,7 @@ export const takeFile = (bytes: Uint8Array, pieceBytes: number): void => {
   try {
     const reader = startRecordingReader(sink);
     for (let at = 0; at < bytes.length; at += pieceBytes) reader.push(bytes.subarray(at, at + pieceBytes));
-    survey.report([reader.end()]);
+    surveyText(survey.report([reader.end()]));
   } catch (cause) {
     if (!(cause instanceof UserError)) throw cause;
   }
