@@ -39,6 +39,11 @@ describe('recordings of any form', () => {
     expect(readRecording(pcapBytes([]).subarray(0, 11)).counts).toMatchObject({ frames: 0, cutShort: true });
   });
 
+  test('the mark some editors put in front of a text is passed over', () => {
+    const marked = Uint8Array.from([0xef, 0xbb, 0xbf, ...candumpBytes(bus)]);
+    expect(readRecording(marked).counts).toMatchObject({ frames: bus.length, broken: 0, noiseBytes: 0 });
+  });
+
   test('what is no recording is refused in one sentence that names the forms read', () => {
     const picture = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0, 0);
     expect(() => readRecording(picture)).toThrow(UserError);

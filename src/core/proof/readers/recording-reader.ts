@@ -15,6 +15,10 @@ const headBytes = 512;
 export const formsRead =
   'Give candump text, comma-separated lines, NMEA 0183 text, pcap or pcapng, packed with gzip or not.';
 
+/** What some editors put in front of a text; no form begins so otherwise. */
+const byteOrderMark = [0xef, 0xbb, 0xbf] as const;
+const isMarked = (head: Uint8Array): boolean => byteOrderMark.every((byte, at) => head[at] === byte);
+
 /** Starts the reader that the first bytes of a recording ask for. */
 const readerOf = (head: Uint8Array, sink: RecordingSink, isPacked: boolean): RecordingReader => {
   switch (detectFormat(head.subarray(0, headBytes))) {
@@ -37,7 +41,7 @@ const startWaiting = (sink: RecordingSink, isPacked: boolean): RecordingReader =
   let head: Uint8Array = new Uint8Array(0);
   const begin = (): RecordingReader => {
     const begun = readerOf(head, sink, isPacked);
-    begun.push(head);
+    begun.push(isMarked(head) ? head.subarray(byteOrderMark.length) : head);
     head = new Uint8Array(0);
     return begun;
   };
