@@ -44,6 +44,14 @@ describe('comma-separated lines: time, priority, PGN, source, destination, lengt
     expect(messages).toMatchObject([{ pgn: 127_507, data: [1, 0, 255, 255, 255, 255] }]);
   });
 
+  test('a short last frame of a long message stays a frame, where frames came before and nothing joined', () => {
+    const line = (hex: string) => `2026-05-01T10:00:00Z,6,126998,50,255,${hex.split(',').length},${hex}\n`;
+    const text = line('00,09,03,01,41,02,01,04') + line('01,01,42,43');
+    expect(read(text)).toMatchObject({ counts: { frames: 2, messages: 0 } });
+    const joined = '2026-05-01T10:00:00Z,6,126998,50,255,9,03,01,41,02,01,04,01,42,43\n';
+    expect(read(joined + text).counts).toMatchObject({ frames: 1, messages: 2 });
+  });
+
   test('what a recorder notes of its own interface, from number 262144 on, is dropped and counted', () => {
     const { counts } = read('2026-05-01T10:00:00Z,7,262400,0,255,3,01,02,03\n');
     expect(counts).toMatchObject({ frames: 0, messages: 0, broken: 0, recorderNotes: 1 });

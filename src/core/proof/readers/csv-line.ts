@@ -7,6 +7,7 @@ const longestMessageBytes = 1785;
 /** From this number on a line is about the recorder’s own interface, not of the bus. */
 const firstRecorderNumber = 262_144;
 const mostDigits = 6;
+const frameBytes = 8;
 
 /** One line of comma-separated text, filled by `readCsvLine` again and again. */
 export interface CsvLine {
@@ -19,6 +20,9 @@ export interface CsvLine {
   readonly bytes: Uint8Array;
   /** the five above as they are read */
   readonly numbers: Uint32Array;
+  /** whether lines before held joined messages, and frames of long ones */
+  hasJoined: boolean;
+  hasFrames: boolean;
   /** what the line holds */
   kind: 'frame' | 'message' | 'recorder-note';
 }
@@ -33,6 +37,8 @@ export const emptyCsvLine = (): CsvLine => ({
   length: 0,
   bytes: new Uint8Array(longestMessageBytes),
   numbers: new Uint32Array(5),
+  hasJoined: false,
+  hasFrames: false,
   kind: 'frame',
 });
 
@@ -82,12 +88,20 @@ const readBytes = (bytes: Uint8Array, from: number, into: CsvLine): number => {
 };
 
 /**
- * A frame of a long message always carries eight bytes, so a shorter line of such a number is a whole message, and a
- * longer one of any number is.
+ * Whether a line is a frame or a message joined already. More than eight bytes are a message. Fewer than eight of a long
+ * message are one too, because its frames are filled up to eight – but some senders do not fill their last one, so a
+ * recording that showed frames of long messages, and nothing joined, goes on with frames.
  */
-const kindOf = ({ pgn, length }: CsvLine): CsvLine['kind'] => {
-  if (pgn >= firstRecorderNumber) return 'recorder-note';
-  return length > 8 || (length < 8 && isFastPacket(pgn)) ? 'message' : 'frame';
+const kindOf = (line: CsvLine): CsvLine['kind'] => {
+  const { pgn: number, length: bytes } = line;
+  if (number >= firstRecorderNumber) return 'recorder-note';
+  if (bytes > frameBytes) {
+    line.hasJoined = true;
+    return 'message';
+  }
+  if (!isFastPacket(number)) return 'frame';
+  if (bytes === frameBytes) line.hasFrames = true;
+  return bytes === frameBytes || (line.hasFrames && !line.hasJoined) ? 'frame' : 'message';
 };
 
 /**
