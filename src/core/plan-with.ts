@@ -3,6 +3,7 @@ import type { LayoutMap, Problem } from './backbone/problem.ts';
 import type { blackoutTable } from './blackouts/blackout-table.ts';
 import { type BoatIndex, indexBoat } from './boat/boat-index.ts';
 import type { Boat } from './boat/boat-schema.ts';
+import { keptFor } from './boat/kept-for.ts';
 import { lastPhase } from './boat/phase.ts';
 import type { mendBuses } from './cures/mend-bus.ts';
 import { withHints } from './cures/with-hints.ts';
@@ -26,6 +27,7 @@ import type { RuleInput } from './rules/rule.ts';
 import type { planLighting } from './screens/plan-lighting.ts';
 import { withOrders } from './shopping/with-orders.ts';
 import type { planSources } from './sources/plan-sources.ts';
+import type { TestEntry } from './tests-shape.ts';
 
 /** What takes time or much script, and what a first picture can do without. */
 export interface LateParts extends LaidLateParts {
@@ -92,6 +94,10 @@ const refitWith = (index: BoatIndex, found: Refit['reachesIn']): Refit => {
   return { index, reachesIn };
 };
 
+/** Tests of a bus are reckoned anew, and kept while it lies as it does; all others repeat figures that are rounded already. */
+const roundedBusTest = keptFor((test: TestEntry) => roundPlan(test));
+const roundedTest = (test: TestEntry): TestEntry => (test.group === 'bus' ? roundedBusTest(test) : test);
+
 /** Every bus as planned, those without a layout too. */
 const withUnlaid = (problems: readonly Problem[], buses: readonly PlannedBus[]) =>
   problems.map((problem) => buses.find((bus) => bus.problem === problem) ?? { problem });
@@ -157,7 +163,7 @@ export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
       ...table,
       ...(steps === undefined ? {} : { phases: roundPlan(steps) }),
     };
-    const whole: PlanDraft = { ...parts, tests: roundPlan(tests({ index, plan: parts })) };
+    const whole: PlanDraft = { ...parts, tests: tests({ index, plan: parts }).map(roundedTest) };
     const beside = pictures === undefined ? {} : { pictures };
     const found = findings({ index, plan: whole, reaches: refit.reachesIn(phase), ...beside });
     return { ...whole, findings: withReasons(found, boat.accepted) };

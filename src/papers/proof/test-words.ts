@@ -49,7 +49,7 @@ export const testPlace = ({ places }: Names, { place }: Pick<TestEntry, 'place'>
 
 const spotWords: Partial<Record<NonNullable<TestEntry['spot']>, string>> = {
   'end-1': 'the first end of the trunk, ',
-  middle: 'its middle, ',
+  middle: 'the middle of the trunk, ',
   'end-2': 'the last end of the trunk, ',
 };
 

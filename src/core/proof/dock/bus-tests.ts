@@ -110,18 +110,22 @@ const countTests = (bus: BusEntry): TestEntry[] => {
   ];
 };
 
-/** The tests of one bus, with the power off and with it on; kept for as long as the bus is laid as it is. */
+/** What hangs on the bus alone: with the power off, and with it on beside the volts. Kept for as long as it is laid as it is. */
+const ownTests = keptFor((bus: BusEntry) => ({
+  off: [...pairTests(bus), ...insulationTests(bus, feedPlaceOf(bus))],
+  on: [...idleTests(bus), ...countTests(bus)],
+}));
+
+const feedPlaceOf = ({ feedPlace }: BusEntry): { readonly place?: string } =>
+  feedPlace === undefined ? {} : { place: feedPlace };
+
+/** The tests of every bus, with the power off and with it on. */
 export const busTests = (
   input: DockInput,
 ): { readonly off: readonly TestEntry[]; readonly on: readonly TestEntry[] } => {
   const tests = input.plan.buses.map((bus) => {
-    const place = bus.feedPlace === undefined ? {} : { place: bus.feedPlace };
-    return {
-      off: [...keptPairTests(bus), ...insulationTests(bus, place)],
-      on: [...voltTests(input, bus, place), ...idleTests(bus), ...countTests(bus)],
-    };
+    const { off, on } = ownTests(bus);
+    return { off, on: [...voltTests(input, bus, feedPlaceOf(bus)), ...on] };
   });
   return { off: tests.flatMap(({ off }) => off), on: tests.flatMap(({ on }) => on) };
 };
-
-const keptPairTests = keptFor(pairTests);

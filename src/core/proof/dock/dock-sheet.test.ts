@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { aBoat } from '../../boat/a-boat.test-helper.ts';
 import { plan } from '../../plan.ts';
+import { roundPlan } from '../../round-plan.ts';
 import { aSteelBoat } from '../../steel-boat.test-helper.ts';
 import type { TestEntry } from '../../tests-shape.ts';
 import { busDiagnosis, readingTestId } from './bus-diagnosis.ts';
@@ -79,6 +80,10 @@ describe('the sheet of tests at the dock', () => {
       'dock/anode:before',
       'dock/anode:after',
     ]);
+  });
+
+  test('has no figure finer than a plan shows', () => {
+    expect(roundPlan(tests)).toEqual(tests);
   });
 
   test('is the same however the lists of the file are ordered', () => {
