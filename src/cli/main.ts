@@ -130,6 +130,7 @@ commands
   .option('--baud <number>', 'its speed; without it 4800, 38400 and 115200 are tried until lines come whole')
   .option('--stdin', 'hear standard input: candump -L can0 | fairlead listen boat.json --stdin')
   .option('--tail <file>', 'follow a file that another program writes')
+  .option('--on <wire>', 'the bus, or UNIT.PORT of the talker, that is heard; without it the one that fits best')
   .option('--record <file>', 'write what comes in on the end of this file')
   .option('--for <seconds>', 'stop after so many seconds', secondsNumber)
   .option('--ask <interface>', 'also ask the units who they are, through cansend; sends nothing without a yes')

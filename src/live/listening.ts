@@ -38,6 +38,7 @@ export const startListening = ({
   source,
   boat,
   plan,
+  on,
   recordTo,
   onNews,
   askCommand,
@@ -45,6 +46,8 @@ export const startListening = ({
   source: LiveSource;
   boat: Boat;
   plan: Plan;
+  /** id of the bus, or `kit.port` of the talker, that is listened to */
+  on?: string | undefined;
   recordTo?: string | undefined;
   onNews?: (news: LiveNews) => void;
   /** the program that sends, where it is not the system’s cansend */
@@ -64,6 +67,7 @@ export const startListening = ({
     plan,
     sourceSays: source.says,
     startMs: nowMs(),
+    on,
     onLine: (line, atMs) => recorder?.line(line, atMs),
     onFrame: (frame, atMs) => asking?.take(frame, atMs),
     onNews: (news) => {

@@ -36,6 +36,10 @@ test('where to listen is said once, and in a form that can be read', async () =>
   expect(await refusalOf({ stdin: true }, '-')).toContain('Give the boat as a file.');
 });
 
+test('a wire the boat does not have is refused with those she has', async () => {
+  expect(await refusalOf({ stdin: true, on: 'no-such-bus' })).toContain('Give one of: log-depth.out');
+});
+
 test('nothing is sent without a yes, and only to an interface of a bus', async () => {
   expect(await refusalOf({ stdin: true, ask: 'can0' })).toContain('Nothing may be sent without a yes');
   expect(await refusalOf({ stdin: true, ask: 'can0; reboot', yes: true })).toContain('no interface of a bus');

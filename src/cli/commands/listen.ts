@@ -1,4 +1,5 @@
 import { UserError } from '../../core/boat/user-error.ts';
+import { wiresAboard } from '../../core/proof/live/wires-aboard.ts';
 import { type Listening, startListening } from '../../live/listening.ts';
 import { loadBoat } from '../../node/files/load-boat.ts';
 import { picturesBeside } from '../../node/pictures-beside.ts';
@@ -9,6 +10,7 @@ import { printProof } from '../print-proof.ts';
 import { solveAtTerminal } from '../solve-at-terminal.ts';
 
 interface ListenOptions extends SourceOptions {
+  readonly on?: string;
   readonly record?: string;
   readonly json?: boolean;
   readonly for?: number;
@@ -21,6 +23,15 @@ const twice = new UserError({
   says: 'Boat and bus cannot both come from standard input.',
   whatToDo: 'Give the boat as a file.',
 });
+
+const mustBeWire = (on: string, wires: readonly string[]): void => {
+  if (wires.includes(on)) return;
+  throw new UserError({
+    says: 'The boat has no such wire.',
+    place: on,
+    whatToDo: `Give one of: ${wires.join(', ')}.`,
+  });
+};
 
 /** Comes back when it is to be the end: Ctrl-C, the source’s own end, or so many seconds. */
 const untilEnd = ({ ended }: Listening, seconds: number | undefined): Promise<void> =>
@@ -46,8 +57,16 @@ export const listen = async (file: string, options: ListenOptions): Promise<void
   const { boat } = await loadBoat(file);
   const ask = await askFirst(options);
   const plan = await solveAtTerminal(boat, await picturesBeside(file));
+  if (options.on !== undefined) mustBeWire(options.on, wiresAboard(boat, plan));
   const screen = listenScreen(boat, json);
-  const listening = startListening({ source, boat, plan, recordTo: options.record, onNews: screen.news });
+  const listening = startListening({
+    source,
+    boat,
+    plan,
+    on: options.on,
+    recordTo: options.record,
+    onNews: screen.news,
+  });
   screen.begin(listening);
   if (ask !== undefined) listening.ask(ask);
   await untilEnd(listening, options.for);

@@ -99,6 +99,7 @@ test.each<[string, number, unknown]>([
   ['a serial port that is not in the list', 422, { source: { kind: 'serial', path: '/etc/passwd' }, record: false }],
   ['a host that is no name', 422, { source: { kind: 'tcp', host: 'a b', port: 1 }, record: false }],
   ['a bind address that is no address', 422, { source: { kind: 'udp', port: 1, address: 'x' }, record: false }],
+  ['a wire she does not have', 422, { source: { kind: 'udp', port: 10_110 }, on: 'no-bus', record: false }],
   ['a source nobody knows', 422, { source: { kind: 'file', path: '/etc/passwd' }, record: false }],
   ['a path to record to', 422, { source: { kind: 'udp', port: 10_110 }, record: '/tmp/x' }],
 ])('%s is refused, and nobody listens', async (_, status, wish) => {

@@ -2,6 +2,8 @@ import type { IncomingMessage, ServerResponse } from 'node:http';
 import type * as z from 'zod';
 import { readBoat } from '../../core/boat/read-boat.ts';
 import { UserError } from '../../core/boat/user-error.ts';
+import { plan } from '../../core/plan.ts';
+import { wiresAboard } from '../../core/proof/live/wires-aboard.ts';
 import { serialPorts } from '../../live/sources/serial-port.ts';
 import type { BoatFolder } from '../../node/boat-folder.ts';
 import { type Answer, says } from '../answer.ts';
@@ -60,9 +62,13 @@ const begin = async (request: IncomingMessage, id: string, desk: LiveDesk): Prom
   const found = await boats.read(id);
   if (found === undefined) return noSuchBoat;
   const boat = readBoat(found.text);
+  // what is held against it hangs on no layout, so the quick ones do
+  const planned = plan(boat, new Map());
+  if (wish.on !== undefined && !wiresAboard(boat, planned).includes(wish.on))
+    return says(422, 'The boat has no such wire.', 'Choose one of the list.');
   const recording = wish.record ? await boats.newRecording(id, Date.now()) : undefined;
   const record = recording === undefined ? {} : { recordTo: recording.path, file: recording.name };
-  const begun = sessions.begin(id, { boat, source, ...record });
+  const begun = sessions.begin(id, { boat, plan: planned, source, on: wish.on, ...record });
   return begun ? { status: 201, json: sessions.told(id) } : says(409, 'This boat is listened to already.');
 };
 

@@ -1,6 +1,6 @@
 import type { ServerResponse } from 'node:http';
 import type { Boat } from '../../core/boat/boat-schema.ts';
-import { plan } from '../../core/plan.ts';
+import type { Plan } from '../../core/plan-shape.ts';
 import type { LiveTold } from '../../core/proof/live/live-snapshot.ts';
 import { type AskOptions, type Listening, startListening } from '../../live/listening.ts';
 import type { LiveSource } from '../../live/live-source.ts';
@@ -15,10 +15,20 @@ interface Session {
   lookedAtMs: number;
 }
 
+/** What is to be listened to, and for which boat. */
+export interface SessionWish {
+  readonly boat: Boat;
+  readonly plan: Plan;
+  readonly source: LiveSource;
+  readonly on: string | undefined;
+  readonly recordTo?: string;
+  readonly file?: string;
+}
+
 /** The boats of this server that are listened to, at most once each. */
 export interface LiveSessions {
   /** false where she is listened to already */
-  begin(id: string, of: { boat: Boat; source: LiveSource; recordTo?: string; file?: string }): boolean;
+  begin(id: string, of: SessionWish): boolean;
   isOn(id: string): boolean;
   told(id: string): LiveTold;
   curve(id: string, reading: number): ReturnType<Listening['curve']>;
@@ -73,10 +83,9 @@ export const liveSessions = (headers: Readonly<Record<string, string>>): LiveSes
   };
 
   return {
-    begin(id, { boat, source, recordTo, file }) {
+    begin(id, { boat, plan: planned, source, on, recordTo, file }) {
       if (sessions.has(id)) return false;
-      // what is held against it hangs on no layout, so the quick ones do
-      const listening = startListening({ source, boat, plan: plan(boat, new Map()), recordTo });
+      const listening = startListening({ source, boat, plan: planned, on, recordTo });
       const timer = setInterval(() => turn(id), sendEveryMs);
       sessions.set(id, { listening, recording: file, timer, lookedAtMs: performance.now() });
       return true;

@@ -25,7 +25,12 @@ const sourceSchema = z.discriminatedUnion('kind', [
 ]);
 
 /** What the page asks for when it begins to listen. */
-export const listenWishSchema = z.strictObject({ source: sourceSchema, record: z.boolean() });
+export const listenWishSchema = z.strictObject({
+  source: sourceSchema,
+  /** id of the bus, or `kit.port` of the talker; absent: the one that fits best */
+  on: z.exactOptional(z.string().max(200)),
+  record: z.boolean(),
+});
 export type ListenWish = z.infer<typeof listenWishSchema>;
 
 /** What the page asks for after a person said yes to what is sent. */

@@ -33,6 +33,8 @@ export interface LiveBoatOptions {
   /** what the source is, in words */
   readonly sourceSays: string;
   readonly startMs: number;
+  /** id of the bus, or `kit.port` of the talker, that is listened to; absent: the one that fits best */
+  readonly on?: string | undefined;
   /** each line as it came, for a recording */
   readonly onLine?: (line: LiveLine, nowMs: number) => void;
   readonly onFrame?: (frame: RecordedFrame, nowMs: number) => void;
@@ -45,6 +47,11 @@ const mostNews = 20;
 /** What is not as planned is told of once so much was heard: in the first seconds nothing has a pace (project choice). */
 const settledMs = 6000;
 
+const wireOf = ({ buses }: Boat, on: string | undefined): { bus?: string; talker?: string } => {
+  if (on === undefined) return {};
+  return buses.some(({ id }) => id === on) ? { bus: on } : { talker: on };
+};
+
 /** What must change before a source is told of again: of speeds that are tried in turn only that they are. */
 const keyOf = (state: SourceState): string => {
   if (state.kind === 'gone') return `gone ${state.says}`;
@@ -54,10 +61,10 @@ const keyOf = (state: SourceState): string => {
 
 /** Starts listening for a boat, with nothing heard. */
 export const startLiveBoat = (options: LiveBoatOptions): LiveBoat => {
-  const { boat, plan, sourceSays, startMs, onLine, onFrame, onNews } = options;
+  const { boat, plan, sourceSays, startMs, on, onLine, onFrame, onNews } = options;
   const state = startLiveState(sentenceSayer(indexBoat(boat), plan));
   const source = startSourceWatch(startMs);
-  const watch = startWatch({ boat, plan });
+  const watch = startWatch({ boat, plan, ...wireOf(boat, on) });
   const news: LiveNews[] = [];
   const findings = startLiveFindings();
   const names = new Map(boat.kit.map(({ id, name }) => [id, name]));

@@ -1,5 +1,7 @@
 import { type ReactNode, useEffect, useMemo } from 'react';
+import type { Boat } from '../../../../../core/boat/boat-schema.ts';
 import type { LiveTold } from '../../../../../core/proof/live/live-snapshot.ts';
+import { wiresAboard } from '../../../../../core/proof/live/wires-aboard.ts';
 import { boatOfFolder } from '../../../pictures/picture-keeper.ts';
 import type { StepMarginProps } from '../../step.ts';
 import { AskBlock } from './ask-block.tsx';
@@ -73,19 +75,29 @@ const News = ({ told }: { told: Listened }): ReactNode => (
   </details>
 );
 
+const wireName = ({ buses }: Boat, names: ReadonlyMap<string, string>, id: string): string => {
+  const bus = buses.find((one) => one.id === id);
+  const [unit = ''] = id.split('.');
+  return bus?.name ?? words.lineOf(names.get(unit) ?? unit);
+};
+
 /** The live bus of the boat: where to listen, how it stands, each reading, and what is pulled and asked while listening. */
 export const LiveBlock = ({ boat, plan, hand }: StepMarginProps): ReactNode => {
   const folderBoat = boatOfFolder();
   useEffect(() => (folderBoat === undefined ? undefined : live.open(folderBoat)), [folderBoat]);
   const { told, isAway, refused, picked } = useLive();
   const names = useMemo(() => new Map(boat.kit.map(({ id, name }) => [id, name])), [boat]);
+  const wires = useMemo(
+    () => wiresAboard(boat, plan).map((id) => [id, wireName(boat, names, id)] as const),
+    [boat, plan, names],
+  );
   const reading = told.listening ? told.readings.find(({ id }) => id === picked) : undefined;
   return (
     <section className="block live-block">
       <h2>{words.heading}</h2>
       <p className="quiet">{folderBoat === undefined ? words.notInFolder : words.about}</p>
       <p role="status">{isAway ? words.away : (refused ?? '')}</p>
-      {folderBoat === undefined || told.listening ? null : <SourceForm />}
+      {folderBoat === undefined || told.listening ? null : <SourceForm wires={wires} />}
       {told.listening ? (
         <>
           <Standing told={told} names={names} />

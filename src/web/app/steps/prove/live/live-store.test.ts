@@ -38,7 +38,7 @@ test('a boat nobody listens to is left alone until somebody begins', async () =>
   await vi.waitFor(() => expect(liveState().boat).toBe('tern'));
   expect(flows).toEqual([]);
   answers['POST /api/boats/tern/live'] = answer(201, { listening: true });
-  await live.begin(udp, false);
+  await live.begin({ source: udp, record: false });
   expect(flows.map(({ at }) => at)).toEqual(['/api/boats/tern/live/flow']);
   close();
   expect(flows[0]?.isOpen).toBe(false);
@@ -58,10 +58,10 @@ test('a boat that is listened to already is looked at', async () => {
 test('a refusal is told in the words of the server, and a server that is away as that', async () => {
   const close = live.open('tern');
   answers['POST /api/boats/tern/live'] = answer(422, { says: 'No such port.', whatToDo: 'Look again.' });
-  await live.begin(udp, false);
+  await live.begin({ source: udp, record: false });
   expect(liveState()).toMatchObject({ refused: 'No such port. Look again.', isAway: false });
   answers = {};
-  await live.begin(udp, false);
+  await live.begin({ source: udp, record: false });
   expect(liveState().isAway).toBe(true);
   expect(flows).toEqual([]);
   close();

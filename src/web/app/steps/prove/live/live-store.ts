@@ -90,9 +90,9 @@ const openBoat = (boat: string): (() => void) => {
 /** What a page can do with the live bus of a boat. */
 export const live = {
   open: openBoat,
-  begin: async (source: WishedSource, record: boolean): Promise<void> => {
+  begin: async (wish: { source: WishedSource; on?: string; record: boolean }): Promise<void> => {
     const { boat } = state;
-    if (boat !== undefined && (await ask('POST', addressOf(boat), { source, record }))) beginFlow(boat);
+    if (boat !== undefined && (await ask('POST', addressOf(boat), wish))) beginFlow(boat);
   },
   stop: async (): Promise<void> => {
     const { boat } = state;

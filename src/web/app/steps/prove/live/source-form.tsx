@@ -6,6 +6,8 @@ import { words } from './words.ts';
 type Kind = WishedSource['kind'];
 
 const usualPort = 10_110;
+/** no id of a boat */
+const anyWire = '*';
 const kinds: readonly (readonly [Kind, string])[] = [
   ['udp', words.kinds.udp],
   ['tcp', words.kinds.tcp],
@@ -60,12 +62,13 @@ const SerialFields = ({
 };
 
 /** Where to listen is chosen here, and listening begun. */
-export const SourceForm = (): ReactNode => {
+export const SourceForm = ({ wires }: { wires: readonly (readonly [id: string, words: string])[] }): ReactNode => {
   const [kind, setKind] = useState<Kind>('udp');
   const [port, setPort] = useState<number | undefined>(usualPort);
   const [host, setHost] = useState('');
   const [path, setPath] = useState('');
   const [baud, setBaud] = useState<(typeof bauds)[number][0]>('find');
+  const [on, setOn] = useState(anyWire);
   const [record, setRecord] = useState(false);
 
   const wished = (): WishedSource | undefined => {
@@ -81,7 +84,7 @@ export const SourceForm = (): ReactNode => {
       className="part-form"
       onSubmit={(event) => {
         event.preventDefault();
-        if (wish !== undefined) void live.begin(wish, record);
+        if (wish !== undefined) void live.begin({ source: wish, record, ...(on === anyWire ? {} : { on }) });
       }}
     >
       <div className="form-fields">
@@ -96,6 +99,9 @@ export const SourceForm = (): ReactNode => {
         ) : (
           <NumberField label={words.port} value={port} onValue={setPort} step={1} least={1} />
         )}
+        <div className="wide">
+          <ChoiceField label={words.wire} value={on} choices={[[anyWire, words.anyWire], ...wires]} onValue={setOn} />
+        </div>
       </div>
       <label className="live-record">
         <input type="checkbox" checked={record} onChange={({ target }) => setRecord(target.checked)} />
