@@ -2,7 +2,7 @@ import { type ReactNode, useMemo } from 'react';
 import type { BusEntry } from '../../../../../core/plan-shape.ts';
 import { busDiagnosis, readingTestId } from '../../../../../core/proof/dock/bus-diagnosis.ts';
 import type { Cause } from '../../../../../core/proof/dock/diagnose.ts';
-import type { Found } from '../../../../../core/proof/dock/judge.ts';
+import { type Found, judge } from '../../../../../core/proof/dock/judge.ts';
 import type { NextMeasurement } from '../../../../../core/proof/dock/next-measurement.ts';
 import type { TestEntry } from '../../../../../core/tests-shape.ts';
 import type { CardBoat } from '../../../../../papers/cards/card-boat.ts';
@@ -78,10 +78,18 @@ const CauseView = ({
   );
 };
 
+/** Whether a reading of the bus is wrong by its own window, though all together fit a sound bus. */
+const isOdd = (tests: readonly TestEntry[], bus: BusEntry, of: BusCausesProps['of']): boolean =>
+  tests.some((test) => {
+    const found = test.group === 'bus' && test.about[0] === bus.id ? of(test.id) : undefined;
+    return found !== undefined && judge(test, found, of).verdict === 'wrong';
+  });
+
 /** Where a bus reads wrong: what that comes from, and what to measure next to know. */
 export const BusCauses = ({ index, bus, tests, of, onAnswer }: BusCausesProps): ReactNode => {
   const { causes, next } = useMemo(() => busDiagnosis(bus, of), [bus, of]);
-  if (causes.length === 0 || causes[0]?.fault === 'ok') return null;
+  if (causes.length === 0) return null;
+  if (causes[0]?.fault === 'ok') return isOdd(tests, bus, of) ? <p className="test-caution">{words.odd}</p> : null;
   const byId = new Map(tests.map((test) => [test.id, test]));
   const whatOf = (key: string): string => {
     const test = byId.get(readingTestId(bus.id, key));

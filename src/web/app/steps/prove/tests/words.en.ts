@@ -41,6 +41,7 @@ export const en = {
     noise: 'Inverters and chargers are only switched here, never opened: mains is for a competent electrician.',
     trial: 'Hands off ram, chain and quadrant while a pilot is tried. The distress key is never a test.',
   },
+  odd: 'All readings together fit a sound bus, but one of them is wrong by its own window: measure that one again.',
   causes: 'What it comes from, likeliest first',
   cause: (share: string, says: string) => `${share}: ${says}`,
   read: (figure: string, what: string) => `${figure}, ${what}`,
