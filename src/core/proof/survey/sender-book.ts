@@ -1,6 +1,6 @@
 import type { DeviceName } from '../decode/name-field.ts';
 import type { ProductInformation } from '../decode/product-information.ts';
-import { type SentBook, startSentBook } from './sent-book.ts';
+import { type SentBook, type SurveyRoom, startSentBook, surveyRoom } from './sent-book.ts';
 
 /** One sender as it is being surveyed. */
 export interface Sender {
@@ -30,14 +30,14 @@ const mostNames = 1024;
 /** More senders than a damaged recording may fill the memory with; what comes after shares one. */
 const mostSenders = 4096;
 
-const newSender = (): Sender => ({
+const newSender = (room: SurveyRoom): Sender => ({
   address: undefined,
   addresses: [],
   name: undefined,
   claims: 0,
   frames: 0,
   product: undefined,
-  sent: startSentBook(),
+  sent: startSentBook(room),
 });
 
 /**
@@ -48,11 +48,12 @@ export const startSenderBook = (): SenderBook => {
   const byAddress = new Array<Sender | undefined>(256).fill(undefined);
   const byName = new Map<string, Sender>();
   const all: Sender[] = [];
-  const crowd = newSender();
+  const room = surveyRoom();
+  const crowd = newSender(room);
 
   const addSender = (): Sender => {
     if (all.length >= mostSenders) return crowd;
-    const sender = newSender();
+    const sender = newSender(room);
     all.push(sender);
     return sender;
   };

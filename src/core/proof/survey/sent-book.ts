@@ -24,6 +24,7 @@ export interface SentRecord {
   readonly readPart: (payload: Uint8Array) => number;
   readonly isEmpty: (payload: Uint8Array) => boolean;
   readonly isTold: boolean;
+  readonly room: SurveyRoom;
 }
 
 /** What one sender sends. */
@@ -37,6 +38,17 @@ export interface SentBook {
 /** More message numbers, or instances of one, than any device sends: a damaged recording. */
 const mostNumbers = 512;
 const mostParts = 256;
+/** The same of all senders together: a full bus of 252 of them with 32 numbers each, and twice as many instances. */
+const mostOfAll = 8192;
+
+/** What the records and parts of all senders may still take: a recording made to fill the memory is not to. */
+export interface SurveyRoom {
+  records: number;
+  parts: number;
+}
+
+/** Room for as much as any bus says. */
+export const surveyRoom = (): SurveyRoom => ({ records: mostOfAll, parts: 2 * mostOfAll });
 
 /** Keeps a message in the place of the one before: the payload itself is the reader's, and the next frame goes there. */
 const keepLast = (part: PartRecord, payload: Uint8Array): void => {
@@ -51,7 +63,8 @@ export const addMessage = (record: SentRecord, payload: Uint8Array, elapsedUs: n
   const key = record.readPart(payload);
   let part = record.parts.get(key);
   if (part === undefined) {
-    if (record.parts.size >= mostParts) return;
+    if (record.parts.size >= mostParts || record.room.parts === 0) return;
+    record.room.parts -= 1;
     part = { messages: 0, empty: 0, last: undefined, intervals: startIntervals() };
     record.parts.set(key, part);
   }
@@ -84,12 +97,13 @@ const summaryOf = (record: SentRecord): SentMessage => ({
 });
 
 /** Starts the list of what one sender sends. */
-export const startSentBook = (): SentBook => {
+export const startSentBook = (room: SurveyRoom): SentBook => {
   const records = new Map<number, SentRecord>();
   return {
     of(pgn) {
       const known = records.get(pgn);
-      if (known !== undefined || records.size >= mostNumbers) return known;
+      if (known !== undefined || records.size >= mostNumbers || room.records === 0) return known;
+      room.records -= 1;
       const record: SentRecord = {
         pgn,
         isFast: isFastPacket(pgn),
@@ -100,6 +114,7 @@ export const startSentBook = (): SentBook => {
         readPart: partReader(pgn),
         isEmpty: emptinessOf(pgn),
         isTold: isTold(pgn),
+        room,
       };
       records.set(pgn, record);
       return record;

@@ -6,6 +6,7 @@ import { surveyRecording } from '../../../../tests/recordings/survey-recording.t
 import { candumpBytes, garbage, pcapBytes } from '../../../../tests/recordings/write-recording.ts';
 import { UserError } from '../../boat/user-error.ts';
 import { buildCanId } from '../readers/can-id.ts';
+import { startSurvey } from './survey.ts';
 import type { SurveyReport, SurveySender } from './survey-report.ts';
 
 const bus = recordBus({ seconds: 20 });
@@ -185,5 +186,35 @@ describe('a survey that has to bear with the recording', () => {
     expect(found.senders.filter(({ name }) => name !== undefined)).toHaveLength(1024);
     expect(found.leftOut).toBeGreaterThan(0);
     expect(found.frames).toBe(12_000);
+  });
+
+  test('a recording in which every sender says everything, under every instance, does not fill the memory', () => {
+    const survey = startSurvey();
+    const data = new Uint8Array(8);
+    const frame = { timeUs: undefined, id: 0, extended: true, error: false, remote: false, length: 8, data };
+    const numbers = [
+      127_245,
+      127_488,
+      127_505,
+      127_508,
+      130_312,
+      130_316,
+      ...Array.from({ length: 60 }, (_unused, at) => 65_280 + at),
+    ];
+    for (let source = 0; source < 250; source += 1)
+      for (const pgn of numbers)
+        for (let instance = 0; instance < 8; instance += 1) {
+          data.fill(instance);
+          survey.onFrame({ ...frame, id: buildCanId({ priority: 6, pgn, destination: 255, source }) });
+        }
+    const found = survey.report();
+    const records = found.senders.reduce((sum, { sends }) => sum + sends.length, 0);
+    const parts = found.senders.reduce(
+      (sum, { sends }) => sum + sends.reduce((more, one) => more + one.parts.length, 0),
+      0,
+    );
+    expect([records <= 8192, parts <= 16_384]).toEqual([true, true]);
+    expect(found.leftOut).toBeGreaterThan(0);
+    expect(found.frames).toBe(250 * numbers.length * 8);
   });
 });
