@@ -68,6 +68,7 @@ await stages([
   ['schema files are current', bin('tsx'), ['tools/schema.ts', '--check']],
   ['sources page is current', bin('tsx'), ['tools/sources.ts', '--check']],
   ['rules page is current', bin('tsx'), ['tools/rules.ts', '--check']],
+  ['page of the proof checks is current', bin('tsx'), ['tools/proof-checks.ts', '--check']],
   ['the app’s glossary is current', bin('tsx'), ['tools/glossary.ts', '--check']],
   ['demo boats are current', bin('tsx'), ['tools/demo-boats/main.ts', '--check']],
 ]);

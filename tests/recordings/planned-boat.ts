@@ -8,7 +8,7 @@ import type { Planned } from '../../src/core/proof/compare/planned-sends.ts';
 import type { Watch } from '../../src/core/proof/compare/watch.ts';
 import { emptyFrame } from '../../src/core/proof/readers/recorded-frame.ts';
 import { type InventedDevice, type RecordedFrame, recordBus } from './invented-bus.ts';
-import { plannedDevice, type Values } from './planned-bus.ts';
+import { type PlannedMessage, plannedDevice, type Values } from './planned-bus.ts';
 
 const known = new Map<string, Planned>();
 
@@ -29,25 +29,25 @@ const depthOffset = ({ plan: { typed } }: Planned, unit: string): Values => {
   return due?.is === undefined ? {} : { offset: due.is };
 };
 
-/** Invented devices that do on a bus exactly what the plan says, by unit. */
-export const plannedDevices = (planned: Planned, bus: string): Map<string, InventedDevice> =>
+/** What each unit of a bus sends where everything is as planned, with the kind of unit it is. */
+export const plannedMessages = (
+  planned: Planned,
+  bus: string,
+): Map<string, { readonly kind: string; readonly address: number; readonly sends: readonly PlannedMessage[] }> =>
   new Map(
     unitsOnBus(planned, bus).map(({ unit, kind, sends }, at) => {
-      const due = sends.flatMap(({ message, numbers, everyMs }) =>
-        everyMs === undefined || typeof message === 'string'
-          ? []
-          : [
-              {
-                pgn: message,
-                numbers,
-                everyMs,
-                ...(message === 128_267 ? { values: depthOffset(planned, unit) } : {}),
-              },
-            ],
-      );
-      return [unit, plannedDevice({ kind, address: 10 + at, sends: due })];
+      const due = sends.flatMap(({ message, numbers, everyMs }): PlannedMessage[] => {
+        if (everyMs === undefined || typeof message === 'string') return [];
+        const values = message === 128_267 ? { values: depthOffset(planned, unit) } : {};
+        return [{ pgn: message, numbers, everyMs, ...values }];
+      });
+      return [unit, { kind, address: 10 + at, sends: due }];
     }),
   );
+
+/** Invented devices that do on a bus exactly what the plan says, by unit. */
+export const plannedDevices = (planned: Planned, bus: string): Map<string, InventedDevice> =>
+  new Map([...plannedMessages(planned, bus)].map(([unit, said]) => [unit, plannedDevice(said)]));
 
 /** What a recorder sees on a bus where everything is as planned. */
 export const recordPlanned = (planned: Planned, bus: string, seconds = 12): RecordedFrame[] =>

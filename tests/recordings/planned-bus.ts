@@ -12,11 +12,15 @@ export interface PlannedMessage {
   readonly numbers?: readonly { readonly reading: string; readonly instance: number }[];
   /** values of fields other than the usual ones */
   readonly values?: Values;
+  /** values that move, by how often the message was sent before; NaN = not available */
+  readonly valuesAt?: (count: number) => Values;
 }
 
 export type Values = Readonly<Record<string, number>>;
 
 const bitsOf = (field: NonNullable<ReturnType<typeof messageField>>, value: number): bigint => {
+  const ones = (1n << BigInt(field.bits)) - 1n;
+  if (Number.isNaN(value)) return field.signed ? ones >> 1n : ones;
   const raw = BigInt(Math.round((value - field.offset) / field.resolution));
   return raw < 0n ? raw + (1n << BigInt(field.bits)) : raw;
 };
@@ -120,12 +124,18 @@ export const plannedDevice = ({
     const { pgn, everyMs, numbers = [] } = message;
     const each = carriesInstance(pgn) && numbers.length === 0 ? [{ reading: '', instance: 0 }] : numbers;
     const priority = pgnInfo(pgn)?.priority ?? 6;
-    if (each.length === 0) return [{ pgn, priority, everyMs, payload: () => payloadOf(message, {}) }];
+    if (each.length === 0)
+      return [{ pgn, priority, everyMs, payload: (count) => payloadOf(message, message.valuesAt?.(count) ?? {}) }];
     return each.map(({ reading, instance }) => ({
       pgn,
       priority,
       everyMs,
-      payload: () => payloadOf(message, { instance, ...(reading === 'water-level' ? { type: 1 } : {}) }),
+      payload: (count) =>
+        payloadOf(message, {
+          instance,
+          ...(reading === 'water-level' ? { type: 1 } : {}),
+          ...message.valuesAt?.(count),
+        }),
     }));
   }),
 });

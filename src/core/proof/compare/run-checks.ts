@@ -2,6 +2,7 @@ import { byCodeUnit } from '../../boat/ids.ts';
 import type { Check, Found } from './check.ts';
 import { checks } from './checks/index.ts';
 import type { ProofFinding } from './proof-report.ts';
+import { capital } from './say.ts';
 import type { Seen } from './seen.ts';
 
 const findingOf = (check: Check, { level, apart, about, ...said }: Found): ProofFinding => {
@@ -12,6 +13,7 @@ const findingOf = (check: Check, { level, apart, about, ...said }: Found): Proof
     level: level ?? check.level,
     about: ids,
     ...said,
+    says: capital(said.says),
   };
 };
 

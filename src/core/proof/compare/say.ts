@@ -1,6 +1,3 @@
-import { readingsOf } from '../../facts/message-readings.ts';
-import { pgnInfo } from '../../facts/pgns.ts';
-import { readingWords } from '../../facts/reading-words.ts';
 import type { Sender } from '../survey/sender-book.ts';
 import { senderKind } from '../survey/sender-words.ts';
 import type { SurveySender } from '../survey/survey-report.ts';
@@ -13,7 +10,8 @@ import { senderKey } from './watched.ts';
 /** A unit by its name in the boat file. */
 export const unitName = ({ index }: Planned, unit: string): string => index.kit.get(unit)?.name ?? unit;
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+/** With a capital letter in front. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Several names in one sentence. */
 export const listed = (names: readonly string[], between = 'and'): string =>
@@ -30,15 +28,6 @@ export const deviceWords = (planned: Planned, bus: SeenBus, sender: SurveySender
 /** The same at the beginning of a sentence. */
 export const deviceSays = (planned: Planned, bus: SeenBus, sender: SurveySender): string =>
   capital(deviceWords(planned, bus, sender));
-
-/** A message in words: `heading (127250)`, `heading (HDG)`. */
-export const messageWords = (message: number | string): string => {
-  const said = typeof message === 'number' ? { pgn: message } : { sentence: message };
-  const [first] = readingsOf(said).filter(({ ifSaid }) => ifSaid !== true);
-  if (first !== undefined) return `${readingWords[first.reading]} (${message})`;
-  const name = typeof message === 'number' ? pgnInfo(message)?.name : undefined;
-  return name === undefined ? `message ${message}` : `${name} (${message})`;
-};
 
 /** Messages that tell a ship, a place, or one very unit: their bytes are not shown. */
 const isPrivate = (message: number | string): boolean => {
@@ -76,3 +65,6 @@ export const figure = (value: number): string => {
 
 /** An interval in words: `250 ms`, `2.5 s`. */
 export const interval = (ms: number): string => (ms < 1000 ? `${figure(ms)} ms` : `${figure(ms / 1000)} s`);
+
+/** A count with its word: `1 frame`, `2 frames`. */
+export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;

@@ -1,5 +1,5 @@
 import type { Check } from '../check.ts';
-import { atTime, deviceSays } from '../say.ts';
+import { atTime, counted, deviceSays } from '../say.ts';
 
 /** Claims nobody asked for that are no more than a start and a change of mind. */
 const usualClaims = 2;
@@ -22,7 +22,7 @@ export const addressClaimedAgain: Check = {
             {
               about: [bus.unitOf(sender) ?? bus.id],
               apart: address,
-              says: `${words} claimed address ${address} ${count} times, asked ${bus.watched.asked} times.`,
+              says: `${words} claimed address ${address} ${counted(count, 'time')}, asked ${counted(bus.watched.asked, 'time')}.`,
               device: words,
               message: 60_928,
               ...atTime(lastUs),

@@ -15,7 +15,7 @@ export const clockStepped: Check = {
       return [
         {
           about: [id],
-          says: `The recorder’s clock jumped ${steps.length} times, first by ${figure(first.jumpS)} s; jumps of more than 60 s add no time here.`,
+          says: `The recorder’s clock jumped ${steps.length === 1 ? 'once,' : `${steps.length} times, first`} by ${figure(first.jumpS)} s; jumps of more than 60 s add no time here.`,
           cure: 'Set the recorder’s clock before the next recording, or keep it from being set while it records.',
         },
       ];

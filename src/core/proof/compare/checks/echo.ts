@@ -1,6 +1,7 @@
 import { proofLimits } from '../../../facts/proof-limits.ts';
 import type { Check } from '../check.ts';
-import { atTime, deviceWords, messageWords, reported } from '../say.ts';
+import { messageWords } from '../message-words.ts';
+import { atTime, deviceWords, reported } from '../say.ts';
 
 /** One device that repeats what another has just said: a loop, or two bridges side by side. */
 export const echo: Check = {

@@ -1,6 +1,6 @@
 import type { Check } from '../check.ts';
 import { messageFindings } from '../message-findings.ts';
-import { messageWords } from '../say.ts';
+import { messageWords } from '../message-words.ts';
 
 /** A planned message that came, but never with a value in it. */
 export const messageEmpty: Check = {

@@ -1,7 +1,8 @@
 import { proofLimits } from '../../../facts/proof-limits.ts';
 import type { Check } from '../check.ts';
 import { sendersOf } from '../find-messages.ts';
-import { atTime, figure, interval, messageWords, unitName } from '../say.ts';
+import { messageWords } from '../message-words.ts';
+import { atTime, figure, interval, unitName } from '../say.ts';
 
 /** A message that stayed away for much longer than its interval, then came again. */
 export const messageGap: Check = {

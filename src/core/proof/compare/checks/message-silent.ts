@@ -1,6 +1,7 @@
 import type { Check } from '../check.ts';
 import { messageFindings } from '../message-findings.ts';
-import { interval, messageWords } from '../say.ts';
+import { messageWords } from '../message-words.ts';
+import { interval } from '../say.ts';
 
 /** A unit that was heard does not send something it is planned to. */
 export const messageSilent: Check = {

@@ -1,6 +1,7 @@
 import type { Check } from '../check.ts';
 import { messageFindings } from '../message-findings.ts';
-import { interval, messageWords } from '../say.ts';
+import { messageWords } from '../message-words.ts';
+import { interval } from '../say.ts';
 
 /** A planned message that comes more than twice as often as planned. */
 export const messageTooOften: Check = {

@@ -1,4 +1,5 @@
 import type { Check } from '../check.ts';
+import { counted } from '../say.ts';
 
 /** Lines or records that could not be read. */
 export const recordingDamaged: Check = {
@@ -11,7 +12,7 @@ export const recordingDamaged: Check = {
       .filter(({ wire }) => wire.broken > 0 || wire.cutShort)
       .map(({ id, wire }) => ({
         about: [id],
-        says: `${wire.broken} lines could not be read${wire.cutShort ? ', and the recording ends in the middle of one' : ''}.`,
+        says: `${counted(wire.broken, 'line')} could not be read${wire.cutShort ? ', and the recording ends in the middle of one' : ''}.`,
         cure: 'Nearly all of them unread is the wrong speed or the wrong form; a few are a recorder that was cut off.',
       })),
 };

@@ -1,7 +1,7 @@
 import { nmea0183 } from '../../../facts/nmea0183.ts';
 import type { Check } from '../check.ts';
 import { unitOfPort } from '../planned-sends.ts';
-import { atTime, unitName } from '../say.ts';
+import { atTime, counted, unitName } from '../say.ts';
 
 /** Sentences longer than the 82 characters every listener takes. */
 export const sentenceTooLong: Check = {
@@ -14,7 +14,7 @@ export const sentenceTooLong: Check = {
       .filter(({ watched }) => watched.line.counts.overLong > 0)
       .map(({ id, watched }) => ({
         about: [id],
-        says: `${watched.line.counts.overLong} sentences were longer than ${nmea0183.sentenceMost.value} characters; old listeners cut or drop them.`,
+        says: `${counted(watched.line.counts.overLong, 'sentence')} longer than ${nmea0183.sentenceMost.value} characters came; old listeners cut or drop such.`,
         device: id === '' ? 'the 0183 line' : unitName(planned, unitOfPort(id)),
         ...atTime(watched.line.counts.longUs),
         cure: 'Set fewer decimals, or fewer satellites to a sentence, in the talker.',

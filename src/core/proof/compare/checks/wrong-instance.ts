@@ -1,7 +1,8 @@
 import { instanceOf } from '../../survey/draft-sends.ts';
 import type { Check } from '../check.ts';
 import { sendersOf } from '../find-messages.ts';
-import { deviceSays, lastOf, listed, messageWords } from '../say.ts';
+import { messageWords } from '../message-words.ts';
+import { deviceSays, lastOf, listed } from '../say.ts';
 
 /** A tank, engine or battery under another number than planned. */
 export const wrongInstance: Check = {
