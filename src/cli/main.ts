@@ -7,6 +7,7 @@ import { listen } from './commands/listen.ts';
 import { newBoat } from './commands/new.ts';
 import { open } from './commands/open.ts';
 import { plan } from './commands/plan.ts';
+import { prove } from './commands/prove.ts';
 import { quote } from './commands/quote.ts';
 import { sheets } from './commands/sheets.ts';
 import { survey } from './commands/survey.ts';
@@ -116,6 +117,16 @@ const secondsNumber = (text: string): number => {
     throw new InvalidArgumentError('That is a number of seconds above 0, at most 864000.');
   return seconds;
 };
+
+commands
+  .command('prove')
+  .description('hold recordings against the plan; ends with 1 when anything planned is missing or wrong')
+  .argument('<file>', 'boat file, or - for standard input')
+  .argument('<logs...>', 'recordings of her buses and 0183 lines; BUS=LOG or KIT.PORT=LOG says which one it is of')
+  .option('--out <folder>', 'write the report as JSON, text and pages to this folder')
+  .option('--paper <size>', 'paper of its pages: a4 or letter', 'a4')
+  .option('--json', 'print the report as JSON')
+  .action(prove);
 
 commands
   .command('listen')

@@ -1,51 +1,25 @@
-import { createReadStream } from 'node:fs';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { edits } from '../../core/boat/edits/index.ts';
-import { UserError } from '../../core/boat/user-error.ts';
 import { writeBoat } from '../../core/boat/write-boat.ts';
 import { heardEdit } from '../../core/kit/heard-edit.ts';
-import { formsRead, startRecordingReader } from '../../core/proof/readers/recording-reader.ts';
 import type { ReaderCounts } from '../../core/proof/readers/recording-reader-shape.ts';
 import { draftBoat } from '../../core/proof/survey/draft-boat.ts';
 import { maskedReport } from '../../core/proof/survey/masked-report.ts';
-import { type Survey, startSurvey } from '../../core/proof/survey/survey.ts';
+import { startSurvey } from '../../core/proof/survey/survey.ts';
 import type { SurveyReport } from '../../core/proof/survey/survey-report.ts';
 import { surveyText } from '../../core/proof/survey/survey-text.ts';
 import { boatFromPattern } from '../../core/starting/boat-from-pattern.ts';
 import { patternOf } from '../../core/starting/pattern-of.ts';
 import { loadBoat } from '../../node/files/load-boat.ts';
+import { readInto } from '../read-into.ts';
 import { saveNewBoat } from '../save-new-boat.ts';
 import { typedLength } from '../typed-length.ts';
-
-const cannotRead = (path: string, cause: unknown): UserError => {
-  const code = (cause as NodeJS.ErrnoException).code;
-  const says =
-    code === 'ENOENT'
-      ? 'There is no such recording.'
-      : code === 'EISDIR'
-        ? 'This is a folder, not a recording.'
-        : 'This recording cannot be read.';
-  return new UserError({ says, place: path, whatToDo: `${formsRead} - stands for standard input.` });
-};
-
-const readOne = async (path: string, survey: Survey): Promise<ReaderCounts> => {
-  const reader = startRecordingReader(survey);
-  const stream = path === '-' ? process.stdin : createReadStream(path, { highWaterMark: 1 << 20 });
-  try {
-    for await (const chunk of stream) reader.push(chunk as Uint8Array);
-    return reader.end();
-  } catch (cause) {
-    throw cause instanceof UserError
-      ? new UserError({ says: cause.says, place: path, whatToDo: cause.whatToDo })
-      : cannotRead(path, cause);
-  }
-};
 
 /** Reads the recordings one after the other, chunk by chunk, so that their size does not matter. */
 const surveyOf = async (paths: readonly string[]): Promise<SurveyReport> => {
   const survey = startSurvey();
   const read: ReaderCounts[] = [];
-  for (const path of paths) read.push(await readOne(path, survey));
+  for (const path of paths) read.push(await readInto(path, survey));
   return survey.report(read);
 };
 

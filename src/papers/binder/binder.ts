@@ -1,6 +1,7 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { type BoatLog, emptyLog } from '../../core/log/boat-log.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import type { ProofReport } from '../../core/proof/compare/proof-report.ts';
 import { type BinderDrawing, type BinderRequest, binderDrawings } from '../framed/binder-drawings.ts';
 import { planLists } from '../lists/plan-lists.ts';
 import type { PaperName } from '../pages/paper-sizes.ts';
@@ -17,6 +18,7 @@ import { howToUseChapter } from './chapters/how-to-use.ts';
 import { keptAboardChapter } from './chapters/kept-aboard.ts';
 import { listChapters, listsOf } from './chapters/list-chapters.ts';
 import { openingChapters } from './chapters/openings-and-plates.ts';
+import { proofChapter } from './chapters/proof-of-the-bus.ts';
 import { settingsChapter } from './chapters/settings.ts';
 import { sourcesUsedChapter } from './chapters/sources-used.ts';
 import { surveyChapter } from './chapters/survey-page.ts';
@@ -34,6 +36,8 @@ export interface BinderOf {
   readonly drawings?: readonly BinderDrawing[];
   /** what was found, ticked and noted aboard; nothing unless told */
   readonly log?: BoatLog;
+  /** what she showed when her wires were watched, where they were */
+  readonly proof?: ProofReport;
   /** “as planned” unless told */
   readonly standing?: Standing;
   readonly dateIso?: string;
@@ -46,7 +50,10 @@ const coverLines = ({ hull }: Boat): string[] => {
 };
 
 /** The chapters in the order in which they are worked with: to fit her out, to prove her, to sail her, to look up. */
-const chaptersOf = (request: BinderRequest, drawings: readonly BinderDrawing[], log: BoatLog): Chapter[] => {
+const chaptersOf = (
+  request: BinderRequest,
+  { drawings, log, proof }: { drawings: readonly BinderDrawing[]; log: BoatLog; proof: ProofReport | undefined },
+): Chapter[] => {
   const { boat, plan } = request;
   const brief = briefBoat(boat);
   const all = planLists(brief, plan, log);
@@ -63,6 +70,7 @@ const chaptersOf = (request: BinderRequest, drawings: readonly BinderDrawing[], 
     }),
     testRecordChapter(brief, plan, log),
     crewChapter(brief, log),
+    ...(proof === undefined ? [] : [proofChapter(brief, proof)]),
     deviationChapter(boat, plan),
     ...helmChapters(brief, plan),
     whatGoesDarkChapter(brief, plan),
@@ -89,6 +97,7 @@ export const binderOf = ({
   standing = 'as planned',
   drawings,
   log = emptyLog,
+  proof,
   ...issue
 }: BinderOf): Binder => {
   const request = { boat, plan, paper, standing, ...issue };
@@ -99,6 +108,6 @@ export const binderOf = ({
     cover: coverLines(boat),
     devices: named(boat.kit, briefBoat(boat).kit),
     places: named(boat.places, briefBoat(boat).places),
-    chapters: chaptersOf(request, drawings ?? binderDrawings(request), log),
+    chapters: chaptersOf(request, { drawings: drawings ?? binderDrawings(request), log, proof }),
   };
 };

@@ -1,3 +1,4 @@
+import { shortName } from '../../boat/short-name.ts';
 import type { Sender } from '../survey/sender-book.ts';
 import { senderKind } from '../survey/sender-words.ts';
 import type { SurveySender } from '../survey/survey-report.ts';
@@ -7,8 +8,8 @@ import type { ProofFinding } from './proof-report.ts';
 import type { SeenBus } from './seen.ts';
 import { senderKey } from './watched.ts';
 
-/** A unit by its name in the boat file. */
-export const unitName = ({ index }: Planned, unit: string): string => index.kit.get(unit)?.name ?? unit;
+/** A unit by its name in the boat file, a long one cut at its comma. */
+export const unitName = ({ index }: Planned, unit: string): string => shortName(index.kit.get(unit)?.name ?? unit);
 
 /** With a capital letter in front. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

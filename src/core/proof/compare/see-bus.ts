@@ -30,13 +30,13 @@ const busOf = (planned: Planned, { told, survey }: WatchedBus): Fit => {
 };
 
 const wireOf = (planned: Planned, { survey }: WatchedBus, { id, known }: Fit): ProofWire => {
-  const { frames: count, broken, cutShort, errorFrames, time, load, fastPackets } = survey;
+  const { broken, cutShort, errorFrames, time, load, fastPackets } = survey;
   const traffic = planned.plan.traffic.buses.find(({ bus }) => bus === id);
   return {
     id,
     kind: 'bus',
     known,
-    count,
+    count: survey.frames + survey.joined,
     broken,
     cutShort,
     errorFrames,

@@ -4,6 +4,7 @@ import { byCodeUnit } from '../../boat/ids.ts';
 import type { Plan } from '../../plan-shape.ts';
 import type { RecordedFrame } from '../readers/recorded-frame.ts';
 import type { ReaderCounts } from '../readers/recording-reader-shape.ts';
+import type { RecordedMessage } from '../readers/recording-sink.ts';
 import type { Sender } from '../survey/sender-book.ts';
 import { type HeardMessage, startSurvey } from '../survey/survey.ts';
 import { startTimeAxis } from '../timing/time-axis.ts';
@@ -21,6 +22,8 @@ import type { ValueFrom, Watched, WatchedBus, WatchedLine } from './watched.ts';
 /** Watches a boat’s wires, from a recording or as they speak, in memory that stays flat. */
 export interface Watch {
   takeFrame(frame: RecordedFrame): void;
+  /** a message that the recorder had put together from its frames */
+  takeMessage(message: RecordedMessage): void;
   /** a line of NMEA 0183 text; `timeUs` as in a frame, undefined where nobody noted the time */
   takeSentence(line: string, timeUs: number | undefined): void;
   /** all that was taken so far; to be held against the plan together with other watches of the same boat */
@@ -63,7 +66,7 @@ const isAnswer = (pgn: number): boolean => pgn < 61_440 || (pgn >= 126_208 && pg
 /**
  * Starts watching a boat against her plan.
  *
- * @example const watch = startWatch({ boat, plan }); const reader = startRecordingReader({ onFrame: watch.takeFrame });
+ * @example const watch = startWatch({ boat, plan }); watch.takeFrame(frame); watch.report();
  */
 export const startWatch = ({ boat, plan, bus, talker }: WatchOptions): Watch => {
   const planned = { index: indexBoat(boat), plan };
@@ -99,6 +102,11 @@ export const startWatch = ({ boat, plan, bus, talker }: WatchOptions): Watch => 
       frames += 1;
       nowUs = axis.advance(frame.timeUs);
       onBus.survey.onFrame(frame);
+    },
+    takeMessage(message) {
+      frames += 1;
+      nowUs = axis.advance(message.timeUs);
+      onBus.survey.onMessage(message);
     },
     takeSentence(text, timeUs) {
       nowUs = axis.advance(timeUs);

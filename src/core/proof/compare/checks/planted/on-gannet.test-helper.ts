@@ -2,7 +2,7 @@ import { type InventedDevice, type RecordedFrame, recordBus } from '../../../../
 import { plannedBoat, plannedMessages, watchFrames } from '../../../../../../tests/recordings/planned-boat.ts';
 import { type PlannedMessage, plannedDevice } from '../../../../../../tests/recordings/planned-bus.ts';
 import { recordLine } from '../../../../../../tests/recordings/planned-line.ts';
-import type { ReaderCounts } from '../../../readers/recorded-frame.ts';
+import type { ReaderCounts } from '../../../readers/recording-reader-shape.ts';
 import type { ProofReport } from '../../proof-report.ts';
 import { startWatch, type Watch } from '../../watch.ts';
 

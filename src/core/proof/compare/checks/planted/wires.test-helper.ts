@@ -14,6 +14,18 @@ import {
   watchGannet,
 } from './on-gannet.test-helper.ts';
 
+const damaged = {
+  frames: 1,
+  messages: 0,
+  sentences: 0,
+  comments: 0,
+  broken: 2,
+  brokenAt: [],
+  recorderNotes: 0,
+  noiseBytes: 0,
+  cutShort: true,
+};
+
 const startUs = 1_700_000_000_000_000;
 
 /** Faults of a wire as a whole, and of what recorded it. */
@@ -73,7 +85,7 @@ export const plantedWires: Readonly<Record<string, Planted>> = {
     finds: ['clock-stepped'],
   },
   'recording-damaged': {
-    report: () => reportOf(framesOf(devicesBut()), [{ frames: 1, comments: 0, broken: 2, cutShort: true }]),
+    report: () => reportOf(framesOf(devicesBut()), [damaged]),
     finds: ['recording-damaged'],
   },
   'wire-unsure': {
