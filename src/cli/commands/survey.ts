@@ -2,6 +2,7 @@ import type { Boat } from '../../core/boat/boat-schema.ts';
 import { edits } from '../../core/boat/edits/index.ts';
 import { writeBoat } from '../../core/boat/write-boat.ts';
 import { heardEdit } from '../../core/kit/heard-edit.ts';
+import { plan } from '../../core/plan.ts';
 import type { ReaderCounts } from '../../core/proof/readers/recording-reader-shape.ts';
 import { draftBoat } from '../../core/proof/survey/draft-boat.ts';
 import { maskedReport } from '../../core/proof/survey/masked-report.ts';
@@ -46,10 +47,14 @@ const boatFor = async ({ into, pattern, length }: SurveyOptions): Promise<Boat |
 /** The boat with what was heard aboard, and how that is told. */
 const drafted = (report: SurveyReport, boat: Boat | undefined): { boat: Boat; says: string } => {
   if (boat === undefined) return { boat: draftBoat(report), says: 'A boat file drafted from it is in' };
-  const { params, added, known } = heardEdit(boat, report);
+  // Whose sender is whose needs her messages and numbers, not the best of all layouts.
+  const { params, takenOver, added, known, unsure } = heardEdit(boat, report, plan(boat, new Map()));
+  const named = takenOver === undefined ? boat : edits['take-identities'].apply(boat, takenOver);
+  const told = takenOver?.units.length ?? 0;
+  const twins = unsure === 0 ? '' : `, ${unsure} not to be told from their like`;
   return {
-    boat: params === undefined ? boat : edits['add-heard'].apply(boat, params),
-    says: `${added} units put aboard, ${known} known already; the boat file is in`,
+    boat: params === undefined ? named : edits['add-heard'].apply(named, params),
+    says: `${added} units put aboard, ${known} known already, ${told} of them told more of (NAME, numbers, intervals)${twins}; nothing in the file was overwritten. The boat file is in`,
   };
 };
 

@@ -12,6 +12,7 @@ import { measuresSchema } from './measures.ts';
 import { openingSchema } from './opening.ts';
 import { ownDaySchema } from './own-day.ts';
 import { photosSchema } from './photo.ts';
+import { proofSchema } from './proved.ts';
 import { quoteSchema } from './quote.ts';
 import { kitRemoteSchema } from './remote.ts';
 import { revisionsSchema } from './revision.ts';
@@ -340,6 +341,7 @@ export const boatSchema = z
     photos: z.exactOptional(photosSchema),
     fitted: z.exactOptional(z.array(fittedSchema)),
     revisions: z.exactOptional(revisionsSchema),
+    proof: z.exactOptional(proofSchema),
   })
   .meta({
     title: 'Fairlead boat file',

@@ -191,7 +191,7 @@ const inOrderOf = {
 export const canonicalBoat = (boat: Boat): Boat => {
   const { hull, places, ways, cables, sheets, kit, needs, sources, buses, joins, supply, ...others } = boat;
   const { days, steering, openings, pins, orders, quote, accepted, underlays, photos, fitted, revisions } = others;
-  const { measures, papers, sea } = others;
+  const { measures, papers, sea, proof } = others;
   const inOrder = inSchemaOrder(boatSchema, {
     ...others,
     hull: hull.masts === undefined ? hull : { ...hull, masts: sortedBy(hull.masts, ({ foot }) => [foot]) },
@@ -214,6 +214,9 @@ export const canonicalBoat = (boat: Boat): Boat => {
       : { photos: sortedBy(photos, ({ of, shows, picture }) => [of, shows, picture.hash]) }),
     ...(fitted === undefined ? {} : { fitted: sortedBy(fitted, byId) }),
     ...(revisions === undefined ? {} : { revisions: sortedBy(revisions, ({ mark }) => [mark]) }),
+    ...(proof === undefined
+      ? {}
+      : { proof: { proved: sortedBy(proof.proved, ({ reading, instance, from }) => [reading, instance, from]) } }),
     // the long parts only take their places here
     places: [],
     ways: [],

@@ -9,6 +9,7 @@ import { checkLinks, knownIn, linkTo } from './checks/check-links.ts';
 import { checkMeasures } from './checks/check-measures.ts';
 import { checkOpenings } from './checks/check-openings.ts';
 import { checkPhotos } from './checks/check-photos.ts';
+import { checkProved } from './checks/check-proved.ts';
 import { checkRemote } from './checks/check-remote.ts';
 import { checkSheet } from './checks/check-sheet.ts';
 import { checkSources } from './checks/check-sources.ts';
@@ -51,6 +52,7 @@ export const checkReferences = (boat: Boat): BoatProblem[] => {
     ...checkLinks(known),
     ...checkJoins(known),
     ...checkSources(known),
+    ...checkProved(known),
     ...checkSupply(known),
     ...checkDays(boat),
     ...checkSteering(known),

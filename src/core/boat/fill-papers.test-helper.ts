@@ -25,6 +25,12 @@ export const fillPapers = (boat: Draft<Boat>): void => {
     { of: 'display', shows: 'front', picture },
     { of: 'helm', shows: 'other', picture: { ...picture, type: 'png' } },
   ];
+  boat.proof = {
+    proved: [
+      { reading: 'position', from: 'gnss.n2k', on: '2027-05-05' },
+      { reading: 'heading', instance: 1, from: 'compass.n2k', on: '2027-05-05' },
+    ],
+  };
   boat.fitted = [
     {
       id: 'd1',

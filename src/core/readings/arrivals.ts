@@ -27,7 +27,17 @@ const backupsOf = (by: WayIn, ways: readonly WayIn[], at: string): string[][] =>
   return [...bySource.values()].map((way) => [...way.ports]);
 };
 
-const restsOn = (index: BoatIndex, way: WayIn): (typeof trust)[number] => {
+/** Whether a recording heard the reading leave a port on this way. */
+const isProved = ({ boat }: BoatIndex, { reading, instance }: Need, { ports }: WayIn): boolean =>
+  (boat.proof?.proved ?? []).some(
+    (entry) =>
+      entry.reading === reading &&
+      (entry.instance === undefined || instance === undefined || entry.instance === instance) &&
+      ports.includes(entry.from),
+  );
+
+const restsOn = (index: BoatIndex, need: Need, way: WayIn): (typeof trust)[number] | 'proved' => {
+  if (isProved(index, need, way)) return 'proved';
   const ranks = way.kit.map((kit) => trust.indexOf(index.sheetOf.get(kit)?.source ?? 'typical'));
   return trust[Math.min(...ranks)] ?? 'typical';
 };
@@ -43,7 +53,7 @@ const entryOf = (refit: Refit, reaches: Reaches, need: Need): Arrival => {
   return {
     ...named,
     arrives: true,
-    rests: restsOn(refit.index, by),
+    rests: restsOn(refit.index, need, by),
     by: [...by.ports],
     forms: by.signals.map(formOf),
     backups: backupsOf(by, ways, at),

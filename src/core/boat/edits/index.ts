@@ -41,6 +41,7 @@ import { noteAtSea } from './note-at-sea.ts';
 import { noteFitted } from './note-fitted.ts';
 import { noteOrder } from './note-order.ts';
 import { notePaperwork } from './note-paperwork.ts';
+import { noteProved } from './note-proved.ts';
 import { noteTyped } from './note-typed.ts';
 import { pinCoax } from './pin-coax.ts';
 import { pinFuse } from './pin-fuse.ts';
@@ -87,6 +88,7 @@ import { setWaters } from './set-waters.ts';
 import { splitWay } from './split-way.ts';
 import { takeBackAtSea } from './take-back-at-sea.ts';
 import { takeBackFitted } from './take-back-fitted.ts';
+import { takeIdentities } from './take-identities.ts';
 import { tapeLength } from './tape-length.ts';
 import { unpinLayout } from './unpin-layout.ts';
 import { unpinRoute } from './unpin-route.ts';
@@ -133,6 +135,7 @@ export const edits = {
   'note-at-sea': noteAtSea,
   'note-order': noteOrder,
   'note-paperwork': notePaperwork,
+  'note-proved': noteProved,
   'note-typed': noteTyped,
   'issue-revision': issueRevision,
   'note-fitted': noteFitted,
@@ -181,6 +184,7 @@ export const edits = {
   'split-way': splitWay,
   'take-back-at-sea': takeBackAtSea,
   'take-back-fitted': takeBackFitted,
+  'take-identities': takeIdentities,
   'tape-length': tapeLength,
   'unpin-layout': unpinLayout,
   'unpin-route': unpinRoute,

@@ -167,6 +167,19 @@ const known: { readonly [Id in EditId]?: (boat: Boat) => Sketch } = {
       on: some(['2027-03-31', '2027-06-01']),
       says: some(['For the yard.', 'As she went back in.']),
     }),
+  'note-proved': (boat) =>
+    fc
+      .record({ unit: fc.constantFrom(...boat.kit, undefined), on: some(['2027-05-05', '2027-06-01']) })
+      .map(({ unit, on }) => {
+        const port = boat.sheets.find(({ id }) => id === unit?.sheet)?.ports[0]?.id ?? 'none';
+        return { proved: [{ reading: 'depth', from: `${unit?.id ?? 'none'}.${port}`, on }] };
+      }),
+  'take-identities': (boat) =>
+    fc
+      .record({ unit: some(idsOf(boat.kit)), identity: some(['c0789100fa01e240', 'c0789100fa01e241']) })
+      .map((unit) => ({
+        units: [{ ...unit, changes: [{ path: 'ports.n2k.len', value: 2, how: 'recording' }] }],
+      })),
   'take-back-fitted': (boat) => some(idsOf(boat.fitted ?? [])).map((id) => ({ id })),
   'note-fitted': (boat) =>
     fc.record({

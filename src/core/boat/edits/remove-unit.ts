@@ -47,8 +47,15 @@ const leaveSources = (boat: Draft<Boat>, unit: string): void => {
   if (boat.sources.length === 0) delete boat.sources;
 };
 
+/** What was proved of a unit goes with it. */
+const leaveProof = (boat: Draft<Boat>, unit: string): void => {
+  if (boat.proof === undefined) return;
+  boat.proof.proved = boat.proof.proved.filter(({ from }) => !belongsTo(from, unit));
+  if (boat.proof.proved.length === 0) delete boat.proof;
+};
+
 /**
- * Takes a unit out of the boat, with its needs, its part in sources, its part in joins, its hours in the days, its place on circuits and in openings, and what was measured of it. Its sheet, its labels and
+ * Takes a unit out of the boat, with its needs, what was proved of it, its part in sources, its part in joins, its hours in the days, its place on circuits and in openings, and what was measured of it. Its sheet, its labels and
  * the tees of a pinned bus stay: what was bought or fitted is still there.
  */
 export const removeUnit = defineEdit({
@@ -63,6 +70,7 @@ export const removeUnit = defineEdit({
     leaveCables(boat, unit);
     leaveDays(boat, unit);
     leaveSources(boat, unit);
+    leaveProof(boat, unit);
     for (const opening of boat.openings ?? []) if (opening.for === unit) delete opening.for;
     leaveMeasures(boat, unit);
     withoutPhotos(boat, (of) => of === unit);

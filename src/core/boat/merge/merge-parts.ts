@@ -12,6 +12,7 @@ export type MergePath = readonly MergeStep[];
 const keysOf: ReadonlyMap<string, readonly string[]> = new Map([
   ['needs', ['reading', 'instance', 'at']],
   ['sources', ['reading', 'instance', 'at']],
+  ['proved', ['reading', 'instance', 'from']],
   ['orders', ['item']],
   ['revisions', ['mark']],
   ['accepted', ['finding']],
@@ -33,6 +34,7 @@ const apart: ReadonlySet<string> = new Set([
   'measures',
   'papers',
   'sea',
+  'proof',
   'prices',
   'prices.items',
   'limits',

@@ -24,6 +24,9 @@ const unitsOf = ({ senders }: SurveyReport): Unit[] =>
     .map((sender, at) => ({ sender, number: at + 1 }))
     .filter(({ sender }) => sender.name !== undefined || sender.address !== undefined);
 
+/** The senders that a drafted boat has as units, in the order of its kit. */
+export const draftedSenders = (report: SurveyReport): SurveySender[] => unitsOf(report).map(({ sender }) => sender);
+
 const nameOf = ({ sender, number }: Unit): string => {
   const claim = sender.name === undefined ? ` at address ${sender.address}, no claim seen` : '';
   return `${senderKind(sender).words}${claim}, unit ${number}`;
