@@ -4,6 +4,7 @@ import { StepPart, StepParts } from '../step-parts.tsx';
 import { LiveBlock } from './live/live-block.tsx';
 import { LiveOnSheet } from './live/live-on-sheet.tsx';
 import { LogBlock } from './log/log-block.tsx';
+import { RecordingBlock } from './recording/recording-block.tsx';
 import { TestsBlock } from './tests/tests-block.tsx';
 import { TrialBlock } from './trial/trial-block.tsx';
 import { words } from './words.ts';
@@ -14,6 +15,9 @@ const ProveMargin = (given: StepMarginProps): ReactNode => (
   <>
     <StepPart id="prove-live">
       <LiveBlock {...given} />
+    </StepPart>
+    <StepPart id="prove-recording">
+      <RecordingBlock {...given} />
     </StepPart>
     <StepPart id="prove-tests">
       <TestsBlock {...given} />

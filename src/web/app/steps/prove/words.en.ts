@@ -3,6 +3,7 @@ export const en = {
   partsAre: 'Parts of this step',
   parts: {
     'prove-live': 'live bus',
+    'prove-recording': 'recording',
     'prove-tests': 'tests',
     'prove-trial': 'sea trial',
     'prove-log': 'log',
