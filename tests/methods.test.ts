@@ -66,6 +66,7 @@ import { faultCurrentA } from '../src/core/power/source-side/fault-current.ts';
 import { standardFromSteering } from '../src/core/power/standard-from-steering.ts';
 import { steadyCurrentA } from '../src/core/power/steady-current.ts';
 import { tailLoopFieldUt, wireFieldUt } from '../src/core/power/wire-field.ts';
+import { turnDeg } from '../src/core/proof/compare/turn-deg.ts';
 import { aisBits } from '../src/core/proof/decode/ais-bits.ts';
 import { decodeAisBits } from '../src/core/proof/decode/decode-ais-bits.ts';
 import { decodeSentence } from '../src/core/proof/decode/decode-sentence.ts';
@@ -192,6 +193,7 @@ const methods = {
   standardFromSteering,
   steadyCurrentA,
   strayBonds,
+  turnDeg,
   suggestedMeasures,
   busState,
   phaseOrders,

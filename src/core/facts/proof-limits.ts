@@ -28,6 +28,8 @@ export const proofLimits = {
   /** seconds of recording before its load is held against the plan */
   loadAfter: { value: 5, unit: 's', source: 'choice-proof' },
   echoes: { value: 3, unit: 'repeats of different contents', source: 'choice-proof' },
+  /** of what the repeater sends under that number: what two units happen to say alike is no echo */
+  echoShare: { value: 0.5, unit: 'of the messages', source: 'choice-proof' },
   /** of the long messages */
   lostShare: { value: 0.01, unit: 'of the long messages', source: 'choice-proof' },
   /** the last address a unit should claim; 252 and 253 are for few, 254 says that none was to be had */

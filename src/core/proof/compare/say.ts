@@ -1,4 +1,5 @@
 import { shortName } from '../../boat/short-name.ts';
+import { inchesInFoot, inchM } from '../../units/foot.ts';
 import type { Sender } from '../survey/sender-book.ts';
 import { senderKind } from '../survey/sender-words.ts';
 import type { SurveySender } from '../survey/survey-report.ts';
@@ -69,3 +70,7 @@ export const interval = (ms: number): string => (ms < 1000 ? `${figure(ms)} ms` 
 
 /** A count with its word: `1 frame`, `2 frames`. */
 export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
+
+/** A length in both units: `0.65 m (2.13 ft)`. */
+export const lengthWords = (valueM: number): string =>
+  `${figure(valueM)} m (${figure(valueM / (inchM * inchesInFoot))} ft)`;

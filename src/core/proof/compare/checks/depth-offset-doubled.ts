@@ -1,6 +1,6 @@
 import type { Check } from '../check.ts';
 import { depthOffsets } from '../depth-offsets.ts';
-import { figure } from '../say.ts';
+import { lengthWords } from '../say.ts';
 
 /** An offset that is counted twice: set in the sounder and again further on, or twice as large as it should be. */
 export const depthOffsetDoubled: Check = {
@@ -15,8 +15,8 @@ export const depthOffsetDoubled: Check = {
         about: [unit],
         says:
           dueM === 0
-            ? `${device} tells a depth offset of ${figure(toldM)} m, and the offset is to be set elsewhere: it is counted twice.`
-            : `${device} tells a depth offset of ${figure(toldM)} m, twice the ${figure(dueM)} m that is to be set.`,
+            ? `${device} tells a depth offset of ${lengthWords(toldM)}, and the offset is to be set elsewhere: it is counted twice.`
+            : `${device} tells a depth offset of ${lengthWords(toldM)}, twice the ${lengthWords(dueM)} that is to be set.`,
         device,
         ...shown,
         cure: 'Set the offset in one place only, the one the settings sheet names, and nothing in the others.',

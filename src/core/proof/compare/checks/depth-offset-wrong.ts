@@ -1,6 +1,6 @@
 import type { Check } from '../check.ts';
 import { depthOffsets } from '../depth-offsets.ts';
-import { figure } from '../say.ts';
+import { lengthWords } from '../say.ts';
 
 /** A sounder that does not tell the offset that the sheet of settings has for it. */
 export const depthOffsetWrong: Check = {
@@ -15,8 +15,8 @@ export const depthOffsetWrong: Check = {
         about: [unit],
         says:
           verdict === 'missing'
-            ? `${device} tells no depth offset; ${figure(dueM)} m is to be set.`
-            : `${device} tells a depth offset of ${figure(toldM)} m; ${figure(dueM)} m is to be set.`,
+            ? `${device} tells no depth offset; ${lengthWords(dueM)} is to be set.`
+            : `${device} tells a depth offset of ${lengthWords(toldM)}; ${lengthWords(dueM)} is to be set.`,
         device,
         ...shown,
         cure: 'Type the offset of the settings sheet into it. Positive is to the waterline, negative to the keel.',

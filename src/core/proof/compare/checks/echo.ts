@@ -1,3 +1,4 @@
+import { isMakersOwn } from '../../../facts/pgns.ts';
 import { proofLimits } from '../../../facts/proof-limits.ts';
 import type { Check } from '../check.ts';
 import { messageWords } from '../message-words.ts';
@@ -12,10 +13,12 @@ export const echo: Check = {
   find: ({ planned, buses }) =>
     buses.flatMap((bus) =>
       bus.watched.echoes
-        .filter(({ contents }) => contents.size >= proofLimits.echoes.value)
+        .filter(({ contents, message }) => contents.size >= proofLimits.echoes.value && !isMakersOwn(Number(message)))
         .flatMap(({ of, by, message, count, firstUs }) => {
           const [first, second] = [reported(bus, of), reported(bus, by)];
           if (first === undefined || second === undefined) return [];
+          const said = second.sends.find(({ pgn }) => pgn === message)?.messages ?? 0;
+          if (count < said * proofLimits.echoShare.value) return [];
           return [
             {
               about: [bus.id, ...[first, second].flatMap((sender) => bus.unitOf(sender) ?? [])],

@@ -19,7 +19,9 @@ export const messageGap: Check = {
           .flatMap((sender) => bus.evidenceOf(sender, message))
           .sort((a, b) => b.longestGapUs - a.longestGapUs)[0];
         const gapMs = (longest?.longestGapUs ?? 0) / 1000;
-        if (gapMs <= everyMs * proofLimits.gap.value) return [];
+        // While the whole bus is silent, that is what is told.
+        const silentMs = (bus.wire.time?.longestSilenceS ?? 0) * 1000;
+        if (gapMs - silentMs <= everyMs * proofLimits.gap.value) return [];
         return [
           {
             about: [port],

@@ -3,7 +3,7 @@ import { proofLimits } from '../../../facts/proof-limits.ts';
 import type { Check } from '../check.ts';
 import type { ComparedKind } from '../compared-values.ts';
 import { isMarkedWrongly } from '../marked-wrongly.ts';
-import { atTime, bytesOf, figure } from '../say.ts';
+import { atTime, bytesOf, figure, lengthWords } from '../say.ts';
 import { aboutSources, sourceKey, sourceWords, valuesOf } from '../value-words.ts';
 
 interface Compared {
@@ -19,6 +19,9 @@ const compared: ReadonlyMap<ComparedKind, Compared> = new Map([
   ['wind-angle', { words: 'Apparent wind angle', limit: proofLimits.windAngleApart, unit: '°' }],
   ['wind-speed', { words: 'Apparent wind speed', limit: proofLimits.windSpeedApart, unit: ' kn' }],
 ]);
+
+const inUnit = (value: number, unit: string): string =>
+  unit === ' m' ? lengthWords(value) : `${figure(value)}${unit}`;
 
 /** Two sources of one reading that differ by more than they should. */
 export const readingsDisagree: Check = {
@@ -39,7 +42,7 @@ export const readingsDisagree: Check = {
           {
             about: aboutSources(values, [a, b]),
             apart: `${a.kind}:${sourceKey(a)}:${sourceKey(b)}`,
-            says: `${kind.words} of ${first} and of ${second} differ by ${figure(Math.abs(apart))}${kind.unit}; the limit is ${kind.limit.value}${kind.unit}.`,
+            says: `${kind.words} of ${first} and of ${second} differ by ${inUnit(Math.abs(apart), kind.unit)}; the limit is ${inUnit(kind.limit.value, kind.unit)}.`,
             device: second,
             message: b.message,
             ...atTime(b.lastUs),

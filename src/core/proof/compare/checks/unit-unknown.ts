@@ -11,7 +11,7 @@ export const unitUnknown: Check = {
     strangers.map(({ on, address, what, sends, couldBe, identity }) => ({
       about: [on, ...couldBe],
       apart: address ?? identity ?? what,
-      says: `A ${what}${address === undefined ? '' : ` at address ${address}`} is not in the plan. It sends: ${sends}.${
+      says: `${what}${address === undefined ? '' : ` at address ${address}`} is not in the plan. It sends: ${sends}.${
         couldBe.length === 0
           ? ''
           : ` It could be ${listed(
