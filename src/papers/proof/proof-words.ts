@@ -140,6 +140,8 @@ export const outcomeWords = ({ units, messages, findings }: ProofReport): string
   const right = due.filter(({ state }) => state === 'right').length;
   const wrong = findings.filter(({ level }) => level === 'fault' || level === 'danger').length;
   return `${there} of ${printCount(units.length, 'unit')} found, ${right} of ${printCount(due.length, 'message')} as planned; ${
-    findings.length === 0 ? 'nothing to tell.' : `${printCount(findings.length, 'finding')}, of them ${printCount(wrong, 'fault')}.`
+    findings.length === 0
+      ? 'nothing to tell.'
+      : `${printCount(findings.length, 'finding')}, of them ${printCount(wrong, 'fault')}.`
   }`;
 };

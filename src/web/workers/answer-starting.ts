@@ -1,4 +1,5 @@
 import { edits } from '../../core/boat/edits/index.ts';
+import type { EditCall } from '../../core/boat/history.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import { writeBoat } from '../../core/boat/write-boat.ts';
 import { heardEdit } from '../../core/kit/heard-edit.ts';
@@ -57,8 +58,14 @@ export const answerStarting = (say: (reply: StartingReply) => void): ((request: 
       }
       case 'edits': {
         if (report === undefined) return { kind: 'edits', edits: [], added: 0, known: 0 };
-        const { params, added, known } = heardEdit(request.boat, report);
-        return { kind: 'edits', edits: params === undefined ? [] : [{ edit: 'add-heard', params }], added, known };
+        // Who is aboard already is known by what each unit is to send, which the plan says; only then is it loaded.
+        const { plan } = await import('../../core/plan.ts');
+        const { params, takenOver, added, known } = heardEdit(request.boat, report, plan(request.boat, new Map()));
+        const edits: EditCall[] = [
+          ...(takenOver === undefined ? [] : [{ edit: 'take-identities' as const, params: takenOver }]),
+          ...(params === undefined ? [] : [{ edit: 'add-heard' as const, params }]),
+        ];
+        return { kind: 'edits', edits, added, known };
       }
     }
   };

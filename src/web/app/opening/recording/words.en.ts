@@ -34,7 +34,7 @@ export const en = {
   sends: 'sends',
   aboard: ({ units, boat }: { units: number; boat: string }) => `Put ${several(units, 'unit')} aboard ${boat}`,
   aboardHint:
-    'Each comes to the place where such a unit usually stands, on her backbone; a unit she knows by its NAME is left as it is. One step, to be undone as one.',
+    'Each comes to the place where such a unit usually stands, on her backbone; a unit she has already is known by its NAME or by what it sends, and gets the NAME, numbers and intervals heard where her file says none. One step, to be undone as one.',
   knowsAll: (known: number) =>
     `She knows ${known === 1 ? 'the unit' : `all ${known} units`} of this recording: nothing to add.`,
   newBoat: 'Choose the hull they are in',
