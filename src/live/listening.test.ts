@@ -34,7 +34,7 @@ test('what is sent is told, and written in the record beside what came in', asyn
   expect(listening.snapshot()).toMatchObject({ frames: 1, recording: { kind: 'writing', lines: 1 } });
   const text = readFileSync(record, 'utf8');
   expect(text).toContain(' can0 09F8012B#0011223344556677\n');
-  expect(text).toContain('Sent on can0: asks everyone to claim its address again.');
+  expect(text).toContain('Sent on can0: 18EAFFFE#00EE00, asks everyone to claim its address again.');
 });
 
 test('a recording that cannot be written is told, and listening goes on', async () => {

@@ -1,5 +1,6 @@
 import type { Boat } from '../core/boat/boat-schema.ts';
 import type { Plan } from '../core/plan-shape.ts';
+import { frameText } from '../core/proof/asking/sent-frame.ts';
 import type { ProofReport } from '../core/proof/compare/proof-report.ts';
 import { startLiveBoat } from '../core/proof/live/live-boat.ts';
 import type { LiveCurve, LiveNews, LiveNow } from '../core/proof/live/live-snapshot.ts';
@@ -108,7 +109,7 @@ export const startListening = ({
         line,
         isThorough,
         nowMs,
-        onSent: (frame) => live.note('sent', `Sent on ${line}: ${frame.says}.`, nowMs()),
+        onSent: (frame) => live.note('sent', `Sent on ${line}: ${frameText(frame)}, ${frame.says}.`, nowMs()),
         ...(askCommand === undefined ? {} : { command: askCommand }),
       });
       asking = begun;

@@ -120,6 +120,7 @@ test('sentences of a line are given to the one unit that says them', () => {
 test('the table for a terminal keeps to its width and height, whatever was heard', () => {
   const live = start();
   const nowMs = hear(live, busOf(3));
+  live.note('sent', 'Sent on can0: 18EAFFFE#00EE00, asks everyone.', nowMs);
   for (const [columns, rows] of [
     [80, 24],
     [40, 8],
@@ -129,5 +130,6 @@ test('the table for a terminal keeps to its width and height, whatever was heard
     expect(lines.length).toBeLessThanOrEqual(rows);
     expect(Math.max(...lines.map(({ length }) => length))).toBeLessThanOrEqual(Math.max(columns, 46));
     expect(lines[0]).toContain('Gannet by a test');
+    if (rows > 8) expect(lines.join('\n')).toContain('Sent on can0');
   }
 });

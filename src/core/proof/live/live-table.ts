@@ -15,6 +15,7 @@ export interface LiveTableOptions {
 const agesColumns = 8;
 const whoColumns = 26;
 const mostFindings = 4;
+const mostSent = 2;
 const headRows = 5;
 
 const cut = (text: string, columns: number): string =>
@@ -62,7 +63,11 @@ export const liveTable = (snapshot: LiveSnapshot, options: LiveTableOptions): st
   const { boatName, names, columns, rows } = options;
   const { source, frames, sentences, damaged, findings } = snapshot;
   const shown = findings.slice(0, Math.min(mostFindings, Math.max(0, rows - headRows - 4)));
-  const told = shown.map(({ level, says }) => cut(`${level}: ${says}`, columns));
+  // whatever was sent is seen by the person who allowed it
+  const sent = snapshot.news.filter(({ of }) => of === 'sent').slice(-mostSent);
+  const told = [...shown.map(({ level, says }) => `${level}: ${says}`), ...sent.map(({ says }) => says)]
+    .slice(-Math.max(0, rows - headRows - 4))
+    .map((line) => cut(line, columns));
   const room = Math.max(1, rows - headRows - (told.length === 0 ? 0 : told.length + 1));
   const all = snapshot.readings
     .map((reading) => ({ reading, who: whoSays(snapshot, reading, names) }))
