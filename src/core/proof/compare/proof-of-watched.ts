@@ -28,10 +28,18 @@ const seenOf = (planned: Planned, all: readonly Watched[]): Seen => {
   };
 };
 
+/** Rounded as a plan is, to a millionth. */
+const rounded = (value: unknown): unknown => {
+  if (typeof value === 'number') return Math.round(value * 1e6) / 1e6;
+  if (Array.isArray(value)) return value.map(rounded);
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(Object.entries(value).map(([name, one]) => [name, rounded(one)]));
+};
+
 /** Everything that was watched of one boat, held against her plan. Pure but for reading what the watches have counted. */
 export const proofReport = (planned: Planned, all: readonly Watched[]): ProofReport => {
   const seen = seenOf(planned, all);
-  return {
+  const report: ProofReport = {
     format: 1,
     boat: planned.index.boat.name,
     wires: sortedBy(
@@ -44,4 +52,6 @@ export const proofReport = (planned: Planned, all: readonly Watched[]): ProofRep
     strangers: sortedBy(seen.strangers, ({ on, address, what }) => [on, address, what]),
     findings: [...runChecks(seen)].sort((a, b) => byCodeUnit(a.id, b.id)),
   };
+  // The same shape, with shorter numbers.
+  return rounded(report) as ProofReport;
 };
