@@ -9,26 +9,29 @@ import { TestsBlock } from './tests/tests-block.tsx';
 import { TrialBlock } from './trial/trial-block.tsx';
 import { words } from './words.ts';
 
-const ProveBegin = (): ReactNode => <StepParts label={words.partsAre} parts={words.parts} goToWords={words.goTo} />;
-
-const ProveMargin = (given: StepMarginProps): ReactNode => (
+/** What is done here comes before the notes of the plan: by now they have been lived with, mended or accepted. */
+const ProveBegin = (given: StepMarginProps): ReactNode => (
   <>
+    <StepParts label={words.partsAre} parts={words.parts} goToWords={words.goTo} />
+    <StepPart id="prove-tests">
+      <TestsBlock {...given} />
+    </StepPart>
     <StepPart id="prove-live">
       <LiveBlock {...given} />
     </StepPart>
     <StepPart id="prove-recording">
       <RecordingBlock {...given} />
     </StepPart>
-    <StepPart id="prove-tests">
-      <TestsBlock {...given} />
-    </StepPart>
     <StepPart id="prove-trial">
       <TrialBlock {...given} />
     </StepPart>
-    <StepPart id="prove-log">
-      <LogBlock {...given} />
-    </StepPart>
   </>
+);
+
+const ProveMargin = (given: StepMarginProps): ReactNode => (
+  <StepPart id="prove-log">
+    <LogBlock {...given} />
+  </StepPart>
 );
 
 /** The step Prove: what the boat really does, held against the plan, and what was found kept in her log. */

@@ -2,9 +2,9 @@
 export const en = {
   partsAre: 'Parts of this step',
   parts: {
+    'prove-tests': 'tests',
     'prove-live': 'live bus',
     'prove-recording': 'recording',
-    'prove-tests': 'tests',
     'prove-trial': 'sea trial',
     'prove-log': 'log',
   },
