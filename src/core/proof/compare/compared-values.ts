@@ -1,7 +1,10 @@
-import { messageField } from '../../facts/message-fields.ts';
 import { degreesOfRadians } from '../../units/compass-angle.ts';
 import { knotsOfMetresPerSecond } from '../../units/knots.ts';
-import { fieldReader } from '../decode/read-field.ts';
+import { decodeMessage } from '../decode/decode-message.ts';
+import { decodeParts } from '../decode/decode-sentence.ts';
+import type { DecodedValue, Quantity } from '../decode/decoded-value.ts';
+import { isOffsetSet } from '../decode/nautical-words.ts';
+import type { SentenceParts } from '../decode/sentence-parts.ts';
 
 /** What is compared between two sources; a position is told as two numbers. */
 export const comparedKinds = [
@@ -30,98 +33,72 @@ export interface ComparedValue {
   readonly variationDeg?: number;
 }
 
-type Read = (payload: Uint8Array) => number | undefined;
+const messages: ReadonlySet<number> = new Set([127_250, 127_258, 128_267, 129_025, 129_026, 130_306]);
 
-const field = (pgn: number, id: string): Read => {
-  const found = messageField(pgn, id);
-  return found === undefined ? () => undefined : fieldReader(found);
-};
+type Told = readonly DecodedValue[];
 
-const heading = field(127_250, 'heading');
-const headingVariation = field(127_250, 'variation');
-const headingReference = field(127_250, 'reference');
-const variation = field(127_258, 'variation');
-const depth = field(128_267, 'depth');
-const depthOffset = field(128_267, 'offset');
-const latitude = field(129_025, 'latitude');
-const longitude = field(129_025, 'longitude');
-const course = field(129_026, 'cog');
-const courseReference = field(129_026, 'cogReference');
-const windAngle = field(130_306, 'windAngle');
-const windSpeed = field(130_306, 'windSpeed');
-const windReference = field(130_306, 'reference');
-const apparent = 2;
+const first = (told: Told, quantity: Quantity): DecodedValue | undefined =>
+  told.find((one) => one.quantity === quantity);
 
-const referenceOf = (code: number | undefined): { reference?: 'true' | 'magnetic' } =>
-  code === 0 ? { reference: 'true' } : code === 1 ? { reference: 'magnetic' } : {};
+const degrees = (one: DecodedValue | undefined): number | undefined =>
+  one === undefined ? undefined : degreesOfRadians(one.value);
+
+const directed = (kind: 'heading' | 'course', { value, reference }: DecodedValue): ComparedValue => ({
+  kind,
+  value: degreesOfRadians(value),
+  ...(reference === 'true' || reference === 'magnetic' ? { reference } : {}),
+});
 
 /** A sounding with what is added to it, and by the sign of that what it is counted from then. */
-export const countedDepth = (depthM: number, offsetM: number | undefined): ComparedValue => {
-  const added = offsetM ?? 0;
-  const datum = Math.abs(added) < 0.005 ? 'transducer' : added < 0 ? 'keel' : 'surface';
-  return { kind: 'depth', value: depthM + added, datum };
+const countedDepth = (told: Told): ComparedValue[] => {
+  const depth = first(told, 'depth');
+  if (depth === undefined) return [];
+  const { value, reference } = depth;
+  if (reference === 'surface' || reference === 'keel') return [{ kind: 'depth', value, datum: reference }];
+  const addedM = first(told, 'depth-offset')?.value;
+  const datum = isOffsetSet(addedM) ? (addedM < 0 ? 'keel' : 'surface') : 'transducer';
+  return [{ kind: 'depth', value: value + (addedM ?? 0), datum }];
 };
 
-const headingValue = (payload: Uint8Array): ComparedValue[] => {
-  const rad = heading(payload);
-  const variationRad = headingVariation(payload);
-  if (rad === undefined) return [];
-  const told = { kind: 'heading', value: degreesOfRadians(rad), ...referenceOf(headingReference(payload)) } as const;
-  if (variationRad === undefined) return [told];
-  const variationDeg = degreesOfRadians(variationRad);
+const position = (told: Told): ComparedValue[] => {
+  const [latitude, longitude] = [first(told, 'latitude'), first(told, 'longitude')];
+  return latitude === undefined || longitude === undefined
+    ? []
+    : [{ kind: 'position', value: latitude.value, second: longitude.value }];
+};
+
+const wind = (told: Told): ComparedValue[] => {
+  const apparent = told.filter(({ reference }) => reference === 'apparent');
+  const [angleDeg, speed] = [degrees(first(apparent, 'wind-angle')), first(apparent, 'wind-speed')];
   return [
-    { ...told, variationDeg },
-    { kind: 'variation', value: variationDeg },
+    ...(angleDeg === undefined ? [] : [{ kind: 'wind-angle', value: angleDeg } as const]),
+    ...(speed === undefined ? [] : [{ kind: 'wind-speed', value: knotsOfMetresPerSecond(speed.value) } as const]),
   ];
 };
 
-const windValues = (payload: Uint8Array): ComparedValue[] => {
-  if (windReference(payload) !== apparent) return [];
-  const angle = windAngle(payload);
-  const speed = windSpeed(payload);
+/** A course told from true and from magnetic north is one course; headings may come from two places. */
+const comparable = (told: Told): readonly ComparedValue[] => {
+  if (told.length === 0) return [];
+  const variationDeg = degrees(first(told, 'variation'));
+  const course = first(told, 'course');
   return [
-    ...(angle === undefined ? [] : [{ kind: 'wind-angle', value: degreesOfRadians(angle) } as const]),
-    ...(speed === undefined ? [] : [{ kind: 'wind-speed', value: knotsOfMetresPerSecond(speed) } as const]),
+    ...told
+      .filter(({ quantity }) => quantity === 'heading')
+      .map((one) => ({ ...directed('heading', one), ...(variationDeg === undefined ? {} : { variationDeg }) })),
+    ...countedDepth(told),
+    ...position(told),
+    ...wind(told),
+    ...(course === undefined ? [] : [directed('course', course)]),
+    ...(variationDeg === undefined ? [] : [{ kind: 'variation', value: variationDeg } as const]),
   ];
 };
-
-const readers: ReadonlyMap<number, (payload: Uint8Array) => ComparedValue[]> = new Map([
-  [127_250, headingValue],
-  [
-    127_258,
-    (payload) => {
-      const rad = variation(payload);
-      return rad === undefined ? [] : [{ kind: 'variation', value: degreesOfRadians(rad) }];
-    },
-  ],
-  [
-    128_267,
-    (payload) => {
-      const sounded = depth(payload);
-      return sounded === undefined ? [] : [countedDepth(sounded, depthOffset(payload))];
-    },
-  ],
-  [
-    129_025,
-    (payload) => {
-      const [value, second] = [latitude(payload), longitude(payload)];
-      return value === undefined || second === undefined ? [] : [{ kind: 'position', value, second }];
-    },
-  ],
-  [
-    129_026,
-    (payload) => {
-      const rad = course(payload);
-      if (rad === undefined) return [];
-      return [{ kind: 'course', value: degreesOfRadians(rad), ...referenceOf(courseReference(payload)) }];
-    },
-  ],
-  [130_306, windValues],
-]);
 
 /** Whether values of a message are compared between its senders. */
-export const isCompared = (pgn: number): boolean => readers.has(pgn);
+export const isCompared = (pgn: number): boolean => messages.has(pgn);
 
 /** The values of one bus message that can be compared with those of another sender. */
 export const comparedValues = (pgn: number, payload: Uint8Array): readonly ComparedValue[] =>
-  readers.get(pgn)?.(payload) ?? [];
+  isCompared(pgn) ? comparable(decodeMessage(pgn, payload)) : [];
+
+/** The values of a sentence that can be compared with those of another source. */
+export const comparedInSentence = (parts: SentenceParts): readonly ComparedValue[] => comparable(decodeParts(parts));

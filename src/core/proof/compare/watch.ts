@@ -9,13 +9,12 @@ import type { Sender } from '../survey/sender-book.ts';
 import { type HeardMessage, startSurvey } from '../survey/survey.ts';
 import { startTimeAxis } from '../timing/time-axis.ts';
 import { startClaims } from './claim-book.ts';
-import { comparedValues, isCompared } from './compared-values.ts';
+import { comparedInSentence, comparedValues, isCompared } from './compared-values.ts';
 import { startEchoes } from './echo-book.ts';
 import { startEvidence } from './evidence-book.ts';
 import { startLine } from './line-book.ts';
 import { proofReport } from './proof-of-watched.ts';
 import type { ProofReport } from './proof-report.ts';
-import { sentenceValues } from './sentence-parts.ts';
 import { startValues } from './value-book.ts';
 import type { ValueFrom, Watched, WatchedBus, WatchedLine } from './watched.ts';
 
@@ -114,7 +113,7 @@ export const startWatch = ({ boat, plan, bus, talker }: WatchOptions): Watch => 
       if (taken === undefined) return;
       const { parts, elapsedUs } = taken;
       repeats.take({ source: parts.talker, message: parts.formatter, content: taken.text, elapsedUs });
-      for (const value of sentenceValues(parts))
+      for (const value of comparedInSentence(parts))
         values.take({ source: 'line', message: parts.formatter, value, elapsedUs: nowUs, bytes: taken.text });
     },
     watched,

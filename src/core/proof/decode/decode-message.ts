@@ -1,6 +1,6 @@
 import { messageField } from '../../facts/message-fields.ts';
 import type { DecodedValue, ValueReference } from './decoded-value.ts';
-import { type MessageQuantity, messageForms } from './message-quantities.ts';
+import { type MessageQuantity, messageForms, referencesOf } from './message-quantities.ts';
 import { fieldReader } from './read-field.ts';
 
 type Reader = (payload: Uint8Array) => number | undefined;
@@ -12,17 +12,6 @@ const readerOf = (pgn: number, id: string | undefined): Reader => {
   return field === undefined ? never : fieldReader(field);
 };
 
-/** Codes of the direction reference, and of the wind’s (source: pgn-database). */
-const directionReferences: readonly (ValueReference | undefined)[] = ['true', 'magnetic'];
-const windReferences: readonly (ValueReference | undefined)[] = [
-  'true',
-  'magnetic',
-  'apparent',
-  'true-to-bow',
-  'true-over-water',
-];
-
-const wind = 130_306;
 const waterAndAir = 130_310;
 const waterKind = 0;
 const outsideKind = 1;
@@ -38,7 +27,8 @@ const referenceReader = (
   if (reference === undefined) return () => undefined;
   if ('always' in reference) return () => reference.always;
   const read = readerOf(pgn, reference.field);
-  return (payload) => directionReferences[read(payload) ?? -1];
+  const references = referencesOf(pgn);
+  return (payload) => references[read(payload) ?? -1];
 };
 
 const partsOf = (instance: number | undefined, kind: number | undefined) => ({
@@ -51,7 +41,6 @@ const formDecoder = (pgn: number): Decoder => {
   if (form === undefined) return () => [];
   const instanceOf = readerOf(pgn, form.instance);
   const kindOf = readerOf(pgn, form.kind);
-  const windReference = readerOf(pgn, pgn === wind ? 'reference' : undefined);
   const readers = form.values.map((one) => ({
     quantity: one.quantity,
     read: readerOf(pgn, one.field),
@@ -62,7 +51,7 @@ const formDecoder = (pgn: number): Decoder => {
     return readers.flatMap(({ quantity, read, referenceOf }) => {
       const value = read(payload);
       if (value === undefined) return [];
-      const reference = referenceOf(payload) ?? windReferences[windReference(payload) ?? -1];
+      const reference = referenceOf(payload);
       return [{ quantity, value, ...(reference === undefined ? {} : { reference }), ...parts }];
     });
   };

@@ -3,14 +3,19 @@ import { readSentence } from './sentence.ts';
 import { sentenceFields } from './sentence-fields.ts';
 import { instrumentSentences, type SentenceDecoder } from './sentence-instruments.ts';
 import { navigationSentences } from './sentence-navigation.ts';
+import { type SentenceParts, sentenceParts } from './sentence-parts.ts';
 
 const decoders: ReadonlyMap<string, SentenceDecoder> = new Map([
   ...Object.entries(instrumentSentences),
   ...Object.entries(navigationSentences),
 ]);
 
-/** Two letters of the talker and three of the formatter; what begins with P is a maker’s own. */
-const addressPattern = /^(?!P)[A-Z][A-Z0-9]([A-Z]{3})$/;
+/** What begins with P is a maker’s own. */
+const talkerPattern = /^(?!P)[A-Z][A-Z0-9]$/;
+
+/** The values of a sentence that was taken apart already; its checksum is not looked at. */
+export const decodeParts = ({ talker, formatter, fields }: SentenceParts): readonly DecodedValue[] =>
+  (talkerPattern.test(talker) ? decoders.get(formatter)?.(sentenceFields(fields)) : undefined) ?? [];
 
 /**
  * The values a sentence holds, in the same quantities and units as those of the bus. Empty fields, and values that their
@@ -20,9 +25,5 @@ const addressPattern = /^(?!P)[A-Z][A-Z0-9]([A-Z]{3})$/;
  */
 export const decodeSentence = (text: string): readonly DecodedValue[] => {
   const sentence = readSentence(text);
-  if (sentence === undefined || sentence.checksum === 'wrong') return [];
-  const [address = ''] = sentence.body.split(',', 1);
-  const [, formatter = ''] = addressPattern.exec(address) ?? [];
-  const decode = decoders.get(formatter);
-  return decode === undefined ? [] : decode(sentenceFields(sentence.body));
+  return sentence === undefined || sentence.checksum === 'wrong' ? [] : decodeParts(sentenceParts(sentence.body));
 };

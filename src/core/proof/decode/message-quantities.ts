@@ -1,4 +1,4 @@
-import type { Quantity } from './decoded-value.ts';
+import type { Quantity, ValueReference } from './decoded-value.ts';
 
 /** Where a quantity stands in a message: the name of its field, and of the one that says its reference. */
 export interface MessageQuantity {
@@ -13,6 +13,19 @@ interface MessageForm {
   readonly kind?: string;
   readonly values: readonly MessageQuantity[];
 }
+
+const wind = 130_306;
+const directionReferences: readonly ValueReference[] = ['true', 'magnetic'];
+const windReferences: readonly ValueReference[] = [
+  ...directionReferences,
+  'apparent',
+  'true-to-bow',
+  'true-over-water',
+];
+
+/** What the numbers of the reference in a message mean, from 0 on: the wind has more than a direction (source: pgn-database). */
+export const referencesOf = (pgn: number): readonly ValueReference[] =>
+  pgn === wind ? windReferences : directionReferences;
 
 const bare = (quantity: Quantity, field: string): MessageQuantity => ({ quantity, field });
 const referred = (quantity: Quantity, field: string, by: string): MessageQuantity => ({
@@ -93,7 +106,7 @@ export const messageForms: ReadonlyMap<number, MessageForm> = new Map<number, Me
     ),
   ],
   [129_291, form(referred('set', 'set', 'setReference'), bare('drift', 'drift'))],
-  [130_306, form(bare('wind-speed', 'windSpeed'), bare('wind-angle', 'windAngle'))],
+  [wind, form(referred('wind-speed', 'windSpeed', 'reference'), referred('wind-angle', 'windAngle', 'reference'))],
   [130_310, form(bare('pressure', 'atmosphericPressure'))],
   [
     130_311,

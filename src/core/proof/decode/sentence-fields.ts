@@ -30,11 +30,10 @@ const placePattern = /^(\d{2,3})(\d{2}(?:\.\d*)?)$/;
 const largestDegrees = { N: 90, E: 180 } as const;
 const minutesInDegree = 60;
 
-/** Takes the body of a sentence apart. */
-export const sentenceFields = (body: string): SentenceFields => {
-  const fields = body.split(',');
+/** Reads the fields behind the address, which are counted from 1. */
+export const sentenceFields = (fields: readonly string[]): SentenceFields => {
   const text = (at: number): string | undefined => {
-    const found = fields[at]?.trim();
+    const found = fields[at - 1]?.trim();
     return found === undefined || found === '' ? undefined : found;
   };
   const number = (at: number): number | undefined => {

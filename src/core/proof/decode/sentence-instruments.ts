@@ -1,4 +1,4 @@
-import type { DecodedValue } from './decoded-value.ts';
+import type { DecodedValue, ValueReference } from './decoded-value.ts';
 import {
   kelvinAt,
   ofFeet,
@@ -28,10 +28,13 @@ const depthFrom =
 
 const windUnits: Readonly<Partial<Record<string, number>>> = { N: ofKnots, M: 1, K: ofKmPerHour };
 
+/** Which wind MWV is about by the letter of its second field, whether it tells any or not. */
+export const windReferenceOf = (letter: string | undefined): ValueReference | undefined =>
+  letter === 'R' ? 'apparent' : letter === 'T' ? 'true-to-bow' : undefined;
+
 const windToBow: SentenceDecoder = (fields) => {
-  if (!fields.is(5, 'A')) return [];
-  const reference = fields.is(2, 'R') ? 'apparent' : fields.is(2, 'T') ? 'true-to-bow' : undefined;
-  if (reference === undefined) return [];
+  const reference = windReferenceOf(fields.text(2));
+  if (!fields.is(5, 'A') || reference === undefined) return [];
   const factor = windUnits[fields.text(4) ?? ''];
   return [
     ...toldValue('wind-angle', fields.angle(1), { reference }),

@@ -3,6 +3,7 @@ import { isFastPacket } from '../../facts/pgns.ts';
 import { startFastPackets } from '../decode/fast-packet.ts';
 import { emptinessOf } from '../decode/main-field.ts';
 import { partOf, partReader, readingsSeen } from '../decode/message-part.ts';
+import { type SentenceParts, sentenceParts } from '../decode/sentence-parts.ts';
 import { valuesOf, valueWords } from '../decode/told-values.ts';
 import { pgnOfCanId, sourceOfCanId } from '../readers/can-id.ts';
 import type { RecordedFrame } from '../readers/recorded-frame.ts';
@@ -39,17 +40,10 @@ export interface LiveState {
 
 const addressClaim = 60_928;
 
-interface Talk {
-  readonly talker: string;
-  readonly formatter: string;
-  readonly fields: readonly string[];
-}
-
-/** Talker and formatter of a sentence; of a maker’s own sentence all letters are its talker. */
-const talkOf = (text: string): Talk => {
-  const [address = '', ...fields] = text.slice(1).split('*')[0]?.split(',') ?? [];
-  if (address.startsWith('P') || address.length < 5) return { talker: address, formatter: '', fields };
-  return { talker: address.slice(0, -3), formatter: address.slice(-3), fields };
+/** Talker, formatter and fields of a sentence; of a maker’s own sentence all letters are its talker. */
+const talkOf = (text: string): SentenceParts => {
+  const parts = sentenceParts(text.slice(1).split('*')[0] ?? '');
+  return parts.talker === 'P' ? { ...parts, talker: parts.formatter, formatter: '' } : parts;
 };
 
 /** What is looked up once for each message number. */
@@ -152,11 +146,12 @@ export const startLiveState = (
         return;
       }
       counts.sentences += 1;
-      const { talker, formatter, fields } = talkOf(text);
+      const parts = talkOf(text);
+      const { talker, formatter, fields } = parts;
       const sender = senders.talker(talker, sentenceOf(talker, formatter));
       noteSpoken(sender, nowMs);
       notePace(sender, formatter, nowMs);
-      const as = sentenceAsMessage(formatter, fields);
+      const as = sentenceAsMessage(parts);
       // a lone letter is a unit or a reference: it tells nothing without its number
       const isEmpty = fields.every((field) => /^[A-Z]?$/.test(field));
       const value = {

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { sentenceParts } from '../decode/sentence-parts.ts';
 import { valueWords } from '../decode/told-values.ts';
 import { figureOfValues } from './live-figure.ts';
 import { startLiveState } from './live-state.ts';
 import { sentenceAsMessage } from './sentence-as-message.ts';
 
 const said = (body: string) => {
-  const [address = '', ...fields] = body.split(',');
-  const as = sentenceAsMessage(address.slice(-3), fields);
+  const as = sentenceAsMessage(sentenceParts(body));
   return as === undefined
     ? undefined
     : { words: valueWords(as.pgn, as.values), figure: figureOfValues(as.pgn, as.values) };
@@ -29,6 +29,11 @@ describe('what a sentence says', () => {
     ['IIRSA,-5.0,A,,V', '-5.0°', -5],
     ['GPGLL,5406.000,N,01012.000,W,120000,A', undefined, undefined],
     ['TIROT,-12.0,A', undefined, -12],
+    ['TIROT,-12.0,V', undefined, undefined],
+    ['GPXTE,A,A,0.10,L,N', undefined, 185.2],
+    ['GPXTE,A,A,0.10,R,N', undefined, -185.2],
+    ['SDDBT,10.0,f,,M,,F', '3.05 m below the transducer, offset not set', 3.048],
+    ['GPVTG,,T,220.2,M,5.8,N,10.7,K,A', '5.8 kn, 220.2° magnetic', 5.8],
   ])('%s', (body, words, value) => {
     const found = said(body);
     expect(found?.words).toBe(words);
@@ -54,6 +59,12 @@ describe('what a sentence says', () => {
     expect(readings.map(({ reading, says }) => [reading, says])).toEqual([
       ['wind-apparent', '13.4 kn, 22.0° to port'],
       ['wind-true', '9.0 kn, 60.0° to port'],
+    ]);
+    take('$IIMWV,,T,,N,A', 2000);
+    take('$IIMWV,300,T,9.00,N,V', 3000);
+    expect(state.heard(3000).readings.map(({ reading, says }) => [reading, says])).toEqual([
+      ['wind-apparent', '13.4 kn, 22.0° to port'],
+      ['wind-true', undefined],
     ]);
     expect(state.curve(0, 1000)).toEqual({ unit: 'kn', points: [[1000, 13.41]] });
   });
