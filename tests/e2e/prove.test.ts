@@ -48,3 +48,25 @@ test('a reading at the dock is judged, traced to its cause, kept beside the boat
   await expect.poll(() => page.locator('.waypoint.here').textContent()).toMatch(/1 of \d+ tests tried/);
   expect(app.complaints).toEqual([]);
 });
+
+test('a recording is held against the plan, and who the units are comes into the boat as one step', async () => {
+  const page = await app.newPage({ window: 'laptop', light: 'day' });
+  await openBoat(app, page, 'gannet/prove');
+  const recording = page.locator('#prove-recording');
+  await recording
+    .locator('input[type="file"]')
+    .setInputFiles(join(app.folder, 'gannet/gannet-at-the-dock.candump.log'));
+  await recording.getByText('13 of 15 units found').waitFor();
+  await recording.getByText(/^Battery monitor with bus port was not heard\./).waitFor();
+  await keepPicture(page, 'prove-recording-laptop-day');
+  expect(await barriers(page)).toEqual([]);
+  await recording.getByRole('button', { name: 'Take over who the units are' }).click();
+  const undo = page.getByRole('button', { name: /^undo: / });
+  await undo.waitFor();
+  const identities = (): number =>
+    readFileSync(join(app.folder, 'gannet/gannet.boat.json'), 'utf8').split('"identity"').length - 1;
+  await expect.poll(identities, { timeout: 10_000 }).toBeGreaterThan(8);
+  await undo.click();
+  await expect.poll(identities, { timeout: 10_000 }).toBe(0);
+  expect(app.complaints).toEqual([]);
+});
