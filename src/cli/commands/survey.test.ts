@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { inventedDevices, recordBus } from '../../../tests/recordings/invented-bus.ts';
@@ -41,4 +41,12 @@ test('a draft on a hull pattern has her places, and without one it is the stand-
   expect(boatIn(on).kit.length).toBe(9);
   await survey([log], { out: bare });
   expect(boatIn(bare).places.length).toBe(1);
+});
+
+test('from lines of sentences alone nothing is drafted, and it is said why', async () => {
+  const folder = tempFolder();
+  const [log, out] = [join(folder, 'wind.log'), join(folder, 'out.boat.json')];
+  writeFileSync(log, '$IIMWV,338,R,13.41,N,A*2C\r\n'.repeat(20));
+  await expect(survey([log], { out })).rejects.toThrow('No unit of a bus was heard');
+  expect(existsSync(out)).toBe(false);
 });

@@ -1,5 +1,6 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { edits } from '../../core/boat/edits/index.ts';
+import { UserError } from '../../core/boat/user-error.ts';
 import { writeBoat } from '../../core/boat/write-boat.ts';
 import { heardEdit } from '../../core/kit/heard-edit.ts';
 import { plan } from '../../core/plan.ts';
@@ -44,6 +45,12 @@ const boatFor = async ({ into, pattern, length }: SurveyOptions): Promise<Boat |
   });
 };
 
+/** A line of sentences does not say which unit talks: nothing can be drafted from it. */
+const noUnits = new UserError({
+  says: 'No unit of a bus was heard, so there is nothing to draft a boat from.',
+  whatToDo: 'Record the bus with everything on it switched on; old talkers of a 0183 line are entered by hand.',
+});
+
 /** The boat with what was heard aboard, and how that is told. */
 const drafted = (report: SurveyReport, boat: Boat | undefined): { boat: Boat; says: string } => {
   if (boat === undefined) return { boat: draftBoat(report), says: 'A boat file drafted from it is in' };
@@ -68,6 +75,7 @@ export const survey = async (logs: readonly string[], options: SurveyOptions): P
   const report = await surveyOf(logs);
   process.stdout.write(json ? `${maskedReport(report)}\n` : surveyText(report));
   if (out === undefined) return;
+  if (report.senders.length === 0) throw noUnits;
   const draft = drafted(report, boat);
   await saveNewBoat(out, writeBoat(draft.boat));
   process.stderr.write(`${draft.says} ${out}. Next: fairlead plan ${out}\n`);

@@ -2,6 +2,7 @@ import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Revision } from '../../core/boat/revision.ts';
 import type { LogEntry } from '../../core/log/log-entry.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import type { ProofReport } from '../../core/proof/compare/proof-report.ts';
 import type { GivenOut } from '../../papers/binder/given-out.ts';
 import type { Bookmark, Page } from '../../papers/pages/page-shape.ts';
 import type { PaperName } from '../../papers/pages/paper-sizes.ts';
@@ -10,7 +11,14 @@ import type { SettingProgress } from '../../papers/pages/set-binder.ts';
 
 /** Of what a binder is made: of the boat as she stands now, or of one that was given out, last of those up to it. */
 export type BinderSubject =
-  | { readonly boat: Boat; readonly plan: Plan; readonly dateIso: string; readonly log?: readonly LogEntry[] }
+  | {
+      readonly boat: Boat;
+      readonly plan: Plan;
+      readonly dateIso: string;
+      readonly log?: readonly LogEntry[];
+      /** what the last recording of her wires came to */
+      readonly proof?: ProofReport;
+    }
   | { readonly revision: Revision; readonly upTo: readonly Revision[]; readonly name: string };
 
 /** A file to be made of the binder that is set: all of it or one part as a PDF, or its lists. */

@@ -3,6 +3,7 @@ import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import { applyEdit } from '../../core/boat/history.ts';
 import { startHistory } from '../../core/boat/start-history.ts';
 import { plan } from '../../core/plan.ts';
+import { startWatch } from '../../core/proof/compare/watch.ts';
 import type { PdfFile } from '../../papers/pdf/pdf-document.ts';
 import type { BinderAsked, BinderReply } from './binder-protocol.ts';
 import { binderSession } from './binder-session.ts';
@@ -46,6 +47,18 @@ describe('a binder in a worker', () => {
     expect(made?.sizes.length).toBe(steps.at(-1)?.pages);
     expect(made?.parts.map(({ title }) => title)).toContain('Cable list');
     expect(made?.lists.map(({ id }) => id)).toContain('cables');
+  });
+
+  test('bears what the last recording came to, where there was one', async () => {
+    const { hear, said } = aSession();
+    const proof = startWatch(planned(boat)).report();
+    const partsOf = async (of: typeof now & { proof?: typeof proof }): Promise<string[]> => {
+      await hear({ asks: 'set', of, paper: 'a4', papers: 'binder' });
+      return (told(said)?.parts ?? []).map(({ title }) => title);
+    };
+    const before = await partsOf(now);
+    const after = await partsOf({ ...now, proof });
+    expect(after.filter((title) => !before.includes(title))).toEqual(['Proof: the bus beside the plan']);
   });
 
   test('hands out pages by number, and none that are not there', async () => {

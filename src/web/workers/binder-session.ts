@@ -3,6 +3,7 @@ import type { Boat } from '../../core/boat/boat-schema.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import { type BoatLog, boatLog, emptyLog } from '../../core/log/boat-log.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import type { ProofReport } from '../../core/proof/compare/proof-report.ts';
 import { quoteOf } from '../../core/quote/quote-of.ts';
 import { binderOf } from '../../papers/binder/binder.ts';
 import { briefBoat } from '../../papers/binder/brief-boat.ts';
@@ -71,12 +72,14 @@ interface Subject {
   readonly plan: Plan;
   readonly given: GivenOut;
   readonly log: BoatLog;
+  readonly proof?: ProofReport;
 }
 
 const subjectOf = (of: BinderSubject, planned: BinderTools['planned']): Subject => {
   if (!('revision' in of)) {
     const log = of.log === undefined ? emptyLog : boatLog(of.log);
-    return { boat: of.boat, plan: of.plan, log, given: givenOutNow(of.boat, of.dateIso) };
+    const { boat, plan, proof, dateIso } = of;
+    return { boat, plan, log, ...(proof === undefined ? {} : { proof }), given: givenOutNow(boat, dateIso) };
   }
   return { ...planned(boatOfRevision(of.revision, of.upTo)), log: emptyLog, given: givenOutThen(of.revision) };
 };

@@ -5,6 +5,7 @@ import type { ProofReport } from '../../../../../core/proof/compare/proof-report
 import type { ProofReply, ProofRequest } from '../../../../workers/proof-protocol.ts';
 import type { Refusal } from '../../../../workers/protocol.ts';
 import { useEdit } from '../../../edit-context.ts';
+import { keepProof } from '../../../log/last-proof.ts';
 import { words } from './words.ts';
 
 /** How far recordings have come. */
@@ -46,9 +47,10 @@ export const useProof = ({ boat, plan }: { boat: Boat; plan: Plan }) => {
   useEffect(() => {
     hear.current = (reply) => {
       setProving((was) => after(was, reply));
+      if (reply.kind === 'proved') keepProof(boat.name, reply.report);
       if (reply.kind === 'edits' && reply.edits.length > 0) edit(reply.edits);
     };
-  }, [edit]);
+  }, [edit, boat.name]);
   const ask = useCallback((request: ProofRequest): void => {
     if (worker.current === undefined) {
       const own = new Worker(new URL('../../../../workers/proof-worker.ts', import.meta.url), { type: 'module' });
