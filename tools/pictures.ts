@@ -1,6 +1,6 @@
 import { mkdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { chromium } from 'playwright-core';
+import { chromium, type Page } from 'playwright-core';
 import { findBrowser } from './browser.mjs';
 import { serveExamples } from './serve-examples.ts';
 
@@ -19,7 +19,30 @@ interface Shot {
   readonly press?: string;
   /** a part of the page that is brought into sight before */
   readonly show?: string;
+  /** what a person does before */
+  readonly does?: (page: Page) => Promise<void>;
 }
+
+/** Writes down two ohms of a bus that lacks something. */
+const measured = async (page: Page): Promise<void> => {
+  await page.locator('#prove-tests summary', { hasText: 'Bus:' }).first().click();
+  for (const [at, ohm] of ['118', '119'].entries()) {
+    const field = page.locator('#prove-tests .test-entry input:not(.test-causes *)').nth(2 * at);
+    await field.fill(ohm);
+    await field.press('Enter');
+  }
+  await page.locator('.test-causes').evaluate((causes) => causes.scrollIntoView({ block: 'start' }));
+};
+
+const recorded = async (page: Page): Promise<void> => {
+  const recording = `${root}examples/gannet/gannet-at-the-dock.candump.log`;
+  await page.locator('#prove-recording input[type="file"]').setInputFiles(recording);
+  await page
+    .locator('#prove-recording')
+    .getByText(/units found/)
+    .waitFor();
+  await page.locator('#prove-recording').evaluate((part) => part.scrollIntoView({ block: 'start' }));
+};
 const shots: readonly Shot[] = [
   { name: 'gannet-day', theme: 'day', width: 1440, height: 900 },
   { name: 'gannet-rudder', theme: 'day', width: 1440, height: 900, step: 'needs', press: 'rudder angle' },
@@ -34,6 +57,9 @@ const shots: readonly Shot[] = [
     sheet: 'one line',
     show: '.why[open]',
   },
+  { name: 'gannet-fit', theme: 'day', width: 1440, height: 900, step: 'fit' },
+  { name: 'gannet-tests', theme: 'day', width: 1440, height: 900, step: 'prove', does: measured },
+  { name: 'gannet-recording', theme: 'day', width: 1440, height: 900, step: 'prove', does: recorded },
   { name: 'gannet-night', theme: 'night', width: 1440, height: 900 },
   { name: 'gannet-phone', theme: 'day', width: 390, height: 844 },
 ];
@@ -43,7 +69,7 @@ const executablePath = findBrowser();
 if (executablePath === undefined) throw new Error('No browser was found; set CHROME_PATH.');
 const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] });
 mkdirSync(folder, { recursive: true });
-for (const { name, theme, width, height, step, sheet, press, show } of shots) {
+for (const { name, theme, width, height, step, sheet, press, show, does } of shots) {
   const page = await browser.newPage({ viewport: { width, height } });
   await page.addInitScript((chosen) => localStorage.setItem('fairlead-theme', chosen), theme);
   if (sheet !== undefined)
@@ -57,6 +83,7 @@ for (const { name, theme, width, height, step, sheet, press, show } of shots) {
   }
   if (sheet !== undefined) await page.locator('.why summary').nth(1).click();
   if (show !== undefined) await page.locator(show).first().scrollIntoViewIfNeeded();
+  if (does !== undefined) await does(page);
   await page.screenshot({ path: `${folder}/${name}.png` });
   await page.close();
 }

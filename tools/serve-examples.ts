@@ -1,4 +1,7 @@
 import { spawn } from 'node:child_process';
+import { cpSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -15,5 +18,16 @@ export const serveBoats = async (folder: string): Promise<{ address: string; sto
   return { address, stop: () => server.kill() };
 };
 
-/** Serves the demo boats. */
-export const serveExamples = (): ReturnType<typeof serveBoats> => serveBoats(`${root}examples`);
+/** Serves a copy of the demo boats: what is tried on them is written beside them, and the examples stay as they come. */
+export const serveExamples = async (): ReturnType<typeof serveBoats> => {
+  const folder = mkdtempSync(join(tmpdir(), 'fairlead-examples-'));
+  cpSync(`${root}examples`, folder, { recursive: true });
+  const { address, stop } = await serveBoats(folder);
+  return {
+    address,
+    stop: () => {
+      stop();
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+};
