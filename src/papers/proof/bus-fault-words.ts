@@ -1,9 +1,9 @@
 import type { BoatLog } from '../../core/log/boat-log.ts';
 import type { BusEntry } from '../../core/plan-shape.ts';
 import { busDiagnosis } from '../../core/proof/dock/bus-diagnosis.ts';
+import { foundOf } from '../../core/proof/dock/found-of.ts';
 import type { CardBoat } from '../cards/card-boat.ts';
 import { causeSays } from './cause-words.ts';
-import { foundOf } from './judged-words.ts';
 
 /** So many causes are told of on paper, and none less likely. */
 const told = { most: 2, share: 0.1 } as const;

@@ -43,14 +43,6 @@ export const judgedWords = (
   }
 };
 
-/** What was found at each test so far, by its id: as a log keeps it. */
-export const foundOf =
-  (readings: ReadonlyMap<string, { readonly value?: number; readonly right?: boolean }>) =>
-  (id: string): Found | undefined => {
-    const entry = readings.get(id);
-    return entry?.value ?? entry?.right;
-  };
-
 /** What was found, as it is printed, with its verdict. */
 export const foundWords = (test: TestEntry, of: (id: string) => Found | undefined): string | undefined => {
   const found = of(test.id);

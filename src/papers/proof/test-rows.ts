@@ -1,8 +1,9 @@
 import type { BoatLog } from '../../core/log/boat-log.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import { foundOf } from '../../core/proof/dock/found-of.ts';
 import type { TestEntry } from '../../core/tests-shape.ts';
 import type { CardBoat } from '../cards/card-boat.ts';
-import { foundOf, foundWords } from './judged-words.ts';
+import { foundWords } from './judged-words.ts';
 import { expectWords, testPlace, testWords } from './test-words.ts';
 
 /** What was found at one test; absent while it is still to be done. */

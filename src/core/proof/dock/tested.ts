@@ -1,6 +1,7 @@
 import type { BoatLog } from '../../log/boat-log.ts';
 import type { TestEntry } from '../../tests-shape.ts';
-import { type Found, judge } from './judge.ts';
+import { foundOf } from './found-of.ts';
+import { judge } from './judge.ts';
 
 /** How far the tests of a boat have come. */
 export interface Tested {
@@ -13,10 +14,7 @@ export interface Tested {
 
 /** How many of the tests of a plan were tried by the log, and how many of them came out wrong. */
 export const testedOf = (tests: readonly TestEntry[], log: Pick<BoatLog, 'readings'>): Tested => {
-  const found = (id: string): Found | undefined => {
-    const entry = log.readings.get(id);
-    return entry?.value ?? entry?.right;
-  };
+  const found = foundOf(log.readings);
   const verdicts = tests.flatMap((test) => {
     const value = found(test.id);
     return value === undefined ? [] : [judge(test, value, found).verdict];

@@ -1,4 +1,4 @@
-import { startLineReader } from '../readers/line-reader.ts';
+import { longestKeptLine, startLineReader } from '../readers/line-reader.ts';
 import type { RecordedFrame } from '../readers/recorded-frame.ts';
 import type { RecordedSentence } from '../readers/recording-sink.ts';
 
@@ -28,8 +28,6 @@ export interface LiveLines {
 }
 
 const lineFeed = 10;
-/** No line of the bus or of a talker is a tenth as long; without an end by here it is noise. */
-const longestLine = 2048;
 
 const textOf = (line: Uint8Array): string => {
   let text = '';
@@ -39,7 +37,7 @@ const textOf = (line: Uint8Array): string => {
 
 /** Starts cutting a stream of bytes into frames and sentences; the frame handed out is one and the same each time. */
 export const startLiveLines = ({ onFrame, onSentence, onLine }: LiveSink): LiveLines => {
-  const kept = new Uint8Array(longestLine + 1);
+  const kept = new Uint8Array(longestKeptLine + 1);
   let length = 0;
   /** bytes of a line that was too long, thrown away until it ends */
   let lost = 0;
@@ -89,7 +87,7 @@ export const startLiveLines = ({ onFrame, onSentence, onLine }: LiveSink): LiveL
   return {
     push(bytes) {
       for (const byte of bytes) {
-        if (length === longestLine) {
+        if (length === longestKeptLine) {
           lost += length;
           length = 0;
         }

@@ -9,7 +9,7 @@ import type { RecordingSink } from './recording-sink.ts';
 import { readSentenceLine } from './sentence-line.ts';
 
 /** A line cut by the edge of a piece is kept up to here; the rest of a longer one is dropped. */
-const longestKeptLine = 2048;
+export const longestKeptLine = 2048;
 
 /**
  * Reads lines of a bus, of a file or as they come in: candump text in all its forms, `time,priority,PGN,…` and

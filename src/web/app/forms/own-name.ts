@@ -18,3 +18,9 @@ export const keepOwnName = (name: string): void => {
     // as above
   }
 };
+
+/** That name as an entry bears it; nothing where there is none. */
+export const ownSignature = (): { readonly by?: string } => {
+  const by = ownName().trim().slice(0, 120);
+  return by === '' ? {} : { by };
+};

@@ -1,4 +1,4 @@
-import { ownName } from '../../../forms/own-name.ts';
+import { ownSignature } from '../../../forms/own-name.ts';
 import { todayIso } from '../../binder/today-iso.ts';
 
 /** The day, the name and the id under which a trial is written down: one of a kind, a unit and a day. */
@@ -7,6 +7,5 @@ export const trialOf = (
   of: string,
 ): { readonly id: string; readonly on: string; readonly by?: string } => {
   const on = todayIso();
-  const by = ownName().trim().slice(0, 120);
-  return { id: `${kind}-${of.slice(0, 36)}-${on}`, on, ...(by === '' ? {} : { by }) };
+  return { id: `${kind}-${of.slice(0, 36)}-${on}`, on, ...ownSignature() };
 };

@@ -11,6 +11,7 @@ import {
   startPullWatch,
   type TakenOver,
 } from '../../../../../core/proof/live/pull-watch.ts';
+import { ownSignature } from '../../../forms/own-name.ts';
 import { useBoatLog } from '../../../log/use-boat-log.ts';
 import { useWords } from '../../../words/units.ts';
 import { words } from './words.ts';
@@ -132,7 +133,7 @@ const Running = ({
   if (state === undefined) return null;
   const keep = (right: boolean): void => {
     const taken = state.kind === 'over' ? state.taken.map((one) => takenWords(one, names)).join(' ') : '';
-    append({ kind: 'reading', test: test.test, right, note: words.pull.note(taken).slice(0, 400) });
+    append({ kind: 'reading', test: test.test, right, note: words.pull.note(taken).slice(0, 400), ...ownSignature() });
     onEnd();
   };
   return (

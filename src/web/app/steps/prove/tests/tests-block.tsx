@@ -1,10 +1,11 @@
 import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react';
 import type { Plan } from '../../../../../core/plan-shape.ts';
+import { foundOf } from '../../../../../core/proof/dock/found-of.ts';
 import type { Found } from '../../../../../core/proof/dock/judge.ts';
 import { type CardBoat, cardBoat } from '../../../../../papers/cards/card-boat.ts';
-import { foundOf } from '../../../../../papers/proof/judged-words.ts';
 import { useCommands } from '../../../commands/use-commands.ts';
-import { keepOwnName, ownName } from '../../../forms/own-name.ts';
+import { ownSignature } from '../../../forms/own-name.ts';
+import { OwnNameField } from '../../../forms/own-name-field.tsx';
 import { type OpenLog, useBoatLog } from '../../../log/use-boat-log.ts';
 import type { StepMarginProps } from '../../step.ts';
 import { BusCauses } from './bus-causes.tsx';
@@ -103,15 +104,7 @@ const Choices = ({
         ))}
       </select>
     </label>
-    <label>
-      <span>{words.by}</span>
-      <input
-        defaultValue={ownName()}
-        maxLength={120}
-        autoComplete="off"
-        onChange={({ target }) => keepOwnName(target.value.trim())}
-      />
-    </label>
+    <OwnNameField />
   </div>
 );
 
@@ -144,10 +137,7 @@ export const TestsBlock = ({ boat, plan, hand }: StepMarginProps): ReactNode => 
     ),
   );
   const answer = useCallback(
-    (test: string, found: Answer) => {
-      const by = ownName().trim().slice(0, 120);
-      append({ kind: 'reading', test, ...found, ...(by === '' ? {} : { by }) });
-    },
+    (test: string, found: Answer) => append({ kind: 'reading', test, ...found, ...ownSignature() }),
     [append],
   );
   if (judged.length === 0) return <p className="block quiet">{words.none}</p>;

@@ -5,7 +5,6 @@ export const en = {
     'In the order in which they are done: power off first. A reading is judged as it is written down, by the value this boat should read and by the window that passes.',
   none: 'Nothing is to be tested yet: the plan has no bus, no feed and no reading.',
   stands: (right: number, doubtful: number, wrong: number) => `${right} right, ${doubtful} in doubt, ${wrong} wrong`,
-  by: 'by',
   place: 'where',
   everywhere: 'everywhere',
   shown: 'show',

@@ -3,18 +3,14 @@ import { indexBoat } from '../../../../../core/boat/boat-index.ts';
 import { crewOf, crewRound, crewTickId } from '../../../../../core/proof/trial/crew-round.ts';
 import { seaTrial, type TrialStep, trialId } from '../../../../../core/proof/trial/sea-trial.ts';
 import { trialSigns, trialStateWords } from '../../../../../papers/proof/trial-words.ts';
-import { keepOwnName, ownName } from '../../../forms/own-name.ts';
+import { ownSignature } from '../../../forms/own-name.ts';
+import { OwnNameField } from '../../../forms/own-name-field.tsx';
 import { type OpenLog, useBoatLog } from '../../../log/use-boat-log.ts';
 import { hashOf, routeOf } from '../../../route.ts';
 import { useWords } from '../../../words/units.ts';
 import type { StepMarginProps } from '../../step.ts';
 import '../tests/tests-block.css';
 import { words } from './words.ts';
-
-const nameNow = (): { readonly by?: string } => {
-  const by = ownName().trim().slice(0, 120);
-  return by === '' ? {} : { by };
-};
 
 /** The address of the step Fit of the boat that is open. */
 const fitAddress = (): string => {
@@ -43,7 +39,7 @@ const TrialRow = ({ step, append }: { step: TrialStep; append: OpenLog['append']
               type="button"
               className="test-button"
               aria-label={words.answers(answer, trial.does)}
-              onClick={() => append({ kind: 'reading', test: trialId(trial.id), right, ...nameNow() })}
+              onClick={() => append({ kind: 'reading', test: trialId(trial.id), right, ...ownSignature() })}
             >
               {answer}
             </button>
@@ -113,7 +109,7 @@ const Crew = ({ index, log, append }: CrewProps): ReactNode => {
                   disabled={name === ''}
                   aria-pressed={isShown}
                   aria-label={words.crew.tick(does, name)}
-                  onClick={() => append({ kind: 'tick', of: crewTickId(id, name), done: !isShown, ...nameNow() })}
+                  onClick={() => append({ kind: 'tick', of: crewTickId(id, name), done: !isShown, ...ownSignature() })}
                 >
                   {words.crew.add}
                 </button>
@@ -138,15 +134,7 @@ export const TrialBlock = ({ boat }: StepMarginProps): ReactNode => {
       <p className="quiet">{steps.length === 0 ? words.none : words.about}</p>
       <p className="test-caution">{words.caution}</p>
       <div className="test-choices">
-        <label>
-          <span>{words.by}</span>
-          <input
-            defaultValue={ownName()}
-            maxLength={120}
-            autoComplete="off"
-            onChange={({ target }) => keepOwnName(target.value.trim())}
-          />
-        </label>
+        <OwnNameField />
       </div>
       <ol>
         {steps.map((step) => (

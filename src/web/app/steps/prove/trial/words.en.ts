@@ -8,7 +8,6 @@ export const en = {
   wrong: 'not right',
   answers: (answer: string, what: string) => `${answer}: ${what}`,
   calculator: 'Open its calculator at the step Fit',
-  by: 'by',
   caution: 'Open water, a lookout beside whoever reads a screen, and the old way of steering at hand.',
   crew: {
     heading: 'Shown to the crew',
