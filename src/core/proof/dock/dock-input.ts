@@ -22,8 +22,12 @@ export interface DockInput {
   >;
 }
 
-/** The place of a unit, or of the unit of a port, as the part of a test that says where. */
-export const placeOf = (index: BoatIndex, dotted: string): { readonly place?: string } => {
-  const place = (index.kit.get(dotted) ?? index.kit.get(splitDotted(dotted).kit))?.place;
+/** What a port or the end of a feed belongs to: a unit, or the converter or panel that it is itself. */
+export const holderOf = (end: string): string => (end.includes('.') ? splitDotted(end).kit : end);
+
+/** The place of what a port or the end of a feed belongs to, as the part of a test that says where. */
+export const placeOf = ({ kit, panels, boat }: BoatIndex, end: string): { readonly place?: string } => {
+  const holder = holderOf(end);
+  const place = (kit.get(holder) ?? panels.get(holder) ?? boat.supply.dcdc?.find(({ id }) => id === holder))?.place;
   return place === undefined ? {} : { place };
 };

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { aBoat } from '../../boat/a-boat.test-helper.ts';
 import { plan } from '../../plan.ts';
 import { roundPlan } from '../../round-plan.ts';
+import { boatFromPattern } from '../../starting/boat-from-pattern.ts';
 import { aSteelBoat } from '../../steel-boat.test-helper.ts';
 import type { TestEntry } from '../../tests-shape.ts';
 import { busDiagnosis, readingTestId } from './bus-diagnosis.ts';
@@ -28,6 +29,15 @@ describe('the sheet of tests at the dock', () => {
         ...(like === undefined ? [] : [like]),
       ])
         expect(ids.slice(0, turn), `${id} after ${first}`).toContain(first);
+  });
+
+  test('measures the feed of a converter at the converter itself, by its own id and at its place', () => {
+    const workboat = boatFromPattern({ pattern: 'steel-workboat', name: 'Tern' });
+    const { id, place } = workboat.supply.dcdc?.[0] ?? { id: '', place: '' };
+    const feed = plan(workboat, new Map()).tests.find(
+      ({ test: what, about }) => what === 'feed-volts' && about[1] === id,
+    );
+    expect(feed).toMatchObject({ place, kind: 'number', unit: 'V' });
   });
 
   test('measures every bus with the power off before anything on it has power', () => {

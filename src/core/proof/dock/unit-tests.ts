@@ -1,7 +1,7 @@
 import { byCodeUnit, splitDotted } from '../../boat/ids.ts';
 import { dockFigures } from '../../facts/dock-figures.ts';
 import type { TestEntry } from '../../tests-shape.ts';
-import { type DockInput, placeOf } from './dock-input.ts';
+import { type DockInput, holderOf, placeOf } from './dock-input.ts';
 
 /** Volts at the end of every feed to a unit or a converter. Less than nothing: red and black are swapped. */
 export const feedTests = ({ index, plan }: DockInput): TestEntry[] =>
@@ -15,7 +15,7 @@ export const feedTests = ({ index, plan }: DockInput): TestEntry[] =>
         test: 'feed-volts',
         kind: 'number',
         unit: 'V',
-        about: [line, splitDotted(to).kit, panel],
+        about: [line, holderOf(to), panel],
         ...placeOf(index, to),
         power: 'on',
         ...(atEndV === undefined ? {} : { right: { least: atEndV, ...(mostV === undefined ? {} : { most: mostV }) } }),
