@@ -22,6 +22,7 @@ import { strayEntriesSchema } from './stray-shape.ts';
 import { testsEntriesSchema } from './tests-shape.ts';
 import { trafficEntriesSchema } from './traffic-shape.ts';
 import { mastEntrySchema, networkEntrySchema, passageEntrySchema, wayEntrySchema } from './ways-shape.ts';
+import { workEntriesSchema } from './work-shape.ts';
 
 export type { BusEntry, BusMend, LayoutStatus } from './buses-shape.ts';
 export type { Cure } from './cure-shape.ts';
@@ -266,6 +267,7 @@ export const planDraftSchema = z.strictObject({
   ...remoteEntriesSchema,
   ...lightingEntriesSchema,
   ...testsEntriesSchema,
+  ...workEntriesSchema,
 });
 export type PlanDraft = z.infer<typeof planDraftSchema>;
 

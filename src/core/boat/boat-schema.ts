@@ -23,6 +23,7 @@ import { steeringSchema } from './steering.ts';
 import { supplySchema } from './supply.ts';
 import { underlaysSchema } from './underlay.ts';
 import { watersSchema } from './waters.ts';
+import { workSchema } from './work.ts';
 
 export const lineKindSchema = z.enum(lineKinds);
 export type LineKind = z.infer<typeof lineKindSchema>;
@@ -284,6 +285,8 @@ export const orderSchema = z.strictObject({
   supplier: z.exactOptional(nameSchema),
   leadDays: z.exactOptional(z.int().min(0).max(2000).meta({ unit: 'days' })),
   orderBy: z.exactOptional(daySchema),
+  /** the day it is to arrive, as the supplier said */
+  due: z.exactOptional(daySchema),
 });
 export type Order = z.infer<typeof orderSchema>;
 
@@ -336,6 +339,7 @@ export const boatSchema = z
       }),
     ),
     quote: z.exactOptional(quoteSchema),
+    work: z.exactOptional(workSchema),
     accepted: z.exactOptional(z.array(acceptedSchema)),
     underlays: z.exactOptional(underlaysSchema),
     photos: z.exactOptional(photosSchema),

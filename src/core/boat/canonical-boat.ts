@@ -1,6 +1,7 @@
 import { type Boat, type Bus, boatSchema, type Cable, type Join, type Kit, type Way } from './boat-schema.ts';
 import { canonicalMeasures, canonicalPapers, canonicalSea } from './canonical-measures.ts';
 import { canonicalSheet } from './canonical-sheet.ts';
+import { canonicalWork } from './canonical-work.ts';
 import { byCodeUnit } from './ids.ts';
 import { inSchemaOrder } from './in-schema-order.ts';
 import { keptFor } from './kept-for.ts';
@@ -191,7 +192,7 @@ const inOrderOf = {
 export const canonicalBoat = (boat: Boat): Boat => {
   const { hull, places, ways, cables, sheets, kit, needs, sources, buses, joins, supply, ...others } = boat;
   const { days, steering, openings, pins, orders, quote, accepted, underlays, photos, fitted, revisions } = others;
-  const { measures, papers, sea, proof } = others;
+  const { measures, papers, sea, proof, work } = others;
   const inOrder = inSchemaOrder(boatSchema, {
     ...others,
     hull: hull.masts === undefined ? hull : { ...hull, masts: sortedBy(hull.masts, ({ foot }) => [foot]) },
@@ -207,6 +208,7 @@ export const canonicalBoat = (boat: Boat): Boat => {
     ...(pins === undefined ? {} : { pins: canonicalPins(pins, waysById(ways)) }),
     ...(orders === undefined ? {} : { orders: sortedBy(orders, (entry) => [entry.item]) }),
     ...(quote === undefined ? {} : { quote: canonicalQuote(quote) }),
+    ...(work === undefined ? {} : { work: canonicalWork(work) }),
     ...(accepted === undefined ? {} : { accepted: sortedBy(accepted, (entry) => [entry.finding]) }),
     ...(underlays === undefined ? {} : { underlays: sortedBy(underlays, (entry) => [entry.view]) }),
     ...(photos === undefined

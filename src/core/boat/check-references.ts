@@ -15,6 +15,7 @@ import { checkSheet } from './checks/check-sheet.ts';
 import { checkSources } from './checks/check-sources.ts';
 import { checkSteering } from './checks/check-steering.ts';
 import { checkSupply } from './checks/check-supply.ts';
+import { checkWork } from './checks/check-work.ts';
 import { keptFor } from './kept-for.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -60,5 +61,6 @@ export const checkReferences = (boat: Boat): BoatProblem[] => {
     ...checkOpenings(known),
     ...checkPhotos(known),
     ...checkMeasures(known),
+    ...checkWork(known),
   ];
 };

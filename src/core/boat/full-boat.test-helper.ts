@@ -4,6 +4,7 @@ import { fillMeasured } from './fill-measured.test-helper.ts';
 import { fillOpenings } from './fill-openings.test-helper.ts';
 import { fillPapers } from './fill-papers.test-helper.ts';
 import { fillSupply } from './fill-supply.test-helper.ts';
+import { fillWork } from './fill-work.test-helper.ts';
 
 const guessed = (valueM: number): Boat['ways'][number]['length'] => ({ valueM, how: 'guessed' });
 
@@ -173,7 +174,14 @@ export const aFullBoat = (): Boat =>
       boat.limits = { 'drop-pct': { value: 2, reason: 'Old radio.' }, 'bus-devices': { value: 40, reason: 'Margin.' } };
       boat.labels = { 'feed:nav~main-panel': 'C02', 'drop:nav~gnss.bus': 'C01' };
       boat.orders = [
-        { item: 'unit-gnss', state: 'ordered', supplier: 'the chandler', leadDays: 10, orderBy: '2027-03-31' },
+        {
+          item: 'unit-gnss',
+          state: 'ordered',
+          supplier: 'the chandler',
+          leadDays: 10,
+          orderBy: '2027-03-31',
+          due: '2027-04-09',
+        },
         { item: 'micro-tee', state: 'have', count: 2 },
       ];
       boat.quote = {
@@ -194,6 +202,7 @@ export const aFullBoat = (): Boat =>
         { finding: 'needs/missing depth', reason: 'No transducer yet.' },
       ];
       fillPapers(boat);
+      fillWork(boat);
       boat.prices = {
         currency: 'EUR',
         trunkPerM: 500,

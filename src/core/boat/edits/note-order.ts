@@ -4,13 +4,14 @@ import { defineEdit } from './define-edit.ts';
 
 const { item, state, ...optional } = orderSchema.shape;
 
-const forgettable = ['count', 'supplier', 'leadDays', 'orderBy'] as const;
+const forgettable = ['count', 'supplier', 'leadDays', 'orderBy', 'due'] as const;
 
 const fieldWords = {
   count: 'count',
   supplier: 'supplier',
   leadDays: 'days to come',
   orderBy: 'last day to order',
+  due: 'to arrive on',
 } as const;
 
 /** Notes something of the order of an item; what is left out stays, what is in `forget` is no longer said. An item nobody said anything of is to be ordered. */

@@ -3,6 +3,7 @@ import { idSchema } from '../ids.ts';
 import { UserError } from '../user-error.ts';
 import { defineEdit } from './define-edit.ts';
 import { findInBoat } from './find-in-boat.ts';
+import { leaveWork } from './leave-work.ts';
 import { withoutPhotos } from './without-photos.ts';
 
 /** Takes a battery bank out; refused while a panel is fed from it. What charged it charges what is left. */
@@ -27,5 +28,6 @@ export const removeBank = defineEdit({
     if (charged === undefined || charged.length === 0) delete supply.chargers;
     else supply.chargers = charged;
     withoutPhotos(boat, (of) => of === bank);
+    leaveWork(boat, (id) => id === bank);
   },
 });

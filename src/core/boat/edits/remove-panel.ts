@@ -3,6 +3,7 @@ import { idSchema } from '../ids.ts';
 import { UserError } from '../user-error.ts';
 import { defineEdit } from './define-edit.ts';
 import { findInBoat } from './find-in-boat.ts';
+import { leaveWork } from './leave-work.ts';
 import { withoutPhotos } from './without-photos.ts';
 
 /** Takes a panel out with its circuits; refused while another is fed from it. */
@@ -25,5 +26,6 @@ export const removePanel = defineEdit({
     for (const key of Object.keys(boat.pins?.fuses ?? {}))
       if (key.startsWith(`${panel}.`)) delete boat.pins?.fuses?.[key];
     withoutPhotos(boat, (of) => of === panel);
+    leaveWork(boat, (id) => id === panel || id.startsWith(`${panel}.`));
   },
 });

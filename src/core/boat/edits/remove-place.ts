@@ -6,6 +6,7 @@ import { UserError } from '../user-error.ts';
 import { defineEdit } from './define-edit.ts';
 import { fewInWords } from './few-in-words.ts';
 import { findInBoat } from './find-in-boat.ts';
+import { leaveWork } from './leave-work.ts';
 import { nameInBoat } from './name-in-boat.ts';
 import { standingAt } from './standing-at.ts';
 import { takeWaysOut, throughInWords } from './take-ways-out.ts';
@@ -37,5 +38,6 @@ export const removePlace = defineEdit({
     takeWaysOut(boat, waysAt(boat, place));
     boat.places = boat.places.filter(({ id }) => id !== place);
     withoutPhotos(boat, (of) => of === place);
+    leaveWork(boat, (id) => id === place);
   },
 });

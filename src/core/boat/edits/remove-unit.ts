@@ -6,6 +6,7 @@ import { idSchema, splitDotted } from '../ids.ts';
 import { defineEdit } from './define-edit.ts';
 import { findInBoat } from './find-in-boat.ts';
 import { leaveMeasures } from './leave-measures.ts';
+import { leaveWork } from './leave-work.ts';
 import { nameInBoat } from './name-in-boat.ts';
 import { withoutPhotos } from './without-photos.ts';
 
@@ -73,6 +74,7 @@ export const removeUnit = defineEdit({
     leaveProof(boat, unit);
     for (const opening of boat.openings ?? []) if (opening.for === unit) delete opening.for;
     leaveMeasures(boat, unit);
+    leaveWork(boat, (id) => id === unit);
     withoutPhotos(boat, (of) => of === unit);
   },
 });

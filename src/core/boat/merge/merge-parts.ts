@@ -24,6 +24,10 @@ const keysOf: ReadonlyMap<string, readonly string[]> = new Map([
   ['screens', ['unit']],
   ['typed', ['unit', 'what']],
   ['paperwork', ['paper']],
+  ['starts', ['phase']],
+  ['essentials', ['function']],
+  ['jobs', ['job']],
+  ['leaving', ['unit']],
 ]);
 
 /** Objects in which every name stands for itself; any other is one thing, such as a length with how it is known. */
@@ -35,6 +39,7 @@ const apart: ReadonlySet<string> = new Set([
   'papers',
   'sea',
   'proof',
+  'work',
   'prices',
   'prices.items',
   'limits',
