@@ -1,4 +1,7 @@
 import * as z from 'zod';
+import { aboardSchema } from '../boat/aboard.ts';
+import { howSchema } from '../boat/measure.ts';
+import { photoSchema } from '../boat/photo.ts';
 
 const entryIdSchema = z
   .string()
@@ -39,6 +42,45 @@ const noteEntrySchema = z.strictObject({
   text: z.string().min(1).max(2000),
 });
 
+/** A photo of a thing aboard; the picture itself lies beside the boat file, as hers do. */
+const photoEntrySchema = z.strictObject({
+  ...common,
+  kind: z.literal('photo'),
+  of: thingSchema,
+  shows: photoSchema.shape.shows,
+  picture: photoSchema.shape.picture,
+});
+
+/** A length found aboard: of a way, or of the tail by which a unit reaches its place. */
+const measureEntrySchema = z.strictObject({
+  ...common,
+  kind: z.literal('measure'),
+  of: thingSchema,
+  valueM: z.number().min(0).max(1000).meta({ unit: 'm' }),
+  how: howSchema,
+});
+
+/** Somebody stood there: a place or a way is so; a line was pulled through the way; or it is not as the file says. */
+const seenEntrySchema = z.strictObject({
+  ...common,
+  kind: z.literal('seen'),
+  of: thingSchema,
+  is: z.enum(['so', 'pulled', 'not']),
+});
+
+/** What was read off a unit as it hangs aboard. */
+const aboardEntrySchema = z
+  .strictObject({
+    ...common,
+    kind: z.literal('aboard'),
+    of: thingSchema,
+    serial: aboardSchema.shape.serial,
+    software: aboardSchema.shape.software,
+  })
+  .refine(({ serial, software }) => serial !== undefined || software !== undefined, {
+    message: 'What was read off a unit is its serial number, its software, or both.',
+  });
+
 /** An entry made by mistake; both stay in the file. */
 const withdrawnEntrySchema = z.strictObject({ ...common, kind: z.literal('withdrawn'), entry: entryIdSchema });
 
@@ -47,6 +89,10 @@ export const logEntrySchema = z.discriminatedUnion('kind', [
   readingEntrySchema,
   tickEntrySchema,
   noteEntrySchema,
+  photoEntrySchema,
+  measureEntrySchema,
+  seenEntrySchema,
+  aboardEntrySchema,
   withdrawnEntrySchema,
 ]);
 export type LogEntry = z.infer<typeof logEntrySchema>;

@@ -1,4 +1,4 @@
-import { type Found, type Judged, judge, type Verdict } from '../../core/proof/dock/judge.ts';
+import { type Found, type Judged, judge, type TestLimits, type Verdict } from '../../core/proof/dock/judge.ts';
 import type { TestEntry } from '../../core/tests-shape.ts';
 import { printReading } from './print-reading.ts';
 
@@ -14,7 +14,7 @@ const sideOf = (found: Found, limit: number): string => (typeof found === 'numbe
 
 /** Why a reading is worth what it is, in a sentence: by how much, and against which limit. */
 export const judgedWords = (
-  test: TestEntry,
+  test: TestLimits,
   found: Found,
   { verdict, why, by = 0, limit = 0, against = 0 }: Judged,
 ): string => {

@@ -1,5 +1,8 @@
 import type { TestEntry, TestWindow } from '../../tests-shape.ts';
 
+/** What of a test decides what a reading of it is worth, and in which unit. */
+export type TestLimits = Pick<TestEntry, 'test' | 'unit' | 'right' | 'passes' | 'under' | 'like'>;
+
 /** What was found at one test: a figure, or yes or no. A meter that shows an open circuit has found an infinite resistance. */
 export type Found = number | boolean;
 
@@ -45,7 +48,7 @@ const judgedUnder = (under: NonNullable<TestEntry['under']>, value: number, uppe
   return undefined;
 };
 
-const judgedByWindow = ({ right, passes }: TestEntry, value: number): Judged | undefined => {
+const judgedByWindow = ({ right, passes }: TestLimits, value: number): Judged | undefined => {
   const beyond = passes === undefined ? undefined : outside(value, passes);
   if (beyond !== undefined) return { verdict: 'wrong', why: 'passes', ...beyond };
   const off = right === undefined ? undefined : outside(value, right);
@@ -56,7 +59,7 @@ const judgedByWindow = ({ right, passes }: TestEntry, value: number): Judged | u
 
 const numberOf = (found: Found | undefined): number | undefined => (typeof found === 'number' ? found : undefined);
 
-const judgedFigure = (test: TestEntry, value: number, of: (id: string) => Found | undefined): Judged => {
+const judgedFigure = (test: TestLimits, value: number, of: (id: string) => Found | undefined): Judged => {
   if (supplies.has(test.test) && value < swappedV) return { verdict: 'wrong', why: 'swapped', by: -value };
   const byWindow = judgedByWindow(test, value);
   const upper = test.under === undefined ? undefined : numberOf(of(test.under.test));
@@ -75,7 +78,7 @@ const judgedFigure = (test: TestEntry, value: number, of: (id: string) => Found 
  *
  * @example judge(test, 71, () => undefined) // { verdict: 'wrong', why: 'passes', by: 1, limit: 70 }
  */
-export const judge = (test: TestEntry, found: Found, of: (id: string) => Found | undefined): Judged =>
+export const judge = (test: TestLimits, found: Found, of: (id: string) => Found | undefined): Judged =>
   typeof found === 'boolean'
     ? { verdict: found ? 'right' : 'wrong', why: found ? 'answer' : 'no' }
     : judgedFigure(test, found, of);

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { LogEntry } from '../../../core/log/log-entry.ts';
-import { type LogLink, type NewEntry, type Shelf, startLogStore } from './log-store.ts';
+import type { NewEntry } from '../../../core/log/new-entry.ts';
+import { type LogLink, type Shelf, startLogStore } from './log-store.ts';
 
 const memory = (): Shelf => {
   const kept = new Map<string, string>();
@@ -11,9 +12,9 @@ const memory = (): Shelf => {
 const tick = (of: string): NewEntry => ({ kind: 'tick', of, done: true });
 
 let made = 0;
-const stamp = (): { id: string; at: string } => {
+const stamp = (): { id: string; nowMs: number } => {
   made += 1;
-  return { id: `entry${String(made).padStart(6, '0')}`, at: '2027-03-31T09:30:00Z' };
+  return { id: `entry${String(made).padStart(6, '0')}`, nowMs: Date.UTC(2027, 2, 31, 9, 30) };
 };
 
 /** A folder behind a link that may lose what is sent, or its answer. */

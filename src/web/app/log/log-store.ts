@@ -1,5 +1,6 @@
 import { type BoatLog, boatLog } from '../../../core/log/boat-log.ts';
 import type { LogEntry } from '../../../core/log/log-entry.ts';
+import { type NewEntry, stampEntry } from '../../../core/log/new-entry.ts';
 import { readLog } from '../../../core/log/read-log.ts';
 
 /** Where a log is kept between two visits of the page: the browser’s own store, by a name. */
@@ -14,11 +15,6 @@ export interface LogLink {
   /** whether the entries are safe there, or refused for good, with a sentence; undefined where nobody answered */
   readonly add: (entries: readonly LogEntry[]) => Promise<true | string | undefined>;
 }
-
-/** An entry before it has an id and a moment. */
-export type NewEntry = {
-  [Kind in LogEntry['kind']]: Omit<Extract<LogEntry, { kind: Kind }>, 'id' | 'at'>;
-}[LogEntry['kind']];
 
 export interface LogState {
   readonly log: BoatLog;
@@ -55,7 +51,7 @@ export const startLogStore = ({
   name: string;
   shelf: Shelf;
   link?: LogLink;
-  stamp: () => { id: string; at: string };
+  stamp: () => { id: string; nowMs: number };
 }): LogStore => {
   const key = `log ${name}`;
   let waiting = readLog(shelf.get(key) ?? '').entries;
@@ -105,8 +101,7 @@ export const startLogStore = ({
       return () => listeners.delete(listener);
     },
     append(entry) {
-      // reason: an entry without its id and moment is one of the kinds, with both it is that kind whole
-      keepWaiting([...waiting, { ...entry, ...stamp() } as LogEntry]);
+      keepWaiting([...waiting, stampEntry(state.log, entry, stamp())]);
       changed();
     },
     sync() {

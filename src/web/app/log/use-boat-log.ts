@@ -1,8 +1,9 @@
 import { useEffect, useSyncExternalStore } from 'react';
 import { type BoatLog, emptyLog } from '../../../core/log/boat-log.ts';
 import type { LogEntry } from '../../../core/log/log-entry.ts';
+import type { NewEntry } from '../../../core/log/new-entry.ts';
 import { boatOfFolder } from '../pictures/picture-keeper.ts';
-import { type LogLink, type LogState, type LogStore, type NewEntry, type Shelf, startLogStore } from './log-store.ts';
+import { type LogLink, type LogState, type LogStore, type Shelf, startLogStore } from './log-store.ts';
 
 /** How often the folder is looked at, for others may write there too. */
 const everyMs = 15_000;
@@ -10,7 +11,7 @@ const everyMs = 15_000;
 const randomId = (): string =>
   [...crypto.getRandomValues(new Uint8Array(16))].map((byte) => (byte % 36).toString(36)).join('');
 
-const stamp = (): { id: string; at: string } => ({ id: randomId(), at: new Date().toISOString() });
+const stamp = (): { id: string; nowMs: number } => ({ id: randomId(), nowMs: Date.now() });
 
 const linkTo = (boat: string): LogLink => {
   const at = `/api/boats/${encodeURIComponent(boat)}/log`;

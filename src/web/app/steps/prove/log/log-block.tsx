@@ -1,6 +1,8 @@
 import { type ReactNode, type SubmitEvent, useCallback, useMemo, useRef, useState } from 'react';
+import { indexBoat } from '../../../../../core/boat/boat-index.ts';
 import type { LogEntry } from '../../../../../core/log/log-entry.ts';
 import { cardBoat } from '../../../../../papers/cards/card-boat.ts';
+import { type SurveyEntry, surveyWords } from '../../../../../papers/phone/survey-words.ts';
 import { testWords } from '../../../../../papers/proof/test-words.ts';
 import { trialName } from '../../../../../papers/proof/trial-words.ts';
 import { useCommands } from '../../../commands/use-commands.ts';
@@ -13,7 +15,11 @@ import { words } from './words.ts';
 /** Of a long log only the latest are drawn, until somebody asks for all. */
 const latestShown = 20;
 
-const wordsOf = (entry: LogEntry, nameOf: (test: string) => string): string => {
+const wordsOf = (
+  entry: LogEntry,
+  nameOf: (test: string) => string,
+  foundOf: (entry: SurveyEntry) => string,
+): string => {
   switch (entry.kind) {
     case 'reading':
       return words.reading(nameOf(entry.test), entry.value, entry.right);
@@ -21,6 +27,11 @@ const wordsOf = (entry: LogEntry, nameOf: (test: string) => string): string => {
       return words.tick(entry.of, entry.done);
     case 'note':
       return entry.text;
+    case 'measure':
+    case 'seen':
+    case 'aboard':
+    case 'photo':
+      return foundOf(entry);
     case 'withdrawn':
       return '';
   }
@@ -31,11 +42,12 @@ const shownMoment = (at: string): string => new Date(at).toLocaleString([], { da
 interface LineProps {
   readonly entry: LogEntry;
   readonly nameOf: (test: string) => string;
+  readonly foundOf: (entry: SurveyEntry) => string;
   readonly append: OpenLog['append'];
 }
 
-const Line = ({ entry, nameOf, append }: LineProps): ReactNode => {
-  const says = wordsOf(entry, nameOf);
+const Line = ({ entry, nameOf, foundOf, append }: LineProps): ReactNode => {
+  const says = wordsOf(entry, nameOf, foundOf);
   return (
     <li>
       <p>{says}</p>
@@ -99,6 +111,10 @@ export const LogBlock = ({ boat, plan }: StepMarginProps): ReactNode => {
       return id.startsWith('trial/') ? trialName(id.slice('trial/'.length)) : id;
     };
   }, [boat, plan]);
+  const foundOf = useMemo(() => {
+    const index = indexBoat(boat);
+    return (entry: SurveyEntry): string => surveyWords(index, entry);
+  }, [boat]);
   const newestFirst = [...log.entries].reverse();
   const shown = isWhole ? newestFirst : newestFirst.slice(0, latestShown);
   return (
@@ -109,7 +125,7 @@ export const LogBlock = ({ boat, plan }: StepMarginProps): ReactNode => {
       <NoteForm append={append} />
       <ol className="log-lines">
         {shown.map((entry) => (
-          <Line key={entry.id} entry={entry} nameOf={nameOf} append={append} />
+          <Line key={entry.id} entry={entry} nameOf={nameOf} foundOf={foundOf} append={append} />
         ))}
       </ol>
       {shown.length === newestFirst.length ? null : (
