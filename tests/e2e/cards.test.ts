@@ -1,14 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import {
-  type AppUnderTest,
-  appUnderTest,
-  barriers,
-  contrasts,
-  keepPicture,
-  openBoat,
-  windows,
-} from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, barriers, keepPicture, openBoat, windows } from './app-under-test.ts';
+import { faintWords } from './looked-at.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -151,7 +144,7 @@ test.each(wishes)(
   'cards and explanations on a $window by $light have no barrier that axe knows and nothing past the edge',
   async (wish) => {
     const page = await app.newPage(wish);
-    const look = wish.light === 'day' ? barriers : contrasts;
+    const look = wish.light === 'day' ? barriers : faintWords;
     await openBoat(app, page, 'gannet/needs');
     await page.locator('.margin .row-button', { hasText: 'water temperature' }).first().click();
     await page.locator('.card .term').first().click();
