@@ -11,7 +11,7 @@ const themeRule = (selector: string, name: ThemeName): string => {
  * The theme table of the drawings as CSS variables, so that screen and paper cannot differ. A print has the inks of the
  * day on white, whatever light the screen is in; pages of papers have the inks they have in their file.
  */
-const themesCss = (): Plugin => ({
+export const themesCss = (): Plugin => ({
   name: 'fairlead-themes-css',
   resolveId: (id) => (id === 'virtual:themes.css' ? id : undefined),
   load: (id) =>

@@ -9,7 +9,15 @@ import { stop } from './node-version.mjs';
 export const root = fileURLToPath(new URL('..', import.meta.url));
 const installStamp = join(root, 'node_modules', '.fairlead-installed');
 const buildStamp = join(root, 'dist', '.fairlead-built');
-const builtFrom = ['src', 'examples', 'package.json', 'package-lock.json', 'vite.config.ts', 'vite.cli.config.ts'];
+const builtFrom = [
+  'src',
+  'examples',
+  'package.json',
+  'package-lock.json',
+  'vite.config.ts',
+  'vite.phone.config.ts',
+  'vite.cli.config.ts',
+];
 
 const lockHash = () =>
   createHash('sha256')

@@ -2,8 +2,8 @@ import { open, readFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { UserError } from '../../core/boat/user-error.ts';
 import type { LogEntry } from '../../core/log/log-entry.ts';
-import { readLog } from '../../core/log/read-log.ts';
 import { boatEnding } from '../find-boats.ts';
+import { addedLines } from './added-lines.ts';
 import { fileRefusal } from './file-refusal.ts';
 
 /** Where the log of a boat file is: `gannet.log.jsonl` beside `gannet.boat.json`. */
@@ -11,7 +11,6 @@ export const logPathOf = (boatPath: string): string =>
   join(dirname(boatPath), `${basename(boatPath, boatEnding)}.log.jsonl`);
 
 const largestLogBytes = 64_000_000;
-const lineFeed = 10;
 
 /** The text of a boat’s log; empty where she has none yet. */
 export const readLogText = async (boatPath: string): Promise<string> => {
@@ -50,20 +49,11 @@ const addTo = async (path: string, entries: readonly LogEntry[]): Promise<number
         whatToDo: 'Move the file away; a new one is begun.',
       });
     }
-    const bytes = await file.readFile();
-    const known = new Set(readLog(bytes.toString('utf8')).entries.map(({ id }) => id));
-    const added: string[] = [];
-    for (const entry of entries) {
-      if (known.has(entry.id)) continue;
-      known.add(entry.id);
-      added.push(`${JSON.stringify(entry)}\n`);
-    }
-    if (added.length === 0) return 0;
-    // a machine that went dark in the middle of a line leaves it unfinished; the next one must not be joined to it
-    const isTorn = bytes.length > 0 && bytes[bytes.length - 1] !== lineFeed;
-    await file.appendFile(`${isTorn ? '\n' : ''}${added.join('')}`);
+    const { text, count } = addedLines((await file.readFile()).toString('utf8'), entries);
+    if (count === 0) return 0;
+    await file.appendFile(text);
     await file.datasync();
-    return added.length;
+    return count;
   } finally {
     await file.close();
   }

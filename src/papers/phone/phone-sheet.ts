@@ -1,12 +1,15 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { cautionsNamed, type PhoneCaution } from './phone-cautions.ts';
+import type { PhoneDay } from './phone-day.ts';
 import { type PhoneStop, phoneStops } from './phone-stops.ts';
 import { type PhoneTest, phoneTests } from './phone-tests.ts';
 
 /** All that a phone shows of one boat: words and figures ready to be read, and the ids under which it writes into the log. */
 export interface PhoneSheet {
   readonly name: string;
+  /** the days of the work in their order; absent while the plan has no order of it */
+  readonly days?: readonly PhoneDay[];
   /** in the order in which they are done */
   readonly tests: readonly PhoneTest[];
   /** in the order in which one walks round her */
