@@ -1,11 +1,14 @@
 import { defineConfig } from 'vite';
 
-/** The command line as one file for Node; its libraries stay outside, from node_modules. */
+/** The command line for Node, and the thread that plans boats for phones; their libraries stay outside, in node_modules. */
 export default defineConfig({
   build: {
-    ssr: 'src/cli/main.ts',
+    ssr: true,
     outDir: 'dist/cli',
     target: 'node20',
-    rollupOptions: { output: { entryFileNames: 'main.js' } },
+    rollupOptions: {
+      input: { main: 'src/cli/main.ts', 'sheet-worker': 'src/server/phones/sheet-worker.ts' },
+      output: { entryFileNames: '[name].js', chunkFileNames: '[name]-[hash].js' },
+    },
   },
 });

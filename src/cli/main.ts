@@ -37,6 +37,8 @@ commands
   .description('serve the app on this machine, with the boats kept as files in a folder')
   .argument('[folder]', 'folder of the boat files (default: boats, made with the demo boats in it)')
   .option('--port <number>', 'port on 127.0.0.1, 0 for any free one', portNumber, 4610)
+  .option('--lan', 'let phones on this machine’s network in, once each is paired by a code')
+  .option('--lan-port <number>', 'port for phones, 0 for any free one (default: the one after --port)', portNumber)
   .action(open);
 
 commands

@@ -8,6 +8,8 @@ export interface Answer {
   readonly hash?: string;
   /** tells the folder of the boat from any other on this machine */
   readonly folder?: string;
+  /** the same may be asked again after so many seconds */
+  readonly retryAfterS?: number;
 }
 
 /** An answer that is a sentence, with what to do about it. */

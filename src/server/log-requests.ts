@@ -1,39 +1,34 @@
 import type { IncomingMessage } from 'node:http';
+import { UserError } from '../core/boat/user-error.ts';
 import type { LogEntry } from '../core/log/log-entry.ts';
-import { checkEntry } from '../core/log/read-log.ts';
 import type { LogFile } from '../node/boat-folder.ts';
 import { contentHash } from '../node/files/content-hash.ts';
 import { type Answer, says } from './answer.ts';
 import { bodyOf } from './body-of.ts';
+import { checkEntries } from './check-entries.ts';
+import { jsonIn } from './json-in.ts';
 import { refusalOfWriting } from './refusal-of-writing.ts';
 
 const mostBytes = 1_000_000;
 const mostAtOnce = 1000;
 const tooMuch = says(413, 'This is more than is added to a log at once.', 'Send fewer entries at a time.');
 
-const entriesOf = (bytes: Buffer): readonly LogEntry[] | string => {
-  let sent: unknown;
-  try {
-    sent = JSON.parse(bytes.toString('utf8'));
-  } catch {
-    return 'The entries were not sent as JSON.';
-  }
-  if (!Array.isArray(sent)) return 'Entries are sent as a list.';
-  if (sent.length > mostAtOnce) return `At most ${mostAtOnce} entries are added at once.`;
-  const entries: LogEntry[] = [];
-  for (const [at, value] of sent.entries()) {
-    const entry = checkEntry(value);
-    if (typeof entry === 'string') return `Entry ${at + 1} cannot be added: ${entry}`;
-    entries.push(entry);
-  }
-  return entries;
-};
-
-const readLogRequest = async (request: IncomingMessage, log: LogFile): Promise<Answer> => {
+/** The lines of a log, or 304 where they are still what `If-None-Match` says. */
+export const readLogRequest = async (request: IncomingMessage, log: LogFile): Promise<Answer> => {
   const text = await log.read();
   const hash = contentHash(text);
   if (request.headers['if-none-match'] === `"${hash}"`) return { status: 304, text: '', hash };
   return { status: 200, json: { text }, hash };
+};
+
+/** Adds entries; where the disk refuses them, whoever sent them is to keep them and send them again. */
+const addOrLater = async (entries: readonly LogEntry[], log: LogFile): Promise<Answer> => {
+  try {
+    return { status: 200, json: { added: await log.add(entries) } };
+  } catch (error) {
+    if (!(error instanceof UserError)) throw error;
+    return { ...says(503, error.says, error.whatToDo), retryAfterS: 30 };
+  }
 };
 
 /**
@@ -51,7 +46,8 @@ export const logRequest = async (request: IncomingMessage, log: LogFile, mayWrit
   if (Number(request.headers['content-length'] ?? 0) > mostBytes) return tooMuch;
   const bytes = await bodyOf(request, mostBytes);
   if (bytes === undefined) return tooMuch;
-  const entries = entriesOf(bytes);
+  const sent = jsonIn(bytes);
+  const entries = sent === undefined ? 'The entries were not sent as JSON.' : checkEntries(sent.value, mostAtOnce);
   if (typeof entries === 'string') return says(422, entries);
-  return { status: 200, json: { added: await log.add(entries) } };
+  return addOrLater(entries, log);
 };

@@ -9,17 +9,24 @@ import { refusalOfWriting } from './refusal-of-writing.ts';
 
 const tooLarge = says(413, 'The picture is larger than 8 MB.', 'Choose a smaller one.');
 
+/** How a picture is sent. */
+export const asPicture = {
+  type: /^image\/(jpeg|png|webp)$/i,
+  as: 'A picture is sent as image/jpeg, image/png or image/webp.',
+} as const;
+
+/** Keeps a picture that was sent, if its bytes are those its address names. */
+export const keepSent = async (bytes: Buffer, pictures: PictureFolder, hash: string): Promise<Answer> =>
+  contentHash(bytes) === hash
+    ? { status: 200, json: await pictures.keep(bytes) }
+    : says(422, 'The picture did not arrive whole.', 'Try again.');
+
 const keep = async (request: IncomingMessage, pictures: PictureFolder, hash: string): Promise<Answer> => {
-  const refused = refusalOfWriting(request, {
-    type: /^image\/(jpeg|png|webp)$/i,
-    as: 'A picture is sent as image/jpeg, image/png or image/webp.',
-  });
+  const refused = refusalOfWriting(request, asPicture);
   if (refused !== undefined) return refused;
   if (Number(request.headers['content-length'] ?? 0) > largestPictureBytes) return tooLarge;
   const bytes = await bodyOf(request, largestPictureBytes);
-  if (bytes === undefined) return tooLarge;
-  if (contentHash(bytes) !== hash) return says(422, 'The picture did not arrive whole.', 'Try again.');
-  return { status: 200, json: await pictures.keep(bytes) };
+  return bytes === undefined ? tooLarge : keepSent(bytes, pictures, hash);
 };
 
 /**

@@ -1,9 +1,11 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { UserError } from '../core/boat/user-error.ts';
-import type { Answer } from './answer.ts';
 import { boatRequest, type Folders } from './boat-requests.ts';
 import { goesOn, liveRequest } from './live/live-requests.ts';
 import { type LiveSessions, liveSessions } from './live/live-sessions.ts';
+import { laptopRequest } from './phones/laptop-requests.ts';
+import type { PhonesSwitch } from './phones/phones-switch.ts';
+import { sendAnswer, sendFile } from './send-answer.ts';
 import { sheetRequest } from './sheet-requests.ts';
 import { readStaticFiles, type StaticFile } from './static-files.ts';
 
@@ -16,35 +18,8 @@ const headers = {
   'cross-origin-resource-policy': 'same-origin',
 } as const;
 
-interface Sent {
-  readonly status: number;
-  readonly type: string;
-  readonly body: string | Buffer;
-  readonly cache?: string;
-  readonly hash?: string | undefined;
-  readonly folder?: string | undefined;
-}
-
-const send = (response: ServerResponse, { status, type, body, cache = 'no-store', hash, folder }: Sent): void => {
-  const tag = hash === undefined ? {} : { etag: `"${hash}"` };
-  const mark = folder === undefined ? {} : { 'fairlead-folder': folder };
-  response.writeHead(status, { ...headers, ...tag, ...mark, 'content-type': type, 'cache-control': cache });
-  response.end(body);
-};
-
-const json = 'application/json; charset=utf-8';
-
-const sendAnswer = (response: ServerResponse, answer: Answer): void =>
-  send(response, {
-    status: answer.status,
-    type: answer.picture?.type ?? json,
-    body: answer.picture?.bytes ?? answer.text ?? JSON.stringify(answer.json),
-    hash: answer.hash,
-    folder: answer.folder,
-  });
-
 const sendSentence = (response: ServerResponse, status: number, says: string): void =>
-  sendAnswer(response, { status, json: { says } });
+  sendAnswer(response, headers, { status, json: { says } });
 
 const answer = async ({
   request,
@@ -52,12 +27,14 @@ const answer = async ({
   files,
   folders,
   sessions,
+  phones,
 }: {
   request: IncomingMessage;
   response: ServerResponse;
   files: ReadonlyMap<string, StaticFile>;
   folders: Folders;
   sessions: LiveSessions;
+  phones: PhonesSwitch | undefined;
 }): Promise<void> => {
   const address = (request.url ?? '/').split('?')[0] ?? '/';
   const live = await liveRequest(request, response, address, { boats: folders.boats, sessions });
@@ -65,9 +42,10 @@ const answer = async ({
   const told =
     live ??
     (await boatRequest(request, address, folders)) ??
-    (await sheetRequest(request, address, folders.boats.sheets));
+    (await sheetRequest(request, address, folders.boats.sheets)) ??
+    (phones === undefined ? undefined : await laptopRequest(request, address, phones));
   if (told !== undefined) {
-    sendAnswer(response, told);
+    sendAnswer(response, headers, told);
     // what a refused request still sends is not taken in
     if (!request.complete) response.once('finish', () => request.destroy());
     return;
@@ -75,8 +53,7 @@ const answer = async ({
   if (request.method !== 'GET') return sendSentence(response, 405, 'Only reading is possible here.');
   const file = files.get(address);
   if (file === undefined) return sendSentence(response, 404, 'There is nothing at this address.');
-  const cache = file.lasting ? 'public, max-age=31536000, immutable' : 'no-cache';
-  send(response, { status: 200, type: file.type, body: file.body, cache });
+  sendFile(response, headers, file);
 };
 
 /** True when the request names this very server, so that no page elsewhere can reach it under a name of its own. */
@@ -99,7 +76,8 @@ const portTaken = (port: number): UserError =>
   });
 
 /**
- * Serves the built app and the boats of one folder on 127.0.0.1, for this machine only; port 0 takes any free one.
+ * Serves the built app and the boats of one folder on 127.0.0.1, for this machine only; port 0 takes any free one. Phones
+ * are let in by a listener of their own, and only where `phones` is turned on.
  *
  * @throws UserError when the port is taken
  */
@@ -107,17 +85,20 @@ export const serve = async ({
   appFolder,
   folders,
   port,
+  phones,
 }: {
   appFolder: string;
   folders: Folders;
   port: number;
+  /** what lets phones in; without it nothing can */
+  phones?: PhonesSwitch;
 }): Promise<{ port: number; close: () => void }> => {
   const files = await readStaticFiles(appFolder);
   const sessions = liveSessions(headers);
   let own = port;
   const server = createServer((request, response) => {
     if (!isForUs(request, own)) return sendSentence(response, 403, 'This server answers to 127.0.0.1 only.');
-    answer({ request, response, files, folders, sessions }).catch(() =>
+    answer({ request, response, files, folders, sessions, phones }).catch(() =>
       sendSentence(response, 500, 'This is a fault in the program; the boats are safe.'),
     );
   });
@@ -133,6 +114,7 @@ export const serve = async ({
     port: own,
     close: () => {
       server.close();
+      void phones?.turnOff();
       // what is still recorded is written to its end first
       void sessions.stopAll().then(() => server.closeAllConnections());
     },

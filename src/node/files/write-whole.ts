@@ -38,11 +38,12 @@ const modeOf = async (path: string): Promise<number> =>
 /**
  * Writes a file so that at every moment, power cut included, it holds either what it held or all of the new text: to a
  * temporary file in the same folder, through to the disk, renamed over the file, the folder through to the disk.
- * Throws what the operating system says; the file is then as it was.
+ * Throws what the operating system says; the file is then as it was. It keeps its permissions, unless `mode` says others,
+ * which systems without such bits do not look at.
  */
-export const writeWhole = async (path: string, content: string | Uint8Array): Promise<void> => {
+export const writeWhole = async (path: string, content: string | Uint8Array, mode?: number): Promise<void> => {
   const temporary = temporaryName(path);
-  const handle = await open(temporary, 'wx', await modeOf(path));
+  const handle = await open(temporary, 'wx', mode ?? (await modeOf(path)));
   try {
     try {
       await handle.writeFile(content);

@@ -1,0 +1,85 @@
+import type { BoatText } from '../../node/boat-folder.ts';
+import { contentHash } from '../../node/files/content-hash.ts';
+import { type Answer, says } from '../answer.ts';
+
+/** Makes the sheet for phones out of the text of a boat file: JSON, or why there is none. */
+export type MakeSheet = (boatText: string) => Promise<{ readonly sheet: string } | { readonly refusal: Answer }>;
+
+/** The sheets of boats as they were planned last, each planned once for each state of its file. */
+export interface SheetShelf {
+  readonly sheetOf: (boat: string, file: BoatText) => Promise<Answer>;
+}
+
+interface Kept {
+  /** the last sheet made, of whatever state */
+  answer: Answer | undefined;
+  /** the state that was asked for last, planned or being planned */
+  ofFile: string;
+  beganMs: number;
+  making: Promise<Answer>;
+}
+
+const mostBoats = 6;
+/** While somebody works on a boat its file changes every few seconds; it is planned for phones no more often than this. */
+const planAgainMs = 5000;
+const waitMs = 10_000;
+
+const later: Answer = {
+  ...says(503, 'The boat is being planned.', 'What is to be done shows when that is ready.'),
+  retryAfterS: 2,
+};
+
+const wait = (ms: number): Promise<undefined> =>
+  new Promise((done) => {
+    setTimeout(done, ms, undefined).unref();
+  });
+
+/**
+ * Starts with no sheet. A phone waits for the sheet of the file as it stands; where that takes long, or the file was planned
+ * a moment ago, it gets the one before, and where there is none it is asked to come again.
+ */
+export const sheetShelf = (
+  make: MakeSheet,
+  { nowMs, mostWaitMs = waitMs }: { nowMs: () => number; mostWaitMs?: number },
+): SheetShelf => {
+  const byBoat = new Map<string, Kept>();
+
+  const made = async (text: string): Promise<Answer> => {
+    const told = await make(text);
+    return 'refusal' in told ? told.refusal : { status: 200, text: told.sheet, hash: contentHash(told.sheet) };
+  };
+
+  const begin = (boat: string, { text, hash }: BoatText, before: Answer | undefined): Kept => {
+    const making = made(text);
+    const kept: Kept = { answer: before, ofFile: hash, beganMs: nowMs(), making };
+    making.then(
+      (answer) => {
+        kept.answer = answer;
+        // what failed for want of time or room may go well the next time
+        if (answer.retryAfterS !== undefined) kept.ofFile = '';
+      },
+      () => {
+        kept.ofFile = '';
+      },
+    );
+    byBoat.delete(boat);
+    byBoat.set(boat, kept);
+    const [oldest] = byBoat.keys();
+    if (byBoat.size > mostBoats && oldest !== undefined) byBoat.delete(oldest);
+    return kept;
+  };
+
+  const current = (boat: string, file: BoatText): Kept => {
+    const kept = byBoat.get(boat);
+    if (kept === undefined) return begin(boat, file, undefined);
+    const isDue = kept.ofFile !== file.hash && nowMs() - kept.beganMs >= planAgainMs;
+    return isDue ? begin(boat, file, kept.answer) : kept;
+  };
+
+  return {
+    sheetOf: async (boat, file) => {
+      const kept = current(boat, file);
+      return (await Promise.race([kept.making, wait(mostWaitMs)])) ?? kept.answer ?? later;
+    },
+  };
+};
