@@ -158,6 +158,48 @@ describe('the arrows between the rooms', () => {
   });
 });
 
+/** Every file that files lead to by what they import, types aside, and every library they name. */
+const reachedFrom = (files: readonly string[]): { files: ReadonlySet<string>; libraries: ReadonlySet<string> } => {
+  const [reached, libraries, waiting] = [new Set<string>(files), new Set<string>(), [...files]];
+  for (let file = waiting.pop(); file !== undefined; file = waiting.pop()) {
+    for (const { specifier, typeOnly } of importsOf(file)) {
+      if (typeOnly) continue;
+      const found = resolve(dirname(file), specifier);
+      if (!specifier.startsWith('.')) libraries.add(specifier);
+      else if (!reached.has(found) && /\.tsx?$/.test(found)) {
+        reached.add(found);
+        waiting.push(found);
+      }
+    }
+  }
+  return { files: reached, libraries };
+};
+
+/** What can send to a bus, or start what can. */
+const busWays = (src: string, files: readonly string[]): string[] => {
+  const reached = reachedFrom(files);
+  return [
+    ...[...reached.files].map((file) => relative(src, file)).filter((file) => /^(live|server\/live|cli)\//.test(file)),
+    ...[...reached.libraries].filter((name) => /^(node:)?(child_process|dgram|cluster)$|serialport/.test(name)),
+  ];
+};
+
+describe('phones', () => {
+  const src = join(repository, 'src');
+
+  test('reach nothing that could send to a bus, by whatever way', () => {
+    const files = sourceFiles(join(src, 'server/phones'));
+    expect(files.length).toBeGreaterThan(10);
+    expect(reachedFrom(files).files.size).toBeGreaterThan(200);
+    expect(busWays(src, files)).toEqual([]);
+  });
+
+  test('a net catches a way to the bus that leads through another file', () => {
+    expect(busWays(src, [join(src, 'server/serve.ts')])).toContain('live/ask-bus.ts');
+    expect(busWays(src, [join(src, 'live/ask-bus.ts')])).toContain('node:child_process');
+  });
+});
+
 describe('the size of things', () => {
   test('no source file is longer than 400 lines', () => {
     const long = sourceFiles(join(repository, 'src'))

@@ -114,7 +114,7 @@ export const serve = async ({
     port: own,
     close: () => {
       server.close();
-      void phones?.turnOff();
+      void phones?.close();
       // what is still recorded is written to its end first
       void sessions.stopAll().then(() => server.closeAllConnections());
     },

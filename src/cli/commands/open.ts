@@ -3,10 +3,9 @@ import { join } from 'node:path';
 import { UserError } from '../../core/boat/user-error.ts';
 import { boatFolder } from '../../node/boat-folder.ts';
 import { seedBoats } from '../../node/seed-boats.ts';
-import { type PhonesSwitch, type PhonesTold, phonesSwitch } from '../../server/phones/phones-switch.ts';
-import { sheetThread } from '../../server/phones/sheet-thread.ts';
+import type { PhonesSwitch, PhonesTold } from '../../server/phones/phones-switch.ts';
+import { phonesThread } from '../../server/phones/phones-thread.ts';
 import { serve } from '../../server/serve.ts';
-import { readStaticFiles } from '../../server/static-files.ts';
 import { packageRoot } from '../package-root.ts';
 
 const mustBeFolder = async (folder: string): Promise<void> => {
@@ -27,12 +26,10 @@ interface OpenOptions {
 
 /** Phones for the boats of a folder, not let in yet. */
 const phonesFor = (folder: string, { port, lanPort }: OpenOptions): PhonesSwitch =>
-  phonesSwitch({
-    boats: boatFolder(folder),
+  phonesThread({
     folder,
+    pageFolder: join(packageRoot, 'dist/phone'),
     port: lanPort ?? (port === 0 ? 0 : port + 1),
-    files: () => readStaticFiles(join(packageRoot, 'dist/phone')),
-    makeSheet: sheetThread().make,
   });
 
 /** Where phones find this machine, and how one is paired. */

@@ -19,7 +19,7 @@ const turn = async (request: IncomingMessage, phones: PhonesSwitch): Promise<Ans
 };
 
 const giveCode = async (phones: PhonesSwitch): Promise<Answer> =>
-  phones.giveCode()
+  (await phones.giveCode())
     ? { status: 201, json: await phones.told() }
     : says(409, 'Phones are not let in now.', 'Let them in first.');
 

@@ -212,5 +212,5 @@ test('with phones no longer let in nobody answers, and who was paired is so agai
   await expect(onPhone('/')).rejects.toThrow();
   expect((await atLaptop('/api/phones/code', { method: 'POST', body: '{}' })).status).toBe(409);
   expect((await atLaptop('/api/phones/lan', { method: 'POST', body: '{"on":true}' })).json).toMatchObject({ on: true });
-  expect(phones.port()).toBeGreaterThan(0);
+  expect((await phones.told()).port).toBeGreaterThan(0);
 });

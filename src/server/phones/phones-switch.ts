@@ -14,11 +14,15 @@ import { type MakeSheet, sheetShelf } from './sheet-shelf.ts';
 /** How phones stand, for the laptop. */
 export interface PhonesTold {
   readonly on: boolean;
+  /** of the listener for phones; absent while off */
+  readonly port?: number;
   /** where a phone opens the page, an address for each network; empty while off, or in no network */
   readonly addresses: readonly string[];
   /** the code that pairs the next phone, while one stands */
   readonly code?: { readonly code: string; readonly leftMs: number };
   readonly devices: readonly ShownDevice[];
+  /** connections of phones: how many stand, and how many were turned away since phones are let in */
+  readonly connections: { readonly open: number; readonly turnedAway: number };
 }
 
 /** Phones let in or not, at the laptop’s wish. */
@@ -27,13 +31,11 @@ export interface PhonesSwitch {
   readonly turnOn: () => Promise<void>;
   readonly turnOff: () => Promise<void>;
   readonly told: () => Promise<PhonesTold>;
-  /** undefined while phones are not let in */
-  readonly port: () => number | undefined;
-  /** how many connections of phones are in, and how many were turned away */
-  readonly shed: () => { readonly open: number; readonly turnedAway: number };
   /** false while phones are not let in */
-  readonly giveCode: () => boolean;
+  readonly giveCode: () => Promise<boolean>;
   readonly revoke: (id: string) => Promise<boolean>;
+  /** lets phones in no more, and ends whatever was begun for them */
+  readonly close: () => Promise<void>;
 }
 
 /** What phones are served from. */
@@ -116,17 +118,18 @@ export const phonesSwitch = (parts: PhonesParts): PhonesSwitch => {
       const port = listener?.port;
       return {
         on: port !== undefined,
+        ...(port === undefined ? {} : { port }),
         addresses: port === undefined ? [] : own().addresses.map((address) => `http://${address}:${port}`),
         ...(code === undefined ? {} : { code }),
         devices: await desk.devices.list(),
+        connections: listener?.told() ?? { open: 0, turnedAway: 0 },
       };
     },
-    port: () => listener?.port,
-    shed: () => listener?.told() ?? { open: 0, turnedAway: 0 },
-    giveCode: () => {
+    giveCode: async () => {
       if (listener !== undefined) desk.codes.give();
       return listener !== undefined;
     },
     revoke: (id) => desk.devices.revoke(id),
+    close: () => inTurn(end),
   };
 };

@@ -81,7 +81,7 @@ export const phonesUnderTest = async ({
   const { port: appPort, close } = await serve({ appFolder, folders: { boats, demos: boats }, port: 0, phones });
   onTestFinished(close);
   await phones.turnOn();
-  const port = phones.port() ?? 0;
+  const { port = 0 } = await phones.told();
   const own = { origin: `http://127.0.0.1:${appPort}`, 'content-type': 'application/json' };
   /** as the app’s own page does */
   const atLaptop = (path: string, { headers = {}, ...wish }: Wish = {}): Promise<Answered> =>

@@ -54,8 +54,9 @@ const limitsOf = ({ headerMs, requestMs }: Patience) =>
   }) as const;
 
 const mostHeaders = 60;
+/** Requests within ten seconds; what strangers ask is no reason to keep a paired phone waiting. */
 const perSender = 300;
-const inAll = 1500;
+const strangersInAll = 1500;
 const spanMs = 10_000;
 
 const tooMany: Answer = { ...says(429, 'This is more than is answered at once.'), retryAfterS: 10 };
@@ -63,12 +64,14 @@ const fault: Answer = { ...says(500, 'This is a fault in the program; the boats 
 
 interface Door extends PhoneListenerParts {
   readonly gate: SocketGate;
-  readonly requests: RateLimit;
+  readonly ofStrangers: RateLimit;
+  readonly ofKnown: RateLimit;
   readonly ownPort: () => number;
 }
 
 const answerOf = async (request: IncomingMessage, sender: string, door: Door): Promise<Answer | StaticFile> => {
-  if (!door.requests.take(sender)) return tooMany;
+  const requests = door.gate.isKnown(sender) ? door.ofKnown : door.ofStrangers;
+  if (!requests.take(sender)) return tooMany;
   const refused = refusalOfAddress(request, { hosts: door.own().hosts, port: door.ownPort() });
   if (refused !== undefined) return refused;
   const told = await phoneRequest(request, { address: sender, know: () => door.gate.know(sender) }, door.desk);
@@ -79,11 +82,17 @@ const answerOf = async (request: IncomingMessage, sender: string, door: Door): P
 };
 
 const answer = async (request: IncomingMessage, response: ServerResponse, door: Door): Promise<void> => {
-  boundConnection(request, response);
-  const sender = plainAddress(request.socket.remoteAddress);
+  const { socket } = request;
+  if (socket.destroyed) return;
+  const sender = plainAddress(socket.remoteAddress);
+  if (!boundConnection(request, response)) {
+    door.gate.shun(sender);
+    socket.destroy();
+    return;
+  }
   const told = await answerOf(request, sender, door).catch((): Answer => fault);
   if (response.destroyed) return;
-  endUnread(request, response);
+  endUnread(request, response, door.gate.isKnown(sender));
   // one who asks too often is not heard on this connection any more
   if (told === tooMany) response.shouldKeepAlive = false;
   if ('body' in told) sendFile(response, phoneHeaders, told);
@@ -121,7 +130,7 @@ const guardDoor = (server: Server, { gate, own }: Door): void => {
 const listen = (server: Server, port: number): Promise<number> =>
   new Promise((resolve, reject) => {
     server.once('error', reject);
-    server.listen({ port, host: '0.0.0.0', backlog: 128 }, () => {
+    server.listen({ port, host: '0.0.0.0', backlog: 511 }, () => {
       server.off('error', reject);
       // such as no free descriptor: it is tried again with the next one, and nothing else is to fall with it
       server.on('error', () => undefined);
@@ -137,8 +146,10 @@ const listen = (server: Server, port: number): Promise<number> =>
 export const servePhones = async (parts: PhoneListenerParts): Promise<PhoneListener> => {
   let port = parts.port;
   const gate = socketGate(parts.nowMs);
-  const requests = rateLimit({ perSender, inAll, spanMs, nowMs: parts.nowMs });
-  const door: Door = { ...parts, gate, requests, ownPort: () => port };
+  const { nowMs } = parts;
+  const ofStrangers = rateLimit({ perSender, inAll: strangersInAll, spanMs, nowMs });
+  const ofKnown = rateLimit({ perSender, inAll: Number.POSITIVE_INFINITY, spanMs, nowMs });
+  const door: Door = { ...parts, gate, ofStrangers, ofKnown, ownPort: () => port };
   const patience = parts.patience ?? usualPatience;
   const server = createServer(limitsOf(patience), (request, response) => void answer(request, response, door));
   server.timeout = patience.silentMs;

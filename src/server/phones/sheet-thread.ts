@@ -1,7 +1,6 @@
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
-import { Worker } from 'node:worker_threads';
+import type { Worker } from 'node:worker_threads';
 import { type Answer, says } from '../answer.ts';
+import { newThread } from './new-thread.ts';
 import type { MakeSheet } from './sheet-shelf.ts';
 import type { SheetAnswer, SheetQuestion } from './sheet-worker.ts';
 
@@ -17,16 +16,6 @@ const givenUp: Answer = {
 };
 const busy: Answer = { ...says(503, 'Other boats are being planned.'), retryAfterS: 5 };
 
-/** Beside this file once built; from the sources the thread needs what runs them. */
-const newWorker = (): Worker => {
-  const built = join(import.meta.dirname, 'sheet-worker.js');
-  const isBuilt = existsSync(built);
-  return new Worker(isBuilt ? built : join(import.meta.dirname, 'sheet-worker.ts'), {
-    ...(isBuilt ? {} : { execArgv: ['--import', 'tsx'] }),
-    resourceLimits: { maxOldGenerationSizeMb: mostMegabytes },
-  });
-};
-
 /** One boat at a time is planned in a thread of its own, so that nobody else waits for it; it ends after a minute unused. */
 export const sheetThread = (): { readonly make: MakeSheet; readonly stop: () => void } => {
   let worker: Worker | undefined;
@@ -40,16 +29,22 @@ export const sheetThread = (): { readonly make: MakeSheet; readonly stop: () => 
     worker = undefined;
   };
 
+  const start = (): Worker => {
+    const onEnd = (): void => {
+      if (worker === begun) worker = undefined;
+    };
+    const begun = newThread('sheet-worker', { megabytes: mostMegabytes, onEnd });
+    worker = begun;
+    return begun;
+  };
+
   const ask = (text: string): Promise<SheetAnswer> =>
     new Promise((done) => {
       clearTimeout(idle);
-      worker ??= newWorker();
-      const asked = worker;
+      const asked = worker ?? start();
       const end = (answer: SheetAnswer): void => {
         clearTimeout(late);
-        asked.removeAllListeners();
-        // a thread that is terminated or fails on its way out is nobody’s fault any more
-        asked.on('error', () => undefined);
+        asked.off('message', end).off('error', giveUp).off('exit', giveUp);
         done(answer);
       };
       const giveUp = (): void => {
@@ -57,7 +52,7 @@ export const sheetThread = (): { readonly make: MakeSheet; readonly stop: () => 
         if (worker === asked) stop();
       };
       const late = setTimeout(giveUp, longestMs);
-      asked.once('message', end).once('error', giveUp).once('exit', giveUp);
+      asked.on('message', end).on('error', giveUp).on('exit', giveUp);
       asked.postMessage({ text } satisfies SheetQuestion);
     });
 

@@ -27,6 +27,16 @@ test('who is known is so for half a day', () => {
   expect(filled(gate, 'phone', 100)).toBe(8);
 });
 
+test('who is shunned is not let in for a minute, but for a paired phone', () => {
+  let nowMs = 0;
+  const gate = socketGate(() => nowMs);
+  gate.know('phone');
+  for (const sender of ['stranger', 'phone']) gate.shun(sender);
+  expect([filled(gate, 'stranger', 3), filled(gate, 'phone', 3)]).toEqual([0, 3]);
+  nowMs = 60_000;
+  expect(filled(gate, 'stranger', 3)).toBe(3);
+});
+
 test('whatever comes and goes, the room is never overfilled and is empty when all have gone', () => {
   const step = fc.record({
     sender: fc.integer({ min: 0, max: 30 }).map(String),

@@ -4,6 +4,10 @@ export interface SocketGate {
   readonly admit: (sender: string) => (() => void) | undefined;
   /** a paired phone spoke from there */
   readonly know: (sender: string) => void;
+  /** whether one did of late */
+  readonly isKnown: (sender: string) => boolean;
+  /** somebody there sends what no browser does: none of theirs is let in for a while, unless a paired phone is there */
+  readonly shun: (sender: string) => void;
   /** how many are in, and how many were turned away */
   readonly told: () => { readonly open: number; readonly turnedAway: number };
 }
@@ -15,19 +19,37 @@ const knownEach = 16;
 const strangersInAll = 48;
 const inAll = 96;
 const knownForMs = 43_200_000;
-const mostKnown = 64;
+const shunnedForMs = 60_000;
+const mostRemembered = 1000;
+
+/** Senders until a moment; of too many the one noted longest ago is forgotten. */
+const noted = (nowMs: () => number, forMs: number) => {
+  const untilMs = new Map<string, number>();
+  return {
+    note: (sender: string): void => {
+      untilMs.delete(sender);
+      untilMs.set(sender, nowMs() + forMs);
+      const [oldest] = untilMs.keys();
+      if (untilMs.size > mostRemembered && oldest !== undefined) untilMs.delete(oldest);
+    },
+    has: (sender: string): boolean => (untilMs.get(sender) ?? 0) > nowMs(),
+  };
+};
 
 /** Starts with nobody in. */
 export const socketGate = (nowMs: () => number): SocketGate => {
   const openBySender = new Map<string, number>();
-  const knownUntilMs = new Map<string, number>();
+  const known = noted(nowMs, knownForMs);
+  const shunned = noted(nowMs, shunnedForMs);
   let open = 0;
   let strangers = 0;
   let turnedAway = 0;
 
   const mayEnter = (sender: string, isKnown: boolean): boolean => {
     const own = openBySender.get(sender) ?? 0;
-    return isKnown ? own < knownEach && open < inAll : own < strangerEach && strangers < strangersInAll && open < inAll;
+    if (open >= inAll) return false;
+    if (isKnown) return own < knownEach;
+    return !shunned.has(sender) && own < strangerEach && strangers < strangersInAll;
   };
 
   const leave = (sender: string, isKnown: boolean): void => {
@@ -40,7 +62,7 @@ export const socketGate = (nowMs: () => number): SocketGate => {
 
   return {
     admit: (sender) => {
-      const isKnown = (knownUntilMs.get(sender) ?? 0) > nowMs();
+      const isKnown = known.has(sender);
       if (!mayEnter(sender, isKnown)) {
         turnedAway += 1;
         return undefined;
@@ -50,12 +72,9 @@ export const socketGate = (nowMs: () => number): SocketGate => {
       openBySender.set(sender, (openBySender.get(sender) ?? 0) + 1);
       return () => leave(sender, isKnown);
     },
-    know: (sender) => {
-      knownUntilMs.delete(sender);
-      knownUntilMs.set(sender, nowMs() + knownForMs);
-      const [oldest] = knownUntilMs.keys();
-      if (knownUntilMs.size > mostKnown && oldest !== undefined) knownUntilMs.delete(oldest);
-    },
+    know: known.note,
+    isKnown: known.has,
+    shun: shunned.note,
     told: () => ({ open, turnedAway }),
   };
 };
