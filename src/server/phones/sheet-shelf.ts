@@ -22,7 +22,8 @@ interface Kept {
 const mostBoats = 6;
 /** While somebody works on a boat its file changes every few seconds; it is planned for phones no more often than this. */
 const planAgainMs = 5000;
-const waitMs = 10_000;
+/** Less than the page on the phone waits for an answer. */
+const waitMs = 8000;
 
 const later: Answer = {
   ...says(503, 'The boat is being planned.', 'What is to be done shows when that is ready.'),
