@@ -5,6 +5,7 @@ import { messageSources } from './ledger/message-sources.ts';
 import { powerSources } from './ledger/power-sources.ts';
 import { settingSources } from './ledger/setting-sources.ts';
 import type { Source } from './ledger/source.ts';
+import { workOrderSources } from './ledger/work-order-sources.ts';
 
 export type { Source, Standing } from './ledger/source.ts';
 
@@ -19,6 +20,7 @@ export const sources = {
   ...fittingSources,
   ...settingSources,
   ...buyingSources,
+  ...workOrderSources,
   'practice-length-doubt': {
     standing: 'common practice',
     text: 'Doubt of a length by the way it is known; nothing printed was found. Every one is a setting.',

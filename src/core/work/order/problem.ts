@@ -37,25 +37,32 @@ export interface WorkDay {
   readonly counts: readonly string[];
 }
 
-/** A piece of work. One that takes longer than a day begins with a day and takes whole days of its hands. */
+/**
+ * A piece of work. One that takes longer than a day begins with a day and takes whole days of its hands: the first of them
+ * and as many more fit days, on which all its hands are there, as it takes; between them its hands do nothing else. What is
+ * done in the open has only the half hours of light of a day.
+ */
 export interface WorkItem {
   readonly id: string;
   /** half hours, at least one; none for what is only waited for or is done already */
   readonly slots: number;
   readonly people: 1 | 2;
+  /** its hands together have all of these */
   readonly needs: readonly Skill[];
   /** it begins no earlier than `wait` half hours of the clock after the end of each of these */
   readonly after: readonly { readonly job: string; readonly wait: number }[];
   /** first and last day on which it may be begun and ended, where it hangs on a delivery, a paper, a pin */
   readonly notBefore: number;
   readonly notAfter?: number;
+  /** the very day on which it begins */
+  readonly on?: number;
   /** the hand it is given to */
   readonly hand?: string;
   readonly state?: 'afloat' | 'ashore';
   readonly mast?: 'up' | 'down';
   /** done in the open, so by daylight and not in foul weather */
   readonly outside: boolean;
-  /** up a standing mast: days with such work are ascents */
+  /** up the mast, so in the open too: days with such work under a standing mast are ascents */
   readonly aloft: boolean;
   /** jobs that must not fall on the same day */
   readonly apart: readonly string[];
@@ -77,6 +84,11 @@ export interface WorkStart {
   readonly day: number;
   readonly slot: number;
   readonly hands: readonly string[];
+}
+
+/** How much work a search may do. */
+export interface WorkBudget {
+  readonly work: number;
 }
 
 /** What an order costs, in the order in which it counts: half hours dark of all functions together, the last day, ascents. */

@@ -1,0 +1,210 @@
+import { costOfSpots, darkOf, type SpotCost } from './darkness.ts';
+import { daySlots, type Ground, type GroundFunction } from './ground.ts';
+import type { Heads } from './heads.ts';
+import type { FoundOrder } from './improve.ts';
+import { type Spot, Timeline } from './timeline.ts';
+
+/** What the search goes by: an order that is better than `below`, all of the cost or only what is dark. */
+export interface ExactAsk {
+  readonly ground: Ground;
+  readonly heads: Heads;
+  /** jobs, each behind all it waits for */
+  readonly order: readonly number[];
+  readonly leastDark: readonly number[];
+  readonly below: SpotCost;
+  readonly isDarkOnly: boolean;
+  /** the search ends at a cost like this */
+  readonly isEnough: (cost: SpotCost) => boolean;
+}
+
+export interface ExactEnd {
+  readonly found?: FoundOrder;
+  /** whether everything was tried, so that nothing is better than what was found, or than `below` */
+  readonly isWhole: boolean;
+}
+
+/**
+ * Tries every order that could be better than one known, job by job in the order in which they begin. Three things need not be
+ * tried. A job that ends no way of a function and is not aloft begins as soon as it can, once what begins before it stands: it
+ * could be moved there, and nothing would cost more. Of hands that are alike, the first. And whatever would at best be as dark,
+ * as late and as often aloft as the best order so far.
+ */
+export const exactSearch = (ask: ExactAsk, purse: { left: number }): ExactEnd => {
+  const search = new ExactSearch(ask, purse);
+  search.visit(0, -1, 0);
+  return { ...(search.found === undefined ? {} : { found: search.found }), isWhole: purse.left > 0 || search.isEnded };
+};
+
+class ExactSearch {
+  found: FoundOrder | undefined;
+  isEnded = false;
+  private readonly ask: ExactAsk;
+  private readonly purse: { left: number };
+  private readonly timeline: Timeline;
+  private readonly ends: Float64Array;
+  /** where jobs lie, or at best might: what gives a way as soon as it could, what ends one never */
+  private readonly hoped: Spot[] = [];
+  private readonly freeAt: Float64Array;
+  private readonly kinds: readonly number[];
+  private best: SpotCost;
+
+  constructor(ask: ExactAsk, purse: { left: number }) {
+    this.ask = ask;
+    this.purse = purse;
+    this.timeline = new Timeline(ask.ground);
+    this.ends = new Float64Array(ask.ground.jobs.length);
+    this.freeAt = new Float64Array(ask.ground.hands);
+    this.kinds = kindsOfHands(ask.ground);
+    this.best = ask.below;
+  }
+
+  visit(clock: number, lastJob: number, placed: number): void {
+    this.purse.left -= 1;
+    if (this.purse.left <= 0 || this.isEnded || this.isHopeless(clock)) return;
+    const { ground, order } = this.ask;
+    if (placed === ground.jobs.length) {
+      this.take();
+      return;
+    }
+    for (const job of order) {
+      if (this.timeline.spots[job] !== undefined || !this.isReady(job)) continue;
+      const seen = new Set<string>();
+      for (const hands of ground.jobs[job]?.handSets ?? []) {
+        const key = this.alike(hands);
+        if (seen.has(key)) continue;
+        seen.add(key);
+        this.branch({ job, hands, clock, lastJob, placed });
+        if (this.purse.left <= 0 || this.isEnded) return;
+      }
+    }
+  }
+
+  private branch({ job, hands, clock, lastJob, placed }: Branch): void {
+    const own = this.ask.ground.jobs[job];
+    if (own === undefined) return;
+    let from = Math.max(clock, this.timeline.ready(job));
+    // Two that begin at once are tried in one order only: by number, but that one may wait for the other.
+    if (from === clock && job < lastJob && !own.preds.some((link) => link.job === lastJob)) from = clock + 1;
+    for (;;) {
+      const spot = this.timeline.findFor(own, hands, from, Number.POSITIVE_INFINITY);
+      if (spot === undefined) return;
+      this.put(job, spot, placed);
+      if (this.purse.left <= 0 || this.isEnded) return;
+      if (own.ends) from = spot.begin + 1;
+      else if (own.aloft) from = (Math.floor(spot.begin / daySlots) + 1) * daySlots;
+      else return;
+    }
+  }
+
+  private put(job: number, spot: Spot, placed: number): void {
+    const before = spot.hands.map((hand) => this.freeAt[hand] ?? 0);
+    for (const hand of spot.hands) this.freeAt[hand] = spot.end;
+    this.timeline.put(job, spot);
+    this.visit(spot.begin, job, placed + 1);
+    this.timeline.lift(job);
+    for (const [n, hand] of spot.hands.entries()) this.freeAt[hand] = before[n] ?? 0;
+  }
+
+  private isReady(job: number): boolean {
+    for (const { job: before } of this.ask.ground.jobs[job]?.preds ?? [])
+      if (this.timeline.spots[before] === undefined) return false;
+    return true;
+  }
+
+  private alike(hands: readonly number[]): string {
+    return hands
+      .map((hand) => `${this.kinds[hand]}@${this.freeAt[hand]}`)
+      .sort()
+      .join();
+  }
+
+  private take(): void {
+    const cost = costOfSpots(this.ask.ground, this.timeline.spots);
+    if (cost.hardDark > 0 || !this.isLess(cost)) return;
+    this.best = cost;
+    this.found = { cost, spots: this.timeline.spots.flatMap((spot) => spot ?? []) };
+    this.isEnded = this.ask.isEnough(cost);
+  }
+
+  private isLess({ dark, lastDay, ascents }: Pick<SpotCost, 'dark' | 'lastDay' | 'ascents'>): boolean {
+    const { best } = this;
+    if (best.hardDark > 0) return true;
+    if (this.ask.isDarkOnly || dark !== best.dark) return dark < best.dark;
+    return lastDay !== best.lastDay ? lastDay < best.lastDay : ascents < best.ascents;
+  }
+
+  /** Whether nothing that follows can be better: every job still open begins and ends as soon as it could if it were alone. */
+  private isHopeless(clock: number): boolean {
+    const { ground, heads, order, leastDark } = this.ask;
+    const { ends, timeline } = this;
+    const horizon = ground.days * daySlots;
+    let latest = 0;
+    for (const job of order) {
+      const spot = timeline.spots[job];
+      if (spot !== undefined) {
+        ends[job] = spot.end;
+        this.hoped[job] = spot;
+      } else {
+        let ready = clock;
+        for (const { job: before, wait } of ground.jobs[job]?.preds ?? [])
+          ready = Math.max(ready, (ends[before] ?? 0) + wait);
+        ends[job] = heads.endOf(job, heads.beginFrom(job, Math.max(ready, this.handsFree(job))));
+        this.hoped[job] = { begin: horizon, end: ends[job] ?? 0, hands: [] };
+      }
+      if ((ends[job] ?? 0) > latest) latest = ends[job] ?? 0;
+    }
+    if (latest > horizon) return true;
+    let dark = 0;
+    for (const [n, one] of ground.functions.entries()) {
+      const own = this.darkAtLeast(one, leastDark[n] ?? 0);
+      if (one.hard && own > 0) return true;
+      dark += own;
+    }
+    const ascents = this.ascentsSoFar();
+    return !this.isLess({ dark, lastDay: Math.floor(Math.max(0, latest - 1) / daySlots), ascents });
+  }
+
+  private handsFree(job: number): number {
+    let least = Number.POSITIVE_INFINITY;
+    for (const set of this.ask.ground.jobs[job]?.handSets ?? []) {
+      let free = 0;
+      for (const hand of set) free = Math.max(free, this.freeAt[hand] ?? 0);
+      least = Math.min(least, free);
+    }
+    return Number.isFinite(least) ? least : 0;
+  }
+
+  private darkAtLeast(one: GroundFunction, least: number): number {
+    const { spots } = this.timeline;
+    const isOver = one.ways.some(({ until }) => until.some((job) => spots[job] !== undefined));
+    const bound = darkOf(one, this.hoped, this.ask.ground.days * daySlots);
+    return isOver ? bound : Math.max(bound, least);
+  }
+
+  private ascentsSoFar(): number {
+    const days = new Set<number>();
+    for (const [job, spot] of this.timeline.spots.entries()) {
+      if (spot === undefined || this.ask.ground.jobs[job]?.aloft !== true) continue;
+      for (let day = Math.floor(spot.begin / daySlots); day * daySlots < spot.end; day += 1)
+        if (this.ask.ground.isMastUp[day] === 1) days.add(day);
+    }
+    return days.size;
+  }
+}
+
+interface Branch {
+  readonly job: number;
+  readonly hands: readonly number[];
+  readonly clock: number;
+  readonly lastJob: number;
+  readonly placed: number;
+}
+
+/** A number for each hand, the same for hands that can be changed for each other. */
+const kindsOfHands = ({ problem, present }: Ground): number[] => {
+  const named = new Set(problem.jobs.flatMap(({ hand }) => hand ?? []));
+  const keys = problem.hands.map(({ id, can }, n) =>
+    named.has(id) ? id : `${can.join()}/${present[n]?.join('') ?? ''}`,
+  );
+  return keys.map((key) => keys.indexOf(key));
+};

@@ -1,0 +1,137 @@
+import { compareCosts, type SpotCost } from './darkness.ts';
+import { Decoder, type Recipe } from './decode.ts';
+import type { Ground } from './ground.ts';
+import { orderOf } from './reach.ts';
+import { slicesOf } from './slices.ts';
+import { tighten } from './tighten.ts';
+import type { Spot } from './timeline.ts';
+
+/** An order found, with what it costs. */
+export interface FoundOrder {
+  readonly spots: readonly Spot[];
+  readonly cost: SpotCost;
+}
+
+interface Tried extends FoundOrder {
+  readonly recipe: Recipe;
+}
+
+/** Numbers that look drawn by lot and are the same in every run. */
+const lots = (): ((below: number) => number) => {
+  let state = 0x2545f491;
+  return (below) => {
+    state ^= state << 13;
+    state ^= state >>> 17;
+    state ^= state << 5;
+    return (state >>> 0) % below;
+  };
+};
+
+/** The half hours of work from the beginning of each job to the end of all that waits for it. */
+const tailsOf = ({ jobs }: Ground, order: readonly number[]): Float64Array => {
+  const tails = new Float64Array(jobs.length);
+  for (const job of [...order].reverse()) {
+    let most = 0;
+    for (const { job: next, wait } of jobs[job]?.succs ?? []) most = Math.max(most, (tails[next] ?? 0) + wait);
+    tails[job] = most + (jobs[job]?.slots ?? 0);
+  }
+  return tails;
+};
+
+const better = (a: Tried | undefined, b: Tried): Tried =>
+  a === undefined ||
+  compareCosts(b.cost, a.cost) < 0 ||
+  (compareCosts(b.cost, a.cost) === 0 && b.cost.ends < a.cost.ends)
+    ? b
+    : a;
+
+/**
+ * Orders of a ground, each cheaper than the one before: first some built by rules of thumb, then changes of the best by one job
+ * given its place earlier or later. `isEnough` ends it. The work of the purse is counted in places given.
+ */
+export function* improvedOrders(
+  ground: Ground,
+  purse: { left: number },
+  isEnough: (cost: SpotCost) => boolean,
+): Generator<FoundOrder> {
+  const order = orderOf(ground.jobs.map(({ succs }) => succs.map(({ job }) => job)));
+  if (order === undefined) return;
+  const decoder = new Decoder(ground, slicesOf(ground));
+  const tryOne = (recipe: Recipe): Tried | undefined => {
+    decoder.work = 0;
+    const loose = decoder.decode(recipe);
+    purse.left -= decoder.work + 1;
+    if (loose === undefined) return undefined;
+    const before = decoder.timeline.spots.flatMap((spot) => spot ?? []);
+    const cost = tighten(decoder.timeline, decoder.slices);
+    purse.left -= ground.jobs.length;
+    if (compareCosts(loose, cost) < 0) return { recipe, cost: loose, spots: before };
+    return { recipe, cost, spots: decoder.timeline.spots.flatMap((spot) => spot ?? []) };
+  };
+  const tails = tailsOf(ground, order);
+  const urgent = [...order].sort((a, b) => (tails[b] ?? 0) - (tails[a] ?? 0) || a - b);
+  let best: Tried | undefined;
+  for (const list of [urgent, order]) {
+    for (const [isGrouped, isEased] of [
+      [true, true],
+      [true, false],
+      [false, true],
+      [false, false],
+    ] as const) {
+      const tried = tryOne({ list, isGrouped, isEased });
+      const next = tried === undefined ? best : better(best, tried);
+      if (next !== undefined && next !== best) yield next;
+      best = next;
+      if ((best !== undefined && isEnough(best.cost)) || (best !== undefined && purse.left <= 0)) return;
+    }
+  }
+  if (best !== undefined) yield* climb(best, tryOne, purse, isEnough);
+}
+
+function* climb(
+  start: Tried,
+  tryOne: (recipe: Recipe) => Tried | undefined,
+  purse: { left: number },
+  isEnough: (cost: SpotCost) => boolean,
+): Generator<FoundOrder> {
+  const draw = lots();
+  let [best, at] = [start, start];
+  let idle = 0;
+  while (purse.left > 0 && !isEnough(best.cost)) {
+    const tried = tryOne(changed(at.recipe, draw));
+    idle += 1;
+    if (
+      tried !== undefined &&
+      (compareCosts(tried.cost, at.cost) < 0 ||
+        (compareCosts(tried.cost, at.cost) === 0 && tried.cost.ends <= at.cost.ends))
+    )
+      at = tried;
+    if (compareCosts(at.cost, best.cost) < 0) {
+      best = at;
+      idle = 0;
+      yield best;
+    }
+    // Far from any gain the search goes on from a neighbour that may cost more.
+    if (idle > 40 + 4 * best.recipe.list.length) {
+      const other = tryOne(changed(changed(changed(best.recipe, draw), draw), draw));
+      at = other ?? best;
+      idle = 0;
+    }
+  }
+}
+
+/** A list with one job moved, two changed for each other, or the habits changed. */
+const changed = (recipe: Recipe, draw: (below: number) => number): Recipe => {
+  const list = [...recipe.list];
+  const [from, to, how] = [draw(list.length), draw(list.length), draw(40)];
+  if (how === 0) return { ...recipe, isGrouped: !recipe.isGrouped };
+  if (how === 1) return { ...recipe, isEased: !recipe.isEased };
+  if (how < 15) {
+    const [one, other] = [list[from], list[to]];
+    if (one !== undefined && other !== undefined) [list[from], list[to]] = [other, one];
+    return { ...recipe, list };
+  }
+  const [job] = list.splice(from, 1);
+  if (job !== undefined) list.splice(to, 0, job);
+  return { ...recipe, list };
+};

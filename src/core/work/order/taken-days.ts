@@ -1,0 +1,103 @@
+import type { Work } from '../../boat/work.ts';
+import { workDay } from '../../facts/work-day.ts';
+import type { CalendarDay, Job, PhaseWork } from '../../work-shape.ts';
+
+/** Days in a row that are taken for jobs because nobody entered any. */
+export type Taken = PhaseWork['taken'][number];
+
+interface TakenInput {
+  readonly work: Work;
+  readonly jobs: readonly Job[];
+  readonly perDay: number;
+  readonly hands: PhaseWork['hands'];
+  readonly stretch: number;
+  readonly days: readonly CalendarDay[];
+  readonly isDated: boolean;
+}
+
+/** Half hours in a day of the clock. */
+const clockDay = 48;
+const waitSlots = (hours: number | undefined): number => Math.ceil((hours ?? 0) * 2);
+
+/** Days that jobs take one after another, and days that are waited on the longest chain of waits. */
+export const daysWanted = (jobs: readonly Job[], perDay: number): { readonly work: number; readonly waits: number } => {
+  const work = jobs.reduce(
+    (sum, { slots }) => sum + Math.ceil(slots / perDay) * (slots > perDay ? 1 : slots / perDay),
+    0,
+  );
+  return { work: Math.ceil(work), waits: Math.ceil(longest(jobs, () => 0) / clockDay) };
+};
+
+/** The longest chain of jobs and waits, half hours of the clock, with what each job itself counts as. */
+const longest = (jobs: readonly Job[], own: (job: Job) => number): number => {
+  const byId = new Map(jobs.map((job) => [job.id, job]));
+  const known = new Map<string, number>();
+  const endOf = (id: string): number => {
+    const found = known.get(id);
+    const job = byId.get(id);
+    if (found !== undefined || job === undefined) return found ?? 0;
+    // What waits for itself in a circle is told elsewhere; here it only must come to an end.
+    known.set(id, 0);
+    const before = job.after.map((link) => endOf(link.job) + waitSlots(link.waitH));
+    const end = Math.max(0, ...before) + own(job) + waitSlots(job.waitH);
+    known.set(id, end);
+    return end;
+  };
+  return Math.max(0, ...jobs.map(({ id }) => endOf(id)));
+};
+
+/** All that jobs wait for, by however many steps. */
+const beforeAll = (jobs: readonly Job[], some: readonly Job[]): Job[] => {
+  const byId = new Map(jobs.map((job) => [job.id, job]));
+  const seen = new Set<string>();
+  const open = some.flatMap(({ after }) => after.map(({ job }) => job));
+  for (let id = open.pop(); id !== undefined; id = open.pop()) {
+    const job = byId.get(id);
+    if (job === undefined || seen.has(id)) continue;
+    seen.add(id);
+    open.push(...job.after.map((link) => link.job));
+  }
+  return jobs.filter(({ id }) => seen.has(id));
+};
+
+/**
+ * Days ashore and with the mast down, where jobs want them and nobody entered any: in a row, as many as those jobs take in work
+ * and waits and one to spare, from the day on which all that comes before could be done and their parts and papers are there.
+ */
+export const takenDays = (input: TakenInput): Taken[] => {
+  const { work, jobs, isDated } = input;
+  const isEntered = (spans: readonly unknown[] | undefined): boolean => isDated && (spans?.length ?? 0) > 0;
+  const ashore = isEntered(work.ashore) ? [] : jobs.filter(({ state }) => state === 'ashore');
+  const down = isEntered(work.mastDown) ? [] : jobs.filter(({ mast }) => mast === 'down');
+  return [...spanFor('ashore', ashore, input), ...spanFor('mast-down', down, input)];
+};
+
+const spanFor = (what: Taken['what'], some: readonly Job[], input: TakenInput): Taken[] => {
+  if (some.length === 0) return [];
+  const { jobs, perDay, hands, days, stretch } = input;
+  const own = new Set(some.map(({ id }) => id));
+  const before = beforeAll(jobs, some).filter(({ id }) => !own.has(id));
+  const workers = Math.max(1, hands.length);
+  const workDays = (list: readonly Job[]): number =>
+    Math.ceil(list.reduce((sum, { slots, people }) => sum + slots * people, 0) / (perDay * workers));
+  const comes = Math.max(
+    0,
+    ...[...some, ...before].flatMap(({ waitsFor }) => waitsFor.map(({ on }) => dayOf(days, on))),
+  );
+  const open = days.filter((day) => day.hands.length > 0);
+  const lead = open[Math.min(open.length - 1, workDays(before))]?.day ?? 0;
+  const from = Math.max(comes, lead, open[0]?.day ?? 0);
+  const chain = Math.ceil(longest(some, ({ slots }) => (slots / perDay) * clockDay) / clockDay);
+  const wanted = Math.max(workDays(some), chain) + workDay.spare.value + stretch;
+  const inside = open.filter(({ day }) => day >= from).slice(0, wanted);
+  const to = inside.at(-1)?.day;
+  return to === undefined ? [] : [{ what, from, to }];
+};
+
+const dayOf = (days: readonly CalendarDay[], on: string | undefined): number =>
+  on === undefined
+    ? 0
+    : Math.max(
+        0,
+        days.findIndex(({ date }) => date !== undefined && date >= on),
+      );

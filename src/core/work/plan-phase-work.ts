@@ -1,0 +1,120 @@
+import { byCodeUnit } from '../boat/ids.ts';
+import type { Work } from '../boat/work.ts';
+import type { Job, PhaseWork, Watched } from '../work-shape.ts';
+import { calendarOf, type WorkCalendar } from './order/calendar.ts';
+import { checkWorkAnswer } from './order/check-work-answer.ts';
+import { dayIndex } from './order/day-index.ts';
+import { type LeadDays, orderByDays } from './order/order-by.ts';
+import type { WorkAnswer, WorkProblem } from './order/problem.ts';
+import { quickAnswer } from './order/quick-answer.ts';
+import { stuckOf } from './order/stuck-of.ts';
+import { slotsWith, workProblem } from './order/work-problem.ts';
+import { writtenOrder } from './order/written-order.ts';
+
+/** What is done, each job with its day, and what day it is. */
+export interface WorkState {
+  readonly today?: string;
+  readonly done: ReadonlyMap<string, string>;
+}
+
+/** Answers to problems, by the hash of the problem. */
+export type WorkAnswers = ReadonlyMap<string, WorkAnswer>;
+
+export interface PhaseInput {
+  readonly phase: number;
+  readonly jobs: readonly Job[];
+  readonly functions: readonly Watched[];
+  readonly work: Work;
+  readonly leads: LeadDays;
+  readonly answers: WorkAnswers;
+  readonly state: WorkState;
+  /** the day on which the phase begins; absent where days are only counted */
+  readonly first?: string;
+}
+
+/** How many days more are taken ashore and with the mast down, step by step, before it is said that there is no order. */
+const stretches = [0, 2, 6, 14, 30];
+
+interface Asked {
+  readonly calendar: WorkCalendar;
+  readonly problem: WorkProblem;
+  readonly answer?: WorkAnswer;
+}
+
+const askedOf = ({ phase, jobs, functions, work, answers, state, first }: PhaseInput): Asked => {
+  const open = jobs.filter(({ id, leftOut }) => leftOut === undefined && !state.done.has(id));
+  const days = [...state.done].filter(([id]) => jobs.some((job) => job.id === id)).map(([, day]) => day);
+  const begin = first === undefined ? undefined : [first, ...days].sort(byCodeUnit)[0];
+  const today = begin === undefined ? undefined : [first ?? begin, state.today ?? begin].sort(byCodeUnit).at(-1);
+  const asOf = (stretch: number): Asked => {
+    const calendar = calendarOf({
+      work,
+      jobs: open,
+      ...(begin === undefined ? {} : { first: begin }),
+      ...(today === undefined ? {} : { today }),
+      stretch,
+    });
+    const problem = workProblem({ phase, jobs, functions, calendar, work, done: state.done });
+    const answer = answerTo(problem, answers);
+    return { calendar, problem, ...(answer === undefined ? {} : { answer }) };
+  };
+  const asked = asOf(0);
+  if (asked.answer !== undefined || asked.calendar.taken.length === 0) return asked;
+  for (const stretch of stretches.slice(1)) {
+    const longer = asOf(stretch);
+    if (longer.answer !== undefined) return longer;
+  }
+  return asked;
+};
+
+const answerTo = (problem: WorkProblem, answers: WorkAnswers): WorkAnswer | undefined => {
+  const given = answers.get(problem.hash);
+  return given !== undefined && checkWorkAnswer(problem, given).broken.length === 0 ? given : quickAnswer(problem);
+};
+
+/** Jobs that are done stand where they were done, on no half hour of their day. */
+const doneStarts = (
+  jobs: readonly Job[],
+  calendar: WorkCalendar,
+  { done }: WorkState,
+): { job: string; day: number; slot: number; lastDay: number; lastSlot: number; hands: string[] }[] =>
+  jobs.flatMap(({ id }) => {
+    const on = done.get(id);
+    if (on === undefined) return [];
+    const day = dayIndex(calendar, on) ?? 0;
+    return [{ job: id, day, slot: 0, lastDay: day, lastSlot: 0, hands: [] }];
+  });
+
+/** Days beyond the last job that the plan still shows. */
+const daysShown = 7;
+
+/** The work of one phase in its order, or why there is none. */
+export const planPhaseWork = (input: PhaseInput): PhaseWork => {
+  const { phase, jobs, functions, state, leads } = input;
+  const { calendar, problem, answer } = askedOf(input);
+  const shown = jobs.map((job) => ({ ...job, slots: slotsWith(job, calendar) }));
+  const base = {
+    phase,
+    perDay: calendar.perDay,
+    from: calendar.from,
+    hands: calendar.hands,
+    taken: calendar.taken,
+    jobs: shown,
+    functions: [...functions],
+  };
+  if (answer === undefined) return { ...base, days: calendar.days, stuck: stuckOf(problem), orderBy: [] };
+  const written = writtenOrder(problem, answer);
+  const order = {
+    ...written,
+    starts: [...doneStarts(jobs, calendar, state), ...written.starts].sort(
+      (a, b) => a.day - b.day || a.slot - b.slot || byCodeUnit(a.job, b.job),
+    ),
+  };
+  const last = Math.max(order.cost.lastDay, ...calendar.taken.map(({ to }) => to));
+  return {
+    ...base,
+    days: calendar.days.slice(0, last + 1 + daysShown),
+    order,
+    orderBy: orderByDays({ jobs, order, calendar, leads }),
+  };
+};
