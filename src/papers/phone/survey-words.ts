@@ -1,11 +1,9 @@
 import type { BoatIndex } from '../../core/boat/boat-index.ts';
 import type { EntryOf } from '../../core/log/log-entry.ts';
+import type { SurveyEntry } from '../../core/log/survey-edits.ts';
 import { endWords } from '../lists/end-words.ts';
 import { wayWords } from '../lists/order-words.ts';
 import { lengthInWords } from './length-in-words.ts';
-
-/** An entry that says how the boat was found. */
-export type SurveyEntry = EntryOf<'measure' | 'seen' | 'aboard' | 'photo'>;
 
 type Names = Parameters<typeof wayWords>[0];
 

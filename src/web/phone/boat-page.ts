@@ -10,8 +10,10 @@ import { surveyScreen } from './screens/survey-screen.ts';
 import { testsScreen } from './screens/tests-screen.ts';
 import { todayScreen } from './screens/today-screen.ts';
 import { stateLine } from './state-line.ts';
+import type { Carried } from './store/carried-entries.ts';
 import { keepSyncing, type Later } from './store/keep-syncing.ts';
 import { startPhoneStore } from './store/phone-store.ts';
+import { waitingEntries } from './store/waiting-entries.ts';
 import { words } from './words.ts';
 
 const screens = { today: todayScreen, tests: testsScreen, survey: surveyScreen, notes: notesScreen } as const;
@@ -46,7 +48,15 @@ const lastBar = (write: (undo: NonNullable<LastDone['undo']>) => void) => {
 export const boatPage = (
   root: HTMLElement,
   boat: BoatOnLaptop,
-  { pairAgain, head }: { readonly pairAgain: () => void; readonly head: HTMLElement },
+  {
+    pairAgain,
+    carryAway,
+    head,
+  }: {
+    readonly pairAgain: () => void;
+    readonly carryAway: (carried: Carried) => void;
+    readonly head: HTMLElement;
+  },
 ): (() => void) => {
   const store = startPhoneStore({
     boat: boat.id,
@@ -61,7 +71,11 @@ export const boatPage = (
   const hand = phoneHand(store, { told: (last) => bar.tell(last), send: syncing.now, sendPhotos: photos.now });
   const bar = lastBar((undo) => hand.write(undo, words.undone));
   const parts: ScreenParts = { hand, ownName: () => pairedOn(browserShelf)?.name };
-  const line = stateLine({ pairAgain, dropAside: store.dropAside });
+  const line = stateLine({
+    pairAgain,
+    carryAway: () => carryAway({ boat, entries: waitingEntries(browserShelf, boat.id).list() }),
+    dropAside: store.dropAside,
+  });
   const main = el('main', { tabindex: '-1' });
   const made = new Map(names.map((name) => [name, screens[name](parts)]));
   let shown: ScreenName = 'today';

@@ -3,8 +3,11 @@ import { el } from './dom/el.ts';
 import { browserShelf } from './kept/browser-shelf.ts';
 import { type BoatOnLaptop, boatsIn, boatsOnLaptop, pair, pairedOn } from './link/pairing.ts';
 import { boatsScreen } from './screens/boats-screen.ts';
+import { carriedScreen, carryAwayScreen } from './screens/carry-screens.ts';
 import { pairScreen } from './screens/pair-screen.ts';
+import { type Carried, carriedIn } from './store/carried-entries.ts';
 import { boatsKey, nameKey, openKey } from './store/shelf.ts';
+import { waitingEntries } from './store/waiting-entries.ts';
 import { words } from './words.ts';
 
 const askAgainMs = 4000;
@@ -15,6 +18,14 @@ const keptBoats = (key: string): readonly BoatOnLaptop[] => {
   } catch {
     return [];
   }
+};
+
+/** What waited under another address of the laptop, where the address of this page carries it; taken out of it like a code. */
+const carriedInAddress = (): Carried | undefined => {
+  const text = /^#carry=(.+)$/.exec(window.location.hash)?.[1];
+  if (text === undefined) return undefined;
+  window.history.replaceState(null, '', window.location.pathname);
+  return carriedIn(text);
 };
 
 /** The code in the address that the laptop’s picture leads to; it is taken out of it, so that it is not kept with the page. */
@@ -63,6 +74,15 @@ export const startPhone = (root: HTMLElement): void => {
     browserShelf.set(openKey, JSON.stringify([boat]));
     end = boatPage(root, boat, {
       pairAgain: () => showPair('', boat),
+      carryAway: (carried) =>
+        begin(
+          head(words.carry.heading),
+          el(
+            'main',
+            {},
+            carryAwayScreen(carried, () => openBoat(boat)),
+          ),
+        ),
       head: head(boat.name, () => void showBoats(true)),
     });
   };
@@ -117,9 +137,23 @@ export const startPhone = (root: HTMLElement): void => {
     }
   };
 
+  const showCarried = (carried: Carried): void => {
+    const { boat, entries } = carried;
+    const go = (): void => (pairedOn(browserShelf) === undefined ? showPair('', boat) : openBoat(boat));
+    const keep = (): void => {
+      const waiting = waitingEntries(browserShelf, boat.id);
+      // what has no room stays at the other address as well
+      for (const entry of entries) waiting.put(entry);
+      go();
+    };
+    begin(head(words.title), el('main', {}, carriedScreen(carried, { keep, leave: () => void showBoats(false) })));
+  };
+
   const code = codeInAddress();
+  const carried = carriedInAddress();
   const [open] = keptBoats(openKey);
-  if (code !== '') showPair(code, open);
+  if (carried !== undefined) showCarried(carried);
+  else if (code !== '') showPair(code, open);
   else if (open === undefined) void showBoats(false);
   else openBoat(open);
 };

@@ -35,8 +35,27 @@ export const en = {
         ? 'This phone is no longer paired'
         : `This phone is no longer paired; ${count} ${count === 1 ? 'waits' : 'wait'} here`,
     pairAgain: 'Pair it again',
+    clock: (by: string, isAhead: boolean) =>
+      `This phone’s clock is ${by} ${isAhead ? 'ahead of' : 'behind'} the laptop’s; set it right, for of two phones the later entry counts`,
+    minutes: (count: number) => `${count} min`,
+    hours: (count: number) => `${count} h`,
     aside: (says: string) => `The laptop refused one entry: ${says}`,
     understood: 'Understood',
+  },
+  carry: {
+    offer: 'It has another address now?',
+    heading: 'The laptop has another address',
+    about: (count: number) =>
+      `A browser keeps what is written under the address it was written at. Type the address that the laptop shows now: its page opens beside this one, with the ${count === 1 ? 'entry that waits' : `${count} entries that wait`} here. Photos stay here and are sent when this address is heard again.`,
+    address: 'Address on the laptop',
+    hint: '192.168.1.31:8001',
+    noAddress: 'Type it as the laptop shows it, for example 192.168.1.31:8001.',
+    open: 'Open it there',
+    arrived: (count: number, boat: string) =>
+      `${count} ${count === 1 ? 'entry' : 'entries'} for ${boat} from another address of the laptop`,
+    trust: 'Keep them only if you have just sent them from this phone’s other page.',
+    keep: 'Keep them, and send them',
+    leave: 'Leave them',
   },
   full: 'The storage of this phone is full: this was not written down. Free some room, or write it on paper.',
   noPhoto: 'This photo could not be read or kept. Free some room on the phone, or take it again.',

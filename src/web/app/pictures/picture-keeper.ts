@@ -96,6 +96,12 @@ const bring = async (boat: string | undefined, hash: string): Promise<string | u
   }
 };
 
+/** Looks for a picture that something else put beside the boat that is open, such as a phone, and tells that it is there. */
+export const noticePicture = async (hash: string): Promise<void> => {
+  if ((await bring(boatOfFolder(), hash)) === undefined) return;
+  for (const listener of keptListeners) listener(hash);
+};
+
 /** Puts the pictures of the boat that is open beside a boat of the folder, as which she was just kept; one that is missing stays so. */
 export const takePicturesAlong = async (to: string, boatText: string): Promise<void> => {
   const from = boatOfFolder();

@@ -1,4 +1,5 @@
 import type { Heard } from '../store/phone-link.ts';
+import { noteLaptopDate } from './clock-skew.ts';
 
 const longestMs = 10_000;
 
@@ -64,6 +65,7 @@ export const askLaptop = async (asked: Asked): Promise<Heard<Told>> => {
       signal: gone.signal,
       ...(body === undefined ? {} : { body }),
     });
+    noteLaptopDate(response.headers.get('date'));
     return await heardIn(response);
   } catch {
     return unheard;

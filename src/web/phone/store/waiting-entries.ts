@@ -28,8 +28,16 @@ const parsed = (text: string | undefined): unknown => {
   }
 };
 
-const isEntry = (value: unknown): value is LogEntry =>
-  typeof value === 'object' && value !== null && 'id' in value && 'at' in value && 'kind' in value;
+/** Whether a value is an entry as far as a phone must know; the laptop checks the rest. */
+export const isEntry = (value: unknown): value is LogEntry =>
+  typeof value === 'object' &&
+  value !== null &&
+  'id' in value &&
+  typeof value.id === 'string' &&
+  /^[a-z0-9]{8,40}$/.test(value.id) &&
+  'at' in value &&
+  typeof value.at === 'string' &&
+  'kind' in value;
 
 const isAside = (value: unknown): value is AsideEntry =>
   typeof value === 'object' && value !== null && 'entry' in value && isEntry(value.entry) && 'says' in value;

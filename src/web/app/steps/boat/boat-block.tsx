@@ -3,6 +3,7 @@ import type { Way } from '../../../../core/boat/boat-schema.ts';
 import { printLength } from '../../../../core/units/print-length.ts';
 import { LitRows, type Row } from '../../margin/lit-rows.tsx';
 import type { StepMarginProps } from '../step.ts';
+import { FromPhonesBlock } from './from-phones/from-phones-block.tsx';
 import { TapeField } from './tape-field.tsx';
 import { WalkRoundBlock } from './walk-round/walk-round-block.tsx';
 import { words } from './words.ts';
@@ -29,6 +30,7 @@ export const BoatBlock = ({ boat, hand }: Pick<StepMarginProps, 'boat' | 'hand'>
   const assumed = boat.ways.filter((way) => way.known === 'assumed');
   return (
     <>
+      <FromPhonesBlock boat={boat} />
       <LitRows heading={words.toTape} rows={guessed.map(lengthRowOf)} empty={words.allTaped} hand={hand} />
       <LitRows
         heading={words.unseenWays}

@@ -1,8 +1,9 @@
 import { type ReactNode, type SubmitEvent, useCallback, useMemo, useRef, useState } from 'react';
 import { indexBoat } from '../../../../../core/boat/boat-index.ts';
 import type { LogEntry } from '../../../../../core/log/log-entry.ts';
+import type { SurveyEntry } from '../../../../../core/log/survey-edits.ts';
 import { cardBoat } from '../../../../../papers/cards/card-boat.ts';
-import { type SurveyEntry, surveyWords } from '../../../../../papers/phone/survey-words.ts';
+import { surveyWords } from '../../../../../papers/phone/survey-words.ts';
 import { testWords } from '../../../../../papers/proof/test-words.ts';
 import { trialName } from '../../../../../papers/proof/trial-words.ts';
 import { useCommands } from '../../../commands/use-commands.ts';
