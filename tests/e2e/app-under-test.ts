@@ -35,20 +35,24 @@ export interface AppUnderTest {
   readonly close: () => Promise<void>;
 }
 
-const startServer = async (folder: string): Promise<{ server: ChildProcess; address: string }> => {
+/** Starts the built server on a folder of boats, with what else is said at its start, and waits until it says where it is. */
+export const startServer = async (
+  folder: string,
+  ...said: readonly string[]
+): Promise<{ server: ChildProcess; address: string }> => {
   const program = `${root}dist/cli/main.js`;
   if (!existsSync(program)) throw new Error('The app is not built: run npm run build first.');
-  const server = spawn(process.execPath, [program, 'open', folder, '--port', '0'], { cwd: root });
+  const server = spawn(process.execPath, [program, 'open', folder, '--port', '0', ...said], { cwd: root });
   const address = await new Promise<string>((resolve, reject) => {
-    let said = '';
+    let told = '';
     const listen = (chunk: Buffer): void => {
-      said += chunk.toString();
-      const found = /http:\/\/127\.0\.0\.1:\d+/.exec(said);
+      told += chunk.toString();
+      const found = /http:\/\/127\.0\.0\.1:\d+/.exec(told);
       if (found !== null) resolve(found[0]);
     };
     server.stdout.on('data', listen);
     server.stderr.on('data', listen);
-    server.once('exit', () => reject(new Error(`The server stopped at once and said: ${said}`)));
+    server.once('exit', () => reject(new Error(`The server stopped at once and said: ${told}`)));
   });
   return { server, address };
 };

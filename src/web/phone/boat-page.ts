@@ -12,7 +12,7 @@ import { todayScreen } from './screens/today-screen.ts';
 import { stateLine } from './state-line.ts';
 import type { Carried } from './store/carried-entries.ts';
 import { keepSyncing, type Later } from './store/keep-syncing.ts';
-import { startPhoneStore } from './store/phone-store.ts';
+import { type Again, startPhoneStore } from './store/phone-store.ts';
 import { waitingEntries } from './store/waiting-entries.ts';
 import { words } from './words.ts';
 
@@ -67,7 +67,14 @@ export const boatPage = (
     newId: randomId,
   });
   const syncing = keepSyncing(store, later);
-  const photos = keepSyncing({ state: store.state, sync: store.sendPhotos }, later);
+  const sendPhotos = async (): Promise<Again> => {
+    const waited = store.state().log.photos.some(({ id }) => store.state().waiting.has(id));
+    const again = await store.sendPhotos();
+    // what was sent is known to be there once it is read
+    if (waited) syncing.now();
+    return again;
+  };
+  const photos = keepSyncing({ state: store.state, sync: sendPhotos }, later);
   const hand = phoneHand(store, { told: (last) => bar.tell(last), send: syncing.now, sendPhotos: photos.now });
   const bar = lastBar((undo) => hand.write(undo, words.undone));
   const parts: ScreenParts = { hand, ownName: () => pairedOn(browserShelf)?.name };

@@ -9,8 +9,22 @@ export const keepTyping = <Field extends HTMLInputElement | HTMLTextAreaElement>
   return field;
 };
 
-/** Written down: the field is empty again. */
-export const forgetTyping = (name: string, field: HTMLInputElement | HTMLTextAreaElement): void => {
-  typed.delete(name);
-  field.value = '';
+/**
+ * Writes down what is typed in some fields, by their names, and empties them; what could not be written stays in them. They
+ * are emptied before, for a row is drawn anew while it is written.
+ */
+export const writeTyped = (
+  fields: Readonly<Record<string, HTMLInputElement | HTMLTextAreaElement>>,
+  write: () => boolean,
+): void => {
+  const before = Object.entries(fields).map(([name, field]) => ({ name, field, text: field.value }));
+  for (const { name, field } of before) {
+    typed.delete(name);
+    field.value = '';
+  }
+  if (write()) return;
+  for (const { name, field, text } of before) {
+    typed.set(name, text);
+    field.value = text;
+  }
 };

@@ -1,5 +1,5 @@
 import { el } from '../dom/el.ts';
-import { forgetTyping, keepTyping } from '../dom/kept-typing.ts';
+import { keepTyping, writeTyped } from '../dom/kept-typing.ts';
 import { putRows } from '../dom/keyed-rows.ts';
 import { words } from '../words.ts';
 import type { Screen, ScreenParts } from './screen.ts';
@@ -20,11 +20,8 @@ export const notesScreen = (parts: ScreenParts): Screen => {
     event.preventDefault();
     const text = field.value.trim();
     if (text === '') return;
-    const isWritten = parts.hand.write(
-      { kind: 'note', about: about.value === '' ? [] : [about.value], text },
-      words.notes.wrote,
-    );
-    if (isWritten) forgetTyping(kept, field);
+    const of = about.value === '' ? [] : [about.value];
+    writeTyped({ [kept]: field }, () => parts.hand.write({ kind: 'note', about: of, text }, words.notes.wrote));
   };
   return {
     element: el(

@@ -5,7 +5,7 @@ import type { PhoneTest } from '../../../papers/phone/phone-tests.ts';
 import { judgedWords, verdictWords } from '../../../papers/proof/judged-words.ts';
 import { printReading } from '../../../papers/proof/print-reading.ts';
 import { el } from '../dom/el.ts';
-import { forgetTyping, keepTyping } from '../dom/kept-typing.ts';
+import { keepTyping, writeTyped } from '../dom/kept-typing.ts';
 import type { Row } from '../dom/keyed-rows.ts';
 import type { PhoneState } from '../store/phone-store.ts';
 import { words } from '../words.ts';
@@ -41,8 +41,7 @@ const figureEntry = (test: PhoneTest, { hand }: ScreenParts): HTMLElement => {
   );
   const wrong = el('p', { class: 'wrong', role: 'alert' });
   const write = (value: number): void => {
-    const isWritten = hand.write({ kind: 'reading', test: test.id, value }, wroteWords(test, value));
-    if (isWritten) forgetTyping(name, field);
+    writeTyped({ [name]: field }, () => hand.write({ kind: 'reading', test: test.id, value }, wroteWords(test, value)));
   };
   const put = (event: Event): void => {
     event.preventDefault();

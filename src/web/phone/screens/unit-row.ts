@@ -1,6 +1,6 @@
 import type { PhoneUnit } from '../../../papers/phone/phone-stops.ts';
 import { el } from '../dom/el.ts';
-import { forgetTyping, keepTyping } from '../dom/kept-typing.ts';
+import { keepTyping, writeTyped } from '../dom/kept-typing.ts';
 import type { Row } from '../dom/keyed-rows.ts';
 import type { PhoneState } from '../store/phone-store.ts';
 import { words } from '../words.ts';
@@ -37,9 +37,8 @@ const plateEntry = ({ id, name }: PhoneUnit, { hand }: ScreenParts): HTMLElement
       ...(version === '' ? {} : { software: version }),
     };
     const says = survey.wrote(survey.noted(found.serial, found.software));
-    if (!hand.write({ kind: 'aboard', of: id, ...found }, says)) return;
-    forgetTyping(serialName, serial);
-    forgetTyping(softwareName, software);
+    const fields = { [serialName]: serial, [softwareName]: software };
+    writeTyped(fields, () => hand.write({ kind: 'aboard', of: id, ...found }, says));
   };
   return el(
     'form',

@@ -2,7 +2,7 @@ import { parseLength } from '../../../core/units/parse-length.ts';
 import { lengthInWords } from '../../../papers/phone/length-in-words.ts';
 import type { PhoneStop, PhoneWay } from '../../../papers/phone/phone-stops.ts';
 import { el } from '../dom/el.ts';
-import { forgetTyping, keepTyping } from '../dom/kept-typing.ts';
+import { keepTyping, writeTyped } from '../dom/kept-typing.ts';
 import type { Row } from '../dom/keyed-rows.ts';
 import type { PhoneState } from '../store/phone-store.ts';
 import { words } from '../words.ts';
@@ -40,7 +40,7 @@ const lengthEntry = (id: string, name: string, { hand }: ScreenParts): HTMLEleme
     wrong.textContent = valueM === undefined ? survey.noLength : '';
     if (valueM === undefined) return;
     const says = survey.taped(lengthInWords({ valueM, how: 'taped' }));
-    if (hand.write({ kind: 'measure', of: id, valueM, how: 'taped' }, says)) forgetTyping(kept, field);
+    writeTyped({ [kept]: field }, () => hand.write({ kind: 'measure', of: id, valueM, how: 'taped' }, says));
   };
   return el(
     'form',
