@@ -82,6 +82,7 @@ import { messageLoadPct } from '../src/core/traffic/message-load.ts';
 import { sufficientWait } from '../src/core/traffic/sufficient-wait.ts';
 import { awgAreaMm2 } from '../src/core/units/awg.ts';
 import { ohmPerMOfPer1000Ft } from '../src/core/units/ohm-per-1000-ft.ts';
+import { sharedOut } from '../src/core/work/jobs/shared-out.ts';
 
 /** Cost of the cheapest layout of a bus whose prices and limits are the usual ones of the tests. */
 const cheapestLayout = ({
@@ -197,6 +198,7 @@ const methods = {
   suggestedMeasures,
   busState,
   phaseOrders,
+  sharedOut,
   sufficientWait,
   tailLoopFieldUt,
   unitDay,

@@ -188,6 +188,7 @@ export const leavingEntrySchema = z.strictObject({
   /** what is done before it leaves, by the name facts have of it; those only its maker can do stand in `byMaker` */
   steps: z.array(id),
   byMaker: z.array(id),
+  /** whether its serial number is written down, and whether there is a photo of it or of its place */
   serial: z.boolean(),
   photo: z.boolean(),
   /** the job after which it may go */

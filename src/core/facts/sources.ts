@@ -6,6 +6,7 @@ import { powerSources } from './ledger/power-sources.ts';
 import { settingSources } from './ledger/setting-sources.ts';
 import type { Source } from './ledger/source.ts';
 import { workOrderSources } from './ledger/work-order-sources.ts';
+import { workSources } from './ledger/work-sources.ts';
 
 export type { Source, Standing } from './ledger/source.ts';
 
@@ -21,6 +22,7 @@ export const sources = {
   ...settingSources,
   ...buyingSources,
   ...workOrderSources,
+  ...workSources,
   'practice-length-doubt': {
     standing: 'common practice',
     text: 'Doubt of a length by the way it is known; nothing printed was found. Every one is a setting.',

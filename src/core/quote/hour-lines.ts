@@ -20,6 +20,14 @@ const eachOf = (task: QuoteTask, { by = 'professional', hours = [] }: QuoteTerms
 
 const isSet = (task: QuoteTask, { hours = [] }: QuoteTerms): boolean => hours.some((own) => own.task === task);
 
+/** Hours of one piece of work in whole hundredths, by the hours of the file, of the piece itself, or the usual ones. */
+export const hundredthsOf = ({ task, count, eachH }: Work, terms: QuoteTerms): Range => {
+  const each = eachOf(task, terms);
+  const of = (end: keyof Range): number =>
+    Math.round(count * (eachH === undefined || isSet(task, terms) ? each[end] : eachH) * 100);
+  return { least: of('least'), most: of('most') };
+};
+
 /**
  * Work gathered by task in the order it is done, with its hours and what they cost at a rate an hour (hundredths of the
  * currency): hours = sum of count x hours of one; cost = hours x rate, rounded once a task.
@@ -30,13 +38,9 @@ export const hourLines = (work: readonly Work[], terms: QuoteTerms, rate: number
   quoteTasks.flatMap((task) => {
     const own = work.filter((one) => one.task === task);
     if (own.length === 0) return [];
-    const each = eachOf(task, terms);
-    const sumOf = (end: keyof Range): number =>
-      own.reduce((sum, { count, eachH }) => {
-        const oneH = eachH === undefined || isSet(task, terms) ? each[end] : eachH;
-        return sum + Math.round(count * oneH * 100);
-      }, 0);
-    const [least, most] = [sumOf('least'), sumOf('most')];
+    const all = own.map((one) => hundredthsOf(one, terms));
+    const least = all.reduce((sum, one) => sum + one.least, 0);
+    const most = all.reduce((sum, one) => sum + one.most, 0);
     const set = terms.hours?.find((one) => one.task === task)?.reason;
     return [
       {

@@ -9,12 +9,13 @@ const pulledM = 10;
 const hairM = 1e-6;
 
 /** The unit at an end of a line: `radio.dc`, or a tee of a bus, `nav/radio.n2k`. */
-const unitAt = ({ kit }: BoatIndex, end: string) => kit.get(splitDotted(end.slice(end.lastIndexOf('/') + 1)).kit);
+export const unitAt = ({ kit }: BoatIndex, end: string) =>
+  kit.get(splitDotted(end.slice(end.lastIndexOf('/') + 1)).kit);
 
 const endUnits = (index: BoatIndex, { from, to }: LineEntry) => [from, to].flatMap((end) => unitAt(index, end) ?? []);
 
 /** The phase in which both ends of a line are aboard. */
-const phaseOf = (index: BoatIndex, line: LineEntry): number =>
+export const phaseOfLine = (index: BoatIndex, line: LineEntry): number =>
   Math.max(1, ...endUnits(index, line).map(({ fate, phase = 1 }) => (fate === 'comes' ? phase : 1)));
 
 /** How a cable is got into place: in a mast, through a pipe that is full, or by the ten metres; not at all where it stays in one place. */
@@ -66,11 +67,11 @@ export const lineWork = (index: BoatIndex, plan: Pick<Plan, 'lines' | 'ways' | '
   );
   const fresh = plan.lines
     .filter(({ kept }) => kept === undefined)
-    .map((line) => ({ line, phase: phaseOf(index, line) }));
-  const phaseOfLine = new Map(fresh.map(({ line, phase }) => [line.id, phase]));
+    .map((line) => ({ line, phase: phaseOfLine(index, line) }));
+  const phaseBy = new Map(fresh.map(({ line, phase }) => [line.id, phase]));
   const holes = plan.passages
-    .filter(({ takes, line }) => takes === 'wider-hole' && phaseOfLine.has(line))
-    .map(({ way, line }): Work => ({ task: 'widen-hole', count: 1, phase: phaseOfLine.get(line) ?? 1, of: way }));
+    .filter(({ takes, line }) => takes === 'wider-hole' && phaseBy.has(line))
+    .map(({ way, line }): Work => ({ task: 'widen-hole', count: 1, phase: phaseBy.get(line) ?? 1, of: way }));
   return [
     ...fresh.flatMap(({ line, phase }) =>
       workOf(index, full, line).map((work): Work => ({ ...work, phase, of: line.id })),

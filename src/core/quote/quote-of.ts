@@ -11,7 +11,7 @@ import type { HourLine, PartsLine, Quote, QuotePart, QuotePhase, QuoteSums, Rang
 import { workToDo } from './work-to-do.ts';
 
 /** Everything bought, phase by phase where she is refitted in several. */
-const partsOf = ({ shopping, phases }: Pick<Plan, 'shopping' | 'phases'>): QuotePart[] =>
+export const partsOf = ({ shopping, phases }: Pick<Plan, 'shopping' | 'phases'>): QuotePart[] =>
   phases === undefined
     ? shopping.map(({ id, item, kind, count, by, each }) => ({
         ...{ id, item, kind, count, by, phase: 1 },

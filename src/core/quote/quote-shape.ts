@@ -15,6 +15,8 @@ export interface Work {
   readonly phase: number;
   /** the unit, line or way it is for; absent where it is for the whole boat */
   readonly of?: string;
+  /** units fitted within it that have no piece of their own */
+  readonly also?: readonly string[];
   /** hours of one, where the boat file says them for this very thing */
   readonly eachH?: number;
 }

@@ -4,10 +4,10 @@ import type { QuoteTask } from '../facts/quote-figures.ts';
 import type { Work } from './quote-shape.ts';
 
 /** Kinds that stand in a hole cut for them. */
-const inHoles: ReadonlySet<string> = new Set(['display', 'instrument', 'pilot-head', 'keypad']);
+export const inHoles: ReadonlySet<string> = new Set(['display', 'instrument', 'pilot-head', 'keypad']);
 
 /** Kinds that are no work of this trade to take out or put in. */
-const notFitted: ReadonlySet<string> = new Set(['engine', 'gearbox', 'steering-compass', 'tablet']);
+export const notFitted: ReadonlySet<string> = new Set(['engine', 'gearbox', 'steering-compass', 'tablet']);
 
 /** Tasks of kinds that have one of their own. */
 const ownTask: Readonly<Record<string, QuoteTask>> = {
@@ -75,17 +75,25 @@ const putIn = ({ index, units }: Fitting): Work[] => {
     const task = ownTask[kindOf(index, unit)];
     return task === undefined ? [] : [{ task, count: 1, phase: phaseOf(unit), of: unit.id }];
   });
-  const left = new Map<string, number>();
+  const used = new Map<string, number>();
+  const also = new Map<Work, string[]>();
   const others = fresh.flatMap((unit): Work[] => {
     const kind = kindOf(index, unit);
     if (ownTask[kind] !== undefined || inHoles.has(kind) || notFitted.has(kind)) return [];
-    const host = within[kind];
-    const free = left.get(kind) ?? own.filter(({ task }) => task === host).length;
-    left.set(kind, free - 1);
-    if (host !== undefined && free > 0) return [];
+    const nth = used.get(kind) ?? 0;
+    used.set(kind, nth + 1);
+    const host = within[kind] === undefined ? undefined : own.filter(({ task }) => task === within[kind])[nth];
+    if (host !== undefined) {
+      also.set(host, [...(also.get(host) ?? []), unit.id]);
+      return [];
+    }
     return [{ task: isAloft(index, unit) ? 'fit-aloft' : 'fit-unit', count: 1, phase: phaseOf(unit), of: unit.id }];
   });
-  return [...own, ...others];
+  const hosts = own.map((one): Work => {
+    const units = also.get(one);
+    return units === undefined ? one : { ...one, also: units };
+  });
+  return [...hosts, ...others];
 };
 
 /** The work on units: those that go are taken out, those that come are fitted. */
