@@ -52,9 +52,13 @@ const line = (name: string, answers: readonly Answered[]): string => {
   return `  ${name.padEnd(22)}${count} right   median ${at(sorted, 0.5)} ms   95 % ${at(sorted, 0.95)} ms   longest ${at(sorted, 1)} ms`;
 };
 
+/** As few descriptors as a system gives a program that asks for no more. */
+const serverDescriptors = 256;
+
 const started = (folder: string): Promise<{ server: ChildProcess; app: string; phonePort: number }> => {
   const program = `${root}dist/cli/main.js`;
-  const server = spawn(process.execPath, [program, 'open', folder, '--port', '0', '--lan', '--lan-port', '0']);
+  const args = [process.execPath, program, 'open', folder, '--port', '0', '--lan', '--lan-port', '0'];
+  const server = spawn('sh', ['-c', `ulimit -n ${serverDescriptors} 2>/dev/null; exec "$0" "$@"`, ...args]);
   server.stderr.pipe(process.stderr);
   let said = '';
   return new Promise((done) => {

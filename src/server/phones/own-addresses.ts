@@ -17,6 +17,14 @@ const lookAgainMs = 2000;
 /** `::ffff:192.0.2.7` is how a listener for both kinds of address writes 192.0.2.7. */
 export const plainAddress = (address: string | undefined): string => (address ?? '').replace(/^::ffff:/, '');
 
+/** Networks that people make at home and aboard come before those that programs make for themselves. */
+const usualFirst = ['192.168.', '10.'];
+const rankOf = (address: string): number => {
+  const at = usualFirst.findIndex((begin) => address.startsWith(begin));
+  return at < 0 ? usualFirst.length : at;
+};
+const byUse = (one: string, other: string): number => rankOf(one) - rankOf(other) || byCodeUnit(one, other);
+
 const look = (names: readonly string[]): OwnAddresses => {
   const found = Object.values(networkInterfaces())
     .flatMap((cards) => cards ?? [])
@@ -24,7 +32,7 @@ const look = (names: readonly string[]): OwnAddresses => {
   const near = new BlockList();
   near.addSubnet('127.0.0.0', 8, 'ipv4');
   for (const { address, cidr } of found) near.addSubnet(address, Number(cidr?.split('/')[1] ?? 32), 'ipv4');
-  const addresses = found.flatMap(({ internal, address }) => (internal ? [] : [address])).sort(byCodeUnit);
+  const addresses = found.flatMap(({ internal, address }) => (internal ? [] : [address])).sort(byUse);
   return {
     addresses,
     hosts: new Set([...names, ...addresses, '127.0.0.1', 'localhost']),

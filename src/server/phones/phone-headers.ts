@@ -9,5 +9,5 @@ export const phoneHeaders = {
   'x-frame-options': 'DENY',
   'referrer-policy': 'no-referrer',
   'cross-origin-resource-policy': 'same-origin',
-  'permissions-policy': 'camera=(), microphone=(), geolocation=(), usb=(), serial=(), bluetooth=()',
+  'permissions-policy': 'camera=(), microphone=(), geolocation=(), usb=(), serial=()',
 } as const;

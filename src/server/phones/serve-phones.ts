@@ -4,6 +4,7 @@ import { type Answer, says } from '../answer.ts';
 import { sendAnswer, sendFile } from '../send-answer.ts';
 import type { StaticFile } from '../static-files.ts';
 import { boundConnection, endUnread } from './connection-ends.ts';
+import { inSmallPieces } from './in-small-pieces.ts';
 import { type OwnAddresses, plainAddress } from './own-addresses.ts';
 import type { PhoneDesk } from './phone-desk.ts';
 import { phoneHeaders } from './phone-headers.ts';
@@ -124,6 +125,7 @@ const guardDoor = (server: Server, { gate, own }: Door): void => {
     }
     socket.once('close', leave);
     for (const serve of serves) serve.call(server, socket);
+    inSmallPieces(socket);
   });
 };
 
