@@ -70,6 +70,7 @@ const rowsOf = (day: PhoneDay, sheet: PhoneSheet, state: PhoneState, parts: Scre
 /** One day of the work: what is dark tonight, the jobs in their order, what is looked to before everybody goes. */
 export const todayScreen = (parts: ScreenParts): Screen => {
   let chosen: string | undefined;
+  let chosenOn = dateNow();
   let state: PhoneState | undefined;
   const title = el('h2', {});
   const says = el('p', {});
@@ -86,12 +87,14 @@ export const todayScreen = (parts: ScreenParts): Screen => {
   const turn = el('div', { class: 'choices' }, earlier, later);
   const update = (now: PhoneState): void => {
     state = now;
+    // a page that stayed open over night begins with the new day
+    if (chosenOn !== dateNow()) chosen = undefined;
+    chosenOn = dateNow();
     const days = now.sheet?.days ?? [];
     const found = days.findIndex(({ key }) => key === chosen);
     const at = found < 0 ? firstShown(days, now) : found;
     const day = days[at];
-    if (day !== undefined && chosen !== undefined) chosen = day.key;
-    chosen ??= day?.key;
+    chosen = day?.key;
     title.textContent = day?.title ?? words.screens.today;
     says.textContent = day?.says ?? '';
     none.textContent = now.sheet === undefined ? words.noSheet : today.none;
