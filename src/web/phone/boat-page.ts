@@ -12,7 +12,8 @@ import { todayScreen } from './screens/today-screen.ts';
 import { stateLine } from './state-line.ts';
 import type { Carried } from './store/carried-entries.ts';
 import { keepSyncing, type Later } from './store/keep-syncing.ts';
-import { type Again, startPhoneStore } from './store/phone-store.ts';
+import type { Again } from './store/phone-state.ts';
+import { startPhoneStore } from './store/phone-store.ts';
 import { waitingEntries } from './store/waiting-entries.ts';
 import { words } from './words.ts';
 

@@ -96,7 +96,8 @@ export const startPhone = (root: HTMLElement): void => {
         browserShelf.set(nameKey, wish.name);
         const told = await pair(browserShelf, wish);
         if (told === 'full') return words.pair.full;
-        if (told.kind === 'unheard' || told.kind === 'unpaired') return words.pair.unheard;
+        if (told.kind === 'unheard') return told.says ?? words.pair.unheard;
+        if (told.kind === 'unpaired') return words.pair.unheard;
         if (told.kind === 'refused') return told.says;
         if (boat === undefined) void showBoats(false);
         else openBoat(boat);

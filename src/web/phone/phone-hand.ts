@@ -1,7 +1,7 @@
 import type { Photo } from '../../core/boat/photo.ts';
 import type { NewEntry } from '../../core/log/new-entry.ts';
 import { shrinkPhoto } from './kept/shrink-photo.ts';
-import type { PhoneStore } from './store/phone-store.ts';
+import type { PhoneStore } from './store/phone-state.ts';
 import { words } from './words.ts';
 
 /** What was written last, and the entry that takes it back. */

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { emptyLog } from '../../core/log/boat-log.ts';
 import { clockWords, stateWords } from './state-line.ts';
-import type { PhoneState } from './store/phone-store.ts';
+import type { PhoneState } from './store/phone-state.ts';
 
 const heardAtMs = Date.now();
 const state = (over: Partial<PhoneState>): PhoneState => ({

@@ -1,7 +1,7 @@
 import { el } from './dom/el.ts';
 import { clockSkewMs } from './link/clock-skew.ts';
 import { momentWords } from './screens/signed-line.ts';
-import type { PhoneState } from './store/phone-store.ts';
+import type { PhoneState } from './store/phone-state.ts';
 import { words } from './words.ts';
 
 const { state: says } = words;

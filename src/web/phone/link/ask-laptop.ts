@@ -31,8 +31,11 @@ const headersOf = ({ token, tag, json, picture }: Asked): Record<string, string>
   ...(picture === undefined ? {} : { 'content-type': picture.type }),
 });
 
-const saysIn = (json: unknown): string | undefined =>
-  typeof json === 'object' && json !== null && 'says' in json && typeof json.says === 'string' ? json.says : undefined;
+/** The sentence of an answer, with what to do about it; undefined where it is not the laptop that speaks. */
+const saysIn = (json: unknown): string | undefined => {
+  if (typeof json !== 'object' || json === null || !('says' in json) || typeof json.says !== 'string') return undefined;
+  return 'whatToDo' in json && typeof json.whatToDo === 'string' ? `${json.says} ${json.whatToDo}` : json.says;
+};
 
 const afterOf = (response: Response): { afterS?: number } => {
   const afterS = Number(response.headers.get('retry-after') ?? Number.NaN);
@@ -43,11 +46,11 @@ const afterOf = (response: Response): { afterS?: number } => {
 const heardIn = async (response: Response): Promise<Heard<Told>> => {
   const tag = (response.headers.get('etag') ?? '').replace(/^W\//, '').replaceAll('"', '');
   if (response.status === 304) return { kind: 'heard', value: { json: undefined, tag, isAsBefore: true } };
-  if (response.status === 429 || response.status >= 500) return { ...unheard, ...afterOf(response) };
   const json: unknown = await response.json();
   if (response.ok) return { kind: 'heard', value: { json, tag, isAsBefore: false } };
   const says = saysIn(json);
   if (says === undefined) return unheard;
+  if (response.status === 429 || response.status >= 500) return { ...unheard, ...afterOf(response), says };
   return response.status === 401 ? { kind: 'unpaired' } : { kind: 'refused', says };
 };
 

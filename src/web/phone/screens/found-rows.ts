@@ -3,7 +3,7 @@ import type { EntryOf } from '../../../core/log/log-entry.ts';
 import type { PhoneStop } from '../../../papers/phone/phone-stops.ts';
 import { el } from '../dom/el.ts';
 import type { Row } from '../dom/keyed-rows.ts';
-import type { PhoneState } from '../store/phone-store.ts';
+import type { PhoneState } from '../store/phone-state.ts';
 import { words } from '../words.ts';
 import type { ScreenParts } from './screen.ts';
 import { signedLine, signedMark } from './signed-line.ts';

@@ -2,7 +2,7 @@ import type { PhoneJob } from '../../../papers/phone/phone-day.ts';
 import type { PhoneSheet } from '../../../papers/phone/phone-sheet.ts';
 import { el } from '../dom/el.ts';
 import type { Row } from '../dom/keyed-rows.ts';
-import type { PhoneState } from '../store/phone-store.ts';
+import type { PhoneState } from '../store/phone-state.ts';
 import { words } from '../words.ts';
 import { cautionLines } from './caution-lines.ts';
 import type { ScreenParts } from './screen.ts';

@@ -1,5 +1,5 @@
 import type { PhoneHand } from '../phone-hand.ts';
-import type { PhoneState } from '../store/phone-store.ts';
+import type { PhoneState } from '../store/phone-state.ts';
 
 /** One screen of a boat: made once, and told of each state. */
 export interface Screen {

@@ -1,6 +1,6 @@
 import type { LogEntry } from '../../../core/log/log-entry.ts';
 import { el } from '../dom/el.ts';
-import type { PhoneState } from '../store/phone-store.ts';
+import type { PhoneState } from '../store/phone-state.ts';
 import { words } from '../words.ts';
 import type { ScreenParts } from './screen.ts';
 

@@ -2,7 +2,7 @@ import type { PhoneSheet } from '../../../papers/phone/phone-sheet.ts';
 import type { PhoneStop } from '../../../papers/phone/phone-stops.ts';
 import { el } from '../dom/el.ts';
 import { putRows, type Row } from '../dom/keyed-rows.ts';
-import type { PhoneState } from '../store/phone-store.ts';
+import type { PhoneState } from '../store/phone-state.ts';
 import { words } from '../words.ts';
 import { cautionLines } from './caution-lines.ts';
 import { photoRow, seenRow } from './found-rows.ts';
@@ -60,6 +60,7 @@ export const surveyScreen = (parts: ScreenParts): Screen => {
     update(state) {
       const { sheet } = state;
       none.hidden = sheet !== undefined;
+      none.textContent = state.sheetSays ?? words.noSheet;
       if (sheet === undefined) return;
       const rows = sheet.stops.map((stop) => {
         const view = views.get(stop.place) ?? stopView(parts);

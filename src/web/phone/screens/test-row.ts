@@ -7,7 +7,7 @@ import { printReading } from '../../../papers/proof/print-reading.ts';
 import { el } from '../dom/el.ts';
 import { keepTyping, writeTyped } from '../dom/kept-typing.ts';
 import type { Row } from '../dom/keyed-rows.ts';
-import type { PhoneState } from '../store/phone-store.ts';
+import type { PhoneState } from '../store/phone-state.ts';
 import { words } from '../words.ts';
 import type { ScreenParts } from './screen.ts';
 import { signedLine, signedMark } from './signed-line.ts';

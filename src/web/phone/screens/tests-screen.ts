@@ -3,7 +3,7 @@ import { judge } from '../../../core/proof/dock/judge.ts';
 import type { PhoneTest } from '../../../papers/phone/phone-tests.ts';
 import { el } from '../dom/el.ts';
 import { putRows } from '../dom/keyed-rows.ts';
-import type { PhoneState } from '../store/phone-store.ts';
+import type { PhoneState } from '../store/phone-state.ts';
 import { words } from '../words.ts';
 import type { Screen, ScreenParts } from './screen.ts';
 import { testRow } from './test-row.ts';
@@ -72,7 +72,7 @@ export const testsScreen = (parts: ScreenParts): Screen => {
     state = now;
     const groups = groupsOf(now.sheet?.tests ?? []);
     const verdicts = verdictsOf(now);
-    none.textContent = now.sheet === undefined ? words.noSheet : words.tests.none;
+    none.textContent = now.sheet === undefined ? (now.sheetSays ?? words.noSheet) : words.tests.none;
     none.hidden = groups.length > 0;
     const rows = groups.map((group) => {
       const view = views.get(group.key) ?? groupView(parts, () => isOnlyOpen);

@@ -1,7 +1,7 @@
 import type { PhoneTick } from '../../../papers/phone/phone-day.ts';
 import { el } from '../dom/el.ts';
 import type { Row } from '../dom/keyed-rows.ts';
-import type { PhoneState } from '../store/phone-store.ts';
+import type { PhoneState } from '../store/phone-state.ts';
 import { words } from '../words.ts';
 import type { ScreenParts } from './screen.ts';
 import { momentWords } from './signed-line.ts';

@@ -2,7 +2,7 @@ import type { PhoneDay } from '../../../papers/phone/phone-day.ts';
 import type { PhoneSheet } from '../../../papers/phone/phone-sheet.ts';
 import { el } from '../dom/el.ts';
 import { putRows, type Row } from '../dom/keyed-rows.ts';
-import type { PhoneState } from '../store/phone-store.ts';
+import type { PhoneState } from '../store/phone-state.ts';
 import { words } from '../words.ts';
 import { jobRow } from './job-row.ts';
 import type { Screen, ScreenParts } from './screen.ts';
@@ -97,7 +97,7 @@ export const todayScreen = (parts: ScreenParts): Screen => {
     chosen = day?.key;
     title.textContent = day?.title ?? words.screens.today;
     says.textContent = day?.says ?? '';
-    none.textContent = now.sheet === undefined ? words.noSheet : today.none;
+    none.textContent = now.sheet === undefined ? (now.sheetSays ?? words.noSheet) : today.none;
     none.hidden = day !== undefined;
     turn.hidden = days.length < 2;
     earlier.disabled = at <= 0;

@@ -4,7 +4,7 @@ import type { PhoneStop, PhoneWay } from '../../../papers/phone/phone-stops.ts';
 import { el } from '../dom/el.ts';
 import { keepTyping, writeTyped } from '../dom/kept-typing.ts';
 import type { Row } from '../dom/keyed-rows.ts';
-import type { PhoneState } from '../store/phone-store.ts';
+import type { PhoneState } from '../store/phone-state.ts';
 import { words } from '../words.ts';
 import { photoMark, photoParts, seenMark, seenParts } from './found-rows.ts';
 import type { ScreenParts } from './screen.ts';

@@ -1,4 +1,4 @@
-import type { Again, PhoneStore } from './phone-store.ts';
+import type { Again, PhoneStore } from './phone-state.ts';
 
 /** While the laptop is heard it is asked so often, for others write too. */
 const everyMs = 8_000;

@@ -6,7 +6,7 @@ import type { LogEntry } from '../../../core/log/log-entry.ts';
  */
 export type Heard<Value> =
   | { readonly kind: 'heard'; readonly value: Value }
-  | { readonly kind: 'unheard'; readonly afterS?: number }
+  | { readonly kind: 'unheard'; readonly afterS?: number; readonly says?: string }
   | { readonly kind: 'unpaired' }
   | { readonly kind: 'refused'; readonly says: string };
 

@@ -1,59 +1,12 @@
-import { type BoatLog, boatLog } from '../../../core/log/boat-log.ts';
+import { boatLog } from '../../../core/log/boat-log.ts';
 import type { LogEntry } from '../../../core/log/log-entry.ts';
 import { type NewEntry, stampEntry } from '../../../core/log/new-entry.ts';
 import type { PhoneSheet } from '../../../papers/phone/phone-sheet.ts';
-import type { BoatLink, Heard } from './phone-link.ts';
+import type { Heard } from './phone-link.ts';
+import type { Again, PhoneState, PhoneStore, PhoneStoreParts, Standing } from './phone-state.ts';
 import { sendEntries, sendPhotos } from './send-waiting.ts';
-import { keysOf, type PictureShelf, type Shelf } from './shelf.ts';
-import { type AsideEntry, entriesIn, waitingEntries } from './waiting-entries.ts';
-
-/** How the phone stands with the laptop. */
-export type Standing = 'asking' | 'heard' | 'unheard' | 'unpaired' | 'refused';
-
-/** One boat as the phone has her. */
-export interface PhoneState {
-  /** what the laptop’s log and all that waits here come to */
-  readonly log: BoatLog;
-  /** ids of entries that the laptop’s log did not show yet */
-  readonly waiting: ReadonlySet<string>;
-  readonly aside: readonly AsideEntry[];
-  readonly standing: Standing;
-  /** when the laptop was heard last, by this phone’s clock */
-  readonly heardAtMs?: number;
-  /** why the laptop refuses to be asked, in a sentence */
-  readonly says?: string;
-  readonly sheet?: PhoneSheet;
-}
-
-export interface PhoneStore {
-  readonly state: () => PhoneState;
-  readonly onChange: (listener: () => void) => () => void;
-  /** the entry is on the shelf when this gives its id; undefined where there is no room: then nothing was written */
-  readonly write: (entry: NewEntry) => string | undefined;
-  /** a photo: its bytes are on the shelf before its entry is */
-  readonly writePhoto: (photo: Extract<NewEntry, { kind: 'photo' }>, bytes: Blob) => Promise<string | undefined>;
-  readonly dropAside: (id: string) => void;
-  /** looks at the shelf anew, where another tab may have written */
-  readonly lookAgain: () => void;
-  /** sends what waits but photos, and reads what is new */
-  readonly sync: () => Promise<Again>;
-  /** sends the photos that wait; beside `sync`, so that a picture on a weak link holds up no tick */
-  readonly sendPhotos: () => Promise<Again>;
-}
-
-/** How long to wait before it is worth trying again, where the laptop says so. */
-export interface Again {
-  readonly afterS?: number;
-}
-
-export interface PhoneStoreParts {
-  readonly boat: string;
-  readonly shelf: Shelf;
-  readonly pictures: PictureShelf;
-  readonly link: BoatLink;
-  readonly nowMs: () => number;
-  readonly newId: () => string;
-}
+import { keysOf } from './shelf.ts';
+import { entriesIn, waitingEntries } from './waiting-entries.ts';
 
 interface Read {
   readonly text: string;
@@ -94,6 +47,7 @@ export const startPhoneStore = ({ boat, shelf, pictures, link, nowMs, newId }: P
   let log: Read = { text: shelf.get(keys.log) ?? '', tag: undefined };
   let onLaptop: readonly LogEntry[] = entriesIn(log.text);
   let sheet = sheetIn(shelf.get(keys.sheet));
+  let sheetSays: string | undefined;
   let sheetTag: string | undefined;
   let standing: Standing = 'asking';
   let says: string | undefined;
@@ -111,6 +65,7 @@ export const startPhoneStore = ({ boat, shelf, pictures, link, nowMs, newId }: P
       ...(Number.isNaN(heard) ? {} : { heardAtMs: heard }),
       ...(says === undefined ? {} : { says }),
       ...(sheet === undefined ? {} : { sheet }),
+      ...(sheetSays === undefined ? {} : { sheetSays }),
     };
   };
   let state = made();
@@ -140,7 +95,7 @@ export const startPhoneStore = ({ boat, shelf, pictures, link, nowMs, newId }: P
 
   const stands = (answer: Heard<unknown>): void => {
     standing = answer.kind;
-    says = answer.kind === 'refused' ? answer.says : undefined;
+    says = answer.kind === 'refused' || answer.kind === 'unheard' ? answer.says : undefined;
     if (answer.kind === 'heard') shelf.set(keys.heard, String(nowMs()));
   };
 
@@ -152,6 +107,10 @@ export const startPhoneStore = ({ boat, shelf, pictures, link, nowMs, newId }: P
 
   const readSheet = async (): Promise<void> => {
     const asked = await link.sheet(sheetTag);
+    const saysNow = asked.kind === 'refused' || asked.kind === 'unheard' ? asked.says : undefined;
+    const isOther = saysNow !== sheetSays;
+    sheetSays = saysNow;
+    if (isOther) changed();
     if (asked.kind !== 'heard' || asked.value === 'as before') return;
     sheet = sheetIn(asked.value.text);
     sheetTag = asked.value.tag;

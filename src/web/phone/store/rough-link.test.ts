@@ -4,7 +4,8 @@ import { boatLog } from '../../../core/log/boat-log.ts';
 import type { NewEntry } from '../../../core/log/new-entry.ts';
 import { readLog } from '../../../core/log/read-log.ts';
 import { byCodeUnit } from '../../../core/units/by-code-unit.ts';
-import { type PhoneStore, startPhoneStore } from './phone-store.ts';
+import type { PhoneStore } from './phone-state.ts';
+import { startPhoneStore } from './phone-store.ts';
 import { type Fate, Laptop, picturesInMemory, RoughLink, shelfInMemory } from './rough-link.test-helper.ts';
 
 const picture = { hash: 'ab'.repeat(32), type: 'jpeg', widthPx: 20, heightPx: 10 } as const;
