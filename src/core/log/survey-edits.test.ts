@@ -74,7 +74,7 @@ test('what is of nothing in the boat is not offered', () => {
 const foundArb: fc.Arbitrary<Bare> = fc.oneof(
   fc.record({
     kind: fc.constant('measure' as const),
-    of: fc.constantFrom(way.id, otherWay.id),
+    of: fc.constantFrom(way.id, otherWay.id, unit.id),
     valueM: fc.integer({ min: 1, max: 9000 }).map((mm) => mm / 1000),
     how: fc.constant('taped' as const),
   }),

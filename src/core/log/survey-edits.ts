@@ -1,5 +1,6 @@
 import type { Boat } from '../boat/boat-schema.ts';
 import type { EditCall } from '../boat/history.ts';
+import type { Measure } from '../boat/measure.ts';
 import { answerEdit } from '../walk-round/answer-edits.ts';
 import type { BoatLog } from './boat-log.ts';
 import type { EntryOf } from './log-entry.ts';
@@ -19,11 +20,16 @@ export const leftTickId = (entry: string): string => `survey/${entry}`;
 const offered = (entry: SurveyEntry, edit: EditCall | undefined): OfferedEntry[] =>
   edit === undefined ? [] : [{ entry, edit }];
 
-const ofMeasure = ({ ways }: Boat, entry: EntryOf<'measure'>): OfferedEntry[] => {
-  const way = ways.find(({ id }) => id === entry.of);
-  if (way === undefined || (way.length.valueM === entry.valueM && way.length.how === entry.how)) return [];
-  const { valueM, how } = entry;
-  return offered(entry, { edit: 'tape-length', params: { way: way.id, length: { valueM, how } } });
+const ofMeasure = ({ ways, kit }: Boat, entry: EntryOf<'measure'>): OfferedEntry[] => {
+  const { of, valueM, how } = entry;
+  const isHeld = (held: Measure | undefined): boolean => held?.valueM === valueM && held.how === how;
+  const way = ways.find(({ id }) => id === of);
+  if (way !== undefined && !isHeld(way.length))
+    return offered(entry, { edit: 'tape-length', params: { way: of, length: { valueM, how } } });
+  const unit = kit.find(({ id }) => id === of);
+  if (unit !== undefined && !isHeld(unit.tail))
+    return offered(entry, { edit: 'tape-tail', params: { unit: of, tail: { valueM, how } } });
+  return [];
 };
 
 const ofSeen = ({ places, ways }: Boat, entry: EntryOf<'seen'>): OfferedEntry[] => {

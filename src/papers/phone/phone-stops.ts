@@ -1,5 +1,6 @@
 import { type BoatIndex, indexBoat } from '../../core/boat/boat-index.ts';
 import type { Boat, Way } from '../../core/boat/boat-schema.ts';
+import type { Measure } from '../../core/boat/measure.ts';
 import type { Photo } from '../../core/boat/photo.ts';
 import type { WalkQuestion } from '../../core/walk-round/walk-question.ts';
 import { walkRound } from '../../core/walk-round/walk-round.ts';
@@ -21,6 +22,8 @@ export interface PhoneUnit {
   readonly id: string;
   readonly name: string;
   readonly wantsSerial: boolean;
+  /** the cable from its place to its plug as the file has it, where it has one, and whether that was taped */
+  readonly tail?: Pick<PhoneWay, 'isTaped' | 'length'>;
   /** photos that are not there yet */
   readonly wantsPhotos: readonly Photo['shows'][];
 }
@@ -53,9 +56,13 @@ const wayOf = ({ ways, places }: BoatIndex, place: string, id: string): PhoneWay
   ];
 };
 
+const tailOf = (tail: Measure | undefined): Pick<PhoneUnit, 'tail'> =>
+  tail === undefined ? {} : { tail: { isTaped: tail.how === 'taped', length: lengthInWords(tail) } };
+
 const unitOf = ({ boat, kit }: BoatIndex, id: string, questions: readonly WalkQuestion[]): PhoneUnit => ({
   id,
   name: kit.get(id)?.name ?? id,
+  ...tailOf(kit.get(id)?.tail),
   wantsSerial: questions.some(({ about, kind, known }) => about === id && kind === 'serial' && !known),
   wantsPhotos: askedPhotos.filter(
     (shows) => !(boat.photos ?? []).some((photo) => photo.of === id && photo.shows === shows),

@@ -118,6 +118,8 @@ export const en = {
     asInFile: 'This place is as the file says',
     to: (place: string) => `Way to ${place}`,
     inFile: (says: string) => `in the file: ${says}`,
+    tail: (length: string) => `Cable from this place to its plug, in the file: ${length}`,
+    tailOf: (unit: string) => `cable to the plug of ${unit}`,
     known: { assumed: 'nobody has seen it', seen: 'seen', pulled: 'a line was pulled through' },
     so: 'It is so',
     cableCanGo: 'A cable can go',

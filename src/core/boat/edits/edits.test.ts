@@ -19,6 +19,15 @@ test('a taped length takes the place of a guess', () => {
   );
 });
 
+test('a taped tail takes the place of a guess', () => {
+  const tail = { valueM: 0.85, how: 'taped' } as const;
+  const boat = edits['tape-tail'].apply(tern, { unit: 'radio', tail });
+  expect(boat.kit.find(({ id }) => id === 'radio')?.tail).toEqual(tail);
+  expect(edits['tape-tail'].title({ unit: 'radio', tail }, tern)).toMatch(
+    /: from its place to its plug it is 0\.85 m, taped\.$/,
+  );
+});
+
 test('a route that is settled and let go again leaves the file as it was; one by a way that is none is refused', () => {
   const line = 'pair:converter.wires~radio.wires';
   const pinned = edits['pin-route'].apply(tern, { line, ways: ['locker-mast', 'helm-mast'], state: 'fixed' });

@@ -90,6 +90,7 @@ import { takeBackAtSea } from './take-back-at-sea.ts';
 import { takeBackFitted } from './take-back-fitted.ts';
 import { takeIdentities } from './take-identities.ts';
 import { tapeLength } from './tape-length.ts';
+import { tapeTail } from './tape-tail.ts';
 import { unpinLayout } from './unpin-layout.ts';
 import { unpinRoute } from './unpin-route.ts';
 
@@ -186,6 +187,7 @@ export const edits = {
   'take-back-fitted': takeBackFitted,
   'take-identities': takeIdentities,
   'tape-length': tapeLength,
+  'tape-tail': tapeTail,
   'unpin-layout': unpinLayout,
   'unpin-route': unpinRoute,
 } as const;

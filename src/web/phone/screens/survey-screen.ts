@@ -18,7 +18,8 @@ const openOf = (stop: PhoneStop, { log }: PhoneState): number => {
     stop.ways.filter(
       ({ id, known, isTaped }) => (known === 'assumed' && !isSeen(id)) || !(isTaped || log.measures.has(id)),
     ).length +
-    stop.units.filter(({ id, wantsSerial }) => wantsSerial && !log.aboard.has(id)).length
+    stop.units.filter(({ id, wantsSerial }) => wantsSerial && !log.aboard.has(id)).length +
+    stop.units.filter(({ id, tail }) => tail?.isTaped === false && !log.measures.has(id)).length
   );
 };
 

@@ -1,3 +1,5 @@
+import type { EntryOf } from '../../../core/log/log-entry.ts';
+import { lengthInWords } from '../../../papers/phone/length-in-words.ts';
 import type { PhoneUnit } from '../../../papers/phone/phone-stops.ts';
 import { el } from '../dom/el.ts';
 import { keepTyping, writeTyped } from '../dom/kept-typing.ts';
@@ -5,6 +7,7 @@ import type { Row } from '../dom/keyed-rows.ts';
 import type { PhoneState } from '../store/phone-state.ts';
 import { words } from '../words.ts';
 import { photoMark, photoParts } from './found-rows.ts';
+import { lengthEntry } from './length-entry.ts';
 import type { ScreenParts } from './screen.ts';
 import { signedLine, signedMark } from './signed-line.ts';
 
@@ -49,14 +52,30 @@ const plateEntry = ({ id, name }: PhoneUnit, { hand }: ScreenParts): HTMLElement
   );
 };
 
+/** The cable from the place of a unit to its plug, where the file has a length of it. */
+const tailParts = (
+  { id, name, tail }: PhoneUnit,
+  taped: EntryOf<'measure'> | undefined,
+  state: PhoneState,
+  parts: ScreenParts,
+): (HTMLElement | undefined)[] =>
+  tail === undefined
+    ? []
+    : [
+        el('p', {}, survey.tail(tail.length)),
+        taped === undefined ? undefined : signedLine(survey.taped(lengthInWords(taped)), taped, state, parts),
+        lengthEntry(id, survey.tailOf(name), parts),
+      ];
+
 /** A unit as it hangs aboard: what stands on its label, and how it looks. */
 export const unitRow = (unit: PhoneUnit, state: PhoneState, parts: ScreenParts): Row => {
   const { id, name, wantsSerial, wantsPhotos } = unit;
   const noted = state.log.aboard.get(id);
+  const taped = state.log.measures.get(id);
   const asks = wantsPhotos.map((shows) => [shows, survey.photos[shows]] as const);
   return {
     key: `unit ${id}`,
-    mark: `${JSON.stringify(unit)} ${noted === undefined ? '' : signedMark(noted, state)} ${photoMark(id, state)}`,
+    mark: `${JSON.stringify(unit)} ${noted === undefined ? '' : signedMark(noted, state)} ${taped === undefined ? '' : signedMark(taped, state)} ${photoMark(id, state)}`,
     draw: () =>
       el(
         'li',
@@ -64,6 +83,7 @@ export const unitRow = (unit: PhoneUnit, state: PhoneState, parts: ScreenParts):
         el('h3', {}, name),
         noted === undefined ? undefined : signedLine(survey.noted(noted.serial, noted.software), noted, state, parts),
         wantsSerial ? plateEntry(unit, parts) : undefined,
+        ...tailParts(unit, taped, state, parts),
         ...photoParts({ of: id, name, asks: [...asks, ['other', survey.photos.other]] }, state, parts),
       ),
   };
