@@ -27,6 +27,7 @@ const readByFew: readonly {
   { readers: 'blackouts/', part: { blackouts: withoutLateParts.blackouts }, brings: ['blackouts', 'vitals'] },
   { readers: 'phases/', part: { phases: withoutLateParts.phases }, brings: ['phases'] },
   { readers: 'energy/', part: { energy: withoutLateParts.energy }, brings: ['energy', 'unknownDraws'] },
+  { readers: 'work/', part: { work: withoutLateParts.work }, brings: ['work'] },
   { readers: 'bus/no-layout-found', part: { mends: withoutLateParts.mends }, brings: ['mend', 'unlaid'] },
 ];
 

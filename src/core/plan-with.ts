@@ -28,6 +28,7 @@ import type { planLighting } from './screens/plan-lighting.ts';
 import { withOrders } from './shopping/with-orders.ts';
 import type { planSources } from './sources/plan-sources.ts';
 import type { TestEntry } from './tests-shape.ts';
+import type { PlanWork } from './work-shape.ts';
 
 /** What takes time or much script, and what a first picture can do without. */
 export interface LateParts extends LaidLateParts {
@@ -51,6 +52,8 @@ export interface LateParts extends LaidLateParts {
   readonly lighting: typeof planLighting;
   /** what is measured and tried at the dock */
   readonly tests: typeof dockSheet;
+  /** what is done in which order, by whom, and what is dark meanwhile */
+  readonly work: (input: { readonly index: BoatIndex; readonly plan: PlanDraft }) => PlanWork | undefined;
   /** what every rule finds */
   readonly findings: (input: RuleInput) => Finding[];
 }
@@ -79,6 +82,7 @@ export const withoutLateParts: LateParts = {
   remote: () => ({ remote: [] }),
   lighting: () => ({ lighting: [] }),
   tests: () => [],
+  work: () => undefined,
   findings: () => [],
 };
 
@@ -115,7 +119,7 @@ const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedB
  * `pictures`: hashes of those that lie beside the boat file, where somebody looked; a plan without says nothing of them.
  */
 export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
-  const { wire, cures, mends, sources, sheet, blackouts, phases, remote, lighting, tests, findings } = given;
+  const { wire, cures, mends, sources, sheet, blackouts, phases, remote, lighting, tests, work, findings } = given;
   return (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat), pictures?: ReadonlySet<string>): Plan => {
     const { boat: wired, proposal } = wire(boat);
     const index = indexBoat(wired);
@@ -163,7 +167,9 @@ export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
       ...table,
       ...(steps === undefined ? {} : { phases: roundPlan(steps) }),
     };
-    const whole: PlanDraft = { ...parts, tests: tests({ index, plan: parts }).map(roundedTest) };
+    const tested: PlanDraft = { ...parts, tests: tests({ index, plan: parts }).map(roundedTest) };
+    const done = work({ index, plan: tested });
+    const whole: PlanDraft = done === undefined ? tested : { ...tested, work: roundPlan(done) };
     const beside = pictures === undefined ? {} : { pictures };
     const found = findings({ index, plan: whole, reaches: refit.reachesIn(phase), ...beside });
     return { ...whole, findings: withReasons(found, boat.accepted) };

@@ -23,6 +23,7 @@ import { planLighting } from './screens/plan-lighting.ts';
 import { busChoices } from './shopping/bus-choices.ts';
 import { ledRound, orderOf } from './shopping/order-of.ts';
 import { planSources } from './sources/plan-sources.ts';
+import { planWork } from './work/plan-work.ts';
 
 const findings = (input: RuleInput): Finding[] => runRules(rules, input);
 
@@ -47,6 +48,7 @@ export const lateParts: LateParts = {
   remote: planRemote,
   lighting: planLighting,
   tests: dockSheet,
+  work: planWork,
   findings,
 };
 
@@ -55,8 +57,11 @@ const laidOf = planLaid(lateParts);
 /** The plan of a boat, whole: see `planWith`. */
 export const plan = planWith(lateParts, laidOf);
 
-/** The same but for what tries many boats: cures of single points, and each phase as a boat of its own. For the moment after an edit. */
-export const nearPlan = planWith({ ...lateParts, blackouts: blackoutTable, phases: () => undefined }, laidOf);
+/** The same but for what tries many boats, cures of single points and each phase as a boat of its own, and the order of the work. For the moment after an edit. */
+export const nearPlan = planWith(
+  { ...lateParts, blackouts: blackoutTable, phases: () => undefined, work: () => undefined },
+  laidOf,
+);
 
 /** The plan of a boat while its layouts are still looked for: checked by every rule, without what takes time. */
 export const checkedPlan = planWith({

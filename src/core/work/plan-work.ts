@@ -1,55 +1,47 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
-import { addDays } from '../units/add-days.ts';
-import type { Job, PhaseWork, PlanWork, Watched } from '../work-shape.ts';
+import type { PlanDraft } from '../plan-shape.ts';
+import type { PlanWork } from '../work-shape.ts';
+import { jobsOf } from './jobs/jobs-of.ts';
+import { leavingOf } from './jobs/leaving-of.ts';
+import { watchedOf } from './jobs/watched-of.ts';
 import type { LeadDays } from './order/order-by.ts';
-import { planPhaseWork, type WorkAnswers, type WorkState } from './plan-phase-work.ts';
+import type { WorkAnswers, WorkState } from './plan-phase-work.ts';
+import { putTogether } from './put-together.ts';
 
-/** What the work of a boat is put together from. */
-export interface WorkParts {
+/** What the work is planned from. `answers`: orders found, by the hash of their problem; `state`: what is done, and what day it is. */
+export interface WorkInput {
   readonly index: BoatIndex;
-  /** the jobs of all phases */
-  readonly jobs: readonly Job[];
-  readonly watchedIn: (phase: number) => readonly Watched[];
-  readonly leaving: PlanWork['leaving'];
-  readonly leads: LeadDays;
+  readonly plan: Omit<PlanDraft, 'work'>;
   readonly answers?: WorkAnswers;
   readonly state?: WorkState;
 }
 
-const nothingDone: WorkState = { done: new Map() };
+/** How long what is not there yet takes to come: items not yet ordered, by their days to come, and papers nobody has asked for. */
+const leadsOf = ({ index, plan }: WorkInput): LeadDays =>
+  new Map([
+    ...(index.boat.orders ?? []).flatMap(({ item, state, leadDays }): [string, number][] =>
+      state === 'order' && leadDays !== undefined ? [[item, leadDays]] : [],
+    ),
+    ...plan.shipPapers.flatMap(({ paper, state, waitDays }): [string, number][] =>
+      state === 'to-start' || state === 'to-ask' ? [[paper, waitDays]] : [],
+    ),
+  ]);
 
 /**
- * The work of every phase in its order, one after another: a phase that has no first day of its own begins on the day after the
- * last of the one before. An answer that the checker refuses counts as missing; where one is missing, a quick one is found.
+ * The work of a refit: the jobs that come of the plan, what she must not be without meanwhile, and the order of each phase with the
+ * least dark hours that was found. Pure; without answers the orders are quick ones.
  */
-export const putTogether = ({
-  index,
-  jobs,
-  watchedIn,
-  leaving,
-  leads,
-  answers = new Map(),
-  state = nothingDone,
-}: WorkParts): PlanWork => {
-  const work = index.boat.work ?? {};
-  const numbers = [...new Set(jobs.map(({ phase }) => phase))].sort((a, b) => a - b);
-  const phases: PhaseWork[] = [];
-  let next: string | undefined;
-  for (const phase of numbers) {
-    const first = work.starts?.find((start) => start.phase === phase)?.on ?? next;
-    const own = planPhaseWork({
-      phase,
-      jobs: jobs.filter((job) => job.phase === phase),
-      functions: watchedIn(phase),
-      work,
-      leads,
-      answers,
-      state,
-      ...(first === undefined ? {} : { first }),
-    });
-    phases.push(own);
-    const last = own.order === undefined ? own.days.at(-1)?.date : own.days[own.order.cost.lastDay]?.date;
-    next = last === undefined ? undefined : addDays(last, 1);
-  }
-  return { phases, leaving };
+export const planWork = (input: WorkInput): PlanWork => {
+  const { index, plan, answers, state } = input;
+  const jobs = jobsOf({ index, plan });
+  const watched = watchedOf({ index, plan, jobs });
+  return putTogether({
+    index,
+    jobs,
+    watchedIn: (phase) => watched.get(phase) ?? [],
+    leaving: leavingOf({ index, plan, jobs }),
+    leads: leadsOf(input),
+    ...(answers === undefined ? {} : { answers }),
+    ...(state === undefined ? {} : { state }),
+  });
 };

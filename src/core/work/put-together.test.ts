@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { aBoat } from '../boat/a-boat.test-helper.ts';
 import { indexBoat } from '../boat/boat-index.ts';
-import { putTogether } from './plan-work.ts';
+import { putTogether } from './put-together.ts';
 import { aJob } from './some-jobs.test-helper.ts';
 
 const jobs = [aJob('a', { slots: 12 }), aJob('b', { slots: 12 }), aJob('c:2', { phase: 2 })];
