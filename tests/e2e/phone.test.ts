@@ -158,10 +158,23 @@ test('a phone without wifi for a while, over a page and a laptop started anew, s
   await found.waitFor({ state: 'detached' });
 });
 
-test('a photo lies beside the boat once the laptop has it, under the hash of its bytes', async () => {
+test('a phone paired by the figures on the laptop leaves a photo beside the boat, and is a stranger once it is revoked there', async () => {
   const { page, complaints } = await openedPhone();
+  const desk = await (await browser.newContext({ viewport: windows.laptop })).newPage();
+  await desk.goto(`${laptop.address}/#/boat/sandpiper/work`);
+  const block = desk.locator('.phones-block');
+  await block.getByRole('button', { name: 'another code' }).click();
+  const earlier = await page.getByLabel('Code on the laptop').inputValue();
+  const figures = block
+    .locator('.phones-code .figure')
+    .filter({ hasNotText: `${earlier.slice(0, 3)} ${earlier.slice(3)}` });
+  await page.getByLabel('Code on the laptop').fill((await figures.textContent()) ?? '');
+  expect([...(await barriers(desk)), ...(await contrasts(desk))]).toEqual([]);
+  await block.evaluate((one) => one.scrollIntoView({ block: 'start' }));
+  await keepPicture(desk, 'phones-laptop-day');
   await page.getByLabel(/^Name of this phone/).fill('Robin');
   await page.getByRole('button', { name: 'Pair' }).click();
+  await block.getByText('Robin is paired.').waitFor(soon);
   await go(page, 'Survey');
   await page.locator('summary').first().click();
   const shot = await page.screenshot();
@@ -178,5 +191,10 @@ test('a photo lies beside the boat once the laptop has it, under the hash of its
   const pictures = readdirSync(join(folder, 'sandpiper/sandpiper.files'));
   expect(photos().map(({ picture }) => `${(picture as { hash: string }).hash}.jpeg`)).toEqual(pictures);
   await stands(page, /^All sent/);
+  await block.getByRole('button', { name: 'revoke Robin' }).click();
+  await block.getByText('Robin then reads and writes nothing any more.').waitFor();
+  await block.getByRole('button', { name: 'revoke Robin' }).click();
+  await block.getByRole('button', { name: 'revoke Robin' }).waitFor({ state: 'detached' });
+  await stands(page, /^This phone is no longer paired/);
   expect(complaints).toEqual([]);
 });
