@@ -36,8 +36,8 @@ describe('the work of a phase', () => {
 
   test('takes days ashore of its own where none are entered and days are only counted', () => {
     const phase = planPhaseWork({ ...undated, work: {} });
-    expect(phase.taken).toEqual([{ what: 'ashore', from: 1, to: 2 }]);
-    expect(phase.days[1]).toMatchObject({ afloat: false, moves: false });
+    expect(phase.taken).toEqual([{ what: 'ashore', from: 2, to: 4 }]);
+    expect(phase.days[2]).toMatchObject({ afloat: false, moves: false });
     expect(phase.days[0]).not.toHaveProperty('date');
     expect(phase.order).toBeDefined();
   });
@@ -60,6 +60,15 @@ describe('the work of a phase', () => {
       );
     expect(dateOf(planPhaseWork(input({ jobs: on('2027-04-07') })), 'pull:transducer')).toBe('2027-04-07');
     expect(dateOf(planPhaseWork(input({ jobs: on('2027-04-10') })), 'pull:transducer')).toBe('2027-04-10');
+  });
+
+  test('begins what hangs on an item not ordered yet no sooner than it would come if it were ordered today', () => {
+    const jobs = sounderJobs.map(
+      (job): Job => (job.id === 'pull:transducer' ? { ...job, waitsFor: [{ what: 'item', id: 'cable' }] } : job),
+    );
+    const state = { today: '2027-03-20', done: new Map<string, string>() };
+    const phase = planPhaseWork(input({ jobs, state, leads: new Map([['cable', 18]]) }));
+    expect(dateOf(phase, 'pull:transducer')).toBe('2027-04-07');
   });
 
   test('says on which day to order what a job wants, rest days counted', () => {

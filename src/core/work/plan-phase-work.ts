@@ -1,5 +1,6 @@
 import { byCodeUnit } from '../boat/ids.ts';
 import type { Work } from '../boat/work.ts';
+import { addDays } from '../units/add-days.ts';
 import type { Job, PhaseWork, Watched } from '../work-shape.ts';
 import { calendarOf, type WorkCalendar } from './order/calendar.ts';
 import { checkWorkAnswer } from './order/check-work-answer.ts';
@@ -41,7 +42,21 @@ interface Asked {
   readonly answer?: WorkAnswer;
 }
 
-const askedOf = ({ phase, jobs, functions, work, answers, state, first }: PhaseInput): Asked => {
+/** Jobs with the day on which all comes that they hang on: what is not ordered yet would be there so long after today. */
+const withComing = ({ jobs, leads, state: { today } }: PhaseInput): readonly Job[] =>
+  today === undefined
+    ? jobs
+    : jobs.map((job) => ({
+        ...job,
+        waitsFor: job.waitsFor.map((one) => {
+          const lead = leads.get(one.id);
+          return one.on !== undefined || lead === undefined ? one : { ...one, on: addDays(today, lead) };
+        }),
+      }));
+
+const askedOf = (input: PhaseInput): Asked => {
+  const { phase, functions, work, answers, state, first } = input;
+  const jobs = withComing(input);
   const open = jobs.filter(({ id, leftOut }) => leftOut === undefined && !state.done.has(id));
   const days = [...state.done].filter(([id]) => jobs.some((job) => job.id === id)).map(([, day]) => day);
   const begin = first === undefined ? undefined : [first, ...days].sort(byCodeUnit)[0];
@@ -54,7 +69,14 @@ const askedOf = ({ phase, jobs, functions, work, answers, state, first }: PhaseI
       ...(today === undefined ? {} : { today }),
       stretch,
     });
-    const problem = workProblem({ phase, jobs, functions, calendar, work, done: state.done });
+    const problem = workProblem({
+      phase,
+      jobs,
+      functions,
+      calendar,
+      work,
+      done: state.done,
+    });
     const answer = answerTo(problem, answers);
     return { calendar, problem, ...(answer === undefined ? {} : { answer }) };
   };

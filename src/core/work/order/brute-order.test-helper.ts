@@ -1,21 +1,33 @@
-import { checkWorkAnswer, compareWorkCosts } from './check-work-answer.ts';
-import { brokenJobs } from './check-work-jobs.ts';
+import { brokenJobs, type Lying } from './check-work-jobs.ts';
 import type { WorkCost, WorkProblem, WorkStart } from './problem.ts';
 
-/** The least cost of all orders there are, found by trying every half hour and every hand for every job; absent where none holds. */
+interface Choice extends Lying {
+  readonly start: WorkStart;
+}
+
+/**
+ * The least cost of all orders there are, found by trying every half hour and every hand for every job; absent where none holds.
+ * What holds by itself and beside each other one holds in all, so pairs are tried once.
+ */
 export const bruteOrder = (problem: WorkProblem): WorkCost | undefined => {
-  const choices = problem.jobs.map((job) => startsOf(problem, job.id));
+  const choices = problem.jobs.map(({ id }) => choicesOf(problem, id));
+  const pairs = choices.map((own, n) =>
+    choices.slice(0, n).map((other, m) => holdTogether(problem, [m, n], other, own)),
+  );
+  const darkOf = darkCounter(problem);
+  const chosen: number[] = [];
   let best: WorkCost | undefined;
-  const chosen: WorkStart[] = [];
   const visit = (n: number): void => {
-    if (n === problem.jobs.length) {
-      const cost = costIf(problem, chosen);
-      if (cost !== undefined && (best === undefined || compareWorkCosts(cost, best) < 0)) best = cost;
+    if (n === choices.length) {
+      const places = chosen.flatMap((at, job) => choices[job]?.[at] ?? []);
+      const cost = costOf(problem, places, darkOf);
+      if (cost !== undefined && (best === undefined || isLess(cost, best))) best = cost;
       return;
     }
-    for (const start of choices[n] ?? []) {
-      chosen.push(start);
-      if (brokenJobs({ ...problem, jobs: problem.jobs.slice(0, n + 1) }, chosen).broken.length === 0) visit(n + 1);
+    for (let at = 0; at < (choices[n]?.length ?? 0); at += 1) {
+      if (!chosen.every((other, m) => pairs[n]?.[m]?.[other]?.[at] === true)) continue;
+      chosen.push(at);
+      visit(n + 1);
       chosen.pop();
     }
   };
@@ -23,27 +35,80 @@ export const bruteOrder = (problem: WorkProblem): WorkCost | undefined => {
   return best;
 };
 
-/** What starts cost where they hold: the checker is asked, and told the cost it says. */
-const costIf = (problem: WorkProblem, starts: readonly WorkStart[]): WorkCost | undefined => {
-  const nothing = { dark: 0, lastDay: 0, ascents: 0 };
-  const answer = { problem: problem.hash, starts, cost: nothing, bound: nothing, status: 'gap' as const, work: 0 };
-  const { cost } = checkWorkAnswer(problem, answer);
-  return checkWorkAnswer(problem, { ...answer, cost }).broken.length === 0 ? cost : undefined;
+const isLess = (a: WorkCost, b: WorkCost): boolean =>
+  (a.dark - b.dark || a.lastDay - b.lastDay || a.ascents - b.ascents) < 0;
+
+const holdTogether = (
+  problem: WorkProblem,
+  [m, n]: readonly [number, number],
+  others: readonly Choice[],
+  own: readonly Choice[],
+): boolean[][] => {
+  const two = { ...problem, jobs: problem.jobs.filter((_, at) => at === m || at === n) };
+  return others.map((other) => own.map((one) => brokenJobs(two, [other.start, one.start]).broken.length === 0));
 };
 
-/** Every beginning of one job that holds by itself. */
-const startsOf = (problem: WorkProblem, id: string): WorkStart[] => {
+/** What chosen places cost; absent where something is dark that never may be. */
+const costOf = (
+  problem: WorkProblem,
+  chosen: readonly Choice[],
+  darkOf: (n: number, chosen: readonly Choice[]) => number,
+): WorkCost | undefined => {
+  let dark = 0;
+  for (const [n, { hard }] of problem.functions.entries()) {
+    const own = darkOf(n, chosen);
+    if (hard && own > 0) return undefined;
+    dark += own;
+  }
+  const days = new Set<number>();
+  let lastDay = 0;
+  for (const [n, one] of chosen.entries()) {
+    lastDay = Math.max(lastDay, one.lastDay);
+    if (problem.jobs[n]?.aloft !== true) continue;
+    for (let day = one.day; day <= one.lastDay; day += 1) if (problem.days[day]?.mast === 'up') days.add(day);
+  }
+  return { dark, lastDay, ascents: days.size };
+};
+
+/** The half hours that a function is dark, one by one; known again by the places of the jobs it hangs on. */
+const darkCounter = ({ jobs, functions, days }: WorkProblem): ((n: number, chosen: readonly Choice[]) => number) => {
+  const known = functions.map(() => new Map<string, number>());
+  const at = new Map(jobs.map(({ id }, n) => [id, n]));
+  const numbers = (ids: readonly string[]): number[] => ids.map((id) => at.get(id) ?? 0);
+  const ways = functions.map((one) => one.ways.map((way) => ({ from: numbers(way.from), until: numbers(way.until) })));
+  return (n, chosen) => {
+    const own = ways[n] ?? [];
+    const spans = own.map(({ from, until }) => [
+      Math.max(0, ...from.map((job) => chosen[job]?.end ?? 0)),
+      Math.min(days.length * 48, ...until.map((job) => chosen[job]?.half ?? 0)),
+    ]);
+    const key = spans.join('/');
+    const found = known[n]?.get(key);
+    if (found !== undefined) return found;
+    let dark = 0;
+    for (const [day, { counts }] of days.entries()) {
+      if (!counts.includes(functions[n]?.id ?? '')) continue;
+      for (let half = day * 48; half < day * 48 + 48; half += 1)
+        if (!spans.some(([on = 0, off = 0]) => on <= half && half < off)) dark += 1;
+    }
+    known[n]?.set(key, dark);
+    return dark;
+  };
+};
+
+/** Every beginning of one job that holds by itself, with its end. */
+const choicesOf = (problem: WorkProblem, id: string): Choice[] => {
   const alone = { ...problem, jobs: problem.jobs.filter((job) => job.id === id) };
   const hands = problem.hands.map((hand) => hand.id);
   const people = alone.jobs[0]?.slots === 0 ? 0 : (alone.jobs[0]?.people ?? 1);
-  const sets =
-    people === 0
-      ? [[]]
-      : people === 1
-        ? hands.map((one) => [one])
-        : hands.flatMap((one, n) => hands.slice(n + 1).map((other) => [one, other]));
+  const pairs = hands.flatMap((one, n) => hands.slice(n + 1).map((other) => [one, other]));
+  const sets = [[[]], hands.map((one) => [one]), pairs][people] ?? [];
   return problem.days
     .flatMap((_, day) => Array.from({ length: problem.perDay + 1 }, (__, slot) => ({ day, slot })))
     .flatMap((at) => sets.map((own) => ({ job: id, ...at, hands: own })))
-    .filter((start) => brokenJobs(alone, [start]).broken.length === 0);
+    .flatMap((start) => {
+      const { broken, lies } = brokenJobs(alone, [start]);
+      const lying = lies.get(id);
+      return broken.length > 0 || lying === undefined ? [] : [{ ...lying, start }];
+    });
 };

@@ -23,11 +23,13 @@ export const orderByDays = ({
   readonly leads: LeadDays;
 }): PhaseWork['orderBy'] => {
   const dayOf = new Map(order.starts.map(({ job, day }) => [job, day]));
+  const paperOf = new Map(jobs.flatMap(({ id, kind, about }) => (kind === 'paper' ? [[id, about[0] ?? id]] : [])));
   const first = new Map<string, { job: string; day: number }>();
-  for (const { id, waitsFor, materials } of jobs) {
+  for (const { id, waitsFor, materials, after } of jobs) {
     const day = dayOf.get(id);
     if (day === undefined) continue;
-    for (const item of [...waitsFor.map((one) => one.id), ...materials.map((one) => one.item)]) {
+    const papers = after.flatMap(({ job }) => paperOf.get(job) ?? []);
+    for (const item of [...waitsFor.map((one) => one.id), ...materials.map((one) => one.item), ...papers]) {
       const known = first.get(item);
       if (known === undefined || day < known.day || (day === known.day && id < known.job))
         first.set(item, { job: id, day });

@@ -11,7 +11,7 @@ import { orderOf, reachOf } from './solver/reach.ts';
 import { settle } from './solver/settle.ts';
 
 /** Shares of the work: for changes of an order, before everything is tried. */
-const changeShare = 0.6;
+const changeShare = 0.85;
 
 interface Bounds {
   readonly dark: readonly number[];
@@ -33,7 +33,7 @@ const groundWork = (
   const ends = earliestEnds(ground, heads, order);
   const bounds = {
     isNone: ends.some((end) => end > ground.days * daySlots),
-    dark: ground.functions.map((one) => leastDark(ground, heads, order, reach, one)),
+    dark: leastDark({ ground, heads, order, reach }),
     lastDay: leastLastDay(ground, heads, order),
     ascents: leastAscents(ground),
   };

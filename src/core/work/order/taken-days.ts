@@ -46,23 +46,25 @@ const longest = (jobs: readonly Job[], own: (job: Job) => number): number => {
   return Math.max(0, ...jobs.map(({ id }) => endOf(id)));
 };
 
-/** All that jobs wait for, by however many steps. */
-const beforeAll = (jobs: readonly Job[], some: readonly Job[]): Job[] => {
-  const byId = new Map(jobs.map((job) => [job.id, job]));
+/** All jobs but some and what waits for them, by however many steps. */
+const othersThan = (jobs: readonly Job[], some: readonly Job[]): Job[] => {
+  const waiting = new Map<string, string[]>();
+  for (const { id, after } of jobs)
+    for (const link of after) waiting.set(link.job, [...(waiting.get(link.job) ?? []), id]);
   const seen = new Set<string>();
-  const open = some.flatMap(({ after }) => after.map(({ job }) => job));
+  const open = some.map(({ id }) => id);
   for (let id = open.pop(); id !== undefined; id = open.pop()) {
-    const job = byId.get(id);
-    if (job === undefined || seen.has(id)) continue;
+    if (seen.has(id)) continue;
     seen.add(id);
-    open.push(...job.after.map((link) => link.job));
+    open.push(...(waiting.get(id) ?? []));
   }
-  return jobs.filter(({ id }) => seen.has(id));
+  return jobs.filter(({ id }) => !seen.has(id));
 };
 
 /**
  * Days ashore and with the mast down, where jobs want them and nobody entered any: in a row, as many as those jobs take in work
- * and waits and one to spare, from the day on which all that comes before could be done and their parts and papers are there.
+ * and waits and one to spare, once all that does not wait for them could be done, so that little is left to do after them, and
+ * their parts and papers are there.
  */
 export const takenDays = (input: TakenInput): Taken[] => {
   const { work, jobs, isDated } = input;
@@ -75,20 +77,19 @@ export const takenDays = (input: TakenInput): Taken[] => {
 const spanFor = (what: Taken['what'], some: readonly Job[], input: TakenInput): Taken[] => {
   if (some.length === 0) return [];
   const { jobs, perDay, hands, days, stretch } = input;
-  const own = new Set(some.map(({ id }) => id));
-  const before = beforeAll(jobs, some).filter(({ id }) => !own.has(id));
+  const others = othersThan(jobs, some);
   const workers = Math.max(1, hands.length);
   const workDays = (list: readonly Job[]): number =>
     Math.ceil(list.reduce((sum, { slots, people }) => sum + slots * people, 0) / (perDay * workers));
-  const comes = Math.max(
-    0,
-    ...[...some, ...before].flatMap(({ waitsFor }) => waitsFor.map(({ on }) => dayOf(days, on))),
-  );
+  const comes = Math.max(0, ...some.flatMap(({ waitsFor }) => waitsFor.map(({ on }) => dayOf(days, on))));
   const open = days.filter((day) => day.hands.length > 0);
-  const lead = open[Math.min(open.length - 1, workDays(before))]?.day ?? 0;
+  const lead = open[Math.min(open.length - 1, workDays(others))]?.day ?? 0;
   const from = Math.max(comes, lead, open[0]?.day ?? 0);
-  const chain = Math.ceil(longest(some, ({ slots }) => (slots / perDay) * clockDay) / clockDay);
-  const wanted = Math.max(workDays(some), chain) + workDay.spare.value + stretch;
+  // What cures before she goes in again, or the mast up, cures on these days too.
+  const ends = jobs.filter(({ kind }) => kind === (what === 'ashore' ? 'launch' : 'mast-up'));
+  const chain =
+    longest([...some, ...ends], (job) => (some.includes(job) ? (job.slots / perDay) * clockDay : 0)) / clockDay;
+  const wanted = Math.max(workDays(some), Math.ceil(chain)) + workDay.spare.value + stretch;
   const inside = open.filter(({ day }) => day >= from).slice(0, wanted);
   const to = inside.at(-1)?.day;
   return to === undefined ? [] : [{ what, from, to }];

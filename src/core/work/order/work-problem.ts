@@ -124,11 +124,13 @@ const windowOf = ({ kind }: Job, { days }: WorkCalendar): number | undefined => 
 };
 
 /** What a job waits for that is still to be done, and the day before which it cannot begin. */
-const linksOf = (job: Job, { jobs, calendar, done }: WorkProblemInput): Pick<WorkItem, 'after' | 'notBefore'> => {
+const linksOf = (job: Job, input: WorkProblemInput): Pick<WorkItem, 'after' | 'notBefore'> => {
+  const { jobs, calendar, done } = input;
   const byId = new Map(jobs.map((one) => [one.id, one]));
   const after = new Map<string, number>();
   const seen = new Set<string>();
-  let notBefore = Math.max(0, ...job.waitsFor.map(({ on }) => (on === undefined ? 0 : (dayIndex(calendar, on) ?? 0))));
+  const days = job.waitsFor.map(({ on }) => (on === undefined ? 0 : (dayIndex(calendar, on) ?? 0)));
+  let notBefore = Math.max(0, ...days);
   const visit = (links: Job['after']): void => {
     for (const { job: id, waitH } of links) {
       const before = byId.get(id);

@@ -16,6 +16,14 @@ interface Tried extends FoundOrder {
   readonly recipe: Recipe;
 }
 
+const habits = [
+  ['free', true],
+  ['whole', true],
+  ['whole', false],
+  ['split', true],
+  ['split', false],
+] as const;
+
 /** Numbers that look drawn by lot and are the same in every run. */
 const lots = (): ((below: number) => number) => {
   let state = 0x2545f491;
@@ -38,6 +46,32 @@ const tailsOf = ({ jobs }: Ground, order: readonly number[]): Float64Array => {
   return tails;
 };
 
+/** Times that a job which found no place is given one before all others, while it has the choice of all days. */
+const repairs = 4;
+
+const decoded = (
+  decoder: Decoder,
+  asked: Recipe,
+  purse: { left: number },
+): { readonly recipe: Recipe; readonly loose: SpotCost | undefined } => {
+  let recipe = asked;
+  for (let repaired = 0; ; repaired += 1) {
+    decoder.work = 0;
+    const loose = decoder.decode(recipe);
+    purse.left -= decoder.work + 1;
+    if (loose !== undefined || repaired === repairs) return { recipe, loose };
+    recipe = { ...recipe, firsts: [decoder.failed, ...recipe.firsts.filter((job) => job !== decoder.failed)] };
+  }
+};
+
+/** Jobs for which there are few days first, with all they wait for; of the others the urgent. */
+const rareFirst = ({ jobs }: Ground, urgent: readonly number[]): number[] => {
+  const days = jobs.map(({ window: { from, to } }) =>
+    to.reduce((sum, end, day) => sum + (end > (from[day] ?? 0) ? 1 : 0), 0),
+  );
+  return [...urgent].sort((a, b) => (days[a] ?? 0) - (days[b] ?? 0));
+};
+
 const better = (a: Tried | undefined, b: Tried): Tried =>
   a === undefined ||
   compareCosts(b.cost, a.cost) < 0 ||
@@ -57,10 +91,8 @@ export function* improvedOrders(
   const order = orderOf(ground.jobs.map(({ succs }) => succs.map(({ job }) => job)));
   if (order === undefined) return;
   const decoder = new Decoder(ground, slicesOf(ground));
-  const tryOne = (recipe: Recipe): Tried | undefined => {
-    decoder.work = 0;
-    const loose = decoder.decode(recipe);
-    purse.left -= decoder.work + 1;
+  const tryOne = (asked: Recipe): Tried | undefined => {
+    const { recipe, loose } = decoded(decoder, asked, purse);
     if (loose === undefined) return undefined;
     const before = decoder.timeline.spots.flatMap((spot) => spot ?? []);
     const cost = tighten(decoder.timeline, decoder.slices);
@@ -71,14 +103,9 @@ export function* improvedOrders(
   const tails = tailsOf(ground, order);
   const urgent = [...order].sort((a, b) => (tails[b] ?? 0) - (tails[a] ?? 0) || a - b);
   let best: Tried | undefined;
-  for (const list of [urgent, order]) {
-    for (const [isGrouped, isEased] of [
-      [true, true],
-      [true, false],
-      [false, true],
-      [false, false],
-    ] as const) {
-      const tried = tryOne({ list, isGrouped, isEased });
+  for (const list of [urgent, rareFirst(ground, urgent)]) {
+    for (const [stretches, isEased] of habits) {
+      const tried = tryOne({ list, firsts: [], stretches, isEased });
       const next = tried === undefined ? best : better(best, tried);
       if (next !== undefined && next !== best) yield next;
       best = next;
@@ -124,8 +151,9 @@ function* climb(
 const changed = (recipe: Recipe, draw: (below: number) => number): Recipe => {
   const list = [...recipe.list];
   const [from, to, how] = [draw(list.length), draw(list.length), draw(40)];
-  if (how === 0) return { ...recipe, isGrouped: !recipe.isGrouped };
+  if (how === 0) return { ...recipe, stretches: (['free', 'whole', 'split'] as const)[draw(3)] ?? 'whole' };
   if (how === 1) return { ...recipe, isEased: !recipe.isEased };
+  if (how === 2) return { ...recipe, firsts: [] };
   if (how < 15) {
     const [one, other] = [list[from], list[to]];
     if (one !== undefined && other !== undefined) [list[from], list[to]] = [other, one];

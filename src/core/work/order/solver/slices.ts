@@ -1,5 +1,5 @@
 import type { Ground, GroundFunction, GroundWay } from './ground.ts';
-import { reachOf } from './reach.ts';
+import { orderOf, reachOf } from './reach.ts';
 
 /** How jobs are best kept together, to be dark for a short time. */
 export interface Slices {
@@ -38,7 +38,10 @@ export const slicesOf = (ground: Ground): Slices => {
   const all = succs.map((list) => [...list]);
   let reach = must;
   const stretches: number[][] = [];
-  for (const { ends, next } of ground.functions.filter(countsEver).flatMap(changesOf)) {
+  const watched = ground.functions.filter(countsEver);
+  // Many functions hang on the same supply: what is the same is looked at once.
+  const unlike = new Map(watched.map((one) => [JSON.stringify(one.ways), one]));
+  for (const { ends, next } of [...unlike.values()].flatMap(changesOf)) {
     const free = next.find(({ from }) =>
       from.every((give) => ends.until.every((end) => reach[end]?.[give] !== 1 && end !== give)),
     );
@@ -52,8 +55,11 @@ export const slicesOf = (ground: Ground): Slices => {
       reach = reachOf(all) ?? reach;
       continue;
     }
-    const [follows] = next;
-    if (follows !== undefined) stretches.push(stretchOf({ count, reach: must, ends: ends.until, gives: follows.from }));
+    for (const end of ends.until) {
+      const ways = next.map(({ from }) => stretchOf({ count, reach: must, ends: [end], gives: from }));
+      const [shortest] = ways.filter((stretch) => stretch.length > 0).sort((one, other) => one.length - other.length);
+      if (shortest !== undefined) stretches.push(shortest);
+    }
   }
   return { ...groupsOf(all, stretches), before };
 };
@@ -91,12 +97,13 @@ const groupsOf = (
   };
   for (const stretch of stretches) for (const job of stretch) join(stretch[0] ?? job, job);
   // Groups that each wait for some job of the other are one: seen by every group that reaches itself.
-  for (let isMore = true; isMore; ) {
+  for (let isMore = stretches.length > 0; isMore; ) {
     isMore = false;
     const next = succs.map(() => new Set<number>());
     for (const [job, list] of succs.entries()) {
       for (const other of list) if (find(other) !== find(job)) next[find(job)]?.add(find(other));
     }
+    if (orderOf(next.map((own) => [...own])) !== undefined) break;
     const reach = reachThrough(next);
     for (const [one, own] of reach.entries()) {
       for (const other of own) {
