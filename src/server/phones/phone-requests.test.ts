@@ -67,11 +67,23 @@ test('a phone cannot write what is no entry, too many of them, or in another for
   expect((await asks(log, post(body({ ...tick('entry00001'), kind: 'boat' })))).status).toBe(422);
   expect((await asks(log, post(body(...Array(501).fill(tick('entry00001')))))).status).toBe(422);
   expect((await asks(log, post(' '.repeat(1_000_001)))).status).toBe(413);
+  const unsaid = { 'transfer-encoding': 'chunked' };
+  expect((await asks(log, { ...post(' '.repeat(1_000_001)), headers: unsaid })).status).toBe(413);
   const form = { 'content-type': 'text/plain' };
   expect((await asks(log, { ...post(body(tick('entry00001'))), headers: form })).status).toBe(415);
   const packed = { 'content-encoding': 'gzip' };
   expect((await asks(log, { ...post(body(tick('entry00001'))), headers: packed })).status).toBe(415);
   expect(readdirSync(folder)).not.toContain('tern.log.jsonl');
+});
+
+test('where the disk of the laptop refuses, the phone is told to keep what it has and come again', async () => {
+  const { pair, folder } = await phonesUnderTest();
+  const { asks } = await pair();
+  mkdirSync(join(folder, 'tern.log.jsonl'));
+  const refused = await asks(log, post(body(tick('entry00001'))));
+  expect(refused).toMatchObject({ status: 503, headers: { 'retry-after': '30' } });
+  // where a file lies on the laptop is no matter of a phone
+  expect(refused.text).not.toContain(folder);
 });
 
 test('a picture lies beside the boat if its bytes are those its address names, and is a picture', async () => {

@@ -1,4 +1,5 @@
 import { connect, type Socket } from 'node:net';
+import fc from 'fast-check';
 import { expect, onTestFinished, test } from 'vitest';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import { writeBoat } from '../../core/boat/write-boat.ts';
@@ -49,6 +50,35 @@ test.each([
   for (const [name, value] of Object.entries(phoneHeaders))
     expect(said.toLowerCase()).toContain(`${name}: ${value}`.toLowerCase());
   expect((await atLaptop('/api/boats')).status).toBe(200);
+});
+
+test('whatever bytes come, they are answered or let go, and the laptop and the next phone are served', async () => {
+  const { port, onPhone, atLaptop } = await phonesUnderTest({ patience: hurried });
+  const begin = fc.constantFrom(
+    '',
+    'GET / HTTP/1.1\r\n',
+    `GET /api/phone/me HTTP/1.1\r\nhost: 127.0.0.1:${port}\r\n`,
+    'POST ',
+  );
+  await fc.assert(
+    fc.asyncProperty(begin, fc.uint8Array({ maxLength: 3000 }), async (text, bytes) => {
+      const socket = await opened(port);
+      socket.end(Buffer.concat([Buffer.from(text), bytes]));
+      await closed(socket);
+    }),
+    { numRuns: 40 },
+  );
+  expect((await onPhone('/')).status).toBe(200);
+  expect((await atLaptop('/api/boats')).status).toBe(200);
+});
+
+test('one who asks beforehand whether to send is answered as any other', async () => {
+  const { raw } = await phonesUnderTest({ patience: hurried });
+  const said = await raw(
+    'POST /api/phone/pair HTTP/1.1\r\nhost: x\r\nexpect: 100-continue\r\ncontent-length: 9000000000\r\n\r\n',
+  );
+  expect(said).toMatch(/^HTTP\/1\.1 421 /);
+  expect(said).not.toContain('100 Continue');
 });
 
 test('a tunnel is not opened', async () => {
