@@ -24,12 +24,18 @@ const parsed = (text: string): unknown => {
   }
 };
 
-/** One entry as a value from outside; or a sentence that says why it is none. */
-export const checkEntry = (value: unknown): LogEntry | string => {
+const entryIn = (value: unknown): LogEntry | string => {
   const read = logEntrySchema.safeParse(value);
   if (read.success) return read.data;
   const [issue] = read.error.issues;
   return issue === undefined ? 'This is no entry.' : `${issue.path.join('.') || 'entry'}: ${issue.message}`;
+};
+
+/** One entry as a value from outside; or a sentence that says why it is none. One that could not be read back is none. */
+export const checkEntry = (value: unknown): LogEntry | string => {
+  const entry = entryIn(value);
+  const isShort = typeof entry === 'string' || JSON.stringify(entry).length <= longestLine;
+  return isShort ? entry : 'This is longer than a line of a log may be.';
 };
 
 /**
@@ -44,7 +50,7 @@ export const readLog = (text: string): ReadLog => {
     const entry =
       line.length > longestLine || entries.length >= mostEntries
         ? 'This is longer than a log may be.'
-        : checkEntry(parsed(line));
+        : entryIn(parsed(line));
     if (typeof entry === 'string') broken.push({ line: at + 1, says: entry });
     else entries.push(entry);
   }

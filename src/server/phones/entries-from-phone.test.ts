@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { logEntrySchema } from '../../core/log/log-entry.ts';
+import { readLog } from '../../core/log/read-log.ts';
 import { entriesFromPhone, mostEntriesAtOnce } from './entries-from-phone.ts';
 import { phoneKinds } from './phone-kinds.ts';
 
@@ -39,6 +40,22 @@ test('one entry that is none holds back all of them', () => {
   expect(from({ length: 1 })).toContain('as a list');
   expect(entriesFromPhone([], { name: 'Anna', logText })).toContain('as a list');
   expect(from(Array.from({ length: mostEntriesAtOnce + 1 }, (_, of) => tick(`entry${of}`)))).toContain('At most');
+});
+
+test('a line too long to be read back is refused, or it would be added again with each sending', () => {
+  const note = (length: number) => ({
+    id: 'entry00001',
+    at,
+    kind: 'note',
+    about: Array(20).fill('x'.repeat(299)),
+    text: 'y'.repeat(length),
+  });
+  const lineLength = (by: string): number => JSON.stringify({ ...note(1), by }).length - 1;
+  const fits = 8000 - lineLength('Anna');
+  expect(from([note(fits)])).toHaveLength(1);
+  expect(from([note(fits + 1)])).toContain('longer than a line');
+  const [entry] = from([note(fits)]);
+  expect(readLog(JSON.stringify(entry)).broken).toEqual([]);
 });
 
 test('every kind that a phone may write is one, and a kind that nobody allowed is refused', () => {

@@ -31,5 +31,9 @@ export const entriesFromPhone = (
     const foreign = entries.some((one) => one.kind === 'withdrawn' && by.has(one.entry) && by.get(one.entry) !== name);
     if (foreign) return 'A phone may take back only what was written on it.';
   }
-  return entries.map((entry): LogEntry => ({ ...entry, by: name }));
+  // once more, for with the name a line may have become too long to be read back
+  return checkEntries(
+    entries.map((entry): LogEntry => ({ ...entry, by: name })),
+    mostEntriesAtOnce,
+  );
 };

@@ -55,7 +55,7 @@ export const phoneEntries = async (asks: PhoneAsks, desk: PhoneDesk): Promise<An
   const { request, boat, device, isStillPaired } = asks;
   const log = await desk.boats.log(boat);
   if (log === undefined) return noSuchBoat;
-  if (!desk.entries.hasRoom(device.id)) return enough;
+  if (!desk.entryBytes.hasRoom(device.id)) return enough;
   const bytes = await bodyFromPhone(request, asEntries, desk);
   if (!Buffer.isBuffer(bytes)) return bytes;
   const sent = jsonIn(bytes)?.value;
@@ -64,7 +64,7 @@ export const phoneEntries = async (asks: PhoneAsks, desk: PhoneDesk): Promise<An
   if (!(await isStillPaired())) return notPaired;
   const added = await log.add(entries);
   // what is sent twice because its answer was lost does not count
-  if (added > 0) desk.entries.take(device.id, added);
+  if (added > 0) desk.entryBytes.take(device.id, bytes.length);
   return { status: 200, json: { added } };
 };
 

@@ -10,8 +10,8 @@ export interface PhoneDesk {
   readonly devices: DeviceList;
   readonly codes: PairingCodes;
   readonly sheets: SheetShelf;
-  /** entries that phones may add to logs, and pictures they may leave beside boats */
-  readonly entries: RateLimit;
+  /** bytes that phones may add to logs, and pictures they may leave beside boats */
+  readonly entryBytes: RateLimit;
   readonly pictures: RateLimit;
   /** begins to take in a body; gives what to call when it is in, or undefined where enough are taken in already */
   readonly beginBody: () => (() => void) | undefined;

@@ -59,7 +59,7 @@ const newDesk = ({ boats, folder, makeSheet }: PhonesParts): PhoneDesk => ({
   devices: deviceList(deviceFile(folder), Date.now),
   codes: pairingCodes({ nowMs: clock }),
   sheets: sheetShelf(makeSheet, { nowMs: clock }),
-  entries: rateLimit({ perSender: 5000, inAll: 20_000, spanMs: hourMs, nowMs: clock }),
+  entryBytes: rateLimit({ perSender: 2_000_000, inAll: 8_000_000, spanMs: hourMs, nowMs: clock }),
   pictures: rateLimit({ perSender: 400, inAll: 1500, spanMs: hourMs, nowMs: clock }),
   beginBody: bodySlots(bodiesAtOnce),
 });
