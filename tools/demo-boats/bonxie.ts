@@ -6,6 +6,7 @@ import { bonxieChanges, bonxieMounts } from './bonxie-changes.ts';
 import { bonxieJoins } from './bonxie-joins.ts';
 import { bonxieMeasured } from './measured/bonxie.ts';
 import { type KitRow, type Table, tableSchema } from './table.ts';
+import { bonxieWork } from './work/bonxie.ts';
 
 /** Bonxie's table as designed. */
 export const bonxieTable = (): Table =>
@@ -246,4 +247,5 @@ export const bonxie = (): Boat => ({
   }),
   sources,
   ...bonxieMeasured,
+  work: bonxieWork,
 });

@@ -5,6 +5,7 @@ import { type ByHand, boatFromTable } from './boat-from-table.ts';
 import { gannetJoins } from './gannet-joins.ts';
 import { gannetMeasured } from './measured/gannet.ts';
 import { type Table, tableSchema } from './table.ts';
+import { gannetWork } from './work/gannet.ts';
 
 /** Gannet's table as designed. */
 export const gannetTable = (): Table =>
@@ -164,4 +165,5 @@ export const gannet = (): Boat => ({
     need,
   }),
   ...gannetMeasured,
+  work: gannetWork,
 });

@@ -5,6 +5,7 @@ import { type ByHand, boatFromTable } from './boat-from-table.ts';
 import { sandpiperMeasured } from './measured/sandpiper.ts';
 import { sandpiperJoins } from './sandpiper-joins.ts';
 import { type Table, tableSchema } from './table.ts';
+import { sandpiperWork } from './work/sandpiper.ts';
 
 /** Sandpiper's table as designed. */
 export const sandpiperTable = (): Table =>
@@ -110,4 +111,5 @@ export const sandpiper = (): Boat => ({
     need,
   }),
   ...sandpiperMeasured,
+  work: sandpiperWork,
 });

@@ -55,6 +55,7 @@ export const fillWork = (boat: Draft<Boat>): void => {
         after: ['take-out:radio'],
         state: 'afloat',
         outside: true,
+        throughHull: true,
         takes: ['vhf', 'horn'],
       },
       { id: 'clean', name: 'clean the locker', hoursH: 1 },

@@ -70,6 +70,8 @@ const ownJobSchema = z.strictObject({
   after: z.exactOptional(z.array(jobSchema).min(1).max(40)),
   state: z.exactOptional(z.enum(['afloat', 'ashore'])),
   outside: z.exactOptional(z.literal(true)),
+  /** it makes or opens a hole below the waterline, so she stands ashore unless it says otherwise */
+  throughHull: z.exactOptional(z.literal(true)),
   /** what is dark while it lasts */
   takes: z.exactOptional(z.array(z.enum(essentialFunctions)).min(1)),
 });

@@ -12,6 +12,9 @@ export const jobWaits = {
   watchForWater: { value: 24, unit: 'h', source: 'practice-watch-for-water' },
 } as const satisfies Record<string, Figure>;
 
+/** The most that an essential function may be dark at a stretch while it counts. */
+export const darkMost = { value: 3, unit: 'days', source: 'choice-dark-limit' } as const satisfies Figure;
+
 interface OutsideHours {
   readonly leastH: number;
   readonly mostH: number;

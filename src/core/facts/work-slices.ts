@@ -48,8 +48,6 @@ export const slices: { readonly source: SourceKey; readonly byKind: Readonly<Rec
     'pilot-computer': 'pilot',
     'pilot-head': 'pilot',
     'steering-drive': 'pilot',
-    dome: 'radar',
-    'open-array': 'radar',
     radar: 'radar',
   },
 };

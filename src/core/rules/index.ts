@@ -24,6 +24,7 @@ import { supplyRules } from './supply/index.ts';
 import { trafficRules } from './traffic/index.ts';
 import { waysRules } from './ways/index.ts';
 import { wiringRules } from './wiring/index.ts';
+import { workRules } from './work/index.ts';
 
 /** Every rule, area by area. A rule joins the list of its area, and brings its page, its test and its fault in the wreck. */
 export const rules: readonly Rule[] = [
@@ -52,4 +53,5 @@ export const rules: readonly Rule[] = [
   ...trafficRules,
   ...waysRules,
   ...wiringRules,
+  ...workRules,
 ];

@@ -1,6 +1,7 @@
 import type { Boat, Join, Kit, Place, Way } from '../../../src/core/boat/boat-schema.ts';
 import type { Measure } from '../../../src/core/boat/measure.ts';
 import type { Sheet } from '../../../src/core/boat/sheet.ts';
+import { suppliedFunctions } from '../../../src/core/facts/essential-functions.ts';
 import { typicalSheets } from '../../../src/core/facts/sheets/index.ts';
 
 /** A taped length with a hand's breadth of doubt. */
@@ -286,4 +287,20 @@ export const wreckBase: Boat = {
     ],
   },
   pins,
+  work: {
+    starts: [
+      { phase: 1, on: '2027-03-01' },
+      { phase: 2, on: '2027-09-06' },
+      { phase: 5, on: '2028-03-06' },
+      { phase: 6, on: '2028-05-08' },
+      { phase: 7, on: '2028-06-05' },
+      { phase: 8, on: '2028-07-03' },
+      { phase: 9, on: '2028-08-07' },
+    ],
+    hands: [
+      { id: 'owner', name: 'the owner', is: 'owner', can: ['aloft'] },
+      { id: 'radio-hand', name: 'the radio installer', is: 'professional', can: ['aloft', 'radio'] },
+    ],
+    essentials: suppliedFunctions.map((one) => ({ function: one, on: ['switches'] })),
+  },
 };

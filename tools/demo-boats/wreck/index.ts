@@ -26,6 +26,7 @@ import { supplyFaults } from './faults/supply/index.ts';
 import { trafficFaults } from './faults/traffic/index.ts';
 import { waysFaults } from './faults/ways/index.ts';
 import { wiringFaults } from './faults/wiring/index.ts';
+import { workFaults } from './faults/work/index.ts';
 
 /** Every fault planted in the Wreck, one a rule, area by area. */
 export const faults: readonly Fault[] = [
@@ -54,6 +55,7 @@ export const faults: readonly Fault[] = [
   ...trafficFaults,
   ...waysFaults,
   ...wiringFaults,
+  ...workFaults,
 ];
 
 /**

@@ -46,4 +46,12 @@ export const workSources = {
     standing: 'project choice',
     text: 'Which functions are watched through the work, what counts as a way of each, and that a pump and its alarm may never be dark afloat. A handheld or a steering compass is a fallback and no way.',
   },
+  'choice-dark-limit': {
+    standing: 'project choice',
+    text: 'How long an essential function may be dark while she lies afloat and must be able to move before it is told as a fault: three days, a weekend and a day beside it. A pump and its alarm have no such time.',
+  },
+  'choice-work-rules': {
+    standing: 'project choice',
+    text: 'Days that a person settled are held against what comes first by the plan, and against the days the calendar has.',
+  },
 } as const satisfies Record<string, Source>;

@@ -2,6 +2,7 @@ import { cautions } from '../../facts/cautions.ts';
 import type { JobKind } from '../../facts/job-kinds.ts';
 import type { JobDraft } from './job-draft.ts';
 import { kindOf, type PhaseFrame } from './job-frame.ts';
+import { ownJobId } from './own-jobs.ts';
 
 const byKind: Readonly<Partial<Record<JobKind, readonly string[]>>> = {
   'temporary-feed': ['battery-short', 'short-energy'],
@@ -23,7 +24,7 @@ const byKind: Readonly<Partial<Record<JobKind, readonly string[]>>> = {
 const isRadio = (kind: string): boolean => ['ais', 'mfhf-radio', 'radio-antenna', 'vhf-radio'].includes(kind);
 const isPilot = (kind: string): boolean =>
   ['pilot', 'pilot-computer', 'steering-drive', 'rudder-sensor'].includes(kind);
-const isRadar = (kind: string): boolean => ['radar', 'open-array', 'dome'].includes(kind);
+const isRadar = (kind: string): boolean => kind === 'radar';
 
 /** What is said at a job because of the units it is about. */
 const byUnits = (frame: PhaseFrame, { kind, about }: JobDraft): string[] => {
@@ -44,6 +45,9 @@ const bySupply = ({ index, plan }: PhaseFrame, { kind, about }: JobDraft): strin
   return [...(isLithium ? ['lithium'] : []), ...(mainsNear && kind === 'panel' ? ['ac'] : [])];
 };
 
+const opensHull = ({ index }: PhaseFrame, { id }: JobDraft): boolean =>
+  index.boat.work?.own?.some((own) => own.throughHull === true && ownJobId(own) === id) === true;
+
 /** What is said where a job can hurt someone, by id, in the order of the table. */
 export const cautionsOf = (frame: PhaseFrame, job: JobDraft): string[] => {
   const said = new Set([
@@ -51,6 +55,7 @@ export const cautionsOf = (frame: PhaseFrame, job: JobDraft): string[] => {
     ...byUnits(frame, job),
     ...bySupply(frame, job),
     ...(job.aloft ? ['aloft'] : []),
+    ...(job.kind === 'own' && opensHull(frame, job) ? ['hull'] : []),
   ]);
   return cautions.map(({ id }) => id).filter((id) => said.has(id));
 };

@@ -170,10 +170,10 @@ describe('the jobs of Gannet', () => {
   });
 
   test('switch on in slices: power, backbone, then the others; nothing is tried at sea before the dock', () => {
-    for (const slice of ['sensors', 'radio', 'displays']) {
+    for (const slice of ['sensors', 'radio', 'displays:fly-dash', 'displays:helm-dash']) {
       expect(waitedBy(`power-up:${slice}`)).toEqual(expect.arrayContaining(['power-up:power', 'power-up:backbone']));
     }
-    expect(waitedBy('power-up:radar')).toContain('power-up:displays');
+    expect(waitedBy('power-up:radar')).toContain('power-up:displays:helm-dash');
     const docks = jobs.filter(({ kind }) => kind === 'dock-test' || kind === 'update' || kind === 'drive-check');
     const seen = allBefore(jobs, 'sea-trial:heading');
     expect(docks.filter(({ id }) => !seen.has(id)).map(({ id }) => id)).toEqual([]);

@@ -17,7 +17,7 @@ export const ownJobs = (frame: PhaseFrame): JobDraft[] =>
         ...(own.place === undefined ? {} : { place: own.place }),
         ...(own.people === undefined ? {} : { people: own.people }),
         ...(own.takes === undefined ? {} : { takes: own.takes }),
-        ...(own.state === undefined ? {} : { state: own.state }),
+        ...(own.state !== undefined || own.throughHull === true ? { state: own.state ?? 'ashore' } : {}),
       }),
       id: ownJobId(own),
     }));

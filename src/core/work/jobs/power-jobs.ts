@@ -1,35 +1,9 @@
-import { keptFor } from '../../boat/kept-for.ts';
 import { driveKinds, type WorkSlice, workSlices } from '../../facts/work-slices.ts';
 import type { TestEntry } from '../../tests-shape.ts';
-import { connected, connectedWith, connectJobOf } from './connect-jobs.ts';
+import { connected } from './connect-jobs.ts';
 import { draftJob, type JobDraft, waits } from './job-draft.ts';
-import { jobId, kindOf, laterOf, type PhaseFrame, sliceOf } from './job-frame.ts';
-import { isUnderwater } from './mount-jobs.ts';
-import { interruptsOf, panelsOpened } from './panel-jobs.ts';
-
-/** The slice of a unit in a phase: what is fitted below the waterline, and what is plugged in with it, comes last. */
-export const sliceIn = (frame: PhaseFrame, id: string): WorkSlice => {
-  const at = connectedWith(frame, id);
-  const isWet = frame.comes.some((unit) => isUnderwater(frame, unit) && connectedWith(frame, unit.id) === at);
-  return isWet ? 'hull' : sliceOf(frame, at);
-};
-
-/** What is in each slice of a phase: panels, buses and units that are connected in it. */
-export const slicesOf = keptFor((frame: PhaseFrame): ReadonlyMap<WorkSlice, readonly string[]> => {
-  const all = [...panelsOpened(frame), ...connected(frame)];
-  return new Map(
-    workSlices.flatMap((slice): [WorkSlice, string[]][] => {
-      const own = all.filter((id) => sliceIn(frame, id) === slice);
-      return own.length === 0 ? [] : [[slice, own]];
-    }),
-  );
-});
-
-/** Slices that must be on before another: power and the backbone before all, the displays before pilot and radar. */
-const before = (slice: WorkSlice): readonly WorkSlice[] => {
-  const first = workSlices.slice(0, Math.min(2, workSlices.indexOf(slice)));
-  return slice === 'pilot' || slice === 'radar' || slice === 'hull' ? [...first, 'displays'] : first;
-};
+import { jobId, kindOf, laterOf, type PhaseFrame } from './job-frame.ts';
+import { powerUp, sliceIn, slicesOf, switchedOn } from './power-up-jobs.ts';
 
 const trialSlices: Readonly<Record<string, WorkSlice>> = {
   'radio-check': 'radio',
@@ -83,73 +57,27 @@ const updated = (frame: PhaseFrame, slice: WorkSlice): string[] =>
 const needsWater = (tests: readonly TestEntry[]): boolean =>
   tests.some(({ reading }) => reading === 'depth' || reading === 'speed-water');
 
-const powerUp = (frame: PhaseFrame, slice: WorkSlice, units: readonly string[]): JobDraft => {
-  const { phase, index } = frame;
-  const active = slicesOf(frame);
-  const jobs = units.map((id) => (index.panels.has(id) ? jobId('panel', id, phase) : connectJobOf(frame, id)));
-  const papers =
-    slice === 'radio' ? frame.plan.shipPapers.filter((paper) => paper.for.some((id) => units.includes(id))) : [];
-  return draftJob(frame, slice, {
-    kind: 'power-up',
-    about: units,
-    after: [
-      ...waits(jobs, slice === 'power' ? 'fed-by' : 'fixed-first'),
-      ...(slice === 'power'
-        ? waits(
-            interruptsOf(frame).map(({ job }) => job),
-            'fed-by',
-          )
-        : []),
-      ...waits(
-        before(slice)
-          .filter((one) => active.has(one))
-          .map((one) => jobId('power-up', one, phase)),
-        'powered-first',
-      ),
-      ...papers
-        .filter(({ state }) => state === 'to-ask' || state === 'to-start')
-        .map(({ paper, waitDays }) => ({
-          job: jobId('paper', paper, phase),
-          why: 'papers-first' as const,
-          waitH: waitDays * 24,
-        })),
-    ],
-    waitsFor: papers
-      .filter(({ state }) => state === 'asked')
-      .map(({ paper, thereOn }) => ({
-        what: 'paper' as const,
-        id: paper,
-        ...(thereOn === undefined ? {} : { on: thereOn }),
-      })),
-    needs:
-      slice === 'radio' && frame.index.boat.papers?.workBy === 'radio-installer' && hasRadioHand(frame)
-        ? ['radio']
-        : [],
-  });
-};
-
-const hasRadioHand = ({ index }: PhaseFrame): boolean =>
-  index.boat.work?.hands?.some(({ can = [] }) => can.includes('radio')) === true;
-
 /** Each slice switched on, brought to one set of versions and tested; and the drive checked. */
 export const powerJobs = (frame: PhaseFrame): JobDraft[] => {
   const { phase } = frame;
   const tests = testsBySlice(frame);
   const active = slicesOf(frame);
   return [
-    ...[...active].flatMap(([slice, units]): JobDraft[] => {
-      const on = powerUp(frame, slice, units);
+    ...[...active.keys()].flatMap((slice): JobDraft[] => {
+      const on = [...switchedOn(frame)]
+        .filter(([, one]) => one.slice === slice)
+        .map(([id, one]) => powerUp(frame, id, one));
+      const ids = on.map(({ id }) => id);
       const newer = updated(frame, slice);
       const own = tests.get(slice) ?? [];
-      const update = draftJob(frame, slice, { kind: 'update', about: newer, after: waits([on.id], 'powered-first') });
-      const last = newer.length === 0 ? on.id : update.id;
+      const update = draftJob(frame, slice, { kind: 'update', about: newer, after: waits(ids, 'powered-first') });
       const test = draftJob(frame, slice, {
         kind: 'dock-test',
         about: own.map(({ id }) => id),
-        after: waits([last], newer.length === 0 ? 'powered-first' : 'updated-first'),
+        after: newer.length === 0 ? waits(ids, 'powered-first') : waits([update.id], 'updated-first'),
         ...(needsWater(own) ? { state: 'afloat' as const } : {}),
       });
-      return [on, ...(newer.length === 0 ? [] : [update]), ...(own.length === 0 ? [] : [test])];
+      return [...on, ...(newer.length === 0 ? [] : [update]), ...(own.length === 0 ? [] : [test])];
     }),
     ...(hasDriveWork(frame)
       ? [

@@ -1,3 +1,4 @@
+import { isAboard } from '../../boat/phase.ts';
 import { seaTrials } from '../../facts/trial-tests.ts';
 import { connected } from './connect-jobs.ts';
 import { draftJob, type JobDraft, waits } from './job-draft.ts';
@@ -6,13 +7,20 @@ import { jobId, kindOf, type PhaseFrame } from './job-frame.ts';
 /** Trials at sea that are a job of their own: the heading is calibrated first, and the heading line of a radar set after it. */
 const parted: Readonly<Record<string, string>> = { heading: 'heading', compass: 'heading', radar: 'radar' };
 
+/** Kinds that steer or draw by the heading: with one of them new, the heading sensor aboard is calibrated too. */
+const leanOnHeading: readonly string[] = ['heading-sensor', 'radar', 'pilot', 'pilot-computer'];
+
 /** The trials of a phase by the job they are done in: those of what is new in it, and those that every boat does. */
 const trialsOf = (frame: PhaseFrame): ReadonlyMap<string, readonly string[]> => {
   const kinds = new Set(connected(frame).map((id) => kindOf(frame, id)));
+  const aboard = new Set(
+    frame.index.boat.kit.filter((unit) => isAboard(unit, frame.phase)).map(({ id }) => kindOf(frame, id)),
+  );
+  const isCalibrated = aboard.has('heading-sensor') && leanOnHeading.some((kind) => kinds.has(kind));
   const found = new Map<string, string[]>();
   for (const { id, kinds: of } of seaTrials) {
-    const isNew =
-      of === undefined || of.some((kind) => kinds.has(kind)) || (id === 'compass' && kinds.has('heading-sensor'));
+    const wanted = parted[id] === 'heading' ? isCalibrated : of === undefined || of.some((kind) => kinds.has(kind));
+    const isNew = wanted && (of === undefined || of.some((kind) => aboard.has(kind)));
     const name = parted[id] ?? '';
     if (isNew) found.set(name, [...(found.get(name) ?? []), id]);
   }

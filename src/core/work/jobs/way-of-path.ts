@@ -5,7 +5,7 @@ import { connected, connectJobOf } from './connect-jobs.ts';
 import { jobId, kindOf, type PhaseFrame } from './job-frame.ts';
 import { interruptsOf, upstreamOf } from './panel-jobs.ts';
 import type { FunctionPath } from './paths-of-functions.ts';
-import { sliceIn } from './power-jobs.ts';
+import { powerUpOf } from './power-up-jobs.ts';
 import { pullGroups, unitsOfCable } from './pull-groups.ts';
 
 type Way = Watched['ways'][number];
@@ -80,7 +80,7 @@ const spansOf = (frame: PhaseFrame, path: FunctionPath): Span[] => {
   const stand = new Map(units.map((unit) => [unit.id, standing(frame, unit)]));
   if ([...stand.values()].includes('absent')) return [];
   const { phase } = frame;
-  const on = (id: string): string => jobId('power-up', sliceIn(frame, id), phase);
+  const on = (id: string): string => powerUpOf(frame, id);
   const comes = path.filter((id) => stand.get(id) === 'comes').map(on);
   const goes = path.filter((id) => stand.get(id) === 'goes').map((id) => jobId('take-out', id, phase));
   const until = [...goes, ...cablesDrawn(frame, path), ...holesUsed(frame, path)];

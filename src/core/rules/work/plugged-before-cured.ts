@@ -1,0 +1,31 @@
+import { jobName } from './job-name.ts';
+import { phaseRule } from './phase-rule.ts';
+import { daysFrom, daysWaited, linksOf, thingsOf } from './work-links.ts';
+
+/** A job is settled for a day on which what seals it has not cured yet. */
+export const pluggedBeforeCured = phaseRule({
+  id: 'work/plugged-before-cured',
+  level: 'fault',
+  title: 'Something is plugged in or launched before its sealant has cured.',
+  sources: ['memory-cure-times', 'choice-work-rules'],
+  find: ({ index, phase }) =>
+    linksOf(phase).flatMap(({ job, first, why, waitH }) => {
+      if (why !== 'cured-first' || job.leftOut !== undefined) return [];
+      const days = job.day === undefined || first.day === undefined ? undefined : daysFrom(first.day, job.day);
+      const isEarly = days !== undefined && days < daysWaited(waitH);
+      if (!isEarly && first.leftOut === undefined) return [];
+      const when = isEarly
+        ? `is settled for ${job.day}, ${days} days after ${first.day}`
+        : 'waits for it, and it is left out';
+      return [
+        {
+          about: thingsOf(index, first).concat(thingsOf(index, job).slice(0, 1)),
+          apart: [job.id, first.id],
+          says: `After ${jobName(index, first)} the sealant cures for some ${waitH} hours; ${jobName(index, job)} ${when}. Water comes in on the first wet night.`,
+          ...(days === undefined ? {} : { measured: { value: days * 24, unit: 'h' } }),
+          limit: { value: waitH, unit: 'h', source: 'from memory: the tube decides' },
+          cure: 'Leave the days open, or put the second one later by as long as the tube says.',
+        },
+      ];
+    }),
+});

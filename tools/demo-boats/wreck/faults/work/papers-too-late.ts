@@ -1,0 +1,9 @@
+import type { Fault } from '../../fault.ts';
+import { withSettled } from '../../work-parts.ts';
+
+/** The radios are to be on three weeks after the beginning, and the licence takes four. */
+export const workPapersTooLate: Fault = {
+  rule: 'work/papers-too-late',
+  about: ['ais-new'],
+  plant: (boat) => withSettled(boat, { job: 'power-up:radio', day: '2027-03-22' }),
+};
