@@ -83,6 +83,11 @@ import { sufficientWait } from '../src/core/traffic/sufficient-wait.ts';
 import { awgAreaMm2 } from '../src/core/units/awg.ts';
 import { ohmPerMOfPer1000Ft } from '../src/core/units/ohm-per-1000-ft.ts';
 import { sharedOut } from '../src/core/work/jobs/shared-out.ts';
+import { plainOrder } from '../src/core/work/order/plain-order.ts';
+import type { WorkProblem } from '../src/core/work/order/problem.ts';
+import { solveWork } from '../src/core/work/order/solve-work.ts';
+import { boxesFor } from '../src/core/work/order/solver/least-days.ts';
+import { anItem, someWork } from '../src/core/work/order/some-work.test-helper.ts';
 
 /** Cost of the cheapest layout of a bus whose prices and limits are the usual ones of the tests. */
 const cheapestLayout = ({
@@ -108,6 +113,39 @@ const pilotsReached = (owner: KitRemote): number | undefined =>
   remoteOf(remoteBoat(gatewayAndPilot, { gate: { kind: 'gateway', owner }, pilot: { steers: true } }))[0]?.commands
     .length;
 
+/** An old sounder taken out and a new one mounted and connected, with a survey besides, by one hand of six hours a day. */
+const sounderWork = (hours: { surveyH: number; outH: number; mountH: number; connectH: number }): WorkProblem =>
+  someWork({
+    jobs: [
+      anItem('a-survey', { slots: hours.surveyH * 2 }),
+      anItem('b-out', { slots: hours.outH * 2 }),
+      anItem('c-mount', { slots: hours.mountH * 2, after: [{ job: 'b-out', wait: 0 }] }),
+      anItem('d-connect', { slots: hours.connectH * 2, after: [{ job: 'c-mount', wait: 0 }] }),
+    ],
+    days: 5,
+    hands: [{ id: 'owner', can: [] }],
+    functions: [
+      {
+        id: 'depth',
+        hard: false,
+        ways: [
+          { from: [], until: ['b-out'] },
+          { from: ['d-connect'], until: [] },
+        ],
+      },
+    ],
+    perDay: 12,
+  });
+
+/** Dark hours of the best order, once it is proven. */
+const leastDarkH = (hours: Parameters<typeof sounderWork>[0]): number | undefined => {
+  const last = [...solveWork(sounderWork(hours), { work: 100_000 })].at(-1);
+  return last?.status === 'proven' ? last.cost.dark / 2 : undefined;
+};
+
+const plainDarkH = (hours: Parameters<typeof sounderWork>[0]): number =>
+  (plainOrder(sounderWork(hours))?.dark ?? 0) / 2;
+
 const methods = {
   aisBits,
   aisDraughtField,
@@ -126,6 +164,9 @@ const methods = {
   areaByRuleMm2,
   awgAreaMm2,
   bankAh,
+  boxesFor,
+  leastDarkH,
+  plainDarkH,
   bankEndurance,
   bankShortCircuitA,
   boxRiseK,

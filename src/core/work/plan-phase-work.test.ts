@@ -98,4 +98,16 @@ describe('the work of a phase', () => {
     expect(phase.order).toBeUndefined();
     expect(phase.stuck).toMatchObject({ why: 'circle', relax: [{ what: 'unpin' }, { what: 'unpin' }] });
   });
+
+  test('is the same in whatever order jobs, hands and ways are listed', () => {
+    const hands: Work['hands'] = [
+      { id: 'mate', name: 'Mate', is: 'helper' },
+      { id: 'owner', name: 'Owner', is: 'owner', can: ['yard', 'aloft'] },
+    ];
+    const one = planPhaseWork(input({ work: { ...work, hands } }));
+    const turned = sounderJobs.map((job) => ({ ...job, after: [...job.after].reverse() })).reverse();
+    const functions = [{ ...watchedDepth, ways: [...watchedDepth.ways].reverse() }];
+    const other = planPhaseWork(input({ jobs: turned, functions, work: { ...work, hands: [...hands].reverse() } }));
+    expect(other.order).toEqual(one.order);
+  });
 });

@@ -1,9 +1,6 @@
-import { brokenJobs, type Lying } from './check-work-jobs.ts';
-import type { WorkCost, WorkProblem, WorkStart } from './problem.ts';
-
-interface Choice extends Lying {
-  readonly start: WorkStart;
-}
+import { brokenJobs } from './check-work-jobs.ts';
+import type { WorkCost, WorkProblem } from './problem.ts';
+import { type Choice, choicesOf } from './work-choices.test-helper.ts';
 
 /**
  * The least cost of all orders there are, found by trying every half hour and every hand for every job; absent where none holds.
@@ -94,21 +91,4 @@ const darkCounter = ({ jobs, functions, days }: WorkProblem): ((n: number, chose
     known[n]?.set(key, dark);
     return dark;
   };
-};
-
-/** Every beginning of one job that holds by itself, with its end. */
-const choicesOf = (problem: WorkProblem, id: string): Choice[] => {
-  const alone = { ...problem, jobs: problem.jobs.filter((job) => job.id === id) };
-  const hands = problem.hands.map((hand) => hand.id);
-  const people = alone.jobs[0]?.slots === 0 ? 0 : (alone.jobs[0]?.people ?? 1);
-  const pairs = hands.flatMap((one, n) => hands.slice(n + 1).map((other) => [one, other]));
-  const sets = [[[]], hands.map((one) => [one]), pairs][people] ?? [];
-  return problem.days
-    .flatMap((_, day) => Array.from({ length: problem.perDay + 1 }, (__, slot) => ({ day, slot })))
-    .flatMap((at) => sets.map((own) => ({ job: id, ...at, hands: own })))
-    .flatMap((start) => {
-      const { broken, lies } = brokenJobs(alone, [start]);
-      const lying = lies.get(id);
-      return broken.length > 0 || lying === undefined ? [] : [{ ...lying, start }];
-    });
 };

@@ -79,8 +79,10 @@ export const drawOf = (seed: number): Draw => {
 /** Work drawn by lot: old ways that end, new ones that come, waits, days that are not alike, sometimes a skill or a long job. */
 export const drawnWork = (
   draw: Draw,
-  size: { jobs: number; days: number; perDay: number; hands?: number },
+  size: { jobs: number; days: number; perDay: number; hands?: number; isEasy?: boolean },
 ): WorkProblem => {
+  /** easy work has nothing in it that often leaves no order at all */
+  const isRare = (below: number): boolean => draw(below) === 0 && size.isEasy !== true;
   const names = Array.from({ length: size.jobs }, (_, n) => `j${String(n).padStart(3, '0')}`);
   const hands = Array.from({ length: size.hands ?? 2 }, (_, n) => ({
     id: `hand-${n}`,
@@ -95,13 +97,13 @@ export const drawnWork = (
       needs: aloft ? ['aloft'] : draw(8) === 0 ? ['radio'] : [],
       after: earlier.map((job) => ({ job, wait: draw(5) === 0 ? draw(60) : 0 })),
       notBefore: draw(6) === 0 ? draw(2) : 0,
-      ...(draw(16) === 0 ? { on: draw(size.days) } : {}),
-      ...(draw(16) === 0 ? { notAfter: draw(size.days) } : {}),
-      ...(draw(12) === 0 ? { hand: hands[draw(hands.length)]?.id ?? '' } : {}),
-      ...(draw(14) === 0 ? { state: draw(2) === 0 ? ('ashore' as const) : ('afloat' as const) } : {}),
+      ...(isRare(16) ? { on: draw(size.days) } : {}),
+      ...(isRare(16) ? { notAfter: draw(size.days) } : {}),
+      ...(isRare(12) ? { hand: hands[draw(hands.length)]?.id ?? '' } : {}),
+      ...(isRare(14) ? { state: draw(2) === 0 ? ('ashore' as const) : ('afloat' as const) } : {}),
       outside: draw(6) === 0,
       aloft,
-      apart: n > 0 && draw(10) === 0 ? [names[draw(n)] ?? id] : [],
+      apart: n > 0 && isRare(10) ? [names[draw(n)] ?? id] : [],
     });
   });
   const functions = ['depth', 'vhf', 'steering'].slice(0, 1 + draw(3)).map((id): WatchedFunction => {
@@ -109,7 +111,7 @@ export const drawnWork = (
     const old = { from: [], until: some() };
     const fresh = { from: draw(4) === 0 ? [...new Set([...some(), ...some()])] : some(), until: [] };
     const between = draw(4) === 0 ? [{ from: some(), until: some() }] : [];
-    return { id, hard: draw(8) === 0, ways: [old, fresh, ...between] };
+    return { id, hard: isRare(8), ways: [old, fresh, ...between] };
   });
   const days = Array.from({ length: size.days }, () =>
     aDay(
@@ -117,8 +119,8 @@ export const drawnWork = (
       {
         afloat: draw(5) > 0,
         mast: draw(5) > 0 ? 'up' : 'down',
-        foul: draw(6) === 0,
-        light: draw(5) === 0 ? [19, 18 + size.perDay] : [0, 48],
+        foul: isRare(6),
+        light: isRare(5) ? [19, 18 + size.perDay] : [0, 48],
         counts: functions.filter(() => draw(4) > 0).map(({ id }) => id),
       },
     ),

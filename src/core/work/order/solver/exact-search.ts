@@ -1,5 +1,5 @@
 import { costOfSpots, darkOf, type SpotCost } from './darkness.ts';
-import { daySlots, type Ground, type GroundFunction } from './ground.ts';
+import { daySlots, type Ground, type GroundFunction, type Link } from './ground.ts';
 import type { Heads } from './heads.ts';
 import type { FoundOrder } from './improve.ts';
 import { type Spot, Timeline } from './timeline.ts';
@@ -24,10 +24,11 @@ export interface ExactEnd {
 }
 
 /**
- * Tries every order that could be better than one known, job by job in the order in which they begin. Three things need not be
+ * Tries every order that could be better than one known, job by job in the order in which they begin. Four things need not be
  * tried. A job that ends no way of a function and is not aloft begins as soon as it can, once what begins before it stands: it
  * could be moved there, and nothing would cost more. Of hands that are alike, the first. And whatever would at best be as dark,
- * as late and as often aloft as the best order so far.
+ * as late and as often aloft as the best order so far. Likewise what ends a way and gives none ends with its day or with the
+ * beginning of something that needs its hands or waits for it: else it could as well be done later on that day.
  */
 export const exactSearch = (ask: ExactAsk, purse: { left: number }): ExactEnd => {
   const search = new ExactSearch(ask, purse);
@@ -46,6 +47,8 @@ class ExactSearch {
   private readonly hoped: Spot[] = [];
   private readonly freeAt: Float64Array;
   private readonly kinds: readonly number[];
+  /** jobs that end a way, give none, last no longer than a day, and have nothing wait for them beyond their end */
+  private readonly watched: readonly number[];
   private best: SpotCost;
 
   constructor(ask: ExactAsk, purse: { left: number }) {
@@ -55,12 +58,18 @@ class ExactSearch {
     this.ends = new Float64Array(ask.ground.jobs.length);
     this.freeAt = new Float64Array(ask.ground.hands);
     this.kinds = kindsOfHands(ask.ground);
+    this.watched = ask.order.filter((job) => {
+      const own = ask.ground.jobs[job];
+      return (
+        own?.ends === true && !own.gives && own.days === 0 && own.slots > 0 && own.succs.every(({ wait }) => wait === 0)
+      );
+    });
     this.best = ask.below;
   }
 
   visit(clock: number, lastJob: number, placed: number): void {
     this.purse.left -= 1;
-    if (this.purse.left <= 0 || this.isEnded || this.isHopeless(clock)) return;
+    if (this.purse.left <= 0 || this.isEnded || this.isIdle(clock) || this.isHopeless(clock)) return;
     const { ground, order } = this.ask;
     if (placed === ground.jobs.length) {
       this.take();
@@ -162,6 +171,26 @@ class ExactSearch {
     }
     const ascents = this.ascentsSoFar();
     return !this.isLess({ dark, lastDay: Math.floor(Math.max(0, latest - 1) / daySlots), ascents });
+  }
+
+  /** Whether some job that ends a way could as well be done later on its day, now that all is placed that begins with its end. */
+  private isIdle(clock: number): boolean {
+    const { ground } = this.ask;
+    for (const job of this.watched) {
+      const spot = this.timeline.spots[job];
+      const own = ground.jobs[job];
+      if (spot === undefined || own === undefined || spot.end >= clock) continue;
+      const day = Math.floor(spot.begin / daySlots);
+      if (spot.end >= day * daySlots + ground.from + (own.window.to[day] ?? 0)) continue;
+      if (!this.isMet(own.succs, spot)) return true;
+    }
+    return false;
+  }
+
+  private isMet(succs: readonly Link[], spot: Spot): boolean {
+    const { spots } = this.timeline;
+    if (succs.some(({ job }) => spots[job]?.begin === spot.end)) return true;
+    return spots.some((other) => other?.begin === spot.end && other.hands.some((hand) => spot.hands.includes(hand)));
   }
 
   private handsFree(job: number): number {

@@ -109,7 +109,10 @@ const functionsOf = (problem: WorkProblem, at: ReadonlyMap<string, number>): Gro
       hard,
       counts,
       countsBefore,
-      ways: ways.map((way) => ({ from: numbers(way.from), until: numbers(way.until) })),
+      // A way that hangs on a job nobody does never holds.
+      ways: ways
+        .filter(({ from }) => from.every((job) => at.has(job)))
+        .map((way) => ({ from: numbers(way.from), until: numbers(way.until) })),
     };
   });
 

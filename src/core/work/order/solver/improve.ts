@@ -115,6 +115,10 @@ export function* improvedOrders(
   if (best !== undefined) yield* climb(best, tryOne, purse, isEnough);
 }
 
+/** Of so few jobs all orders can be tried, so that few changes are. */
+const fewJobs = 14;
+const fewTries = 150;
+
 function* climb(
   start: Tried,
   tryOne: (recipe: Recipe) => Tried | undefined,
@@ -124,9 +128,12 @@ function* climb(
   const draw = lots();
   let [best, at] = [start, start];
   let idle = 0;
-  while (purse.left > 0 && !isEnough(best.cost)) {
+  let vain = 0;
+  const most = best.recipe.list.length <= fewJobs ? fewTries : Number.POSITIVE_INFINITY;
+  while (purse.left > 0 && !isEnough(best.cost) && vain < most) {
     const tried = tryOne(changed(at.recipe, draw));
     idle += 1;
+    vain += 1;
     if (
       tried !== undefined &&
       (compareCosts(tried.cost, at.cost) < 0 ||
@@ -136,6 +143,7 @@ function* climb(
     if (compareCosts(at.cost, best.cost) < 0) {
       best = at;
       idle = 0;
+      vain = 0;
       yield best;
     }
     // Far from any gain the search goes on from a neighbour that may cost more.
