@@ -198,6 +198,44 @@ describe('the jobs of Gannet', () => {
   });
 });
 
+describe('whatever stays, comes and goes, and in which phase', () => {
+  const { boat: tern } = aBoat();
+  const fates = fc.array(
+    fc.record({
+      fate: fc.constantFrom('stays' as const, 'comes' as const, 'goes' as const),
+      phase: fc.constantFrom(1, 2, 3),
+    }),
+    { minLength: tern.kit.length, maxLength: tern.kit.length },
+  );
+  const terms = fc.constantFrom({}, { quote: { mast: 'down' as const } });
+
+  test('jobs wait in no circle and for jobs of their phase, and take the hours of the quote', () => {
+    fc.assert(
+      fc.property(fates, terms, (drawn, more) => {
+        const kit = tern.kit.map((unit, at) => ({ ...unit, ...drawn[at] }));
+        const input = inputOf({ ...tern, ...more, kit });
+        const all = jobsOf(input);
+        const known = new Map(all.map((job) => [job.id, job]));
+        expect(known.size).toBe(all.length);
+        for (const { id, after, phase } of all) {
+          expect([id, allBefore(all, id).has(id)]).toEqual([id, false]);
+          expect(after.filter(({ job }) => known.get(job)?.phase !== phase)).toEqual([]);
+        }
+        for (const list of watchedOf({ ...input, jobs: all }).values()) {
+          const named = list.flatMap(({ ways }) => ways.flatMap(({ from, until }) => [...from, ...until]));
+          expect(named.filter((id) => !known.has(id))).toEqual([]);
+        }
+        const { least, most } = sumOfHours(
+          hourLines(workToDo(input.index, input.plan, partsOf(input.plan)), input.index.boat.quote ?? {}, 0),
+        );
+        expect([quoted(all, 'least') / 100, quoted(all, 'most') / 100]).toEqual([least, most]);
+        expect(leavingOf({ ...input, jobs: all }).filter(({ after }) => !known.has(after))).toEqual([]);
+      }),
+      { numRuns: 25 },
+    );
+  });
+});
+
 describe('what a person says of the work', () => {
   test('stands before what is usual', () => {
     const said = withWork({

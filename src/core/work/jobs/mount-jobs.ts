@@ -4,17 +4,7 @@ import { inHoles } from '../../quote/unit-work.ts';
 import { draftJob, type JobDraft, waits } from './job-draft.ts';
 import { jobId, kindOf, type PhaseFrame } from './job-frame.ts';
 import { aloftOf } from './survey-jobs.ts';
-
-/** Kinds that may sit in a hole below the waterline. */
-const wetKinds: ReadonlySet<string> = new Set(['depth-sensor', 'speed-sensor', 'transducer']);
-
-/** Units whose housing goes through the hull below the waterline: a hole was measured for it, or one is to be made. */
-export const isUnderwater = ({ index }: Pick<PhaseFrame, 'index'>, { id, place, site }: Kit): boolean => {
-  if (!wetKinds.has(index.sheetOf.get(id)?.kind ?? '')) return false;
-  const hole = index.boat.openings?.some((opening) => opening.for === id && opening.throughHull === true) === true;
-  const isBelow = (index.places.get(place)?.zM ?? 0) < 0;
-  return isBelow && (hole || site?.housing !== undefined);
-};
+import { isUnderwater } from './underwater.ts';
 
 /** Places where panels are cut or plates screwed on in this phase. */
 export const placesCut = keptFor((frame: PhaseFrame): string[] => [

@@ -3,8 +3,8 @@ import { type WorkSlice, workSlices } from '../../facts/work-slices.ts';
 import { connected, connectedWith, connectJobOf } from './connect-jobs.ts';
 import { draftJob, type JobDraft, waits } from './job-draft.ts';
 import { jobId, type PhaseFrame, sliceOf } from './job-frame.ts';
-import { isUnderwater } from './mount-jobs.ts';
 import { interruptsOf, panelsOpened } from './panel-jobs.ts';
+import { isUnderwater } from './underwater.ts';
 
 /** The slice of a unit in a phase: what is fitted below the waterline, and what is plugged in with it, comes last. */
 export const sliceIn = (frame: PhaseFrame, id: string): WorkSlice => {

@@ -2,6 +2,7 @@ import { copiedSettings } from '../../facts/copied-settings.ts';
 import { draftJob, type JobDraft, waits } from './job-draft.ts';
 import { jobId, kindOf, type PhaseFrame } from './job-frame.ts';
 import { unitsOfCable } from './pull-groups.ts';
+import { isUnderwater } from './underwater.ts';
 
 /** The survey, once; what is labelled and saved before anything is unplugged; and each unit that goes taken out. */
 export const surveyJobs = (frame: PhaseFrame): JobDraft[] => {
@@ -18,8 +19,10 @@ export const surveyJobs = (frame: PhaseFrame): JobDraft[] => {
   ];
 };
 
-const takeOut = (frame: PhaseFrame, { id, place }: PhaseFrame['goes'][number], isSaved: boolean): JobDraft => {
+const takeOut = (frame: PhaseFrame, unit: PhaseFrame['goes'][number], isSaved: boolean): JobDraft => {
   const { phase, index } = frame;
+  const { id, place } = unit;
+  const opensHull = isUnderwater(frame, unit);
   const isAloft = index.places.get(place)?.reach === 'aloft';
   const cables = index.boat.cables.filter(
     ({ id: cable, fate }) => fate === 'goes' && unitsOfCable(frame, cable).includes(id),
@@ -32,8 +35,10 @@ const takeOut = (frame: PhaseFrame, { id, place }: PhaseFrame['goes'][number], i
       ...waits([jobId('label', '', phase)], 'label-first'),
       ...(isSaved ? waits([jobId('save-settings', '', phase)], 'saved-first') : []),
       ...(isAloft && frame.mastDown ? waits([jobId('mast-down', '', phase)], 'in-reach') : []),
+      ...(opensHull ? waits([jobId('haul-out', '', phase)], 'in-reach') : []),
     ],
     ...aloftOf(frame, isAloft),
+    ...(opensHull ? { state: 'ashore' as const, outside: true } : {}),
   });
 };
 
