@@ -145,6 +145,18 @@ describe.each(sound)('%s, soundly designed,', async (name, later) => {
     expect(own.filter(({ level }) => level === 'advice').length).toBeLessThanOrEqual(16);
   });
 
+  test('has its work in an order by days, with its pumps never dark and nothing settled that cannot be', () => {
+    const { phases = [] } = last.work ?? {};
+    expect(phases.length).toBeGreaterThan(0);
+    for (const { order, jobs } of phases) {
+      const placed = new Set(order?.starts.map(({ job }) => job));
+      expect(jobs.filter(({ id }) => !placed.has(id)).map(({ id }) => id)).toEqual([]);
+      const hard = order?.dark.filter(({ function: one }) => one === 'bilge-pump' || one === 'high-water-alarm');
+      expect(hard).toEqual([]);
+    }
+    expect(last.findings.filter(({ rule }) => rule.startsWith('work/'))).toEqual([]);
+  });
+
   test('shows in the first phase every reading that must be there, but for what comes in the second', () => {
     expect(missing(first)).toEqual(later);
   });

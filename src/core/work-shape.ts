@@ -185,7 +185,7 @@ export const leavingEntrySchema = z.strictObject({
   unit: id,
   to: z.exactOptional(z.enum(['sell', 'spare', 'recycle'])),
   cables: z.array(id),
-  /** what is done before it leaves, by the name facts have of it; those only its maker can do stand in `byMaker` */
+  /** what is done before it leaves, in order, by the name facts have of it; `byMaker` those of them that only its maker can do */
   steps: z.array(id),
   byMaker: z.array(id),
   /** whether its serial number is written down, and whether there is a photo of it or of its place */

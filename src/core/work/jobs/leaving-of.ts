@@ -4,13 +4,12 @@ import type { Job, LeavingEntry } from '../../work-shape.ts';
 import { type JobsInput, jobId, kindOf, phaseFrames } from './job-frame.ts';
 import { unitsOfCable } from './pull-groups.ts';
 
-/** What is done to a unit before it leaves: by hand, and by its maker only. */
+/** What is done to a unit before it leaves, in order, and what of it only its maker can do. */
 const stepsOf = (kind: string): Pick<LeavingEntry, 'steps' | 'byMaker'> => {
   const own = leavingSteps.filter(({ kinds }) => kinds === undefined || kinds.includes(kind));
-  const isMakers = ({ byMaker = [] }: (typeof own)[number]): boolean => byMaker.includes(kind);
   return {
-    steps: own.filter((step) => !isMakers(step)).map(({ id }) => id),
-    byMaker: own.filter(isMakers).map(({ id }) => id),
+    steps: own.map(({ id }) => id),
+    byMaker: own.filter(({ byMaker = [] }) => byMaker.includes(kind)).map(({ id }) => id),
   };
 };
 
