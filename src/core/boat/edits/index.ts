@@ -53,8 +53,10 @@ import { removeBank } from './remove-bank.ts';
 import { removeCable } from './remove-cable.ts';
 import { removeCircuit } from './remove-circuit.ts';
 import { removeDay } from './remove-day.ts';
+import { removeHand } from './remove-hand.ts';
 import { removeNeed } from './remove-need.ts';
 import { removeOpening } from './remove-opening.ts';
+import { removeOwnJob } from './remove-own-job.ts';
 import { removePanel } from './remove-panel.ts';
 import { removePhoto } from './remove-photo.ts';
 import { removePlace } from './remove-place.ts';
@@ -66,13 +68,17 @@ import { restoreBoat } from './restore-boat.ts';
 import { seePlug } from './see-plug.ts';
 import { setChanges } from './set-changes.ts';
 import { setDay } from './set-day.ts';
+import { setEssential } from './set-essential.ts';
 import { setFate } from './set-fate.ts';
 import { setGrade } from './set-grade.ts';
+import { setHand } from './set-hand.ts';
 import { setInstance } from './set-instance.ts';
+import { setLeaving } from './set-leaving.ts';
 import { setMeasures } from './set-measures.ts';
 import { setNegative } from './set-negative.ts';
 import { setOpening } from './set-opening.ts';
 import { setOrder } from './set-order.ts';
+import { setOwnJob } from './set-own-job.ts';
 import { setPapers } from './set-papers.ts';
 import { setPrice } from './set-price.ts';
 import { setQuote } from './set-quote.ts';
@@ -85,6 +91,8 @@ import { setTransducer } from './set-transducer.ts';
 import { setUnderlay } from './set-underlay.ts';
 import { setUnderwater } from './set-underwater.ts';
 import { setWaters } from './set-waters.ts';
+import { setWork } from './set-work.ts';
+import { settleJob } from './settle-job.ts';
 import { splitWay } from './split-way.ts';
 import { takeBackAtSea } from './take-back-at-sea.ts';
 import { takeBackFitted } from './take-back-fitted.ts';
@@ -150,8 +158,10 @@ export const edits = {
   'remove-cable': removeCable,
   'remove-circuit': removeCircuit,
   'remove-day': removeDay,
+  'remove-hand': removeHand,
   'remove-need': removeNeed,
   'remove-opening': removeOpening,
+  'remove-own-job': removeOwnJob,
   'remove-panel': removePanel,
   'remove-photo': removePhoto,
   'remove-place': removePlace,
@@ -163,13 +173,17 @@ export const edits = {
   'see-plug': seePlug,
   'set-changes': setChanges,
   'set-day': setDay,
+  'set-essential': setEssential,
   'set-fate': setFate,
   'set-grade': setGrade,
+  'set-hand': setHand,
   'set-instance': setInstance,
+  'set-leaving': setLeaving,
   'set-measures': setMeasures,
   'set-negative': setNegative,
   'set-opening': setOpening,
   'set-order': setOrder,
+  'set-own-job': setOwnJob,
   'set-papers': setPapers,
   'set-price': setPrice,
   'set-quote': setQuote,
@@ -182,6 +196,8 @@ export const edits = {
   'set-transducer': setTransducer,
   'set-underlay': setUnderlay,
   'set-waters': setWaters,
+  'set-work': setWork,
+  'settle-job': settleJob,
   'split-way': splitWay,
   'take-back-at-sea': takeBackAtSea,
   'take-back-fitted': takeBackFitted,

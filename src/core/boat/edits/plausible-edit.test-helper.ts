@@ -4,6 +4,7 @@ import { typicalSheets } from '../../facts/sheets/index.ts';
 import type { Boat } from '../boat-schema.ts';
 import type { EditCall } from '../history.ts';
 import { type EditId, edits } from './index.ts';
+import { plausibleWorkEdits } from './plausible-work-edit.test-helper.ts';
 import { idsOf, portsOf, type Shape, type Sketch, sketcher, some } from './sketcher.test-helper.ts';
 
 /** Stand-ins where a boat has none of a kind left: an edit of them is refused. */
@@ -18,6 +19,7 @@ const partsOf = (of: unknown): object => (typeof of === 'object' && of !== null 
 
 /** What the shape alone does not tell: how the parts of one edit hang together. */
 const known: { readonly [Id in EditId]?: (boat: Boat) => Sketch } = {
+  ...plausibleWorkEdits,
   'forbid-join': (boat) =>
     fc
       .constantFrom<Pick<Boat['joins'][number], 'kind' | 'bus' | 'members'>>(...boat.joins, noJoin)
