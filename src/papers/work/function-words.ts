@@ -1,0 +1,32 @@
+import type { EssentialFunction } from '../../core/facts/essential-functions.ts';
+
+/** What each essential function is called, in the middle of a sentence. */
+export const functionWords: Readonly<Record<EssentialFunction, string>> = {
+  'bilge-pump': 'bilge pump',
+  'high-water-alarm': 'high-water alarm',
+  'gas-alarm': 'gas alarm',
+  'engine-start': 'engine start',
+  'engine-stop': 'engine stop and alarms',
+  steering: 'steering',
+  horn: 'horn',
+  'navigation-lights': 'navigation lights',
+  depth: 'depth',
+  vhf: 'VHF with its antenna',
+  position: 'position',
+  heading: 'heading',
+  ais: 'AIS',
+  'shore-charging': 'shore charging',
+};
+
+/** The same on a lane of the picture. */
+export const briefFunction: Readonly<Record<EssentialFunction, string>> = {
+  ...functionWords,
+  'engine-stop': 'engine stop',
+  'high-water-alarm': 'high water',
+  'navigation-lights': 'nav. lights',
+  vhf: 'VHF',
+  'shore-charging': 'shore charge',
+};
+
+/** What is asked of each function that circuits or batteries give. */
+export const askedFunction = (name: string): string => `What feeds the ${name}?`;

@@ -1,0 +1,204 @@
+import type { Job, JobStart, PhaseWork } from '../../core/work-shape.ts';
+import { pathShape } from '../drawing/marks.ts';
+import { polyline } from '../drawing/polyline.ts';
+import type { GroupShape, Shape } from '../drawing/shapes.ts';
+import { textWidthMm } from '../drawing/text-width.ts';
+import { type Bead, beadTiers } from './bead-tiers.ts';
+import { clockWords, dayOfPhase, hoursWords } from './day-words.ts';
+import { briefKind, jobWords } from './job-words.ts';
+import type { DrawnWork } from './picture-input.ts';
+import { workSizes } from './work-sizes.ts';
+
+const { balloonMm, tierMm, underMm, handGapMm, smallMm } = workSizes;
+const mostTiers = 5;
+
+/** A job as one person does it. */
+interface Stretch {
+  readonly phase: PhaseWork;
+  readonly job: Job;
+  readonly start: JobStart;
+  readonly fromMm: number;
+  readonly toMm: number;
+}
+
+/** One line of the picture: what one person does, or what is only waited for. */
+export interface Rope {
+  readonly id: string;
+  readonly name: string;
+  readonly shapes: readonly Shape[];
+  readonly heightMm: number;
+  /** where the line itself runs, from the top of its row */
+  readonly lineMm: number;
+}
+
+const stretchesOf = ({ phases, axis }: DrawnWork, isOf: (start: JobStart) => boolean): Stretch[] =>
+  phases.flatMap((phase) => {
+    const jobs = new Map(phase.jobs.map((job) => [job.id, job]));
+    return (phase.order?.starts ?? []).flatMap((start): Stretch[] => {
+      const job = jobs.get(start.job);
+      if (job === undefined || !isOf(start)) return [];
+      const fromMm = axis.xOf({ phase: phase.phase, day: start.day, slot: start.slot });
+      const toMm = axis.xOf({ phase: phase.phase, day: start.lastDay, slot: start.lastSlot });
+      // of another strip of the picture
+      const isElsewhere = toMm <= 0 || fromMm >= axis.widthMm;
+      return isElsewhere ? [] : [{ phase, job, start, fromMm, toMm }];
+    });
+  });
+
+/** What a job is called where it is read aloud or pointed at. */
+const labelOf = ({ names, numbers, done }: DrawnWork, { phase, job, start }: Stretch): string => {
+  const hands = start.hands.map((id) => phase.hands.find((hand) => hand.id === id)?.name ?? id);
+  const from = `${dayOfPhase(phase, start.day)} ${clockWords(phase.from, start.slot)}`;
+  return [
+    `${numbers.get(job.id) ?? ''}. ${jobWords(names, job)}`,
+    from,
+    ...(start.hands.length === 0 ? [] : [hoursWords(job.slots / 2), hands.join(' and ')]),
+    ...(job.day === undefined ? [] : ['held to its day']),
+    ...(done.has(job.id) ? ['done'] : []),
+  ].join(', ');
+};
+
+const numberBalloon = (number: number, xMm: number, yMm: number, isDone: boolean): Shape[] => [
+  {
+    kind: 'circle',
+    xMm,
+    yMm,
+    radiusMm: balloonMm,
+    stroke: { ink: 'ink', widthMm: 0.28 },
+    fill: isDone ? 'ink' : 'paper',
+  },
+  {
+    kind: 'text',
+    xMm,
+    yMm: yMm + 0.98,
+    text: String(number),
+    sizeMm: number > 99 ? 2.3 : 2.92,
+    face: 'words',
+    weight: 'semibold',
+    anchor: 'middle',
+    ink: isDone ? 'paper' : 'ink',
+  },
+];
+
+/** The rope as it is served: thick where the person works, with a whipping at both ends. */
+const served = ({ fromMm, toMm }: Stretch, lineMm: number): Shape[] => {
+  const [left, right] = [fromMm + 0.2, Math.max(toMm - 0.2, fromMm + 0.7)];
+  const whipping = (xMm: number): Shape =>
+    pathShape(
+      polyline([
+        [xMm, lineMm - 1.25],
+        [xMm, lineMm + 1.25],
+      ]),
+      { stroke: { ink: 'ink', widthMm: 0.3 } },
+    );
+  return [
+    pathShape(
+      polyline([
+        [left, lineMm],
+        [right, lineMm],
+      ]),
+      { stroke: { ink: 'data', widthMm: 1.5 } },
+    ),
+    whipping(left),
+    whipping(right),
+  ];
+};
+
+/** A nail through the rope: the job is held to its day. */
+const nail = ({ fromMm }: Stretch, lineMm: number): Shape[] => [
+  pathShape(
+    polyline([
+      [fromMm + 0.2, lineMm - 2.6],
+      [fromMm + 0.2, lineMm + 2.6],
+    ]),
+    { stroke: { ink: 'accent', widthMm: 0.5 } },
+  ),
+  { kind: 'circle', xMm: fromMm + 0.2, yMm: lineMm + 2.6, radiusMm: 0.75, fill: 'accent' },
+];
+
+const stretchGroup = (
+  work: DrawnWork,
+  { stretch, xMm, yMm, lineMm }: { stretch: Stretch; xMm: number; yMm: number; lineMm: number },
+): GroupShape => {
+  const { job } = stretch;
+  const isDone = work.done.has(job.id);
+  const lead = pathShape(
+    polyline([
+      [xMm, yMm + balloonMm],
+      [xMm, lineMm],
+    ]),
+    { stroke: { ink: 'quiet', widthMm: 0.15 } },
+  );
+  return {
+    kind: 'group',
+    about: [job.id],
+    label: labelOf(work, stretch),
+    focusable: true,
+    shapes: [
+      lead,
+      ...(stretch.toMm > stretch.fromMm ? served(stretch, lineMm) : []),
+      ...(job.day === undefined ? [] : nail(stretch, lineMm)),
+      ...numberBalloon(work.numbers.get(job.id) ?? 0, xMm, yMm, isDone),
+    ],
+  };
+};
+
+/** Words under the rope where a job lasts long enough to hold them. */
+const underWords = (stretches: readonly Stretch[], lineMm: number): Shape[] =>
+  stretches.flatMap(({ job, fromMm, toMm }): Shape[] => {
+    const text = job.name ?? briefKind[job.kind];
+    const style = { sizeMm: smallMm, face: 'words' } as const;
+    if (textWidthMm(text, style) > toMm - fromMm - 0.4) return [];
+    return [{ kind: 'text', text, xMm: fromMm + 0.4, yMm: lineMm + 4.1, ...style, ink: 'quiet', about: [job.id] }];
+  });
+
+const ropeOf = (
+  work: DrawnWork,
+  { id, name, stretches }: { id: string; name: string; stretches: readonly Stretch[] },
+): Rope => {
+  const beads = stretches.map((stretch): Bead<Stretch> => {
+    const left = Math.max(stretch.fromMm, balloonMm);
+    const middleMm = Math.min(
+      left + 0.2 + Math.min(balloonMm, Math.max(0, stretch.toMm - left) / 2),
+      work.axis.widthMm - balloonMm,
+    );
+    return { of: stretch, fromMm: middleMm - balloonMm, toMm: middleMm + balloonMm };
+  });
+  const laid = beadTiers(beads, { gapMm: 0.5, most: mostTiers });
+  const tiers = Math.max(1, ...laid.map(({ tier }) => tier + 1));
+  const lineMm = tiers * tierMm + 1.4;
+  const rope = pathShape(
+    polyline([
+      [0, lineMm],
+      [work.axis.widthMm, lineMm],
+    ]),
+    { stroke: { ink: 'quiet', widthMm: 0.25 } },
+  );
+  const groups = laid.map(({ bead, tier }) =>
+    stretchGroup(work, {
+      stretch: bead.of,
+      xMm: (bead.fromMm + bead.toMm) / 2,
+      yMm: lineMm - 1.6 - balloonMm - tier * tierMm,
+      lineMm,
+    }),
+  );
+  return {
+    id,
+    name,
+    lineMm,
+    heightMm: lineMm + underMm + handGapMm,
+    shapes: [rope, ...groups, ...underWords(stretches, lineMm)],
+  };
+};
+
+/** What each person does, a line each, as a rope with the jobs on it; what only takes its time comes last. */
+export const handRopes = (work: DrawnWork): Rope[] => {
+  const hands = new Map(work.phases.flatMap((phase) => phase.hands.map(({ id, name }) => [id, name] as const)));
+  const ropes = [...hands].map(([id, name]) =>
+    ropeOf(work, { id, name, stretches: stretchesOf(work, ({ hands: own }) => own.includes(id)) }),
+  );
+  const waited = stretchesOf(work, ({ hands: own }) => own.length === 0);
+  return waited.length === 0
+    ? ropes
+    : [...ropes, ropeOf(work, { id: 'waited', name: 'waited for', stretches: waited })];
+};
