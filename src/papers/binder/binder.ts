@@ -10,12 +10,14 @@ import { briefBoat } from './brief-boat.ts';
 import { cautionsChapter } from './chapters/cautions.ts';
 import { changeLogChapter } from './chapters/change-log.ts';
 import { crewChapter } from './chapters/crew-shown.ts';
+import { daySheetsChapter } from './chapters/day-sheets.ts';
 import { deviationChapter } from './chapters/deviation-cards.ts';
 import { drawingsChapter } from './chapters/drawings.ts';
 import { findingsChapter } from './chapters/findings.ts';
 import { helmChapters } from './chapters/helm-pages.ts';
 import { howToUseChapter } from './chapters/how-to-use.ts';
 import { keptAboardChapter } from './chapters/kept-aboard.ts';
+import { leavingKitChapter } from './chapters/leaving-kit.ts';
 import { listChapters, listsOf } from './chapters/list-chapters.ts';
 import { openingChapters } from './chapters/openings-and-plates.ts';
 import { proofChapter } from './chapters/proof-of-the-bus.ts';
@@ -24,6 +26,7 @@ import { sourcesUsedChapter } from './chapters/sources-used.ts';
 import { surveyChapter } from './chapters/survey-page.ts';
 import { testRecordChapter } from './chapters/test-record.ts';
 import { whatGoesDarkChapter } from './chapters/what-goes-dark.ts';
+import { workOrderChapter } from './chapters/work-order.ts';
 import { logEntries } from './log-entries.ts';
 
 /** What a binder is made for. */
@@ -64,6 +67,8 @@ const chaptersOf = (
     drawingsChapter(request, drawings),
     ...lists.first,
     ...openingChapters(brief, plan, listsOf(all, ['fits', 'plates'])),
+    ...workOrderChapter(brief, plan, { log, lists: listsOf(all, ['work', 'order-dates']) }),
+    ...daySheetsChapter(brief, plan, log),
     settingsChapter(brief, plan, {
       byMeasure: listsOf(all, ['papers-first', 'settings-by-measure']),
       before: listsOf(all, ['settings-before']),
@@ -77,6 +82,7 @@ const chaptersOf = (
     lists.rest,
     findingsChapter(boat, plan),
     surveyChapter(brief, plan),
+    ...leavingKitChapter(brief, plan, log),
     keptAboardChapter(boat, listsOf(all, ['spares'])),
     sourcesUsedChapter(boat, plan),
     changeLogChapter(logEntries(boat)),

@@ -13,6 +13,8 @@ import { settingList } from '../sources/setting-list.ts';
 import { sourceList } from '../sources/source-list.ts';
 import type { ListTable } from '../table/list-table.ts';
 import { trafficList } from '../traffic/traffic-list.ts';
+import { orderDateList } from '../work/order-date-list.ts';
+import { workList } from '../work/work-list.ts';
 import { blackoutList } from './blackout-list.ts';
 import { buyingList } from './buying-list.ts';
 import { cableSchedule } from './cable-schedule.ts';
@@ -65,5 +67,7 @@ export const planLists = (boat: Boat, plan: Plan, log: BoatLog = emptyLog): read
     plateList,
     sensorList,
     phaseList,
+    (own: Boat, planned: Plan) => workList(own, planned, log),
+    orderDateList,
     (own: Boat, planned: Plan) => testList(own, planned, log),
   ].map((list) => list(boat, plan));

@@ -13,7 +13,8 @@ export interface CautionWords {
   readonly decides?: string;
 }
 
-const wordsOf = (ids: readonly string[]): CautionWords[] =>
+/** Cautions by their ids, in the order asked; an id that is none is left out. */
+export const cautionWords = (ids: readonly string[]): CautionWords[] =>
   ids.flatMap((id) => {
     const caution = cautions.find((entry) => entry.id === id);
     if (caution === undefined) return [];
@@ -33,7 +34,7 @@ export const bankCautions = ({ banks }: Pick<Plan, 'banks'>): CautionWords[] => 
   const asked = new Set(banks.flatMap((bank) => bank.cautions));
   return banks.length === 0
     ? []
-    : wordsOf(
+    : cautionWords(
         ['battery-short', 'short-energy', 'lithium', 'ac', 'stray'].filter(
           (id) => id === 'short-energy' || asked.has(id),
         ),
@@ -42,13 +43,13 @@ export const bankCautions = ({ banks }: Pick<Plan, 'banks'>): CautionWords[] => 
 
 /** What is said where a pilot can turn the rudder. */
 export const steeringCautions = ({ drives }: Pick<Plan, 'drives'>): CautionWords[] =>
-  drives.length === 0 ? [] : wordsOf(['pilot-drive']);
+  drives.length === 0 ? [] : cautionWords(['pilot-drive']);
 
 /** What is said where wires are led and joined. The boat file does not say what her engine burns, so petrol is always told of. */
-export const wiringCautions = (): CautionWords[] => wordsOf(['petrol', 'licence', 'limits']);
+export const wiringCautions = (): CautionWords[] => cautionWords(['petrol', 'licence', 'limits']);
 
 /** What is said where a hole is cut or closed in a panel. */
-export const panelCautions = (): CautionWords[] => wordsOf(['panel-cutting', 'laminate-dust']);
+export const panelCautions = (): CautionWords[] => cautionWords(['panel-cutting', 'laminate-dust']);
 
 /** Kinds of unit that send from an antenna. */
 const sendingKinds: ReadonlySet<string> = new Set(['ais', 'mfhf-radio', 'vhf-radio']);
@@ -62,7 +63,7 @@ export const aboardCautions = (boat: Boat, plan: Plan, places: readonly string[]
   const coming = boat.kit.filter(({ fate }) => fate !== 'goes');
   const kinds = coming.map(({ id }) => sheets.get(id)?.kind ?? '');
   const isHole = coming.some(({ id, fate }) => fate === 'comes' && sheets.get(id)?.kind === 'transducer');
-  return wordsOf([
+  return cautionWords([
     ...new Set([
       ...places,
       'lpg',

@@ -172,7 +172,7 @@ export const dayHeads = (work: DrawnWork, heightMm: number): Shape[] => {
               [now.leftMm + 0.7, 3],
               [now.leftMm + 0.7, heightMm],
             ]),
-            { stroke: { ink: 'accent', widthMm: 0.5, dashMm: [1.6, 1] } },
+            { stroke: { ink: 'accent', widthMm: 0.35, dashMm: [1.2, 1] } },
           ),
         ]),
     ...(axis.columns.length === 0 && phases[0] !== undefined ? [words(dayOfPhase(phases[0], 0), 0, 5.6)] : []),

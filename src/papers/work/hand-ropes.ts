@@ -36,12 +36,11 @@ const stretchesOf = ({ phases, axis }: DrawnWork, isOf: (start: JobStart) => boo
     const jobs = new Map(phase.jobs.map((job) => [job.id, job]));
     return (phase.order?.starts ?? []).flatMap((start): Stretch[] => {
       const job = jobs.get(start.job);
-      if (job === undefined || !isOf(start)) return [];
+      // a day of another strip of the picture
+      if (job === undefined || !isOf(start) || !axis.holds(phase.phase, start.day, start.lastDay)) return [];
       const fromMm = axis.xOf({ phase: phase.phase, day: start.day, slot: start.slot });
       const toMm = axis.xOf({ phase: phase.phase, day: start.lastDay, slot: start.lastSlot });
-      // of another strip of the picture
-      const isElsewhere = toMm <= 0 || fromMm >= axis.widthMm;
-      return isElsewhere ? [] : [{ phase, job, start, fromMm, toMm }];
+      return [{ phase, job, start, fromMm, toMm }];
     });
   });
 

@@ -41,9 +41,16 @@ const kindWords: Readonly<
   leaving: { bare: 'Ready the old kit to leave', of: (what) => `Ready to leave: ${what}` },
 };
 
-/** What a job is about, by name, without what stands for it twice: a unit beside its place. */
-export const jobThings = (names: WorkNames, { about }: Pick<Job, 'about'>): string[] => [
-  ...new Set(about.map((id) => thingName(names, id))),
+/** Cables that leave with a unit, and places beside what is done there, are told of in its steps, not in its name. */
+const namedThings = ({ boat, index }: WorkNames, { about }: Pick<Job, 'about'>): readonly string[] => {
+  const cables = new Set(boat.cables.map(({ id }) => id));
+  const main = about.filter((id) => !cables.has(id) && !index.places.has(id));
+  return main.length > 0 ? main : about;
+};
+
+/** What a job is about, by name. */
+export const jobThings = (names: WorkNames, job: Pick<Job, 'about'>): string[] => [
+  ...new Set(namedThings(names, job).map((id) => thingName(names, id))),
 ];
 
 /**

@@ -66,7 +66,7 @@ const lit = (fromMm: number, toMm: number, yMm: number, isSure: boolean): Shape[
 const darkShapes = ({ dark, fromMm, toMm }: DarkStretch, yMm: number, roomMm: number): Shape[] => {
   if (dark.hoursH <= 0) return [line(fromMm, toMm, yMm, [0.5, 0.7])];
   const text = hoursWords(dark.hoursH);
-  const style = { sizeMm: smallMm, face: 'figures' } as const;
+  const style = { sizeMm: smallMm, face: 'words' } as const;
   const hasRoom = textWidthMm(text, style) + 1.6 < roomMm - toMm;
   return [
     pathShape(rectangle({ leftMm: fromMm, topMm: yMm - 1.15, widthMm: Math.max(0.5, toMm - fromMm), heightMm: 2.3 }), {

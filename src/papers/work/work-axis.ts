@@ -1,4 +1,5 @@
 import type { CalendarDay, PhaseWork } from '../../core/work-shape.ts';
+import { workingDays } from './working-days.ts';
 
 /** One day of one phase on the picture, or several on which nothing is done. */
 export interface WorkColumn {
@@ -22,6 +23,8 @@ export interface WorkAxis {
   readonly widthMm: number;
   /** where a half hour of a day stands, counted from the beginning of work; what lies outside comes to the nearest edge */
   readonly xOf: (spot: { readonly phase: number; readonly day: number; readonly slot: number }) => number;
+  /** whether any of the days from one to another is on it */
+  readonly holds: (phase: number, from: number, to: number) => boolean;
 }
 
 const restMm = 7.5;
@@ -40,13 +43,6 @@ interface Day {
   readonly isFirst: boolean;
 }
 
-const busyDays = ({ order }: PhaseWork): ReadonlySet<number> =>
-  new Set(
-    (order?.starts ?? []).flatMap(({ day, lastDay, hands }) =>
-      hands.length === 0 ? [] : Array.from({ length: lastDay - day + 1 }, (_, at) => day + at),
-    ),
-  );
-
 /** A stuck phase has no end: so many of its days are shown. */
 const stuckDays = 10;
 
@@ -62,7 +58,7 @@ const runsOf = (days: readonly Day[]): Day[][] => {
 };
 
 const daysOf = (phase: PhaseWork): Day[] => {
-  const busy = busyDays(phase);
+  const busy = new Set(workingDays(phase));
   const last = phase.order?.cost.lastDay ?? Math.min(stuckDays, phase.days.length) - 1;
   const days = Array.from({ length: last + 1 }, (_, day): Day => {
     const calendar = phase.days[day];
@@ -121,6 +117,7 @@ const axisOf = (columns: readonly WorkColumn[], perDay: ReadonlyMap<number, numb
   return {
     columns,
     widthMm,
+    holds: (phase, from, to) => columns.some((own) => own.phase === phase && own.day <= to && from <= own.lastDay),
     xOf: ({ phase, day, slot }) => {
       const column = columns.find((own) => own.phase === phase && own.day <= day && day <= own.lastDay);
       if (column !== undefined) return within(column, { day, slot }, perDay.get(phase) ?? slotsOfDay);

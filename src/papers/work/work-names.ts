@@ -1,4 +1,5 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
+import { shipPapers } from '../../core/facts/ship-papers.ts';
 import type { LineEntry, Plan } from '../../core/plan-shape.ts';
 import { type CardBoat, cardBoat } from '../cards/card-boat.ts';
 import { lineName } from '../cards/line-words.ts';
@@ -9,21 +10,35 @@ export interface WorkNames {
   readonly boat: Boat;
   readonly index: CardBoat;
   readonly lines: ReadonlyMap<string, LineEntry>;
+  /** items of the shopping list by id */
+  readonly items: ReadonlyMap<string, string>;
 }
 
 /** Finds by id what the jobs of a plan are about. */
-export const workNames = (boat: Boat, { lines }: Pick<Plan, 'lines'>): WorkNames => ({
+export const workNames = (boat: Boat, { lines, shopping }: Pick<Plan, 'lines' | 'shopping'>): WorkNames => ({
   boat,
   index: cardBoat(boat),
   lines: new Map(lines.map((line) => [line.id, line])),
+  items: new Map(shopping.map(({ id, item }) => [id, item])),
 });
 
+const isPaper = (id: string): id is keyof typeof shipPapers => Object.hasOwn(shipPapers, id);
+
+/** What a job waits for or takes, by its name: an item of the shopping list, or a paper. */
+export const itemName = ({ items }: Pick<WorkNames, 'items'>, id: string): string =>
+  items.get(id) ?? (isPaper(id) ? shipPapers[id].name : id);
+
 /** One thing a job is about, by its name: a line by kind and label, a way by its ends, anything else as the ends of lines are called. */
-export const thingName = ({ boat, index, lines }: WorkNames, id: string): string => {
+export const thingName = (names: WorkNames, id: string): string => {
+  const { boat, index, lines } = names;
   const line = lines.get(id);
   if (line !== undefined) return lineName(line);
-  const way = boat.ways.find((own) => own.id === id);
   const placeName = (place: string): string => index.places.get(place)?.name ?? place;
+  const way = boat.ways.find((own) => own.id === id);
   if (way !== undefined) return way.ends.map(placeName).join(' to ');
+  const opening = boat.openings?.find((own) => own.id === id);
+  if (opening !== undefined) return opening.name;
+  if (boat.cables.some((cable) => cable.id === id)) return `old cable ${id}`;
+  if (isPaper(id)) return shipPapers[id].name;
   return index.places.has(id) ? placeName(id) : endWords(index, id);
 };

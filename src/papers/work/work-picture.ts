@@ -56,7 +56,7 @@ const dayWidths = { screen: 34, paper: 27 } as const;
 
 /** All days in one line, to be moved along beside the names. */
 export const workPicture = (input: PictureInput): WorkPicture => {
-  const [axis = { columns: [], widthMm: 0, xOf: () => 0 }] = workAxes(input.phases, {
+  const [axis = { columns: [], widthMm: 0, xOf: () => 0, holds: () => false }] = workAxes(input.phases, {
     dayMm: dayWidths.screen,
     widthMm: Number.POSITIVE_INFINITY,
   });

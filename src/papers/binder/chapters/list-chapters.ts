@@ -20,6 +20,8 @@ const elsewhere: readonly string[] = [
   'fits',
   'plates',
   'tests',
+  'work',
+  'order-dates',
 ];
 
 /** Lists with nothing in them are told of together, a line each. */
