@@ -151,18 +151,26 @@ const underWords = (stretches: readonly Stretch[], lineMm: number): Shape[] =>
     return [{ kind: 'text', text, xMm: fromMm + 0.4, yMm: lineMm + 4.1, ...style, ink: 'quiet', about: [job.id] }];
   });
 
-const ropeOf = (
-  work: DrawnWork,
-  { id, name, stretches }: { id: string; name: string; stretches: readonly Stretch[] },
-): Rope => {
-  const beads = stretches.map((stretch): Bead<Stretch> => {
+/** Balloons over the beginning of what they number, none over the edges of the picture. */
+const beadsOf = ({ axis }: DrawnWork, stretches: readonly Stretch[]): Bead<Stretch>[] =>
+  stretches.map((stretch) => {
     const left = Math.max(stretch.fromMm, balloonMm);
     const middleMm = Math.min(
       left + 0.2 + Math.min(balloonMm, Math.max(0, stretch.toMm - left) / 2),
-      work.axis.widthMm - balloonMm,
+      axis.widthMm - balloonMm,
     );
     return { of: stretch, fromMm: middleMm - balloonMm, toMm: middleMm + balloonMm };
   });
+
+interface RopeOf {
+  readonly id: string;
+  readonly name: string;
+  readonly beads: readonly Bead<Stretch>[];
+  /** those whose kind is written under the rope where there is room */
+  readonly stretches: readonly Stretch[];
+}
+
+const ropeOf = (work: DrawnWork, { id, name, beads, stretches }: RopeOf): Rope => {
   const laid = beadTiers(beads, { gapMm: 0.5, most: mostTiers });
   const tiers = Math.max(1, ...laid.map(({ tier }) => tier + 1));
   const lineMm = tiers * tierMm + 1.4;
@@ -190,14 +198,43 @@ const ropeOf = (
   };
 };
 
-/** What each person does, a line each, as a rope with the jobs on it; what only takes its time comes last. */
+/** Jobs that are done stand on their day one beside the other: nobody wrote down at what hour. */
+const doneBeads = (work: DrawnWork, stretches: readonly Stretch[]): Bead<Stretch>[] => {
+  const counts = new Map<number, number>();
+  const stepMm = 2 * balloonMm + 0.5;
+  return stretches.map((stretch) => {
+    const column = work.axis.columns.find(
+      ({ leftMm, rightMm }) => leftMm <= stretch.fromMm && stretch.fromMm < rightMm,
+    );
+    const leftMm = column?.leftMm ?? stretch.fromMm;
+    const across = Math.max(1, Math.floor(((column?.nightMm ?? leftMm) - leftMm) / stepMm));
+    const count = counts.get(leftMm) ?? 0;
+    counts.set(leftMm, count + 1);
+    const fromMm = leftMm + 0.4 + (count % across) * stepMm;
+    return { of: { ...stretch, fromMm, toMm: fromMm }, fromMm, toMm: fromMm + 2 * balloonMm };
+  });
+};
+
+const isDone = ({ done }: DrawnWork, { hands, job }: JobStart): boolean => hands.length === 0 && done.has(job);
+
+/** What each person does, a line each, as a rope with the jobs on it; then what only takes its time, and what is done. */
 export const handRopes = (work: DrawnWork): Rope[] => {
   const hands = new Map(work.phases.flatMap((phase) => phase.hands.map(({ id, name }) => [id, name] as const)));
-  const ropes = [...hands].map(([id, name]) =>
-    ropeOf(work, { id, name, stretches: stretchesOf(work, ({ hands: own }) => own.includes(id)) }),
-  );
-  const waited = stretchesOf(work, ({ hands: own }) => own.length === 0);
-  return waited.length === 0
-    ? ropes
-    : [...ropes, ropeOf(work, { id: 'waited', name: 'waited for', stretches: waited })];
+  const rope = (id: string, name: string, stretches: readonly Stretch[]): Rope =>
+    ropeOf(work, { id, name, beads: beadsOf(work, stretches), stretches });
+  const waited = stretchesOf(work, (start) => start.hands.length === 0 && !isDone(work, start));
+  const done = stretchesOf(work, (start) => isDone(work, start));
+  return [
+    ...[...hands].map(([id, name]) =>
+      rope(
+        id,
+        name,
+        stretchesOf(work, ({ hands: own }) => own.includes(id)),
+      ),
+    ),
+    ...(waited.length === 0 ? [] : [rope('waited', 'waited for', waited)]),
+    ...(done.length === 0
+      ? []
+      : [ropeOf(work, { id: 'done', name: 'done', beads: doneBeads(work, done), stretches: [] })]),
+  ];
 };

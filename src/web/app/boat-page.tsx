@@ -1,6 +1,7 @@
 import { type ReactNode, type RefObject, useCallback, useMemo, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import type { Failure } from '../../core/blackouts-shape.ts';
+import type { Plan } from '../../core/plan-shape.ts';
 import type { SearchWords } from '../../papers/lists/search-words.ts';
 import { type LightStore, lightStore } from '../drawing/light-store.ts';
 import type { SheetHandle } from '../drawing/sheet-view.tsx';
@@ -10,6 +11,7 @@ import { useCableOfAddress } from './cards/use-cable-of-address.ts';
 import { type CardState, useCard } from './cards/use-card.ts';
 import { courseFacts } from './course/course-facts.ts';
 import { CourseLine } from './course/course-line.tsx';
+import { useDone } from './log/use-done.ts';
 import { useTested } from './log/use-tested.ts';
 import { MarginView } from './margin/margin-view.tsx';
 import type { Note } from './margin/notes.ts';
@@ -100,6 +102,13 @@ const usePicking = ({
   return { isList, switchList: () => setIsList(!isList), pick, show };
 };
 
+/** The work of the last plan that had it: one made in haste right after an edit has none, and the one that follows it has. */
+const useLastWork = ({ boat, work }: Plan): Plan['work'] => {
+  const [last, setLast] = useState({ boat, work });
+  if (work !== undefined && last.work !== work) setLast({ boat, work });
+  return work ?? (last.boat === boat ? last.work : undefined);
+};
+
 /** One boat: the course line, the sheet, the margin; what is picked in one is lit in the others. */
 export const BoatPage = ({ answer, step, cable, hrefOf, progress, onStop }: BoatPageProps): ReactNode => {
   const { boat, plan, titles } = answer;
@@ -136,6 +145,8 @@ export const BoatPage = ({ answer, step, cable, hrefOf, progress, onStop }: Boat
     document.querySelector<HTMLElement>('.table-switch')?.focus();
   };
   const tested = useTested(boat.name, plan.tests);
+  const done = useDone(boat.name);
+  const work = useLastWork(plan);
   const part = useStep(step);
   const tables = part?.tables ?? [];
   const table = tables.find(({ words }) => words === openTable);
@@ -146,7 +157,7 @@ export const BoatPage = ({ answer, step, cable, hrefOf, progress, onStop }: Boat
   };
   return (
     <div className="boat-page">
-      <CourseLine waypoints={courseFacts({ boat, plan, tested })} here={step} hrefOf={hrefOf} />
+      <CourseLine waypoints={courseFacts({ boat, plan, tested, work, done })} here={step} hrefOf={hrefOf} />
       <SheetFrame
         boatName={boat.name}
         view={view}

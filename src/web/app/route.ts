@@ -2,9 +2,6 @@
 export const stepIds = ['boat', 'kit', 'needs', 'lines', 'power', 'fit', 'buy', 'work', 'prove', 'binder'] as const;
 export type StepId = (typeof stepIds)[number];
 
-/** The steps that this version does not compute yet. */
-export const laterSteps: ReadonlySet<StepId> = new Set(['work']);
-
 /**
  * Where in the app one is: the list of boats, one boat of the server, or a file opened by hand. `cable` is the id on a label, by
  * which the code on it leads to its cable.

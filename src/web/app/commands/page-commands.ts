@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import type { EditState } from '../../workers/protocol.ts';
-import { atStep, hashOf, laterSteps, type Route, type StepId, stepIds } from '../route.ts';
+import { atStep, hashOf, type Route, type StepId, stepIds } from '../route.ts';
 import { lights, setLight } from '../theme.ts';
 import { unitsChoice } from '../words/units.ts';
 import { words as pageWords } from '../words.ts';
@@ -80,7 +80,7 @@ export const usePageCommands = ({
       ...(route.page === 'boats'
         ? []
         : [
-            ...stepIds.filter((step) => !laterSteps.has(step)).map((step) => stepCommand(route, step)),
+            ...stepIds.map((step) => stepCommand(route, step)),
             {
               id: 'all-boats',
               group: 'go',

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { aBoat } from '../../../core/boat/a-boat.test-helper.ts';
 import { plan } from '../../../core/plan.ts';
 import type { Finding, LineEntry, Plan } from '../../../core/plan-shape.ts';
+import { aPhase, aWork } from '../../../core/work/a-work.test-helper.ts';
 import { aBus, aPlan, aReading } from '../../../papers/lists/a-plan.test-helper.ts';
 import { stepIds } from '../route.ts';
 import { courseFacts } from './course-facts.ts';
@@ -15,8 +16,28 @@ test('the course has the ten steps in the order of the job', () => {
   expect(courseFacts({ boat: aBoat().boat, plan: aPlan() }).map((one) => one.step)).toEqual([...stepIds]);
 });
 
-test('a step that is not computed yet says so and makes no figure up', () => {
-  expect(factOf('work')).toEqual(['planned here later', 'later']);
+test('the work step says what it will take, then how far it has come, or that no order fits', () => {
+  const { boat } = aBoat();
+  const factWith = (work: Plan['work'], done: readonly string[] = []) => {
+    const plan = aPlan(work === undefined ? {} : { work });
+    const all = courseFacts({ boat, plan, done: new Map(done.map((job) => [job, '2027-04-05'])) });
+    const waypoint = all.find(({ step }) => step === 'work');
+    return [waypoint?.fact, waypoint?.state];
+  };
+  const work = aWork();
+  expect(factOf('work')).toEqual(['being counted', 'open']);
+  expect(factWith({ phases: [], leaving: [] })).toEqual(['nothing to do yet', 'open']);
+  expect(factWith(work)).toEqual(['8 jobs, 4 days, 22.5 h dark', 'open']);
+  expect(factWith(work, ['survey'])).toEqual(['1 of 8 jobs done', 'open']);
+  expect(
+    factWith(
+      work,
+      work.phases[0]?.jobs.map(({ id }) => id),
+    ),
+  ).toEqual(['8 of 8 jobs done', 'done']);
+  const { order: _, ...bare } = aPhase();
+  const stuck = { why: 'too-few-days' as const, jobs: [], functions: [], relax: [] };
+  expect(factWith({ phases: [{ ...bare, stuck }], leaving: [] })).toEqual(['8 jobs, no order that fits', 'open']);
 });
 
 test('the prove step says what came out wrong, else how far the tests have come', () => {

@@ -1,21 +1,23 @@
 import type { Boat } from '../../../core/boat/boat-schema.ts';
 import type { BusEntry, Plan, ReadingEntry } from '../../../core/plan-shape.ts';
 import type { Tested } from '../../../core/proof/dock/tested.ts';
+import type { PlanWork } from '../../../core/work-shape.ts';
 import { cardBoat } from '../../../papers/cards/card-boat.ts';
 import { cablesToBuy } from '../../../papers/lists/cables-to-buy.ts';
 import { feedIsOpen } from '../../../papers/lists/feed-is-open.ts';
 import { layoutWords } from '../../../papers/lists/layout-words.ts';
 import { unfedRows } from '../../../papers/lists/unfed-rows.ts';
 import { voltsAtLoad } from '../../../papers/power/volts-at-load.ts';
+import { workingDays } from '../../../papers/work/working-days.ts';
 import type { StepId } from '../route.ts';
 import { words } from './words.ts';
 
-/** One waypoint of the course line: `later` marks a step this version does not compute yet. */
+/** One waypoint of the course line. */
 export interface Waypoint {
   readonly step: StepId;
   readonly name: string;
   readonly fact: string;
-  readonly state: 'done' | 'open' | 'later';
+  readonly state: 'done' | 'open';
 }
 
 const boatWaypoint = (boat: Boat): Waypoint => {
@@ -165,17 +167,43 @@ const proveWaypoint = ({ tests }: Plan, tested: Tested | undefined): Waypoint =>
   };
 };
 
-const later = (step: StepId): Waypoint => ({ step, name: words.step[step], fact: words.later, state: 'later' });
+/** How far the work has come; before it has begun, what it will take. */
+const workWaypoint = (work: PlanWork | undefined, done: ReadonlyMap<string, string>): Waypoint => {
+  const phases = work?.phases ?? [];
+  const jobs = phases.flatMap((phase) => phase.jobs).filter(({ leftOut }) => leftOut === undefined);
+  const finished = jobs.filter(({ id }) => done.has(id)).length;
+  const darkH = phases.reduce((sum, { order }) => sum + (order?.cost.darkH ?? 0), 0);
+  const days = phases.reduce((sum, phase) => sum + workingDays(phase).length, 0);
+  const fact = (): string => {
+    if (work === undefined) return words.counting;
+    if (jobs.length === 0) return words.noWork;
+    if (phases.some(({ stuck }) => stuck !== undefined)) return words.noOrder(jobs.length);
+    return finished > 0
+      ? words.jobsDone(finished, jobs.length)
+      : words.work(jobs.length, days, Number(darkH.toFixed(1)));
+  };
+  return {
+    step: 'work',
+    name: words.step.work,
+    fact: fact(),
+    state: jobs.length > 0 && finished === jobs.length ? 'done' : 'open',
+  };
+};
 
-/** The ten waypoints of a boat's course, each with the one fact that matters now; `tested`: how far her log says the tests have come. */
+/** The ten waypoints of a boat's course, each with the one fact that matters now; `tested` and `done`: how far her log says tests and jobs have come. */
 export const courseFacts = ({
   boat,
   plan,
   tested,
+  work = plan.work,
+  done = new Map(),
 }: {
   boat: Boat;
   plan: Plan;
   tested?: Tested | undefined;
+  /** the work as it was last known: a plan made in haste has none */
+  work?: PlanWork | undefined;
+  done?: ReadonlyMap<string, string>;
 }): readonly Waypoint[] => [
   boatWaypoint(boat),
   kitWaypoint(boat),
@@ -184,7 +212,7 @@ export const courseFacts = ({
   powerWaypoint(boat, plan),
   fitWaypoint(plan),
   buyWaypoint(plan),
-  later('work'),
+  workWaypoint(work, done),
   proveWaypoint(plan, tested),
   binderWaypoint(boat),
 ];

@@ -4,28 +4,19 @@ import type { Waypoint } from './course-facts.ts';
 import { words } from './words.ts';
 
 const WaypointView = ({ waypoint, isHere, href }: { waypoint: Waypoint; isHere: boolean; href: string }): ReactNode => {
-  const inner = (
-    <>
-      <span className="waypoint-mark" aria-hidden="true" />
-      <span className="waypoint-name">{waypoint.name}</span>
-      <span className="waypoint-fact">{waypoint.fact}</span>
-      <span className="unseen">, {words.state[waypoint.state]}</span>
-    </>
-  );
   return (
     <li className={`waypoint ${waypoint.state}${isHere ? ' here' : ''}`}>
-      {waypoint.state === 'later' ? (
-        <div>{inner}</div>
-      ) : (
-        <a href={href} aria-current={isHere ? 'step' : undefined}>
-          {inner}
-        </a>
-      )}
+      <a href={href} aria-current={isHere ? 'step' : undefined}>
+        <span className="waypoint-mark" aria-hidden="true" />
+        <span className="waypoint-name">{waypoint.name}</span>
+        <span className="waypoint-fact">{waypoint.fact}</span>
+        <span className="unseen">, {words.state[waypoint.state]}</span>
+      </a>
     </li>
   );
 };
 
-/** The ten steps of the job on their course line; where one is has a ring, what is not computed yet is dashed. */
+/** The ten steps of the job on their course line; where one is has a ring. */
 export const CourseLine = ({
   waypoints,
   here,

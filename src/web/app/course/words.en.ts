@@ -3,7 +3,7 @@ import { printCount } from '../../../papers/lists/print-figure.ts';
 /** What the course line says of the ten steps, in English. */
 export const en = {
   tenSteps: 'The ten steps',
-  state: { done: 'done', open: 'open', later: 'not in this version' },
+  state: { done: 'done', open: 'open' },
   step: {
     boat: 'Boat',
     kit: 'Kit',
@@ -43,7 +43,12 @@ export const en = {
   cables: (count: number) => printCount(count, 'cable'),
   notGivenOut: 'not given out yet',
   givenOut: (mark: string, day: string) => `${mark} given out ${day}`,
-  later: 'planned here later',
+  counting: 'being counted',
+  noWork: 'nothing to do yet',
+  noOrder: (jobs: number) => `${printCount(jobs, 'job')}, no order that fits`,
+  jobsDone: (done: number, jobs: number) => `${done} of ${printCount(jobs, 'job')} done`,
+  work: (jobs: number, days: number, darkH: number) =>
+    `${printCount(jobs, 'job')}, ${printCount(days, 'day')}, ${darkH} h dark`,
   nothingToTest: 'nothing to test yet',
   tests: (count: number) => (count === 1 ? '1 test' : `${count} tests`),
   tested: (tried: number, total: number) => `${tried} of ${total} tests tried`,

@@ -2,8 +2,6 @@ import { useEffect, useReducer } from 'react';
 import type { StepId } from '../route.ts';
 import type { Step } from './step.ts';
 
-const bringRest = () => import('./rest/rest-step.tsx').then(({ restStep }): Step => restStep);
-
 /** How each step is brought: none is part of the way to the first picture. */
 const bringStep: Readonly<Record<StepId, () => Promise<Step>>> = {
   boat: () => import('./boat/boat-step.tsx').then(({ boatStep }) => boatStep),
@@ -13,7 +11,7 @@ const bringStep: Readonly<Record<StepId, () => Promise<Step>>> = {
   power: () => import('./power/power-step.tsx').then(({ powerStep }) => powerStep),
   fit: () => import('./fit/fit-step.tsx').then(({ fitStep }) => fitStep),
   buy: () => import('./buy/buy-step.tsx').then(({ buyStep }) => buyStep),
-  work: bringRest,
+  work: () => import('./work/work-step.tsx').then(({ workStep }) => workStep),
   prove: () => import('./prove/prove-step.tsx').then(({ proveStep }) => proveStep),
   binder: () => import('./binder/binder-step.tsx').then(({ binderStep }) => binderStep),
 };

@@ -1,0 +1,2 @@
+import type { WorkReply, WorkRequest } from './work-protocol.ts';
+export function* answerWork(_: WorkRequest): Generator<WorkReply> {}
