@@ -9,7 +9,7 @@ import { functionWords } from './function-words.ts';
 import { jobWords } from './job-words.ts';
 import type { PictureInput } from './picture-input.ts';
 import { stepWords, toolWords } from './step-words.ts';
-import { itemName, thingName } from './work-names.ts';
+import { itemName, jobCables, thingName } from './work-names.ts';
 
 /** One job as it is done on a day. */
 export interface DayJob {
@@ -24,6 +24,8 @@ export interface DayJob {
   readonly cautions: readonly CautionWords[];
   /** essential functions that are dark while it lasts */
   readonly takes: readonly string[];
+  /** the cables it is about, by kind and label */
+  readonly cables: readonly string[];
 }
 
 /** An essential function that is dark on a day. */
@@ -68,6 +70,7 @@ const dayJob = ({ names, numbers }: PictureInput, phase: PhaseWork, job: Job, st
     steps: job.steps.map((id) => ({ id, says: stepWords(id) })),
     cautions: cautionWords(job.cautions),
     takes: job.takes.map((id) => functionWords[id]),
+    cables: jobCables(names, job),
   };
 };
 

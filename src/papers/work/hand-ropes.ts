@@ -103,6 +103,27 @@ const served = ({ fromMm, toMm }: Stretch, lineMm: number): Shape[] => {
   ];
 };
 
+const clockSlots = 48;
+
+/** Points under the rope as long as what was sealed or sent in only takes its time. */
+const waitTrail = ({ axis }: DrawnWork, { phase, job, start, toMm }: Stretch, lineMm: number): Shape[] => {
+  if (job.waitH === undefined || job.waitH <= 0) return [];
+  const end = start.lastDay * clockSlots + phase.from + start.lastSlot + 2 * job.waitH;
+  const day = Math.floor(end / clockSlots);
+  const untilMm = axis.xOf({ phase: phase.phase, day, slot: Math.max(0, end - day * clockSlots - phase.from) });
+  if (untilMm <= toMm) return [];
+  const yMm = lineMm + 1.9;
+  return [
+    pathShape(
+      polyline([
+        [toMm, yMm],
+        [untilMm, yMm],
+      ]),
+      { stroke: { ink: 'ink', widthMm: 0.35, dashMm: [0.35, 0.9] } },
+    ),
+  ];
+};
+
 /** A nail through the rope: the job is held to its day. */
 const nail = ({ fromMm }: Stretch, lineMm: number): Shape[] => [
   pathShape(
@@ -136,6 +157,7 @@ const stretchGroup = (
     shapes: [
       lead,
       ...(stretch.toMm > stretch.fromMm ? served(stretch, lineMm) : []),
+      ...waitTrail(work, stretch, lineMm),
       ...(job.day === undefined ? [] : nail(stretch, lineMm)),
       ...numberBalloon(work.numbers.get(job.id) ?? 0, xMm, yMm, isDone),
     ],

@@ -1,6 +1,8 @@
 import { fewInWords } from '../../core/boat/edits/few-in-words.ts';
 import type { JobKind } from '../../core/facts/job-kinds.ts';
 import type { Job } from '../../core/work-shape.ts';
+import { printCount } from '../lists/print-figure.ts';
+import { trialName } from '../proof/trial-words.ts';
 import { thingName, type WorkNames } from './work-names.ts';
 
 /** What is done in a job of each kind, `of` the things it is about; without such the bare words. */
@@ -18,15 +20,15 @@ const kindWords: Readonly<
   'mast-down': { bare: 'Mast down' },
   pull: { bare: 'Pull cables', of: (what) => `Pull ${what}` },
   'mast-pull': { bare: 'Pull cables in the mast', of: (what) => `Pull in the mast: ${what}` },
-  cut: { bare: 'Cut and bore', of: (what) => `Cut and bore for ${what}` },
+  cut: { bare: 'Cut and bore', of: (what) => `Cut and bore at ${what}` },
   mount: { bare: 'Mount', of: (what) => `Mount ${what}` },
   'mount-aloft': { bare: 'Mount aloft', of: (what) => `Mount aloft: ${what}` },
   underwater: { bare: 'Work below the waterline', of: (what) => `Fit below the waterline: ${what}` },
-  seal: { bare: 'Seal, and let it cure', of: (what) => `Seal, and let it cure: ${what}` },
-  connect: { bare: 'Make up ends and plug in', of: (what) => `Make up ends and plug in ${what}` },
+  seal: { bare: 'Seal, and let it cure', of: (what) => `Seal the way ${what}, and let it cure` },
+  connect: { bare: 'Make up ends and plug in', of: (what) => `Make up the ends of ${what} and plug in` },
   panel: { bare: 'Feed and fuse', of: (what) => `Feed and fuse at ${what}` },
   'power-up': { bare: 'Power up', of: (what) => `Power up ${what}` },
-  update: { bare: 'Bring the software up to date', of: (what) => `Bring the software up to date: ${what}` },
+  update: { bare: 'Bring the software up to date', of: (what) => `Bring the software of ${what} up to date` },
   'mast-up': { bare: 'Mast up' },
   launch: { bare: 'Launch her' },
   'watch-for-water': { bare: 'Look for water once she is afloat', of: (what) => `Look for water at ${what}` },
@@ -34,36 +36,81 @@ const kindWords: Readonly<
     bare: 'Take the temporary feed out',
     of: (what) => `Take out the temporary feed: ${what}`,
   },
-  'dock-test': { bare: 'Test at the dock', of: (what) => `Test at the dock: ${what}` },
+  'dock-test': { bare: 'Test at the dock', of: (what) => `Test ${what} at the dock` },
   'drive-check': { bare: 'Try the drive at the berth', of: (what) => `Try the drive at the berth: ${what}` },
-  'sea-trial': { bare: 'Try at sea' },
+  'sea-trial': { bare: 'Try at sea', of: (what) => `Try at sea: ${what}` },
   'as-built': { bare: 'Note what was really done' },
   leaving: { bare: 'Ready the old kit to leave', of: (what) => `Ready to leave: ${what}` },
 };
 
-/** Cables that leave with a unit, and places beside what is done there, are told of in its steps, not in its name. */
-const namedThings = ({ boat, index }: WorkNames, { about }: Pick<Job, 'about'>): readonly string[] => {
+/** What stands behind the kind in the name of a job, such as a slice of the boat; a bare number is its phase. */
+const partOf = ({ id }: Pick<Job, 'id'>): string | undefined => {
+  const part = id.split(':')[1];
+  return part === undefined || /^\d+$/.test(part) ? undefined : part;
+};
+
+/** Parts of the boat that are switched on, brought up to date and tested together. */
+const slices: Readonly<Record<string, string>> = {
+  power: 'the feeds',
+  backbone: 'the backbone',
+  sensors: 'the sensors',
+  radio: 'radio and AIS',
+  displays: 'the displays',
+  pilot: 'the pilot',
+  radar: 'the radar',
+  hull: 'what is in the hull',
+};
+
+const sliceWords = (part: string): string => slices[part] ?? part.replaceAll('-', ' ');
+
+type Named = Pick<Job, 'kind' | 'about' | 'name' | 'id' | 'place'>;
+
+const pullWords = (names: WorkNames, { kind, about }: Named): string => {
+  const lines = about.filter((id) => names.lines.has(id));
+  const ways = about.filter((id) => names.boat.ways.some((way) => way.id === id)).map((id) => thingName(names, id));
+  const what = printCount(lines.length, 'cable');
+  return `Pull ${what}${kind === 'mast-pull' ? ' in the mast' : ''}${ways.length === 0 ? '' : `, ${fewInWords(ways)}`}`;
+};
+
+/** Cables and lines, and places beside what is done there, are told of in the steps of a job, not in its name. */
+const mainThings = ({ boat, index, lines }: WorkNames, about: readonly string[]): readonly string[] => {
   const cables = new Set(boat.cables.map(({ id }) => id));
-  const main = about.filter((id) => !cables.has(id) && !index.places.has(id));
+  const main = about.filter((id) => !cables.has(id) && !lines.has(id) && !index.places.has(id));
   return main.length > 0 ? main : about;
 };
 
-/** What a job is about, by name. */
-export const jobThings = (names: WorkNames, job: Pick<Job, 'about'>): string[] => [
-  ...new Set(namedThings(names, job).map((id) => thingName(names, id))),
-];
+const aboutWords = (names: WorkNames, job: Named): string | undefined => {
+  const part = partOf(job);
+  const main = mainThings(names, job.about);
+  switch (job.kind) {
+    case 'connect':
+    case 'panel':
+      return main[0] === undefined ? undefined : thingName(names, main[0]);
+    case 'cut':
+      return job.place === undefined ? undefined : thingName(names, job.place);
+    case 'power-up':
+    case 'update':
+    case 'dock-test':
+      return part === undefined ? undefined : sliceWords(part);
+    case 'sea-trial':
+      return part === undefined ? undefined : trialName(part);
+    default:
+      return main.length === 0 ? undefined : fewInWords([...new Set(main.map((id) => thingName(names, id)))]);
+  }
+};
 
 /**
  * A job in a few words.
  *
  * @example jobWords(names, job) // 'Take out Old chart plotter'
  */
-export const jobWords = (names: WorkNames, job: Pick<Job, 'kind' | 'about' | 'name' | 'id'>): string => {
+export const jobWords = (names: WorkNames, job: Named): string => {
   if (job.name !== undefined) return job.name;
   if (job.kind === 'own') return job.id;
+  if (job.kind === 'pull' || job.kind === 'mast-pull') return pullWords(names, job);
   const { bare, of } = kindWords[job.kind];
-  const things = jobThings(names, job);
-  return of === undefined || things.length === 0 ? bare : of(fewInWords(things));
+  const what = aboutWords(names, job);
+  return of === undefined || what === undefined ? bare : of(what);
 };
 
 /** Kinds of job in a word or two, to stand on a bar. */

@@ -7,6 +7,7 @@ import { textWidthMm } from '../drawing/text-width.ts';
 import { dayOfPhase, hoursWords } from './day-words.ts';
 import { briefFunction, functionWords } from './function-words.ts';
 import type { DrawnWork } from './picture-input.ts';
+import type { WorkColumn } from './work-axis.ts';
 import { workSizes } from './work-sizes.ts';
 
 const { smallMm, laneMm } = workSizes;
@@ -62,29 +63,41 @@ const lit = (fromMm: number, toMm: number, yMm: number, isSure: boolean): Shape[
     : [line(fromMm, toMm, yMm - halfMm, dashMm), line(fromMm, toMm, yMm + halfMm, dashMm)];
 };
 
+/** Whether it matters on a day that a function is dark: the pumps while she floats, a charger while she is left, the others when she must be able to move. */
+const mattersOn = ({ calendar }: WorkColumn, { function: id, hard }: Watched): boolean => {
+  if (hard) return calendar?.afloat !== false;
+  if (id === 'shore-charging') return calendar?.left === true;
+  return calendar?.afloat !== false && calendar?.moves !== false;
+};
+
 /** What matters is filled and says its hours; what does not is a row of points. */
-const darkShapes = ({ dark, fromMm, toMm }: DarkStretch, yMm: number, roomMm: number): Shape[] => {
-  if (dark.hoursH <= 0) return [line(fromMm, toMm, yMm, [0.5, 0.7])];
+const darkShapes = (
+  { axis }: DrawnWork,
+  { dark, fromMm, toMm }: DarkStretch,
+  { watched, yMm, roomMm }: { watched: Watched; yMm: number; roomMm: number },
+): Shape[] => {
+  const parts = axis.columns.flatMap((column): Shape[] => {
+    const [leftMm, rightMm] = [Math.max(fromMm, column.leftMm), Math.min(toMm, column.rightMm)];
+    if (rightMm - leftMm < 0.02) return [];
+    if (dark.hoursH <= 0 || !mattersOn(column, watched)) return [line(leftMm, rightMm, yMm, [0.5, 0.7])];
+    const area = { leftMm, topMm: yMm - 1.15, widthMm: Math.max(0.5, rightMm - leftMm), heightMm: 2.3 };
+    return [pathShape(rectangle(area), { fill: 'accent' })];
+  });
   const text = hoursWords(dark.hoursH);
   const style = { sizeMm: smallMm, face: 'words' } as const;
-  const hasRoom = textWidthMm(text, style) + 1.6 < roomMm - toMm;
+  const widthMm = textWidthMm(text, style);
+  if (dark.hoursH <= 0 || widthMm + 1.6 >= roomMm - toMm) return parts;
   return [
-    pathShape(rectangle({ leftMm: fromMm, topMm: yMm - 1.15, widthMm: Math.max(0.5, toMm - fromMm), heightMm: 2.3 }), {
-      fill: 'accent',
+    ...parts,
+    pathShape(rectangle({ leftMm: toMm + 0.4, topMm: yMm - 1.3, widthMm: widthMm + 0.8, heightMm: 2.6 }), {
+      fill: 'paper',
     }),
-    ...(hasRoom
-      ? [
-          pathShape(
-            rectangle({ leftMm: toMm + 0.4, topMm: yMm - 1.3, widthMm: textWidthMm(text, style) + 0.8, heightMm: 2.6 }),
-            { fill: 'paper' },
-          ),
-          { kind: 'text', text, xMm: toMm + 0.8, yMm: yMm + 1, ...style, ink: 'ink' } as const,
-        ]
-      : []),
+    { kind: 'text', text, xMm: toMm + 0.8, yMm: yMm + 1, ...style, ink: 'ink' },
   ];
 };
 
-const laneShapes = (work: DrawnWork, id: Watched['function'], isSure: boolean): Shape[] => {
+const laneShapes = (work: DrawnWork, watched: Watched, isSure: boolean): Shape[] => {
+  const id = watched.function;
   const stretches = darkOf(work, id);
   const yMm = laneMm / 2;
   let atMm = 0;
@@ -102,7 +115,9 @@ const laneShapes = (work: DrawnWork, id: Watched['function'], isSure: boolean): 
       label: `${functionWords[id]}: ${says}`,
       shapes: [
         ...parts,
-        ...stretches.flatMap((one, at) => darkShapes(one, yMm, stretches[at + 1]?.fromMm ?? work.axis.widthMm)),
+        ...stretches.flatMap((one, at) =>
+          darkShapes(work, one, { watched, yMm, roomMm: stretches[at + 1]?.fromMm ?? work.axis.widthMm }),
+        ),
       ],
     },
   ];
@@ -112,7 +127,8 @@ const laneShapes = (work: DrawnWork, id: Watched['function'], isSure: boolean): 
 export const lampLanes = (work: DrawnWork): Lane[] =>
   essentialFunctions.flatMap((id): Lane[] => {
     const watched = work.phases.flatMap(({ functions }) => functions.filter((one) => one.function === id));
-    if (watched.length === 0) return [];
+    const [first] = watched;
+    if (first === undefined) return [];
     const isSure = watched.every(({ unknown }) => unknown !== true);
-    return [{ id, name: `${briefFunction[id]}${isSure ? '' : ' ?'}`, shapes: laneShapes(work, id, isSure) }];
+    return [{ id, name: `${briefFunction[id]}${isSure ? '' : ' ?'}`, shapes: laneShapes(work, first, isSure) }];
   });

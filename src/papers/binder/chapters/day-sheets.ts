@@ -17,12 +17,12 @@ const columns: ListTable['columns'] = [
 ];
 
 const rowsOf = (
-  { job, number, what, when, hands, place, steps }: DayJob,
+  { job, number, what, when, hands, place, steps, cables }: DayJob,
   { done, log }: { done: ReadonlySet<string>; log: BoatLog },
 ): (string | number | undefined)[][] => {
   const head = [
     number,
-    what,
+    cables.length === 0 ? what : `${what}: ${cables.join(', ')}`,
     [when, hands, ...(place === undefined ? [] : [place])].filter((part) => part !== '').join(', '),
   ];
   const ticked = (isDone: boolean): string | undefined => (isDone || done.has(job.id) ? '✓' : undefined);

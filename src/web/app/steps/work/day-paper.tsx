@@ -30,7 +30,7 @@ export const Tick = ({ log, append, of, says, what }: TickProps): ReactNode => (
 
 const PaperJob = ({ one, log, append }: { one: DayJob } & Pick<OpenLog, 'log' | 'append'>): ReactNode => {
   const say = useWords();
-  const { job, number, what, when, hands, place, steps, cautions, takes } = one;
+  const { job, number, what, when, hands, place, steps, cautions, takes, cables } = one;
   return (
     <li className="paper-job">
       <h3>
@@ -39,6 +39,7 @@ const PaperJob = ({ one, log, append }: { one: DayJob } & Pick<OpenLog, 'log' | 
       <p className="quiet">
         {[when, hands, ...(place === undefined ? [] : [place])].filter((part) => part !== '').join(' · ')}
       </p>
+      {cables.length === 0 ? null : <p className="quiet">{words.cables(cables.join(', '))}</p>}
       {takes.length === 0 ? null : <p className="work-dark">{words.darkWhile(takes.join(', '))}</p>}
       {cautions.map(({ id, title, says }) => (
         <p key={id} className="work-caution">

@@ -9,7 +9,7 @@ import { lastsWords } from '../../../../papers/work/lasts-words.ts';
 import type { PictureInput } from '../../../../papers/work/picture-input.ts';
 import { stepWords, toolWords } from '../../../../papers/work/step-words.ts';
 import { waitWords } from '../../../../papers/work/wait-words.ts';
-import { itemName, thingName } from '../../../../papers/work/work-names.ts';
+import { itemName, jobCables, thingName } from '../../../../papers/work/work-names.ts';
 import { useIsLit } from '../../../drawing/light-store.ts';
 import { ownSignature } from '../../forms/own-name.ts';
 import type { OpenLog } from '../../log/use-boat-log.ts';
@@ -59,6 +59,7 @@ const Why = ({ job, input }: Pick<JobRowProps, 'job' | 'input'>): ReactNode => {
 const Details = ({ phase, job, input, log, append }: JobRowProps): ReactNode => {
   const say = useWords();
   const what = jobWords(input.names, job);
+  const cables = jobCables(input.names, job);
   const materials = job.materials.map(
     ({ item, count }) => `${Number(count.toFixed(2))} × ${itemName(input.names, item)}`,
   );
@@ -67,6 +68,7 @@ const Details = ({ phase, job, input, log, append }: JobRowProps): ReactNode => 
       <p className="quiet">
         {[lastsWords(job), ...(job.place === undefined ? [] : [thingName(input.names, job.place)])].join(' · ')}
       </p>
+      {cables.length === 0 ? null : <p className="quiet">{words.cables(cables.join(', '))}</p>}
       {job.takes.length === 0 ? null : (
         <p className="work-dark">{words.darkWhile(job.takes.map((id) => functionWords[id]).join(', '))}</p>
       )}

@@ -66,6 +66,7 @@ export const en = {
     `after ${number === undefined ? '' : `${number} `}${job}: ${why}`,
   waits: (hours: number) => `, ${hours} h by the clock`,
   waitsFor: (what: string, day: string | undefined) => `waits for ${what}${day === undefined ? '' : `, there ${day}`}`,
+  cables: (what: string) => `Cables: ${what}`,
   tools: (what: string) => `Bring: ${what}`,
   materials: (what: string) => `Take: ${what}`,
   doneOf: (job: string) => `done: ${job}`,
