@@ -8,6 +8,7 @@ import { energyText } from '../energy/energy-text.ts';
 import { settingsSheetText } from '../settings-sheet/settings-sheet-text.ts';
 import { sourcesText } from '../sources/sources-text.ts';
 import { trafficText } from '../traffic/traffic-text.ts';
+import { workText } from '../work/work-text.ts';
 import { backboneFigures } from './backbone-figures.ts';
 import { beforeAndAfter } from './before-and-after.ts';
 import { blackoutText } from './blackout-text.ts';
@@ -235,6 +236,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     lightingText(boat, plan),
     buyLines(boat, plan),
     phasesText(boat, plan),
+    workText(boat, plan),
     ['FINDINGS', findingsText(boat, plan.findings.map(withOneCure)).trimEnd()],
     ['NEXT', ...nextSteps(boat, plan).flatMap((step, order) => textLines(step, { width, lead: `${order + 1}. ` }))],
   ]

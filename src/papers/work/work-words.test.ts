@@ -6,6 +6,7 @@ import { boatLog, emptyLog } from '../../core/log/boat-log.ts';
 import { aJob, aPhase, aWork } from '../../core/work/a-work.test-helper.ts';
 import { progressOf } from '../../core/work/progress.ts';
 import { leavingTickId } from '../../core/work/ticks.ts';
+import { aPlan } from '../lists/a-plan.test-helper.ts';
 import { orderSays } from './cost-words.ts';
 import { clockWords, dateAfter, dateWords } from './day-words.ts';
 import { jobWords } from './job-words.ts';
@@ -17,6 +18,7 @@ import { daysLeftWords, progressRows } from './progress-words.ts';
 import { relaxSays, stuckSays } from './stuck-words.ts';
 import { workList } from './work-list.ts';
 import { workNames } from './work-names.ts';
+import { workText } from './work-text.ts';
 
 const { boat } = aBoat();
 const plan = { ...emptyPlan, findings: [], work: aWork() };
@@ -99,4 +101,11 @@ test('progress is said as done of all, with the days left', () => {
     '0 of 0 readings proved',
   ]);
   expect(daysLeftWords(progress)).toBe('4 days of work left, the last on Fri 9 Apr.');
+});
+
+test('the text of a plan says what the work comes to, and what to order first', () => {
+  const text = workText(boat, { ...aPlan(), work: plan.work });
+  expect(text.slice(0, 2)).toEqual(['WORK', '8 jobs on 4 days.']);
+  expect(text.at(-1)).toBe('- Order first: micro-tee, by 2027-04-01.');
+  expect(workText(boat, aPlan())).toEqual([]);
 });
