@@ -58,13 +58,13 @@ const whenOf = (phase: PhaseWork, { day, slot, lastDay, lastSlot }: JobStart): s
   return `${dayOfPhase(phase, day)} ${from} to ${dayOfPhase(phase, lastDay)} ${to}`;
 };
 
-const dayJob = ({ names, numbers }: PictureInput, phase: PhaseWork, job: Job, start: JobStart): DayJob => {
+const dayJob = ({ names, numbers, done }: PictureInput, phase: PhaseWork, job: Job, start: JobStart): DayJob => {
   const hands = start.hands.map((id) => phase.hands.find((hand) => hand.id === id)?.name ?? id);
   return {
     job,
     number: numbers.get(job.id) ?? 0,
     what: jobWords(names, job),
-    when: start.hands.length === 0 ? 'only waited for' : whenOf(phase, start),
+    when: done.has(job.id) ? 'done' : start.hands.length === 0 ? 'only waited for' : whenOf(phase, start),
     hands: hands.join(' and '),
     ...(job.place === undefined ? {} : { place: thingName(names, job.place) }),
     steps: job.steps.map((id) => ({ id, says: stepWords(id) })),

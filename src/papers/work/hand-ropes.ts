@@ -7,6 +7,7 @@ import { type Bead, beadTiers } from './bead-tiers.ts';
 import { clockWords, dayOfPhase, hoursWords } from './day-words.ts';
 import { briefKind, jobWords } from './job-words.ts';
 import type { DrawnWork } from './picture-input.ts';
+import type { WorkNames } from './work-names.ts';
 import { workSizes } from './work-sizes.ts';
 
 const { balloonMm, tierMm, underMm, handGapMm, smallMm } = workSizes;
@@ -164,14 +165,17 @@ const stretchGroup = (
   };
 };
 
-/** Words under the rope where a job lasts long enough to hold them. */
-const underWords = (stretches: readonly Stretch[], lineMm: number): Shape[] =>
-  stretches.flatMap(({ job, fromMm, toMm }): Shape[] => {
-    const text = job.name ?? briefKind[job.kind];
-    const style = { sizeMm: smallMm, face: 'words' } as const;
-    if (textWidthMm(text, style) > toMm - fromMm - 0.4) return [];
+/** Words under the rope where a job lasts long enough to hold them: all of its name, else its kind. */
+const underWords = (names: WorkNames, stretches: readonly Stretch[], lineMm: number): Shape[] => {
+  const style = { sizeMm: smallMm, face: 'words' } as const;
+  return stretches.flatMap(({ job, fromMm, toMm }): Shape[] => {
+    const text = [jobWords(names, job), briefKind[job.kind]].find(
+      (words) => textWidthMm(words, style) <= toMm - fromMm - 0.4,
+    );
+    if (text === undefined) return [];
     return [{ kind: 'text', text, xMm: fromMm + 0.4, yMm: lineMm + 4.1, ...style, ink: 'quiet', about: [job.id] }];
   });
+};
 
 /** Balloons over the beginning of what they number, none over the edges of the picture. */
 const beadsOf = ({ axis }: DrawnWork, stretches: readonly Stretch[]): Bead<Stretch>[] =>
@@ -216,7 +220,7 @@ const ropeOf = (work: DrawnWork, { id, name, beads, stretches }: RopeOf): Rope =
     name,
     lineMm,
     heightMm: lineMm + underMm + handGapMm,
-    shapes: [rope, ...groups, ...underWords(stretches, lineMm)],
+    shapes: [rope, ...groups, ...underWords(work.names, stretches, lineMm)],
   };
 };
 

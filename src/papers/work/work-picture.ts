@@ -52,7 +52,7 @@ const pictureOn = (input: PictureInput, axis: WorkAxis): WorkPicture => {
 };
 
 /** A day as wide as its numbers need on a screen, and on paper, where a week stands across. */
-const dayWidths = { screen: 34, paper: 27 } as const;
+const dayWidths = { screen: 44, paper: 27 } as const;
 
 /** All days in one line, to be moved along beside the names. */
 export const workPicture = (input: PictureInput): WorkPicture => {

@@ -108,7 +108,7 @@ const NewHand = ({ hands, onHand }: { hands: readonly Hand[]; onHand: (hand: Han
         <span>{words.newHand}</span>
         <input value={name} maxLength={120} autoComplete="off" onChange={({ target }) => setName(target.value)} />
       </label>
-      <button type="submit" className="test-button" disabled={name.trim() === ''}>
+      <button type="submit" className="work-button" disabled={name.trim() === ''}>
         {words.add}
       </button>
     </form>

@@ -26,7 +26,9 @@ export interface JobRowProps extends Pick<OpenLog, 'log' | 'append'> {
   readonly hand: RowHand;
 }
 
-const whenWords = ({ phase, job }: Pick<JobRowProps, 'phase' | 'job'>): string => {
+const whenWords = ({ phase, job, log }: Pick<JobRowProps, 'phase' | 'job' | 'log'>): string => {
+  const tick = log.ticks.get(jobTickId(job.id));
+  if (tick?.done === true) return words.doneOn(dateWords(tick.at.slice(0, 10)), tick.by);
   const start = phase.order?.starts.find((one) => one.job === job.id);
   if (start === undefined) return '';
   if (start.hands.length === 0) return words.onlyWaited;
@@ -123,7 +125,7 @@ export const JobRow = (given: JobRowProps): ReactNode => {
           <span className="row-fact">
             {' '}
             {[
-              whenWords({ phase, job }),
+              whenWords({ phase, job, log }),
               ...(job.day === undefined ? [] : [words.held(dateWords(job.day))]),
               ...(job.leftOut === undefined ? [] : [words.isLeftOut(job.leftOut)]),
             ]

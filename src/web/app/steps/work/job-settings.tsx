@@ -44,7 +44,7 @@ const LeaveOut = ({ job, name }: Omit<SettingsProps, 'phase'>): ReactNode => {
         <span>{words.leaveOutWhy}</span>
         <input value={why} maxLength={400} autoComplete="off" onChange={({ target }) => setWhy(target.value)} />
       </label>
-      <button type="submit" className="test-button" disabled={why.trim() === ''}>
+      <button type="submit" className="work-button" disabled={why.trim() === ''}>
         {words.leaveOut}
       </button>
     </form>

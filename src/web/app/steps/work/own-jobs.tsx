@@ -72,7 +72,7 @@ export const OwnJobs = ({ boat }: { boat: Boat }): ReactNode => {
             ))}
           </select>
         </label>
-        <button type="submit" className="test-button" disabled={!isWhole}>
+        <button type="submit" className="work-button" disabled={!isWhole}>
           {words.add}
         </button>
       </form>

@@ -59,7 +59,7 @@ export const SpanList = ({ title, spans, none, onSpans }: SpanListProps): ReactN
             onChange={({ target }) => setSpan({ ...span, to: target.value })}
           />
         </label>
-        <button type="submit" className="test-button" disabled={span.from === ''} aria-label={words.addOf(title)}>
+        <button type="submit" className="work-button" disabled={span.from === ''} aria-label={words.addOf(title)}>
           {words.add}
         </button>
       </form>

@@ -29,7 +29,7 @@ export const StartField = ({
       <label>
         <span>{words.firstDay}</span> <input type="date" value={on} onChange={({ target }) => setOn(target.value)} />
       </label>
-      <button type="submit" className="test-button">
+      <button type="submit" className="work-button">
         {words.begin}
       </button>
     </form>

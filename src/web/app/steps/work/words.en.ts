@@ -62,6 +62,7 @@ export const en = {
   dayHead: (day: string | undefined, count: number, done: number) =>
     `${day ?? 'no day'}: ${count} ${count === 1 ? 'job' : 'jobs'}${done === 0 ? '' : `, ${done} done`}`,
   onlyWaited: 'only waited for',
+  doneOn: (day: string, by: string | undefined) => `done ${day}${by === undefined ? '' : `, ${by}`}`,
   after: (number: number | undefined, job: string, why: string) =>
     `after ${number === undefined ? '' : `${number} `}${job}: ${why}`,
   waits: (hours: number) => `, ${hours} h by the clock`,

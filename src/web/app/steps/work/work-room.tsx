@@ -65,7 +65,25 @@ const DayChoice = ({ input, at }: { input: PictureInput; at: DayAt | undefined }
   );
 };
 
-const WorkTools = ({ input, at }: { input: PictureInput; at: DayAt | undefined }): ReactNode => {
+const SearchLine = ({
+  isSearching,
+  fault,
+  stop,
+}: Pick<OpenWork, 'isSearching' | 'stop'> & { fault: string | undefined }): ReactNode => (
+  <p className="work-search" role="status">
+    {fault === undefined ? null : words.fault(fault)}
+    {isSearching ? (
+      <>
+        {words.searching}{' '}
+        <button type="button" className="press-link" onClick={stop}>
+          {words.stop}
+        </button>
+      </>
+    ) : null}
+  </p>
+);
+
+const WorkTools = ({ input, at, open }: { input: PictureInput; at: DayAt | undefined; open: OpenWork }): ReactNode => {
   const { shows } = useWorkView();
   return (
     <div className="sheet-tools work-tools">
@@ -85,27 +103,10 @@ const WorkTools = ({ input, at }: { input: PictureInput; at: DayAt | undefined }
           {words.print}
         </button>
       )}
+      <SearchLine isSearching={open.isSearching} fault={open.fault} stop={open.stop} />
     </div>
   );
 };
-
-const SearchLine = ({
-  isSearching,
-  fault,
-  stop,
-}: Pick<OpenWork, 'isSearching' | 'stop'> & { fault: string | undefined }): ReactNode => (
-  <p className="work-search" role="status">
-    {fault === undefined ? null : words.fault(fault)}
-    {isSearching ? (
-      <>
-        {words.searching}{' '}
-        <button type="button" className="press-link" onClick={stop}>
-          {words.stop}
-        </button>
-      </>
-    ) : null}
-  </p>
-);
 
 const Room = ({ boat, lights, open, input }: RoomProps & { open: OpenWork; input: PictureInput }): ReactNode => {
   const edit = useEdit();
@@ -127,7 +128,6 @@ const Room = ({ boat, lights, open, input }: RoomProps & { open: OpenWork; input
   useWorkCommands(at);
   return (
     <section className="work-room" aria-label={words.room(boat.name)}>
-      <SearchLine isSearching={open.isSearching} fault={open.fault} stop={open.stop} />
       {isDated ? null : <StartField boat={boat} phases={input.phases} says={words.countedDays} />}
       {view.shows === 'days' || at === undefined || phase === undefined ? (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it
@@ -141,7 +141,7 @@ const Room = ({ boat, lights, open, input }: RoomProps & { open: OpenWork; input
           <DayPaper sheet={daySheet(input, phase, at.day)} boatName={boat.name} log={open.log} append={open.append} />
         </section>
       )}
-      <WorkTools input={input} at={at} />
+      <WorkTools input={input} at={at} open={open} />
     </section>
   );
 };
