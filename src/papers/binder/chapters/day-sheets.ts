@@ -2,6 +2,7 @@ import type { Boat } from '../../../core/boat/boat-schema.ts';
 import type { BoatLog } from '../../../core/log/boat-log.ts';
 import type { Plan } from '../../../core/plan-shape.ts';
 import { isTicked, stepTickId } from '../../../core/work/ticks.ts';
+import type { CautionWords } from '../../power/caution-words.ts';
 import type { ListTable } from '../../table/list-table.ts';
 import { type DayJob, type DaySheet, daySheet } from '../../work/day-sheet.ts';
 import { pictureOf } from '../../work/picture-of.ts';
@@ -9,26 +10,31 @@ import { workingDays } from '../../work/working-days.ts';
 import type { Block, Chapter } from '../binder-shape.ts';
 
 const columns: ListTable['columns'] = [
-  { id: 'number', head: 'no.', kind: 'figure', digits: 0, share: 0.4, once: true },
-  { id: 'job', head: 'job', share: 1.8, once: true },
-  { id: 'when', head: 'when, who, where', share: 1.4, once: true },
-  { id: 'step', head: 'what is done', share: 2.8 },
+  { id: 'number', head: 'no.', kind: 'label', share: 0.4 },
+  { id: 'job', head: 'job', share: 1.7 },
+  { id: 'when', head: 'when, who, where', share: 1 },
+  { id: 'steps', head: 'what is done', share: 2 },
   { id: 'done', head: 'done', kind: 'tick', share: 0.4 },
 ];
 
-const rowsOf = (
+interface Known {
+  readonly done: ReadonlySet<string>;
+  readonly log: BoatLog;
+}
+
+const rowOf = (
   { job, number, what, when, hands, place, steps, cables }: DayJob,
-  { done, log }: { done: ReadonlySet<string>; log: BoatLog },
-): (string | number | undefined)[][] => {
-  const head = [
-    number,
-    cables.length === 0 ? what : `${what}: ${cables.join(', ')}`,
-    [when, hands, ...(place === undefined ? [] : [place])].filter((part) => part !== '').join(', '),
-  ];
-  const ticked = (isDone: boolean): string | undefined => (isDone || done.has(job.id) ? '✓' : undefined);
-  if (steps.length === 0) return [[...head, what, ticked(false)]];
-  return steps.map(({ id, says }) => [...head, says, ticked(isTicked(log, stepTickId(job.id, id)))]);
-};
+  { done, log }: Known,
+): ListTable['rows'][number] => [
+  String(number),
+  cables.length === 0 ? what : `${what}: ${cables.join(', ')}`,
+  [when, hands, ...(place === undefined ? [] : [place])].filter((part) => part !== '').join(', '),
+  steps.map(({ id, says }) => `${isTicked(log, stepTickId(job.id, id)) ? '✓ ' : ''}${says}.`).join(' '),
+  done.has(job.id) ? '✓' : undefined,
+];
+
+/** The first sentence of a caution: all of it stands before the drawings. */
+const briefly = ({ title, says }: CautionWords): string => `${title}: ${/^.*?[.](?=\s|$)/.exec(says)?.[0] ?? says}`;
 
 const listBlocks = (title: string, all: readonly string[]): Block[] =>
   all.length === 0
@@ -64,32 +70,30 @@ const darkTable = ({ day, phase, dark }: DaySheet): Block[] =>
         },
       ];
 
-const dayBlocks = (sheet: DaySheet, of: { done: ReadonlySet<string>; log: BoatLog }): Block[] => [
+const dayBlocks = (sheet: DaySheet, of: Known): Block[] => [
   { kind: 'heading', text: `${sheet.title}`, about: sheet.jobs.flatMap(({ job }) => job.about) },
   { kind: 'words', text: `${sheet.says[0]?.toUpperCase() ?? ''}${sheet.says.slice(1)}.` },
   {
     kind: 'table',
     table: {
       id: `day-${sheet.phase}-${sheet.day}`,
-      title: 'Jobs',
+      title: '',
       columns,
-      rows: sheet.jobs.flatMap((job) => rowsOf(job, of)),
+      rows: sheet.jobs.map((job) => rowOf(job, of)),
       empty: 'Nothing is to be done.',
     },
   },
   ...listBlocks('Bring', sheet.tools),
-  ...listBlocks('Take from the order', sheet.materials),
-  ...sheet.cautions.map(
-    ({ title, says, decides }): Block => ({
-      kind: 'caution',
-      hazard: title,
-      text: says,
-      ...(decides === undefined ? {} : { deferTo: decides }),
-    }),
-  ),
+  ...(sheet.cautions.length === 0
+    ? []
+    : ([
+        { kind: 'heading', text: 'Mind' },
+        { kind: 'points', points: sheet.cautions.map(briefly) },
+      ] satisfies Block[])),
   ...darkTable(sheet),
   { kind: 'heading', text: 'Before you leave her' },
   { kind: 'ticks', ticks: sheet.evening.map(({ id, says }) => ({ text: isTicked(of.log, id) ? `✓ ${says}` : says })) },
+  ...listBlocks('Take from the order', sheet.materials),
 ];
 
 /** A page for each day of the work, to be taken aboard. */

@@ -2,6 +2,7 @@ import type { Boat } from '../../../core/boat/boat-schema.ts';
 import type { BoatLog } from '../../../core/log/boat-log.ts';
 import type { Plan } from '../../../core/plan-shape.ts';
 import { progressOf } from '../../../core/work/progress.ts';
+import type { Drawing } from '../../drawing/shapes.ts';
 import type { ListTable } from '../../table/list-table.ts';
 import { orderSays } from '../../work/cost-words.ts';
 import { pictureOf } from '../../work/picture-of.ts';
@@ -13,6 +14,20 @@ import type { Block, Chapter } from '../binder-shape.ts';
 
 /** As wide as the words on a page. */
 const widthMm = 175;
+
+/** Room on a page for strips of days, under the words above the first of them too. */
+const roomMm = { first: 130, page: 235 };
+const captionMm = 8;
+
+/** Strips one under another, none of them made smaller: where the next does not fit a page begins. */
+const stripBlocks = (strips: readonly Drawing[]): Block[] => {
+  let leftMm = roomMm.first;
+  return strips.flatMap((drawing): Block[] => {
+    const isOver = drawing.heightMm + captionMm > leftMm;
+    leftMm = (isOver ? roomMm.page : leftMm) - drawing.heightMm - captionMm;
+    return [...(isOver ? [{ kind: 'page' } as const] : []), { kind: 'drawing', drawing, isUpright: true }];
+  });
+};
 
 const legend =
   'A rope is a person, served where that person works; numbers are those of the list. Below, each essential function: two lines while it is lit, filled while it is dark, points where nobody said what gives it. A filled balloon is done; a nail holds a job to its day.';
@@ -43,7 +58,7 @@ export const workOrderChapter = (
         { kind: 'drawing', drawing: progressPicture(progress, widthMm), isUpright: true },
         { kind: 'heading', text: 'The days' },
         { kind: 'words', isQuiet: true, text: legend },
-        ...workStrips(input, widthMm).map((drawing): Block => ({ kind: 'drawing', drawing, isUpright: true })),
+        ...stripBlocks(workStrips(input, widthMm)),
         ...lists.filter(({ rows }) => rows.length > 0).map((table): Block => ({ kind: 'table', table })),
       ],
     },
