@@ -89,6 +89,9 @@ const askedOf = (input: PhaseInput): Asked => {
   return asked;
 };
 
+/** The question that the order of a phase answers. */
+export const problemOfPhase = (input: PhaseInput): WorkProblem => askedOf(input).problem;
+
 const answerTo = (problem: WorkProblem, answers: WorkAnswers): WorkAnswer | undefined => {
   const given = answers.get(problem.hash);
   return given !== undefined && checkWorkAnswer(problem, given).broken.length === 0 ? given : quickAnswer(problem);

@@ -6,7 +6,7 @@ import { leavingOf } from './jobs/leaving-of.ts';
 import { watchedOf } from './jobs/watched-of.ts';
 import type { LeadDays } from './order/order-by.ts';
 import type { WorkAnswers, WorkState } from './plan-phase-work.ts';
-import { putTogether } from './put-together.ts';
+import { putTogether, type WorkParts } from './put-together.ts';
 
 /** What the work is planned from. `answers`: orders found, by the hash of their problem; `state`: what is done, and what day it is. */
 export interface WorkInput {
@@ -27,15 +27,12 @@ const leadsOf = ({ index, plan }: WorkInput): LeadDays =>
     ),
   ]);
 
-/**
- * The work of a refit: the jobs that come of the plan, what she must not be without meanwhile, and the order of each phase with the
- * least dark hours that was found. Pure; without answers the orders are quick ones.
- */
-export const planWork = (input: WorkInput): PlanWork => {
+/** What the work of a refit is put together from: the jobs that come of the plan, and what she must not be without meanwhile. */
+export const workParts = (input: WorkInput): WorkParts => {
   const { index, plan, answers, state } = input;
   const jobs = jobsOf({ index, plan });
   const watched = watchedOf({ index, plan, jobs });
-  return putTogether({
+  return {
     index,
     jobs,
     watchedIn: (phase) => watched.get(phase) ?? [],
@@ -43,5 +40,11 @@ export const planWork = (input: WorkInput): PlanWork => {
     leads: leadsOf(input),
     ...(answers === undefined ? {} : { answers }),
     ...(state === undefined ? {} : { state }),
-  });
+  };
 };
+
+/**
+ * The work of a refit: the jobs that come of the plan, what she must not be without meanwhile, and the order of each phase with the
+ * least dark hours that was found. Pure; without answers the orders are quick ones.
+ */
+export const planWork = (input: WorkInput): PlanWork => putTogether(workParts(input));

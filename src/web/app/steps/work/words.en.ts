@@ -9,6 +9,7 @@ export const en = {
     'work-essentials': 'what must stay lit',
     'work-orders': 'order dates',
     'work-leaving': 'old kit',
+    'work-phones': 'phones',
   },
   goTo: (part: string) => `go to ${part}`,
   heading: 'The work',

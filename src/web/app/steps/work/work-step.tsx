@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { PhonesBlock } from '../../phones/phones-block.tsx';
 import type { Step, StepMarginProps } from '../step.ts';
 import { StepPart, StepParts } from '../step-parts.tsx';
 import { CalendarBlock } from './calendar-block.tsx';
@@ -42,6 +43,9 @@ const WorkMargin = (given: StepMarginProps): ReactNode => (
     </StepPart>
     <StepPart id="work-leaving">
       <LeavingBlock {...given} />
+    </StepPart>
+    <StepPart id="work-phones">
+      <PhonesBlock />
     </StepPart>
   </>
 );
