@@ -15,6 +15,7 @@ import { type LabelsTyped, labelsWish } from '../labels-at-terminal.ts';
 import { logAtTerminal } from '../log-at-terminal.ts';
 import { issueEdit, oldRevision } from '../revisions-at-terminal.ts';
 import { solveAtTerminal } from '../solve-at-terminal.ts';
+import { workAtTerminal } from '../work-at-terminal.ts';
 import { writePapers } from '../write-papers.ts';
 
 /** Ways to wire the boat, told of on the way to them. */
@@ -94,11 +95,14 @@ export const plan = async (file: string, options: PlanOptions): Promise<void> =>
   const started = performance.now();
   const {
     boat,
-    plan: planned,
+    plan: found,
     given,
   } = await (revision === undefined ? plannedNow(file, options) : plannedThen(file, revision));
-  const tookMs = Math.round(performance.now() - started);
   const log = await logAtTerminal(file);
+  // what is printed as JSON is what any program plans in a moment; papers are worth the wait for an order
+  const isJsonOnly = json && out === undefined && options.binder === undefined;
+  const planned = isJsonOnly ? found : await workAtTerminal({ boat, plan: found, log });
+  const tookMs = Math.round(performance.now() - started);
   if (out !== undefined) {
     const written = await writePapers({ folder: out, boat, plan: planned, paper, given, labels, log });
     process.stderr.write(`Written to ${out}: ${written.join(', ')}.\n`);
@@ -108,7 +112,7 @@ export const plan = async (file: string, options: PlanOptions): Promise<void> =>
     process.stderr.write(`Written to ${options.binder}.\n`);
   }
   const wirings = compare ? comparedAtTerminal(boat) : undefined;
-  const all = wirings === undefined ? planned : { ...planned, wirings };
+  const all = wirings === undefined ? found : { ...found, wirings };
   process.stdout.write(json ? `${JSON.stringify(all, undefined, 2)}\n` : planText({ boat, plan: planned }));
   if (!json && wirings !== undefined) process.stdout.write(`\n${wiringsText(boat, wirings)}`);
   process.stderr.write(`Computed in ${tookMs} ms.\n`);
