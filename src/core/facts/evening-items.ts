@@ -9,4 +9,3 @@ export const eveningItems = {
     'off-on-panel': 'What is off, and why, written on the panel',
   },
 } as const satisfies { readonly source: SourceKey; readonly says: Readonly<Record<string, string>> };
-export type EveningItem = keyof typeof eveningItems.says;

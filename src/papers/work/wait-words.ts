@@ -1,4 +1,4 @@
-import type { Job, waitReasons } from '../../core/work-shape.ts';
+import type { waitReasons } from '../../core/work-shape.ts';
 
 /** Why a job waits for another, after the name of that. */
 export const waitWords: Readonly<Record<(typeof waitReasons)[number], string>> = {
@@ -19,12 +19,4 @@ export const waitWords: Readonly<Record<(typeof waitReasons)[number], string>> =
   'safe-first': 'it is safe only then',
   'papers-first': 'the papers come first',
   person: 'you said so',
-};
-
-/** What not everybody may or can do. */
-export const skillWords: Readonly<Record<Job['needs'][number], string>> = {
-  aloft: 'somebody who goes aloft',
-  electrics: 'somebody who may work on electrics',
-  radio: 'somebody who may fit a transmitter',
-  yard: 'the yard',
 };
