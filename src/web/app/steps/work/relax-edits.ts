@@ -3,6 +3,7 @@ import type { EditCall } from '../../../../core/boat/history.ts';
 import type { DaysSpan, Hand } from '../../../../core/boat/work.ts';
 import type { PhaseWork, Stuck } from '../../../../core/work-shape.ts';
 import { dateAfter } from '../../../../papers/work/day-words.ts';
+import { words } from './words.ts';
 
 type Relax = Stuck['relax'][number];
 
@@ -56,7 +57,7 @@ export const relaxEdits = (boat: Boat, phase: PhaseWork, { what, about, days = 1
       return jobs.map(
         ({ id }): EditCall => ({
           edit: 'settle-job',
-          params: { job: id, leftOut: 'Left out so that there is an order.' },
+          params: { job: id, leftOut: words.leftOutForOrder },
         }),
       );
     case 'earlier':

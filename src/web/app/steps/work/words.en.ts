@@ -24,6 +24,7 @@ export const en = {
       `${days === 1 ? 'One day' : `${days} days`} with the mast down is taken because jobs want it; enter the days you have in the calendar.`,
   },
   noOrder: 'There is no order that keeps everything.',
+  leftOutForOrder: 'Left out so that there is an order.',
   anyOf: 'Any one of these is enough:',
   gives: (says: string) => `So that there is an order: ${says}.`,
   searching: 'Looking for a better order …',
