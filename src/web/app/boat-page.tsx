@@ -11,6 +11,7 @@ import { useCableOfAddress } from './cards/use-cable-of-address.ts';
 import { type CardState, useCard } from './cards/use-card.ts';
 import { courseFacts } from './course/course-facts.ts';
 import { CourseLine } from './course/course-line.tsx';
+import { useFoundWork } from './log/found-work.ts';
 import { useDone } from './log/use-done.ts';
 import { useTested } from './log/use-tested.ts';
 import { MarginView } from './margin/margin-view.tsx';
@@ -102,8 +103,8 @@ const usePicking = ({
   return { isList, switchList: () => setIsList(!isList), pick, show };
 };
 
-/** The work of the last plan that had it: one made in haste right after an edit has none, and the one that follows it has. */
-const useLastWork = ({ boat, work }: Plan): Plan['work'] => {
+/** The work as it was last known: a plan made in haste right after an edit has none, and the one that follows it has. */
+const useLastWork = ({ boat }: Plan, work: Plan['work']): Plan['work'] => {
   const [last, setLast] = useState({ boat, work });
   if (work !== undefined && last.work !== work) setLast({ boat, work });
   return work ?? (last.boat === boat ? last.work : undefined);
@@ -146,7 +147,7 @@ export const BoatPage = ({ answer, step, cable, hrefOf, progress, onStop }: Boat
   };
   const tested = useTested(boat.name, plan.tests);
   const done = useDone(boat.name);
-  const work = useLastWork(plan);
+  const work = useLastWork(plan, useFoundWork(plan));
   const part = useStep(step);
   const tables = part?.tables ?? [];
   const table = tables.find(({ words }) => words === openTable);

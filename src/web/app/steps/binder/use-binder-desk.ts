@@ -4,6 +4,7 @@ import type { Plan } from '../../../../core/plan-shape.ts';
 import type { PaperName } from '../../../../papers/pages/paper-sizes.ts';
 import type { BinderFile, WhichPapers } from '../../../workers/binder-protocol.ts';
 import { keptChoice } from '../../kept-choice.ts';
+import { useFoundWork } from '../../log/found-work.ts';
 import { useLastProof } from '../../log/last-proof.ts';
 import { useBoatLog } from '../../log/use-boat-log.ts';
 import { routeOf } from '../../route.ts';
@@ -60,16 +61,23 @@ export const useWanted = (boat: Boat, plan: Plan): BinderWanted => {
   const papers = useWhichPapers();
   const { entries } = useBoatLog(boat.name).log;
   const proof = useLastProof(boat.name);
+  const work = useFoundWork(plan);
   const logKey = entries.map(({ id }) => id).join();
   // biome-ignore lint/correctness/useExhaustiveDependencies: entries never change, so that their ids tell a log from another
   const now = useMemo(
     () => ({
-      of: { boat, plan, log: entries, ...(proof === undefined ? {} : { proof }), dateIso: todayIso() },
+      of: {
+        boat,
+        plan: work === undefined ? plan : { ...plan, work },
+        log: entries,
+        ...(proof === undefined ? {} : { proof }),
+        dateIso: todayIso(),
+      },
       paper,
       papers,
       ...addressOfBoat(),
     }),
-    [boat, plan, logKey, proof, paper, papers],
+    [boat, plan, work, logKey, proof, paper, papers],
   );
   // biome-ignore lint/correctness/useExhaustiveDependencies: a revision is what it was, whatever happens to the boat
   const then = useMemo(

@@ -21,8 +21,8 @@ const Group = ({ group, isNow, picked, open, hand }: GroupProps): ReactNode => {
   const holdsPicked = group.jobs.some(({ id }) => id === picked);
   const [isOpen, setIsOpen] = useState(isNow);
   useEffect(() => {
-    if (holdsPicked) setIsOpen(true);
-  }, [holdsPicked]);
+    if (holdsPicked || isNow) setIsOpen(true);
+  }, [holdsPicked, isNow]);
   return (
     <details className="work-fold" open={isOpen} onToggle={({ currentTarget }) => setIsOpen(currentTarget.open)}>
       <summary>{words.dayHead(group.title, group.jobs.length, group.doneCount)}</summary>

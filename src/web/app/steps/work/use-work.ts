@@ -5,6 +5,7 @@ import { doneJobs } from '../../../../core/work/ticks.ts';
 import type { PlanWork } from '../../../../core/work-shape.ts';
 import type { PictureInput } from '../../../../papers/work/picture-input.ts';
 import { pictureOf } from '../../../../papers/work/picture-of.ts';
+import { keepWork } from '../../log/found-work.ts';
 import { type OpenLog, useBoatLog } from '../../log/use-boat-log.ts';
 import { todayIso } from '../binder/today-iso.ts';
 import { beginSearch } from './begin-search.ts';
@@ -35,7 +36,10 @@ export const useWork = (boat: Boat, plan: Plan): OpenWork => {
     if (plan.work !== undefined) desk.want({ boat, plan, done, today });
   }, [boat, plan, done, today]);
   useEffect(() => desk.hold(), []);
-  const { work } = found;
+  const { work, plan: of } = found;
+  useEffect(() => {
+    if (work !== undefined && of !== undefined) keepWork(of, work);
+  }, [work, of]);
   const input = useMemo(
     () => (work === undefined ? undefined : pictureOf(boat, plan, { work, log, today })),
     [boat, plan, work, log, today],

@@ -54,6 +54,8 @@ export const en = {
   jobDone: 'Job done',
   darkWhile: (what: string) => `Dark while it lasts: ${what}`,
   dayOf: (day: string, boat: string) => `${day}, ${boat}`,
+  keyOf: (day: string) => `What the numbers are: ${day}`,
+  darkTonight: (what: string) => `Dark tonight: ${what}.`,
   bring: 'Bring',
   take: 'Take from what was bought',
   nothingTonight: 'Nothing is dark tonight',

@@ -26,7 +26,7 @@ test('the quick order stands at once, and gives way to each better one', () => {
   desk.want({ boat, plan, done: new Map() });
   expect(desk.state()).toEqual({ work: first, isSearching: true });
   searches[0]?.hear({ kind: 'work', work: second, isLast: true });
-  expect(desk.state()).toEqual({ work: second, isSearching: false });
+  expect(desk.state()).toEqual({ work: second, plan, isSearching: false });
 });
 
 test('the same asked again begins no search; a tick does, and what comes late of the one before is dropped', () => {

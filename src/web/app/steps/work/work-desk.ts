@@ -1,9 +1,12 @@
+import type { Plan } from '../../../../core/plan-shape.ts';
 import type { PlanWork } from '../../../../core/work-shape.ts';
 import type { WorkReply, WorkRequest } from '../../../workers/work-protocol.ts';
 
 /** The work as it is known now. */
 export interface WorkFound {
   readonly work: PlanWork | undefined;
+  /** the plan that the work was found for; absent while it is the one of another */
+  readonly plan?: Plan;
   /** a better order is being looked for */
   readonly isSearching: boolean;
   /** why nothing more is found: an error in the program */
@@ -70,7 +73,7 @@ export const workDesk = (begin: BeginSearch): WorkDesk => {
         // a search that was given up may have sent one more
         if (wanted !== next) return;
         if (reply.kind === 'fault') move({ ...state, isSearching: false, fault: reply.detail });
-        else move({ work: reply.work, isSearching: !reply.isLast });
+        else move({ work: reply.work, plan: next.plan, isSearching: !reply.isLast });
       });
     },
     stop,

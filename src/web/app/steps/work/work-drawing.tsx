@@ -11,6 +11,7 @@ import type { LightStore } from '../../../drawing/light-store.ts';
 import { nextInRow, setTabStop } from '../../../drawing/roving-focus.ts';
 import { dateAt, datePast } from './pin-days.ts';
 import { words } from './words.ts';
+import type { DayAt } from './work-view.ts';
 
 /** Holds a job to a day, or lets it go where none is given. */
 export type PinJob = (job: string, date: string | undefined) => void;
@@ -19,6 +20,8 @@ interface WorkDrawingProps {
   readonly input: PictureInput;
   readonly lights: LightStore;
   readonly onPin: PinJob;
+  /** the day that is looked at, to be brought into sight */
+  readonly at: DayAt | undefined;
 }
 
 const balloonsIn = (svg: SVGSVGElement | null): SVGGElement[] => [
@@ -148,6 +151,16 @@ const useKeptFocus = (
   }, []);
 };
 
+/** Scrolls a place of the picture beside the names; the person may go elsewhere until another day is looked at. */
+const useInSight = (svg: React.RefObject<SVGSVGElement | null>, leftMm: number | undefined, widthMm: number): void => {
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a picture that has become wider is no reason to move
+  useEffect(() => {
+    const scroll = svg.current?.closest('.work-scroll');
+    if (svg.current === null || scroll === null || scroll === undefined || leftMm === undefined) return;
+    scroll.scrollLeft = (leftMm / widthMm) * svg.current.getBoundingClientRect().width;
+  }, [svg, leftMm]);
+};
+
 const HeldLine = ({ held, axis, heightMm }: { held: Held; axis: WorkAxis; heightMm: number }): ReactNode => {
   const column = axis.columns.find(({ rightMm }) => held.xMm < rightMm) ?? axis.columns.at(-1);
   return column === undefined ? null : (
@@ -156,11 +169,15 @@ const HeldLine = ({ held, axis, heightMm }: { held: Held; axis: WorkAxis; height
 };
 
 /** The days of the work under the hand: names stand still, days pass beside them, a job is dragged or moved by keys to another day. */
-export const WorkDrawing = ({ input, lights, onPin }: WorkDrawingProps): ReactNode => {
+export const WorkDrawing = ({ input, lights, onPin, at }: WorkDrawingProps): ReactNode => {
   const frame = useRef<HTMLDivElement>(null);
   const svg = useRef<SVGSVGElement>(null);
   const { axis, names, days } = useMemo(() => workPicture(input), [input]);
   const canMove = useCallback((job: string) => !input.done.has(job), [input]);
+  const here = axis.columns.find(
+    ({ phase, day, lastDay }) => phase === at?.phase && day <= at.day && at.day <= lastDay,
+  );
+  useInSight(svg, here?.leftMm, days.widthMm);
   const held = useDayDrag(frame, svg, { axis, widthMm: days.widthMm, canMove, onPin });
   const keepFocus = useKeptFocus(svg, days);
   const job = findJob(input, held?.job)?.job;
@@ -188,6 +205,15 @@ export const WorkDrawing = ({ input, lights, onPin }: WorkDrawingProps): ReactNo
         onKeyDown={(event) => onJobKey(event, svg.current, { input, onPin })}
         onFocus={(event) => keepFocus(jobOf(event.target))}
       >
+        {here === undefined ? null : (
+          <rect
+            className="work-here"
+            x={here.leftMm}
+            y={3}
+            width={here.rightMm - here.leftMm}
+            height={days.heightMm - 4}
+          />
+        )}
         {held === undefined ? null : <HeldLine held={held} axis={axis} heightMm={days.heightMm} />}
         <DrawingView drawing={days} lights={lights} onPick={pick} />
       </svg>

@@ -8,6 +8,7 @@ import type { PictureInput } from '../../../../papers/work/picture-input.ts';
 import type { LightStore } from '../../../drawing/light-store.ts';
 import { useEdit } from '../../edit-context.ts';
 import { dayChosen, daysToChoose } from './day-choice.ts';
+import { DayKey } from './day-key.tsx';
 import { DayPaper } from './day-paper.tsx';
 import { StartField } from './start-field.tsx';
 import { type OpenWork, useWork } from './use-work.ts';
@@ -26,10 +27,11 @@ interface RoomProps {
 const keyOf = ({ phase, day }: DayAt): string => `${phase}.${day}`;
 
 const DayChoice = ({ input, at }: { input: PictureInput; at: DayAt | undefined }): ReactNode => {
+  const { shows } = useWorkView();
   const days = daysToChoose(input);
   const place = days.findIndex(({ phase, day }) => phase === at?.phase && day === at.day);
   const go = (to: DayAt | undefined): void => {
-    if (to !== undefined) showWork({ shows: 'day', at: to });
+    if (to !== undefined) showWork({ shows, at: to });
   };
   return (
     <>
@@ -113,6 +115,10 @@ const Room = ({ boat, lights, open, input }: RoomProps & { open: OpenWork; input
   const view = useWorkView();
   const at = useMemo(() => dayChosen(input, view.at), [input, view.at]);
   const phase = input.phases.find((own) => own.phase === at?.phase);
+  const sheet = useMemo(
+    () => (at === undefined || phase === undefined ? undefined : daySheet(input, phase, at.day)),
+    [input, at, phase],
+  );
   const isDated = input.phases.every(({ days }) => days[0]?.date !== undefined);
   const onPin: PinJob = useCallback(
     (job, date) => {
@@ -129,16 +135,17 @@ const Room = ({ boat, lights, open, input }: RoomProps & { open: OpenWork; input
   return (
     <section className="work-room" aria-label={words.room(boat.name)}>
       {isDated ? null : <StartField boat={boat} phases={input.phases} says={words.countedDays} />}
-      {view.shows === 'days' || at === undefined || phase === undefined ? (
+      {view.shows === 'days' || sheet === undefined ? (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it
         <section className="work-scroll" tabIndex={0} aria-label={words.days}>
-          <WorkDrawing input={input} lights={lights} onPin={onPin} />
+          <WorkDrawing input={input} lights={lights} onPin={onPin} at={at} />
+          {sheet === undefined ? null : <DayKey sheet={sheet} lights={lights} />}
           <p className="work-legend">{words.legend}</p>
         </section>
       ) : (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: as above
         <section className="work-scroll" tabIndex={0} aria-label={words.shows.day}>
-          <DayPaper sheet={daySheet(input, phase, at.day)} boatName={boat.name} log={open.log} append={open.append} />
+          <DayPaper sheet={sheet} boatName={boat.name} log={open.log} append={open.append} />
         </section>
       )}
       <WorkTools input={input} at={at} open={open} />
