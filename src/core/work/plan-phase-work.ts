@@ -1,7 +1,7 @@
 import { byCodeUnit } from '../boat/ids.ts';
 import type { Work } from '../boat/work.ts';
 import { addDays } from '../units/add-days.ts';
-import type { Job, PhaseWork, Watched } from '../work-shape.ts';
+import type { Job, PhaseWork, Stuck, Watched } from '../work-shape.ts';
 import { calendarOf, type WorkCalendar } from './order/calendar.ts';
 import { checkWorkAnswer } from './order/check-work-answer.ts';
 import { dayIndex } from './order/day-index.ts';
@@ -110,6 +110,15 @@ const doneStarts = (
     return [{ job: id, day, slot: 0, lastDay: day, lastSlot: 0, hands: [] }];
   });
 
+/** Of a circle only what a person said can be unsaid, where a person said any of it. */
+const withoutUsualLinks = (stuck: Stuck, jobs: readonly Job[]): Stuck => {
+  if (stuck.why !== 'circle') return stuck;
+  const isPersons = ([id, before]: readonly string[]): boolean =>
+    jobs.some((job) => job.id === id && job.after.some((link) => link.job === before && link.why === 'person'));
+  const own = stuck.relax.filter(({ about }) => isPersons(about));
+  return own.length === 0 ? stuck : { ...stuck, relax: own };
+};
+
 /** Days beyond the last job that the plan still shows. */
 const daysShown = 7;
 
@@ -127,7 +136,8 @@ export const planPhaseWork = (input: PhaseInput): PhaseWork => {
     jobs: shown,
     functions: [...functions],
   };
-  if (answer === undefined) return { ...base, days: calendar.days, stuck: stuckOf(problem), orderBy: [] };
+  if (answer === undefined)
+    return { ...base, days: calendar.days, stuck: withoutUsualLinks(stuckOf(problem), jobs), orderBy: [] };
   const written = writtenOrder(problem, answer);
   const order = {
     ...written,

@@ -10,8 +10,8 @@ import { leastLastDay } from './solver/least-days.ts';
 import { orderOf, reachOf } from './solver/reach.ts';
 import { settle } from './solver/settle.ts';
 
-/** Shares of the work: for changes of an order, before everything is tried. */
-const changeShare = 0.85;
+/** The share of the work for changes of an order, before everything is tried: small where that has a chance to come to its end. */
+const changeShare = (jobs: number): number => (jobs <= 14 ? 0.2 : jobs <= 40 ? 0.5 : 0.85);
 
 interface Bounds {
   readonly dark: readonly number[];
@@ -54,24 +54,24 @@ export function* solveWork(problem: WorkProblem, budget: WorkBudget): Generator<
   const floor: WorkCost = { dark: sum(bounds.dark), lastDay: bounds.lastDay, ascents: bounds.ascents };
   const isEnough = (cost: SpotCost): boolean =>
     cost.hardDark === 0 && cost.dark === floor.dark && cost.lastDay === floor.lastDay && cost.ascents === floor.ascents;
-  const kept = Math.floor(budget.work * (1 - changeShare));
+  const kept = Math.floor(budget.work * (1 - changeShare(problem.jobs.length)));
   const purse = { left: budget.work - kept };
   const spent = (): number => budget.work - kept - purse.left;
   let best: FoundOrder | undefined;
-  for (const found of improvedOrders(ground, purse, isEnough)) {
+  for (const next of improvedOrders(ground, purse, isEnough)) {
+    const found = settle(ground, next);
+    if (best !== undefined && compareCosts(found.cost, best.cost) >= 0) continue;
     best = found;
     if (found.cost.hardDark === 0) yield answerOf({ ground, found, bound: floor, work: spent() });
+    if (isEnough(found.cost)) return;
   }
-  if (best !== undefined && isEnough(best.cost)) return;
   const below = best?.cost ?? noOrder;
-  purse.left += kept;
-  const exact = { left: Math.max(0, purse.left) };
-  const end = exactSearch({ ground, heads, order, leastDark: bounds.dark, below, isDarkOnly: false, isEnough }, exact);
+  const exact = { left: Math.max(0, purse.left + kept) };
+  const end = exactSearch({ ground, heads, order, leastDark: bounds.dark, below, isEnough }, exact);
   purse.left = exact.left - kept;
-  const found = end.found ?? best;
+  const found = end.found === undefined ? best : settle(ground, end.found);
   if (found === undefined || found.cost.hardDark > 0) return;
-  const bound = end.isWhole ? asCost(found.cost) : floor;
-  yield answerOf({ ground, found, bound, work: spent() });
+  yield answerOf({ ground, found, bound: end.isWhole ? asCost(found.cost) : floor, work: spent() });
 }
 
 /** The first order found that keeps everything, whatever it costs; absent where none is found with the work given. */
@@ -84,14 +84,20 @@ export const someOrder = (problem: WorkProblem, budget: WorkBudget): WorkAnswer 
   const half = Math.floor(budget.work / 2);
   const purse = { left: half };
   for (const found of improvedOrders(ground, purse, isEnough)) {
-    if (isEnough(found.cost)) return answerOf({ ground, found, bound: nothing, work: half - purse.left });
+    if (!isEnough(found.cost)) continue;
+    return answerOf({ ground, found: settle(ground, found), bound: nothing, work: half - purse.left });
   }
   const exact = { left: half };
-  const ask = { ground, heads, order, leastDark: bounds.dark, below: noOrder, isDarkOnly: false, isEnough };
+  const ask = { ground, heads, order, leastDark: bounds.dark, below: noOrder, isEnough };
   const { found } = exactSearch(ask, exact);
   return found === undefined
     ? undefined
-    : answerOf({ ground, found, bound: nothing, work: half - purse.left + half - exact.left });
+    : answerOf({
+        ground,
+        found: settle(ground, found),
+        bound: nothing,
+        work: half - purse.left + half - exact.left,
+      });
 };
 
 const nothing: WorkCost = { dark: 0, lastDay: 0, ascents: 0 };
@@ -112,7 +118,7 @@ const answerOf = ({
   readonly work: number;
 }): WorkAnswer => {
   const { problem, from } = ground;
-  const { spots, cost } = settle(ground, found);
+  const { spots, cost } = found;
   const starts = spots.map(({ begin, hands }, n) => {
     const day = Math.floor(begin / daySlots);
     return {

@@ -1,18 +1,12 @@
-import { costOfSpots, darkOf, type SpotCost } from './darkness.ts';
-import { daySlots, type Ground, type GroundFunction, type Link } from './ground.ts';
-import type { Heads } from './heads.ts';
+import { costOfSpots, type SpotCost } from './darkness.ts';
+import { daySlots, type Ground, type Link } from './ground.ts';
+import { Hopes, type HopesAsk } from './hopes.ts';
 import type { FoundOrder } from './improve.ts';
 import { type Spot, Timeline } from './timeline.ts';
 
-/** What the search goes by: an order that is better than `below`, all of the cost or only what is dark. */
-export interface ExactAsk {
-  readonly ground: Ground;
-  readonly heads: Heads;
-  /** jobs, each behind all it waits for */
-  readonly order: readonly number[];
-  readonly leastDark: readonly number[];
+/** What the search goes by: an order that is better than `below`. */
+export interface ExactAsk extends HopesAsk {
   readonly below: SpotCost;
-  readonly isDarkOnly: boolean;
   /** the search ends at a cost like this */
   readonly isEnough: (cost: SpotCost) => boolean;
 }
@@ -42,9 +36,7 @@ class ExactSearch {
   private readonly ask: ExactAsk;
   private readonly purse: { left: number };
   private readonly timeline: Timeline;
-  private readonly ends: Float64Array;
-  /** where jobs lie, or at best might: what gives a way as soon as it could, what ends one never */
-  private readonly hoped: Spot[] = [];
+  private readonly hopes: Hopes;
   private readonly freeAt: Float64Array;
   private readonly kinds: readonly number[];
   /** jobs that end a way, give none, last no longer than a day, and have nothing wait for them beyond their end */
@@ -55,7 +47,7 @@ class ExactSearch {
     this.ask = ask;
     this.purse = purse;
     this.timeline = new Timeline(ask.ground);
-    this.ends = new Float64Array(ask.ground.jobs.length);
+    this.hopes = new Hopes(ask);
     this.freeAt = new Float64Array(ask.ground.hands);
     this.kinds = kindsOfHands(ask.ground);
     this.watched = ask.order.filter((job) => {
@@ -138,39 +130,13 @@ class ExactSearch {
   private isLess({ dark, lastDay, ascents }: Pick<SpotCost, 'dark' | 'lastDay' | 'ascents'>): boolean {
     const { best } = this;
     if (best.hardDark > 0) return true;
-    if (this.ask.isDarkOnly || dark !== best.dark) return dark < best.dark;
+    if (dark !== best.dark) return dark < best.dark;
     return lastDay !== best.lastDay ? lastDay < best.lastDay : ascents < best.ascents;
   }
 
-  /** Whether nothing that follows can be better: every job still open begins and ends as soon as it could if it were alone. */
   private isHopeless(clock: number): boolean {
-    const { ground, heads, order, leastDark } = this.ask;
-    const { ends, timeline } = this;
-    const horizon = ground.days * daySlots;
-    let latest = 0;
-    for (const job of order) {
-      const spot = timeline.spots[job];
-      if (spot !== undefined) {
-        ends[job] = spot.end;
-        this.hoped[job] = spot;
-      } else {
-        let ready = clock;
-        for (const { job: before, wait } of ground.jobs[job]?.preds ?? [])
-          ready = Math.max(ready, (ends[before] ?? 0) + wait);
-        ends[job] = heads.endOf(job, heads.beginFrom(job, Math.max(ready, this.handsFree(job))));
-        this.hoped[job] = { begin: horizon, end: ends[job] ?? 0, hands: [] };
-      }
-      if ((ends[job] ?? 0) > latest) latest = ends[job] ?? 0;
-    }
-    if (latest > horizon) return true;
-    let dark = 0;
-    for (const [n, one] of ground.functions.entries()) {
-      const own = this.darkAtLeast(one, leastDark[n] ?? 0);
-      if (one.hard && own > 0) return true;
-      dark += own;
-    }
-    const ascents = this.ascentsSoFar();
-    return !this.isLess({ dark, lastDay: Math.floor(Math.max(0, latest - 1) / daySlots), ascents });
+    const least = this.hopes.least(this.timeline, this.freeAt, clock);
+    return least === undefined || !this.isLess(least);
   }
 
   /** Whether some job that ends a way could as well be done later on its day, now that all is placed that begins with its end. */
@@ -191,33 +157,6 @@ class ExactSearch {
     const { spots } = this.timeline;
     if (succs.some(({ job }) => spots[job]?.begin === spot.end)) return true;
     return spots.some((other) => other?.begin === spot.end && other.hands.some((hand) => spot.hands.includes(hand)));
-  }
-
-  private handsFree(job: number): number {
-    let least = Number.POSITIVE_INFINITY;
-    for (const set of this.ask.ground.jobs[job]?.handSets ?? []) {
-      let free = 0;
-      for (const hand of set) free = Math.max(free, this.freeAt[hand] ?? 0);
-      least = Math.min(least, free);
-    }
-    return Number.isFinite(least) ? least : 0;
-  }
-
-  private darkAtLeast(one: GroundFunction, least: number): number {
-    const { spots } = this.timeline;
-    const isOver = one.ways.some(({ until }) => until.some((job) => spots[job] !== undefined));
-    const bound = darkOf(one, this.hoped, this.ask.ground.days * daySlots);
-    return isOver ? bound : Math.max(bound, least);
-  }
-
-  private ascentsSoFar(): number {
-    const days = new Set<number>();
-    for (const [job, spot] of this.timeline.spots.entries()) {
-      if (spot === undefined || this.ask.ground.jobs[job]?.aloft !== true) continue;
-      for (let day = Math.floor(spot.begin / daySlots); day * daySlots < spot.end; day += 1)
-        if (this.ask.ground.isMastUp[day] === 1) days.add(day);
-    }
-    return days.size;
   }
 }
 

@@ -21,7 +21,8 @@ interface Gap {
 /**
  * What each function is dark at least, in half hours that count, whoever else wants the hands. A gap runs from a job that ends a
  * way to one that gives the next, where every way either has ended by then or is given after it; at its best moment it is as dark
- * as its jobs in a row make it. Gaps that must follow one another add up, and the dearest row of them is the bound.
+ * as its jobs in a row make it. Gaps that must follow one another add up, and the dearest row of them is the bound, or the work
+ * in all gaps shared by all hands.
  */
 export const leastDark = (ask: DarkAsk): number[] => {
   const known = new Map<string, number>();
@@ -33,8 +34,24 @@ export const leastDark = (ask: DarkAsk): number[] => {
       known.set(name, found);
       return found;
     };
-    return dearestRow(ask, gapsOf(ask, one, darkOf));
+    const gaps = gapsOf(ask, one, darkOf);
+    return Math.max(dearestRow(ask, gaps), workInTheDark(ask, one, gaps));
   });
+};
+
+/**
+ * All jobs of all gaps are done in the dark, whichever follows which, and so many hands do no more than so much at once. A job
+ * that could be done on a day that does not count is no part of it.
+ */
+const workInTheDark = ({ ground, reach }: DarkAsk, one: GroundFunction, gaps: readonly Gap[]): number => {
+  const isOn = (job: number, other: number): boolean => job === other || reach[job]?.[other] === 1;
+  let work = 0;
+  for (const [number, job] of ground.jobs.entries()) {
+    if (!gaps.some(({ end, give }) => isOn(end, number) && isOn(number, give))) continue;
+    const isCounted = job.window.to.every((to, day) => to <= (job.window.from[day] ?? 0) || one.counts[day] === 1);
+    if (isCounted && job.days === 0) work += job.slots * (job.handSets[0]?.length ?? 0);
+  }
+  return Math.ceil(work / Math.max(1, ground.hands));
 };
 
 const gapsOf = ({ reach }: DarkAsk, { ways }: GroundFunction, darkOf: (end: number, give: number) => number): Gap[] => {
