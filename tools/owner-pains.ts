@@ -120,8 +120,10 @@ export const ownerPains: readonly OwnerPain[] = [
       'ways/led-through-unseen-way',
       'ways/no-route-for-line',
       'ways/shorter-than-straight',
+      'work/no-order',
+      'work/papers-too-late',
     ],
-    open: 'How full a conduit gets, and orders against dates, are not worked out yet.',
+    open: 'The last day to order each part stands in the plan of the work; no rule speaks of one that has passed.',
   },
   {
     pain: 'Nobody can say which unit is at fault.',

@@ -79,6 +79,10 @@ const mainThings = ({ boat, index, lines }: WorkNames, about: readonly string[])
   return main.length > 0 ? main : about;
 };
 
+/** What is switched on: a part of the boat, and of one that stands at several places the one it is. */
+const switchedOn = (names: WorkNames, { place }: Named, part: string): string =>
+  place === undefined ? sliceWords(part) : `${sliceWords(part)} at ${thingName(names, place)}`;
+
 const aboutWords = (names: WorkNames, job: Named): string | undefined => {
   const part = partOf(job);
   const main = mainThings(names, job.about);
@@ -89,6 +93,7 @@ const aboutWords = (names: WorkNames, job: Named): string | undefined => {
     case 'cut':
       return job.place === undefined ? undefined : thingName(names, job.place);
     case 'power-up':
+      return part === undefined ? undefined : switchedOn(names, job, part);
     case 'update':
     case 'dock-test':
       return part === undefined ? undefined : sliceWords(part);

@@ -37,6 +37,9 @@ test('a job is called by what is done to what, a job of one’s own by its own n
   expect(jobWords(names, aJob('power-up:backbone', { kind: 'power-up', about: ['compass'] }))).toBe(
     'Power up the backbone',
   );
+  expect(jobWords(names, aJob('power-up:displays:helm', { kind: 'power-up', place: 'helm' }))).toBe(
+    'Power up the displays at helm dash',
+  );
   expect(jobWords(names, aJob('sea-trial:2', { kind: 'sea-trial', about: ['compass'] }))).toBe('Try at sea');
   for (const kind of jobKinds) expect(jobWords(names, aJob('an-id', { kind, about: [] })).length).toBeGreaterThan(3);
 });

@@ -32,9 +32,9 @@ const ofKind = ({ byId }: Jobs, kind: JobKind): JobDraft[] => [...byId.values()]
 const lengthOf = ({ frame }: Jobs, ways: readonly string[]): number =>
   ways.reduce((sum, way) => sum + (frame.index.ways.get(way)?.length.valueM ?? 0), 0);
 
-/** Shares of a line among the jobs that pull it, by the length of their ways. */
-const alongLine = (jobs: Jobs, line: string, weight: number, mast: boolean): Share[] => {
-  const own = jobs.groups.filter((group) => group.mast === mast && group.lines.includes(line));
+/** Shares of a line among the jobs that pull it, by the length of their ways; in a mast, outside of one, or both. */
+const alongLine = (jobs: Jobs, line: string, weight: number, mast?: boolean): Share[] => {
+  const own = jobs.groups.filter((group) => (mast === undefined || group.mast === mast) && group.lines.includes(line));
   const whole = own.reduce((sum, { ways }) => sum + lengthOf(jobs, ways), 0);
   return own.map(({ job, ways }) => ({
     job,
@@ -94,7 +94,7 @@ const sharesOfKind = (jobs: Jobs, piece: Work, kind: JobKind, weight: number): S
     case 'mast-pull': {
       if (line !== undefined) return alongLine(jobs, of, weight, kind === 'mast-pull');
       const own = frame.lines.filter((one) => endsOf(frame, one).includes(of));
-      return own.flatMap((one) => alongLine(jobs, one.id, weight / own.length, false));
+      return own.flatMap((one) => alongLine(jobs, one.id, weight / own.length));
     }
     case 'seal':
       return named(...(line?.ways ?? []));

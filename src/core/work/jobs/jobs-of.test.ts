@@ -327,6 +327,9 @@ describe('what leaves', () => {
         .toSorted(),
     );
     for (const { after: job } of leaving) expect(job).toBe('sea-trial');
+    const cables = leaving.flatMap((entry) => entry.cables);
+    expect(new Set(cables).size).toBe(cables.length);
+    expect(leaving.find(({ unit }) => unit === 'old-radar')?.cables).toEqual(['gc11']);
     const plotter = leaving.find(({ unit }) => unit === 'old-plotter');
     expect(plotter?.steps).toEqual(expect.arrayContaining(['waypoints-saved', 'accounts-unlinked', 'home-wiped']));
     expect(plotter?.byMaker).toEqual([]);

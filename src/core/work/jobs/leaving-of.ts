@@ -13,15 +13,23 @@ const stepsOf = (kind: string): Pick<LeavingEntry, 'steps' | 'byMaker'> => {
   };
 };
 
-/** The cables that go with a unit: those a person named, else those that go and were plugged into it. */
-const cablesOf = (input: JobsInput, unit: string): string[] => {
+/** The cables that go with each unit: those a person named, else those that go and were plugged into it, each with one unit. */
+const cablesByUnit = (input: JobsInput, units: readonly string[]): ReadonlyMap<string, string[]> => {
   const { boat } = input.index;
-  const said = boat.work?.leaving?.find((one) => one.unit === unit)?.with;
-  if (said !== undefined) return [...said].sort(byCodeUnit);
-  return boat.cables
-    .filter(({ id, fate }) => fate === 'goes' && unitsOfCable(input, id).includes(unit))
-    .map(({ id }) => id)
-    .sort(byCodeUnit);
+  const said = (boat.work?.leaving ?? []).flatMap(({ unit, with: cables = [] }) =>
+    cables.map((cable): [string, string] => [cable, unit]),
+  );
+  const unitOf = new Map(said);
+  for (const { id, fate } of boat.cables) {
+    if (fate !== 'goes' || unitOf.has(id)) continue;
+    const own = unitsOfCable(input, id).find((unit) => units.includes(unit));
+    if (own !== undefined) unitOf.set(id, own);
+  }
+  const found = new Map<string, string[]>();
+  for (const [cable, unit] of [...unitOf].sort(([one], [other]) => byCodeUnit(one, other))) {
+    found.set(unit, [...(found.get(unit) ?? []), cable]);
+  }
+  return found;
 };
 
 /** The job of a phase after which what goes in it may leave: its sea trial, else the last of its dock tests. */
@@ -37,15 +45,20 @@ const isPhotographed = ({ index }: JobsInput, unit: string, place: string): bool
   index.boat.photos?.some(({ of }) => of === unit || of === place) === true;
 
 /** What becomes of every unit that goes: kept with its cables until the sea trial has passed, wiped, told of, and then gone. */
-export const leavingOf = ({ jobs, ...input }: JobsInput & { readonly jobs: readonly Job[] }): LeavingEntry[] =>
-  phaseFrames(input)
+export const leavingOf = ({ jobs, ...input }: JobsInput & { readonly jobs: readonly Job[] }): LeavingEntry[] => {
+  const frames = phaseFrames(input);
+  const cables = cablesByUnit(
+    input,
+    frames.flatMap(({ goes }) => goes.map(({ id }) => id)),
+  );
+  return frames
     .flatMap(({ goes, phase }) =>
       goes.map((unit): LeavingEntry => {
         const to = input.index.boat.work?.leaving?.find((one) => one.unit === unit.id)?.to;
         return {
           unit: unit.id,
           ...(to === undefined ? {} : { to }),
-          cables: cablesOf(input, unit.id),
+          cables: cables.get(unit.id) ?? [],
           ...stepsOf(kindOf(input, unit.id)),
           serial: unit.aboard?.serial !== undefined,
           photo: isPhotographed(input, unit.id, unit.place),
@@ -54,3 +67,4 @@ export const leavingOf = ({ jobs, ...input }: JobsInput & { readonly jobs: reado
       }),
     )
     .sort((one, other) => byCodeUnit(one.unit, other.unit));
+};

@@ -102,14 +102,17 @@ export const panelJobs = (frame: PhaseFrame, groups: readonly PullGroup[]): JobD
   if (fed.length === 0) return jobs;
   const about = fed.map((one) => one.function);
   const last = [...new Set(fed.flatMap((one) => one.jobs))];
+  const [bank] = frame.index.boat.supply.banks;
+  const place = bank === undefined ? {} : { place: bank.place };
   return [
     ...jobs,
     draftJob(frame, '', {
       kind: 'temporary-feed',
       about,
+      ...place,
       after: waits(frame.isFirst ? [jobId('survey', '', frame.phase)] : [], 'label-first'),
     }),
-    draftJob(frame, '', { kind: 'take-temporary-feed-out', about, after: waits(last, 'safe-first') }),
+    draftJob(frame, '', { kind: 'take-temporary-feed-out', about, ...place, after: waits(last, 'safe-first') }),
   ];
 };
 
