@@ -87,6 +87,14 @@ test('a phone without wifi for a while, over a page and a laptop started anew, s
   await page.getByRole('button', { name: 'Pair' }).click();
   await page.getByRole('heading', { level: 1, name: 'Sandpiper' }).waitFor(soon);
 
+  const job = page.locator('.row > .tick').first();
+  await job.waitFor({ timeout: 30_000 });
+  await job.click();
+  await page.getByRole('checkbox', { checked: true }).first().waitFor();
+  await stands(page, /^All sent/);
+  expect([...(await barriers(page)), ...(await lowTargets(page))]).toEqual([]);
+  await keepPicture(page, 'phone-today-day');
+
   await go(page, 'Tests');
   await page.locator('summary', { hasText: 'Bus:' }).first().click();
   const field = page.locator('.entry input').first();
@@ -94,7 +102,10 @@ test('a phone without wifi for a while, over a page and a laptop started anew, s
   await field.press('Enter');
   await page.getByText(/^✗ 119 Ω\. Wrong: /).waitFor();
   await stands(page, /^All sent/);
-  expect(logLines()).toMatchObject([{ kind: 'reading', value: 119, by: 'Kim' }]);
+  expect(logLines()).toMatchObject([
+    { kind: 'tick', done: true, by: 'Kim' },
+    { kind: 'reading', value: 119, by: 'Kim' },
+  ]);
   expect([...(await barriers(page)), ...(await contrasts(page)), ...(await lowTargets(page))]).toEqual([]);
   await keepPicture(page, 'phone-tests-day');
 
@@ -125,8 +136,8 @@ test('a phone without wifi for a while, over a page and a laptop started anew, s
   await page.reload();
   await page.getByRole('heading', { level: 1, name: 'Sandpiper' }).waitFor(soon);
   await stands(page, /^All sent/);
-  expect(logLines().map(({ kind }) => kind)).toEqual(['reading', 'withdrawn', 'seen', 'measure']);
-  expect(new Set(logLines().map(({ id }) => id)).size).toBe(4);
+  expect(logLines().map(({ kind }) => kind)).toEqual(['tick', 'reading', 'withdrawn', 'seen', 'measure']);
+  expect(new Set(logLines().map(({ id }) => id)).size).toBe(5);
 
   const [device] = (await ask()).devices;
   await ask(`/${device?.id}`, 'DELETE');

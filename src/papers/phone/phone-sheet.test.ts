@@ -31,7 +31,8 @@ test('each test says what is done and what it should read, and each length stand
 });
 
 test('every caution that is named can be read', () => {
-  const named = new Set(sheet.stops.flatMap(({ cautions }) => cautions));
+  const jobs = (sheet.work?.days ?? []).flatMap((day) => day.jobs);
+  const named = new Set([...sheet.stops, ...jobs].flatMap(({ cautions }) => cautions));
   expect(inOrder(Object.keys(sheet.cautions))).toEqual(inOrder([...named]));
 });
 

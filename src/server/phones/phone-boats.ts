@@ -8,6 +8,7 @@ import { asPicture, keepSent } from '../picture-requests.ts';
 import { bodyFromPhone } from './body-from-phone.ts';
 import { entriesFromPhone } from './entries-from-phone.ts';
 import type { PhoneDesk } from './phone-desk.ts';
+import { sheetAsked } from './sheet-asked.ts';
 
 /** A request of a paired phone about one boat. */
 export interface PhoneAsks {
@@ -39,7 +40,8 @@ export const phoneSheetRequest = async (
 ): Promise<Answer> => {
   const found = await boats.read(boat);
   if (found === undefined) return noSuchBoat;
-  const told = await sheets.sheetOf(boat, found);
+  const log = await boats.log(boat);
+  const told = await sheets.sheetOf(boat, sheetAsked(found, (await log?.read()) ?? '', new Date()));
   const isKnown = told.hash !== undefined && request.headers['if-none-match'] === `"${told.hash}"`;
   return isKnown ? { status: 304, text: '', hash: told.hash } : told;
 };

@@ -61,7 +61,7 @@ const raw = (port: number, bytes: string): Promise<string> =>
     socket.on('close', () => done(said));
   });
 
-const drawnSheet: MakeSheet = async (text) => ({ sheet: JSON.stringify({ of: parsed(text) }) });
+const drawnSheet: MakeSheet = async ({ text }) => ({ sheet: JSON.stringify({ of: parsed(text) }) });
 
 /** A laptop with one boat, Tern, that lets phones in, and what phones and its own page ask of it. */
 export const phonesUnderTest = async ({

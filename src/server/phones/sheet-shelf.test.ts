@@ -6,7 +6,7 @@ const started = (mostWaitMs = 20) => {
   let nowMs = 0;
   const asked: string[] = [];
   const waiting: ((sheet: Awaited<ReturnType<MakeSheet>>) => void)[] = [];
-  const make: MakeSheet = (text) => {
+  const make: MakeSheet = ({ text }) => {
     asked.push(text);
     return new Promise((done) => waiting.push(done));
   };
@@ -14,7 +14,8 @@ const started = (mostWaitMs = 20) => {
   return {
     asked,
     waiting,
-    sheetOf: (text: string, boat = 'tern') => shelf.sheetOf(boat, { text, hash: `hash of ${text}` }),
+    sheetOf: (text: string, boat = 'tern') =>
+      shelf.sheetOf(boat, { text, hash: `hash of ${text}`, done: [], today: '2027-04-01' }),
     pass: (ms: number) => {
       nowMs += ms;
     },

@@ -1,20 +1,20 @@
-import type { BoatText } from '../../node/boat-folder.ts';
 import { contentHash } from '../../node/files/content-hash.ts';
 import { type Answer, says } from '../answer.ts';
+import type { SheetAsked } from './sheet-asked.ts';
 
-/** Makes the sheet for phones out of the text of a boat file: JSON, or why there is none. */
-export type MakeSheet = (boatText: string) => Promise<{ readonly sheet: string } | { readonly refusal: Answer }>;
+/** Makes the sheet for phones out of a boat file and what is done of its work: JSON, or why there is none. */
+export type MakeSheet = (asked: SheetAsked) => Promise<{ readonly sheet: string } | { readonly refusal: Answer }>;
 
-/** The sheets of boats as they were planned last, each planned once for each state of its file. */
+/** The sheets of boats as they were planned last, each planned once for each state of its file and its work. */
 export interface SheetShelf {
-  readonly sheetOf: (boat: string, file: BoatText) => Promise<Answer>;
+  readonly sheetOf: (boat: string, asked: SheetAsked) => Promise<Answer>;
 }
 
 interface Kept {
   /** the last sheet made, of whatever state */
   answer: Answer | undefined;
   /** the state that was asked for last, planned or being planned */
-  ofFile: string;
+  ofState: string;
   beganMs: number;
   making: Promise<Answer>;
 }
@@ -45,22 +45,22 @@ export const sheetShelf = (
 ): SheetShelf => {
   const byBoat = new Map<string, Kept>();
 
-  const made = async (text: string): Promise<Answer> => {
-    const told = await make(text);
+  const made = async (asked: SheetAsked): Promise<Answer> => {
+    const told = await make(asked);
     return 'refusal' in told ? told.refusal : { status: 200, text: told.sheet, hash: contentHash(told.sheet) };
   };
 
-  const begin = (boat: string, { text, hash }: BoatText, before: Answer | undefined): Kept => {
-    const making = made(text);
-    const kept: Kept = { answer: before, ofFile: hash, beganMs: nowMs(), making };
+  const begin = (boat: string, asked: SheetAsked, before: Answer | undefined): Kept => {
+    const making = made(asked);
+    const kept: Kept = { answer: before, ofState: asked.hash, beganMs: nowMs(), making };
     making.then(
       (answer) => {
         kept.answer = answer;
         // what failed for want of time or room may go well the next time
-        if (answer.retryAfterS !== undefined) kept.ofFile = '';
+        if (answer.retryAfterS !== undefined) kept.ofState = '';
       },
       () => {
-        kept.ofFile = '';
+        kept.ofState = '';
       },
     );
     byBoat.delete(boat);
@@ -70,16 +70,16 @@ export const sheetShelf = (
     return kept;
   };
 
-  const current = (boat: string, file: BoatText): Kept => {
+  const current = (boat: string, asked: SheetAsked): Kept => {
     const kept = byBoat.get(boat);
-    if (kept === undefined) return begin(boat, file, undefined);
-    const isDue = kept.ofFile !== file.hash && nowMs() - kept.beganMs >= planAgainMs;
-    return isDue ? begin(boat, file, kept.answer) : kept;
+    if (kept === undefined) return begin(boat, asked, undefined);
+    const isDue = kept.ofState !== asked.hash && nowMs() - kept.beganMs >= planAgainMs;
+    return isDue ? begin(boat, asked, kept.answer) : kept;
   };
 
   return {
-    sheetOf: async (boat, file) => {
-      const kept = current(boat, file);
+    sheetOf: async (boat, asked) => {
+      const kept = current(boat, asked);
       return (await Promise.race([kept.making, wait(mostWaitMs)])) ?? kept.answer ?? later;
     },
   };

@@ -1,8 +1,9 @@
 import type { Worker } from 'node:worker_threads';
 import { type Answer, says } from '../answer.ts';
 import { newThread } from './new-thread.ts';
+import type { SheetAsked } from './sheet-asked.ts';
 import type { MakeSheet } from './sheet-shelf.ts';
-import type { SheetAnswer, SheetQuestion } from './sheet-worker.ts';
+import type { SheetAnswer } from './sheet-worker.ts';
 
 /** Planning of one boat that takes longer, or more memory, is given up: the laptop is for the person who sits at it. */
 const longestMs = 120_000;
@@ -38,7 +39,7 @@ export const sheetThread = (): { readonly make: MakeSheet; readonly stop: () => 
     return begun;
   };
 
-  const ask = (text: string): Promise<SheetAnswer> =>
+  const ask = (question: SheetAsked): Promise<SheetAnswer> =>
     new Promise((done) => {
       clearTimeout(idle);
       const asked = worker ?? start();
@@ -53,21 +54,21 @@ export const sheetThread = (): { readonly make: MakeSheet; readonly stop: () => 
       };
       const late = setTimeout(giveUp, longestMs);
       asked.on('message', end).on('error', giveUp).on('exit', giveUp);
-      asked.postMessage({ text } satisfies SheetQuestion);
+      asked.postMessage(question);
     });
 
-  const askInTurn = async (text: string): Promise<SheetAnswer> => {
-    const answer = await ask(text);
+  const askInTurn = async (question: SheetAsked): Promise<SheetAnswer> => {
+    const answer = await ask(question);
     idle = setTimeout(stop, idleMs);
     idle.unref();
     return answer;
   };
 
   return {
-    make: async (text) => {
+    make: async (question) => {
       if (waiting >= mostWaiting) return { refusal: busy };
       waiting += 1;
-      const mine = turn.then(() => askInTurn(text));
+      const mine = turn.then(() => askInTurn(question));
       turn = mine.catch(() => undefined);
       try {
         return await mine;

@@ -3,17 +3,20 @@ import { fullWork } from '../../core/backbone/full-work.ts';
 import { layoutProblems } from '../../core/backbone/layout-problems.ts';
 import type { Layout } from '../../core/backbone/problem.ts';
 import { solveLayout } from '../../core/backbone/solve-layout.ts';
+import { indexBoat } from '../../core/boat/boat-index.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { readBoat } from '../../core/boat/read-boat.ts';
 import { UserError } from '../../core/boat/user-error.ts';
+import { wiredBoat } from '../../core/joins/wired-boat.ts';
 import { plan } from '../../core/plan.ts';
-import { phoneSheet } from '../../papers/phone/phone-sheet.ts';
+import type { Plan } from '../../core/plan-shape.ts';
+import type { WorkState } from '../../core/work/plan-phase-work.ts';
+import { workParts } from '../../core/work/plan-work.ts';
+import { searchWork } from '../../core/work/search-work.ts';
+import type { PlanWork } from '../../core/work-shape.ts';
+import { type PhoneSheet, phoneSheet } from '../../papers/phone/phone-sheet.ts';
 import { type Answer, says } from '../answer.ts';
-
-/** What the thread is asked: the text of a boat file. */
-export interface SheetQuestion {
-  readonly text: string;
-}
+import type { SheetAsked } from './sheet-asked.ts';
 
 /** The sheet of that boat as JSON, or why there is none. */
 export type SheetAnswer = { readonly sheet: string } | { readonly refusal: Answer };
@@ -26,14 +29,30 @@ const layoutsOf = (boat: Boat): ReadonlyMap<string, Layout> => {
   return layouts;
 };
 
-const answerTo = ({ text }: SheetQuestion): SheetAnswer => {
+/** The order the app and the terminal come to as well, where what is done stays and the rest goes on from today. */
+const workOf = (boat: Boat, planned: Plan, state: WorkState): PlanWork | undefined => {
+  let found = planned.work;
+  if (found === undefined) return undefined;
+  const index = indexBoat(wiredBoat(boat).boat);
+  for (const work of searchWork({ ...workParts({ index, plan: planned }), state })) found = work;
+  return found;
+};
+
+const sheetOf = ({ text, done, today }: SheetAsked): PhoneSheet => {
+  const boat = readBoat(text);
+  const planned = plan(boat, layoutsOf(boat));
+  const state = { done: new Map(done), today };
+  const work = workOf(boat, planned, state);
+  return phoneSheet(boat, { ...planned, ...(work === undefined ? {} : { work }) }, new Set(state.done.keys()));
+};
+
+const answerTo = (asked: SheetAsked): SheetAnswer => {
   try {
-    const boat = readBoat(text);
-    return { sheet: JSON.stringify(phoneSheet(boat, plan(boat, layoutsOf(boat)))) };
+    return { sheet: JSON.stringify(sheetOf(asked)) };
   } catch (error) {
     if (!(error instanceof UserError)) throw error;
     return { refusal: says(422, 'The boat file on the laptop cannot be read.', 'Open the boat there to see why.') };
   }
 };
 
-parentPort?.on('message', (question: SheetQuestion) => parentPort?.postMessage(answerTo(question)));
+parentPort?.on('message', (asked: SheetAsked) => parentPort?.postMessage(answerTo(asked)));

@@ -1,4 +1,3 @@
-import type { PhoneTick } from '../../../papers/phone/phone-day.ts';
 import { el } from '../dom/el.ts';
 import type { Row } from '../dom/keyed-rows.ts';
 import type { PhoneState } from '../store/phone-state.ts';
@@ -6,12 +5,14 @@ import { words } from '../words.ts';
 import type { ScreenParts } from './screen.ts';
 import { momentWords } from './signed-line.ts';
 
+/** Something that is ticked: the id under which the log keeps it, and what it says. */
+export interface Ticked {
+  readonly tick: string;
+  readonly says: string;
+}
+
 /** The press that ticks a thing, or says that it is not done after all; what is ticked stands with who did and when. */
-export const tickPress = (
-  { tick, says }: PhoneTick,
-  { log, waiting }: PhoneState,
-  { hand }: ScreenParts,
-): HTMLElement => {
+export const tickPress = ({ tick, says }: Ticked, { log, waiting }: PhoneState, { hand }: ScreenParts): HTMLElement => {
   const entry = log.ticks.get(tick);
   const isDone = entry?.done === true;
   const { done, notDone } = words.today;
@@ -40,7 +41,7 @@ export const tickMark = (tick: string, { log, waiting }: PhoneState): string => 
 };
 
 /** A thing to tick as a row of its own. */
-export const tickRow = (item: PhoneTick, state: PhoneState, parts: ScreenParts): Row => ({
+export const tickRow = (item: Ticked, state: PhoneState, parts: ScreenParts): Row => ({
   key: item.tick,
   mark: `${item.says} ${tickMark(item.tick, state)}`,
   draw: () => el('li', { class: 'row' }, tickPress(item, state, parts)),

@@ -1,4 +1,5 @@
-import type { PhoneDay } from '../../../papers/phone/phone-day.ts';
+import { dayTickId, isTicked, jobTickId } from '../../../core/work/ticks.ts';
+import type { PhoneDay, PhoneWork } from '../../../papers/phone/phone-day.ts';
 import type { PhoneSheet } from '../../../papers/phone/phone-sheet.ts';
 import { el } from '../dom/el.ts';
 import { putRows, type Row } from '../dom/keyed-rows.ts';
@@ -10,7 +11,7 @@ import { tickRow } from './tick-row.ts';
 
 const { today } = words;
 
-const isDone = ({ log }: PhoneState, tick: string): boolean => log.ticks.get(tick)?.done === true;
+const keyOf = ({ phase, day }: PhoneDay): string => `${phase}.${day}`;
 
 /** The date on this phone’s clock. */
 const dateNow = (): string => {
@@ -24,7 +25,7 @@ const firstShown = (days: readonly PhoneDay[], state: PhoneState): number => {
   const now = dateNow();
   const byDate = days.findIndex(({ date }) => date === now);
   if (byDate >= 0) return byDate;
-  const open = days.findIndex(({ jobs }) => jobs.some(({ tick }) => !isDone(state, tick)));
+  const open = days.findIndex(({ jobs }) => jobs.some(({ id }) => !isTicked(state.log, jobTickId(id))));
   return Math.max(open, 0);
 };
 
@@ -34,10 +35,10 @@ const headRow = (key: string, says: string): Row => ({
   draw: () => el('li', {}, el('h3', { class: 'head' }, says)),
 });
 
-const darkRows = ({ dark }: PhoneDay): Row[] => {
+const darkRows = ({ dark }: PhoneDay, fallbacks: PhoneWork['fallbacks']): Row[] => {
   const rowsOf = (head: string, isTonight: boolean): Row[] => {
     const own = dark.filter((one) => one.isTonight === isTonight);
-    const says = own.map(({ name, when, fallback }) => today.darkSays(name, when, fallback));
+    const says = own.map(({ name, when }) => today.darkSays(name, when, fallbacks[name] ?? ''));
     if (own.length === 0) return [];
     const draw = (): HTMLElement =>
       el('li', {}, el('ul', { class: 'dark' }, ...says.map((line) => el('li', {}, line))));
@@ -47,9 +48,10 @@ const darkRows = ({ dark }: PhoneDay): Row[] => {
 };
 
 const rowsOf = (day: PhoneDay, sheet: PhoneSheet, state: PhoneState, parts: ScreenParts): Row[] => {
-  const done = day.jobs.filter(({ tick }) => isDone(state, tick)).length;
+  const { fallbacks = {}, evening = {} } = sheet.work ?? {};
+  const done = day.jobs.filter(({ id }) => isTicked(state.log, jobTickId(id))).length;
   return [
-    ...darkRows(day),
+    ...darkRows(day, fallbacks),
     headRow('jobs', today.jobs(done, day.jobs.length)),
     ...day.jobs.map((job) => jobRow(job, sheet, state, parts)),
     ...(day.bring.length === 0
@@ -59,11 +61,14 @@ const rowsOf = (day: PhoneDay, sheet: PhoneSheet, state: PhoneState, parts: Scre
           {
             key: 'bring',
             mark: day.bring.join(),
-            draw: () => el('li', { class: 'row' }, el('p', {}, day.bring.join('; '))),
+            draw: () =>
+              el('li', { class: 'row' }, el('ul', { class: 'bring' }, ...day.bring.map((one) => el('li', {}, one)))),
           },
         ]),
     ...(day.evening.length === 0 ? [] : [headRow('evening', today.evening)]),
-    ...day.evening.map((item) => tickRow(item, state, parts)),
+    ...day.evening.map((item) =>
+      tickRow({ tick: dayTickId({ ...day, item }), says: evening[item] ?? item }, state, parts),
+    ),
   ];
 };
 
@@ -77,9 +82,10 @@ export const todayScreen = (parts: ScreenParts): Screen => {
   const none = el('p', { class: 'quiet' }, today.none);
   const list = el('ul', { class: 'rows' });
   const go = (by: number): void => {
-    const days = state?.sheet?.days ?? [];
-    const at = days.findIndex(({ key }) => key === chosen);
-    chosen = days[at + by]?.key ?? chosen;
+    const days = state?.sheet?.work?.days ?? [];
+    const at = days.findIndex((one) => keyOf(one) === chosen);
+    const wanted = days[at + by];
+    if (wanted !== undefined) chosen = keyOf(wanted);
     if (state !== undefined) update(state);
   };
   const earlier = el('button', { type: 'button', on: { click: () => go(-1) } }, today.earlier);
@@ -90,11 +96,11 @@ export const todayScreen = (parts: ScreenParts): Screen => {
     // a page that stayed open over night begins with the new day
     if (chosenOn !== dateNow()) chosen = undefined;
     chosenOn = dateNow();
-    const days = now.sheet?.days ?? [];
-    const found = days.findIndex(({ key }) => key === chosen);
+    const days = now.sheet?.work?.days ?? [];
+    const found = days.findIndex((one) => keyOf(one) === chosen);
     const at = found < 0 ? firstShown(days, now) : found;
     const day = days[at];
-    chosen = day?.key;
+    chosen = day === undefined ? undefined : keyOf(day);
     title.textContent = day?.title ?? words.screens.today;
     says.textContent = day?.says ?? '';
     none.textContent = now.sheet === undefined ? (now.sheetSays ?? words.noSheet) : today.none;
@@ -104,5 +110,5 @@ export const todayScreen = (parts: ScreenParts): Screen => {
     later.disabled = at >= days.length - 1;
     putRows(list, day === undefined || now.sheet === undefined ? [] : rowsOf(day, now.sheet, now, parts));
   };
-  return { element: el('section', {}, title, says, none, list, turn), update };
+  return { element: el('section', {}, title, says, turn, none, list), update };
 };

@@ -118,13 +118,16 @@ export const startPhoneStore = ({ boat, shelf, pictures, link, nowMs, newId }: P
     changed();
   };
 
+  const sheetOnce = oneAtATime(readSheet);
+
   const syncOnce = async (): Promise<Again> => {
     const sent = await sendEntries({ entries, pictures, link });
     // entries that are refused are put aside one by one, so that what stands here is heard, or nobody answered
     const told = sent.kind === 'heard' ? await readLog() : sent;
     stands(told);
     changed();
-    if (told.kind === 'heard') await readSheet();
+    // what is to be done may take the laptop seconds to plan: no tick waits for it
+    if (told.kind === 'heard') void sheetOnce();
     return againOf(told);
   };
 
