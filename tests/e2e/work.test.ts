@@ -31,6 +31,14 @@ test('the work stands by day, a job is ticked, held to a day by keys and let go 
   const log = readFileSync(join(app.folder, 'gannet/gannet.log.jsonl'), 'utf8');
   expect(log).toContain('"of":"job/');
 
+  // days that are only counted get dates first
+  const start = page.locator('.work-start input');
+  if ((await start.count()) > 0) {
+    await start.fill('2027-04-05');
+    await start.press('Enter');
+    await start.waitFor({ state: 'detached' });
+    await expect.poll(boatText, { timeout: 10_000 }).toContain('"starts"');
+  }
   const before = boatText();
   const job = page.locator('.work-days .balloon:not([aria-label$=", done"])').first();
   await job.focus();

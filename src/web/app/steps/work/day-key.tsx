@@ -10,7 +10,7 @@ export const DayKey = ({ sheet, lights }: { sheet: DaySheet; lights: LightStore 
   const tonight = sheet.dark.filter(({ isTonight }) => isTonight);
   return (
     <section className="day-key" aria-label={words.keyOf(sheet.title)}>
-      <h3>{words.keyOf(sheet.title)}</h3>
+      <h2>{words.keyOf(sheet.title)}</h2>
       <ul>
         {sheet.jobs.map(({ job, number, what, when }) => (
           <li key={job.id}>

@@ -114,7 +114,10 @@ const onJobKey = (
   if (event.shiftKey && (event.key === 'ArrowRight' || event.key === 'ArrowLeft')) {
     event.preventDefault();
     const date = datePast(found.phase, id, event.key === 'ArrowRight' ? 1 : -1);
-    if (!isDone) onPin(id, date ?? found.phase.days[0]?.date);
+    const on = date ?? found.phase.days[0]?.date;
+    // where days are only counted there is none to hold it to before the first is said
+    if (on === undefined) document.querySelector<HTMLElement>('.work-start input')?.focus();
+    else if (!isDone) onPin(id, on);
     return;
   }
   if (event.key === 'Delete' || event.key === 'Backspace') {
