@@ -25,7 +25,7 @@ test('the work stands by day, a job is ticked, held to a day by keys and let go 
   await keepPicture(page, 'work-laptop-day');
   expect(await barriers(page)).toEqual([]);
 
-  await page.locator('.job-head > input').first().check();
+  await page.locator('.job-tick input').first().check();
   await expect.poll(() => page.locator('.waypoint.here').textContent()).toMatch(/1 of \d+ jobs done/);
   await page.locator('.work-days .balloon[aria-label$=", done"]').first().waitFor();
   const log = readFileSync(join(app.folder, 'gannet/gannet.log.jsonl'), 'utf8');

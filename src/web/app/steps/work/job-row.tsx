@@ -17,6 +17,7 @@ import type { RowHand } from '../../margin/lit-rows.tsx';
 import { useWords } from '../../words/units.ts';
 import { Tick } from './day-paper.tsx';
 import { JobSettings } from './job-settings.tsx';
+import { LatePart } from './late-part.tsx';
 import { words } from './words.ts';
 
 export interface JobRowProps extends Pick<OpenLog, 'log' | 'append'> {
@@ -86,6 +87,7 @@ const Details = ({ phase, job, input, log, append }: JobRowProps): ReactNode => 
       {job.tools.length === 0 ? null : <p className="quiet">{words.tools(job.tools.map(toolWords).join(', '))}</p>}
       {materials.length === 0 ? null : <p className="quiet">{say(words.materials(materials.join(', ')))}</p>}
       <JobSettings phase={phase} job={job} name={what} />
+      <LatePart boat={input.names.boat} job={job} names={input.names} />
     </div>
   );
 };
@@ -101,15 +103,17 @@ export const JobRow = (given: JobRowProps): ReactNode => {
   return (
     <li className={`job-row${lit ? ' lit' : ''}${isDone ? ' done' : ''}`} data-job={job.id}>
       <div className="job-head">
-        <input
-          type="checkbox"
-          aria-label={words.doneOf(what)}
-          checked={isDone}
-          disabled={job.leftOut !== undefined}
-          onChange={({ target }) =>
-            append({ kind: 'tick', of: jobTickId(job.id), done: target.checked, ...ownSignature() })
-          }
-        />
+        <label className="job-tick">
+          <input
+            type="checkbox"
+            checked={isDone}
+            disabled={job.leftOut !== undefined}
+            onChange={({ target }) =>
+              append({ kind: 'tick', of: jobTickId(job.id), done: target.checked, ...ownSignature() })
+            }
+          />
+          <span className="unseen">{words.doneOf(what)}</span>
+        </label>
         <button
           type="button"
           className="row-button"

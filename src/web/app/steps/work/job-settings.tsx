@@ -110,6 +110,15 @@ export const JobSettings = ({ phase, job, name }: SettingsProps): ReactNode => {
           edit([{ edit: 'settle-job', params: { job: job.id, hoursH } }], words.takesHours(name, hoursWords(hoursH)))
         }
       />
+      {job.day === undefined ? null : (
+        <button
+          type="button"
+          className="press-link"
+          onClick={() => edit([{ edit: 'settle-job', params: { job: job.id, forget: ['day'] } }], words.letGo(name))}
+        >
+          {words.letGoOf}
+        </button>
+      )}
       <LeaveOut job={job} name={name} />
     </div>
   );
