@@ -32,6 +32,8 @@ export const en = {
   fault: (detail: string) => `The search for an order broke off (${detail}); the order shown is the last one found. `,
   room: (boat: string) => `The work of ${boat}`,
   days: 'The days',
+  glance:
+    'All days in one look: when somebody works, hollow where it is done; below it, when anything is dark; at the foot, when she is ashore.',
   pictureKeys:
     'The days of the work. Arrow keys go from job to job; with Shift they hold a job to an earlier or later day; Delete lets it go.',
   legend:

@@ -10,6 +10,7 @@ import { useEdit } from '../../edit-context.ts';
 import { dayChosen, daysToChoose } from './day-choice.ts';
 import { DayKey } from './day-key.tsx';
 import { DayPaper } from './day-paper.tsx';
+import { GlanceLine } from './glance-line.tsx';
 import { StartField } from './start-field.tsx';
 import { type OpenWork, useWork } from './use-work.ts';
 import { useWorkCommands } from './use-work-commands.ts';
@@ -135,6 +136,7 @@ const Room = ({ boat, lights, open, input }: RoomProps & { open: OpenWork; input
   return (
     <section className="work-room" aria-label={words.room(boat.name)}>
       {isDated ? null : <StartField boat={boat} phases={input.phases} says={words.countedDays} />}
+      <GlanceLine input={input} lights={lights} at={at} />
       {view.shows === 'days' || sheet === undefined ? (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it
         <section className="work-scroll" tabIndex={0} aria-label={words.days}>
