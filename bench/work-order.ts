@@ -8,7 +8,6 @@ import { jobsOf } from '../src/core/work/jobs/jobs-of.ts';
 import { watchedOf } from '../src/core/work/jobs/watched-of.ts';
 import { calendarOf } from '../src/core/work/order/calendar.ts';
 import { checkWorkAnswer } from '../src/core/work/order/check-work-answer.ts';
-import { fullOrderWork } from '../src/core/work/order/full-order-work.ts';
 import { plainOrder } from '../src/core/work/order/plain-order.ts';
 import type { WorkAnswer, WorkCost, WorkProblem } from '../src/core/work/order/problem.ts';
 import { quickAnswer } from '../src/core/work/order/quick-answer.ts';
@@ -17,6 +16,7 @@ import { solveWork } from '../src/core/work/order/solve-work.ts';
 import { drawOf } from '../src/core/work/order/some-work.test-helper.ts';
 import { lpWeights, workLp } from '../src/core/work/order/work-lp.test-helper.ts';
 import { workProblem } from '../src/core/work/order/work-problem.ts';
+import { fullOrderWork } from '../src/core/work/search-work.ts';
 
 /**
  * The order of the work of refits, of the demo boats and drawn by lot, and beside it, in the same run, what one job after another

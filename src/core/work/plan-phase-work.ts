@@ -1,4 +1,6 @@
 import { byCodeUnit } from '../boat/ids.ts';
+import { remember } from '../boat/remember.ts';
+import { rememberFor } from '../boat/remember-for.ts';
 import type { Work } from '../boat/work.ts';
 import { addDays } from '../units/add-days.ts';
 import type { Job, PhaseWork, Stuck, Watched } from '../work-shape.ts';
@@ -92,9 +94,19 @@ const askedOf = (input: PhaseInput): Asked => {
 /** The question that the order of a phase answers. */
 export const problemOfPhase = (input: PhaseInput): WorkProblem => askedOf(input).problem;
 
+/** Whether an answer holds, tested once for each answer and problem. */
+const isHeld = rememberFor({
+  most: 4,
+  keyOf: ({ hash }: WorkProblem) => hash,
+  find: (answer: WorkAnswer, problem: WorkProblem) => checkWorkAnswer(problem, answer).broken.length === 0,
+});
+
+/** Why a problem has no order takes many searches, so that it is kept for the next plan. */
+const whyStuck = remember({ most: 12, keyOf: ({ hash }: WorkProblem) => hash, find: stuckOf });
+
 const answerTo = (problem: WorkProblem, answers: WorkAnswers): WorkAnswer | undefined => {
   const given = answers.get(problem.hash);
-  return given !== undefined && checkWorkAnswer(problem, given).broken.length === 0 ? given : quickAnswer(problem);
+  return given !== undefined && isHeld(given, problem) ? given : quickAnswer(problem);
 };
 
 /** Jobs that are done stand where they were done, on no half hour of their day. */
@@ -137,7 +149,7 @@ export const planPhaseWork = (input: PhaseInput): PhaseWork => {
     functions: [...functions],
   };
   if (answer === undefined)
-    return { ...base, days: calendar.days, stuck: withoutUsualLinks(stuckOf(problem), jobs), orderBy: [] };
+    return { ...base, days: calendar.days, stuck: withoutUsualLinks(whyStuck(problem), jobs), orderBy: [] };
   const written = writtenOrder(problem, answer);
   const order = {
     ...written,

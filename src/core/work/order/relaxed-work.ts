@@ -68,3 +68,17 @@ export const withoutFunction = (problem: WorkProblem, ids: readonly string[]): W
   ...problem,
   functions: problem.functions.filter(({ id }) => !ids.includes(id)),
 });
+
+const softened = (problem: WorkProblem): WorkProblem => ({
+  ...problem,
+  functions: problem.functions.map((one) => ({ ...one, hard: false })),
+});
+
+const allDays = (problem: WorkProblem): WorkProblem => changed(problem, (job) => ({ ...job, notBefore: 0 }));
+const unpinned = (problem: WorkProblem): WorkProblem => changed(problem, ({ on: _, ...job }) => job);
+
+/** The same with nothing settled but the days on which jobs are to begin; and so on for each thing that may be settled. */
+export const onlyPins = (problem: WorkProblem): WorkProblem => softened(allDays(withoutEnd(problem)));
+export const onlyEnds = (problem: WorkProblem): WorkProblem => softened(allDays(unpinned(problem)));
+export const onlyComing = (problem: WorkProblem): WorkProblem => softened(unpinned(withoutEnd(problem)));
+export const onlyHard = (problem: WorkProblem): WorkProblem => allDays(unpinned(withoutEnd(problem)));

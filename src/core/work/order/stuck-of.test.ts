@@ -87,4 +87,25 @@ describe('why there is no order', () => {
     const days = [aDay(['one'], { light: [0, 10] })];
     expect(stuckWith([anItem('a', { outside: true })], { days })).toMatchObject({ why: 'no-daylight', jobs: ['a'] });
   });
+
+  test('of several reasons one is told, and that nothing alone is enough', () => {
+    const pinned = { on: 0, slots: 4, people: 2 } as const;
+    const functions = [
+      {
+        id: 'bilge-pump',
+        hard: true,
+        ways: [
+          { from: [], until: ['out'] },
+          { from: ['in'], until: [] },
+        ],
+      },
+    ];
+    const jobs = [
+      anItem('a', pinned),
+      anItem('b', pinned),
+      anItem('out'),
+      anItem('in', { after: [{ job: 'out', wait: 0 }] }),
+    ];
+    expect(stuckWith(jobs, { functions })).toMatchObject({ why: 'pins-clash', jobs: ['a', 'b'], relax: [] });
+  });
 });

@@ -1,25 +1,10 @@
 import type { Stuck } from '../../work-shape.ts';
+import { neverInTime } from './never-in-time.ts';
 import type { WorkItem, WorkProblem } from './problem.ts';
-import {
-  holds,
-  leastDays,
-  withDays,
-  withHand,
-  withLaterEnd,
-  withoutEnd,
-  withoutFunction,
-  withoutPin,
-} from './relaxed-work.ts';
+import { holds, leastDays, onlyComing, onlyEnds, onlyHard, onlyPins, withDays, withHand } from './relaxed-work.ts';
+import { type Find, moreHands, type Reason, type Relax, settledReasons } from './settled-reasons.ts';
 import { circleOf } from './solver/circle-of.ts';
 import { workGround } from './solver/ground.ts';
-
-type Relax = Stuck['relax'][number];
-interface Reason {
-  readonly why: Stuck['why'];
-  readonly jobs?: readonly string[];
-  readonly functions?: readonly string[];
-  readonly relax: readonly Relax[];
-}
 
 const stuck = ({ why, jobs = [], functions = [], relax }: Reason): Stuck => ({
   why,
@@ -30,19 +15,37 @@ const stuck = ({ why, jobs = [], functions = [], relax }: Reason): Stuck => ({
 
 /**
  * Why there is no order, and what would have to give: every relaxation listed is enough by itself, which was tried by seeking an
- * order with it, and its days are the fewest that were enough. The list is empty where nothing alone is.
+ * order with it, and its days are the fewest that were enough. The list is empty where nothing alone is: then the first of
+ * several reasons is told.
  */
 export const stuckOf = (problem: WorkProblem): Stuck => {
-  for (const find of [circle, nobodyCan, neverFit, pins, doneBy, comesLate, darkNever]) {
-    const reason = find(problem);
-    if (reason !== undefined) return stuck(reason);
-  }
-  return stuck({
-    why: 'too-few-days',
-    jobs: problem.jobs.map(({ id }) => id),
-    relax: [...moreDays(problem), ...moreHands(problem)],
-  });
+  const reason = firstOf([circle, nobodyCan, neverFit, ...settledReasons], problem);
+  return stuck(reason ?? oneOfSeveral(problem) ?? tooFewDays(problem));
 };
+
+const firstOf = (finds: readonly Find[], problem: WorkProblem): Reason | undefined => {
+  for (const find of finds) {
+    const reason = find(problem);
+    if (reason !== undefined) return reason;
+  }
+  return undefined;
+};
+
+/** The first thing settled that leaves no order even with all the others given up. */
+const oneOfSeveral = (problem: WorkProblem): Reason | undefined => {
+  for (const only of [onlyPins, onlyEnds, onlyComing, onlyHard]) {
+    const alone = only(problem);
+    const reason = holds(alone) ? undefined : firstOf(settledReasons, alone);
+    if (reason !== undefined) return { ...reason, relax: [] };
+  }
+  return undefined;
+};
+
+const tooFewDays = (problem: WorkProblem): Reason => ({
+  why: 'too-few-days',
+  jobs: neverInTime(problem),
+  relax: [...moreDays(problem), ...moreHands(problem)],
+});
 
 const circle = (problem: WorkProblem): Reason | undefined => {
   const ids = circleOf(problem);
@@ -131,67 +134,7 @@ const leaveOut = (problem: WorkProblem, ids: readonly string[]): Relax[] => {
   return holds(rest) ? [{ what: 'leave-out', about: [...ids] }] : [];
 };
 
-const pins = (problem: WorkProblem): Reason | undefined => {
-  const pinned = problem.jobs.filter(({ on }) => on !== undefined).map(({ id }) => id);
-  if (pinned.length === 0 || !holds(withoutPin(problem, pinned))) return undefined;
-  const alone = pinned.filter((id) => holds(withoutPin(problem, [id])));
-  const relax = alone.map((id): Relax => ({ what: 'unpin', about: [id] }));
-  return {
-    why: 'pins-clash',
-    jobs: alone.length > 0 ? alone : pinned,
-    relax: relax.length > 0 ? relax : [{ what: 'unpin', about: pinned }],
-  };
-};
-
-const doneBy = (problem: WorkProblem): Reason | undefined => {
-  const late = problem.jobs.filter(({ notAfter }) => notAfter !== undefined).map(({ id }) => id);
-  if (late.length === 0 || !holds(withoutEnd(problem))) return undefined;
-  const days = leastDays((count) => withLaterEnd(problem, count));
-  return {
-    why: 'done-by-too-early',
-    jobs: [],
-    relax: [...(days === undefined ? [] : [{ what: 'days' as const, about: [], days }]), ...moreHands(problem)],
-  };
-};
-
-const comesLate = (problem: WorkProblem): Reason | undefined => {
-  const waiting = problem.jobs.filter(({ notBefore }) => notBefore > 0);
-  const sooner = (ids: readonly string[], days: number): WorkProblem => ({
-    ...problem,
-    jobs: problem.jobs.map((job) =>
-      ids.includes(job.id) ? { ...job, notBefore: Math.max(0, job.notBefore - days) } : job,
-    ),
-  });
-  const all = waiting.map(({ id }) => id);
-  if (waiting.length === 0 || !holds(sooner(all, problem.days.length))) return undefined;
-  const alone = waiting.flatMap(({ id, notBefore }): Relax[] => {
-    const days = holds(sooner([id], notBefore)) ? leastDays((count) => sooner([id], count)) : undefined;
-    return days === undefined ? [] : [{ what: 'earlier', about: [id], days }];
-  });
-  const together = alone.length > 0 ? undefined : leastDays((count) => sooner(all, count));
-  return {
-    why: 'comes-too-late',
-    jobs: alone.length > 0 ? alone.flatMap(({ about }) => about) : all,
-    relax: [...alone, ...(together === undefined ? [] : [{ what: 'earlier' as const, about: all, days: together }])],
-  };
-};
-
-const darkNever = (problem: WorkProblem): Reason | undefined => {
-  const hard = problem.functions.filter((one) => one.hard).map(({ id }) => id);
-  if (hard.length === 0 || !holds(withoutFunction(problem, hard))) return undefined;
-  const alone = hard.filter((id) => holds(withoutFunction(problem, [id])));
-  return {
-    why: 'dark-though-never',
-    functions: alone.length > 0 ? alone : hard,
-    relax: (alone.length > 0 ? alone.map((id) => [id]) : [hard]).map(
-      (about): Relax => ({ what: 'temporary-feed', about }),
-    ),
-  };
-};
-
 const moreDays = (problem: WorkProblem): Relax[] => {
   const days = leastDays((count) => withDays(problem, count, {}));
   return days === undefined ? [] : [{ what: 'days', about: [], days }];
 };
-
-const moreHands = (problem: WorkProblem): Relax[] => (holds(withHand(problem)) ? [{ what: 'hand', about: [] }] : []);
