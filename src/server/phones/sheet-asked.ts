@@ -13,6 +13,8 @@ export interface SheetAsked {
   /** the day it is here */
   readonly today: string;
   readonly hash: string;
+  /** of her file alone */
+  readonly fileHash: string;
 }
 
 /** Phones ask for the sheet again and again; the log is taken apart once for each state of it. */
@@ -29,5 +31,5 @@ const dayOf = (now: Date): string =>
 export const sheetAsked = ({ text, hash }: BoatText, logText: string, now: Date): SheetAsked => {
   const done = doneIn(logText);
   const today = dayOf(now);
-  return { text, done, today, hash: contentHash(JSON.stringify([hash, done, today])) };
+  return { text, done, today, fileHash: hash, hash: contentHash(JSON.stringify([hash, done, today])) };
 };

@@ -14,8 +14,8 @@ const started = (mostWaitMs = 20) => {
   return {
     asked,
     waiting,
-    sheetOf: (text: string, boat = 'tern') =>
-      shelf.sheetOf(boat, { text, hash: `hash of ${text}`, done: [], today: '2027-04-01' }),
+    sheetOf: (text: string, boat = 'tern', today = '2027-04-01') =>
+      shelf.sheetOf(boat, { text, hash: `${today} ${text}`, fileHash: text, done: [], today }),
     pass: (ms: number) => {
       nowMs += ms;
     },
@@ -55,6 +55,20 @@ test('a file that changes all the time is planned every five seconds at most, an
     await answer;
   }
   expect(asked).toEqual(['0', '5', '10', '15', '20']);
+});
+
+test('what is done, or a new day, makes the sheet anew a minute later', async () => {
+  const { asked, waiting, sheetOf, pass } = started(5000);
+  const first = sheetOf('a');
+  waiting[0]?.({ sheet: 'A' });
+  await first;
+  pass(59_999);
+  expect(await sheetOf('a', 'tern', '2027-04-02')).toMatchObject({ text: 'A' });
+  pass(1);
+  const second = sheetOf('a', 'tern', '2027-04-02');
+  waiting[1]?.({ sheet: 'A, a day on' });
+  expect(await second).toMatchObject({ text: 'A, a day on' });
+  expect(asked).toHaveLength(2);
 });
 
 test('what was refused for want of time is tried again later; a file that cannot be read is not, until it is another', async () => {

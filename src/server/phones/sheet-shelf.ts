@@ -15,6 +15,7 @@ interface Kept {
   answer: Answer | undefined;
   /** the state that was asked for last, planned or being planned */
   ofState: string;
+  readonly ofFile: string;
   beganMs: number;
   making: Promise<Answer>;
 }
@@ -22,6 +23,8 @@ interface Kept {
 const mostBoats = 6;
 /** While somebody works on a boat its file changes every few seconds; it is planned for phones no more often than this. */
 const planAgainMs = 5000;
+/** What is ticked shows on the phone at once; the order of what is left takes seconds to find, and is found anew so often. */
+const orderAgainMs = 60_000;
 /** Less than the page on the phone waits for an answer. */
 const waitMs = 8000;
 
@@ -52,7 +55,7 @@ export const sheetShelf = (
 
   const begin = (boat: string, asked: SheetAsked, before: Answer | undefined): Kept => {
     const making = made(asked);
-    const kept: Kept = { answer: before, ofState: asked.hash, beganMs: nowMs(), making };
+    const kept: Kept = { answer: before, ofState: asked.hash, ofFile: asked.fileHash, beganMs: nowMs(), making };
     making.then(
       (answer) => {
         kept.answer = answer;
@@ -73,7 +76,8 @@ export const sheetShelf = (
   const current = (boat: string, asked: SheetAsked): Kept => {
     const kept = byBoat.get(boat);
     if (kept === undefined) return begin(boat, asked, undefined);
-    const isDue = kept.ofState !== asked.hash && nowMs() - kept.beganMs >= planAgainMs;
+    const againMs = kept.ofFile === asked.fileHash && kept.ofState !== '' ? orderAgainMs : planAgainMs;
+    const isDue = kept.ofState !== asked.hash && nowMs() - kept.beganMs >= againMs;
     return isDue ? begin(boat, asked, kept.answer) : kept;
   };
 

@@ -6,7 +6,7 @@ import { writeBoat } from '../../core/boat/write-boat.ts';
 import { sheetThread } from './sheet-thread.ts';
 
 const { make: makeAsked, stop } = sheetThread();
-const make = (text: string) => makeAsked({ text, done: [], today: '2027-04-01', hash: '' });
+const make = (text: string) => makeAsked({ text, done: [], today: '2027-04-01', hash: '', fileHash: '' });
 afterAll(stop);
 
 test('a boat is planned beside the server, which is not held up by it; what is no boat is told of', async () => {

@@ -38,9 +38,18 @@ const workOf = (boat: Boat, planned: Plan, state: WorkState): PlanWork | undefin
   return found;
 };
 
-const sheetOf = ({ text, done, today }: SheetAsked): PhoneSheet => {
+/** The boat that was asked for last: what is done changes all day while her file stays. */
+let last: { readonly text: string; readonly boat: Boat; readonly planned: Plan } | undefined;
+
+const plannedOf = (text: string): { readonly boat: Boat; readonly planned: Plan } => {
+  if (last?.text === text) return last;
   const boat = readBoat(text);
-  const planned = plan(boat, layoutsOf(boat));
+  last = { text, boat, planned: plan(boat, layoutsOf(boat)) };
+  return last;
+};
+
+const sheetOf = ({ text, done, today }: SheetAsked): PhoneSheet => {
+  const { boat, planned } = plannedOf(text);
   const state = { done: new Map(done), today };
   const work = workOf(boat, planned, state);
   return phoneSheet(boat, { ...planned, ...(work === undefined ? {} : { work }) }, new Set(state.done.keys()));
