@@ -11,7 +11,8 @@ import { tickRow } from './tick-row.ts';
 
 const { today } = words;
 
-const keyOf = ({ phase, day }: PhoneDay): string => `${phase}.${day}`;
+/** Days are told apart by their date, where they have one: their numbers move where something was done before the first of them. */
+const keyOf = ({ phase, day, date }: PhoneDay): string => `${phase} ${date ?? day}`;
 
 /** The date on this phone’s clock. */
 const dateNow = (): string => {
