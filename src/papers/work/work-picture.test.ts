@@ -37,6 +37,12 @@ test('a lane tells when its function is dark, and that another is lit throughout
   expect(labels).toContain('VHF with its antenna: lit throughout');
 });
 
+test('where there is no order nothing is said to be lit', () => {
+  const { order: _, ...bare } = aPhase();
+  const stuck = { why: 'too-few-days' as const, jobs: [], functions: [], relax: [] };
+  expect(labelsOf(inputOf([{ ...bare, stuck }])).filter((label) => label.includes('lit'))).toEqual([]);
+});
+
 test('an hour later lies further right, through nights, days of rest and phases', () => {
   const later = { ...aPhase(), phase: 2 };
   const [axis] = workAxes([aPhase(), later], { dayMm: 30, widthMm: Number.POSITIVE_INFINITY });

@@ -33,7 +33,9 @@ const pictureOn = (input: PictureInput, axis: WorkAxis): WorkPicture => {
     days.push(...moveShapes(shapes, { xMm: 0, yMm: topMm }));
     topMm += heightMm;
   }
-  for (const { id, name, shapes } of lampLanes(work)) {
+  // where there is no order nobody knows what will be dark
+  const isOrdered = input.phases.some(({ order }) => order !== undefined);
+  for (const { id, name, shapes } of isOrdered ? lampLanes(work) : []) {
     names.push(nameText(name, topMm + laneMm / 2 + 1.05, { about: [id] }));
     days.push(...moveShapes(shapes, { xMm: 0, yMm: topMm }));
     topMm += laneMm;

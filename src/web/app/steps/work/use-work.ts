@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useSyncExternalStore } from 'react';
 import type { Boat } from '../../../../core/boat/boat-schema.ts';
+import type { BoatLog } from '../../../../core/log/boat-log.ts';
 import type { Plan } from '../../../../core/plan-shape.ts';
 import { doneJobs } from '../../../../core/work/ticks.ts';
 import type { PlanWork } from '../../../../core/work-shape.ts';
@@ -13,6 +14,29 @@ import { workDesk } from './work-desk.ts';
 
 /** One desk for all parts of the step: they show the same order. */
 const desk = workDesk(beginSearch);
+
+interface InputOf {
+  readonly boat: Boat;
+  readonly plan: Plan;
+  readonly work: PlanWork;
+  readonly log: BoatLog;
+  readonly today: string;
+}
+
+let latest: (InputOf & { readonly input: PictureInput }) | undefined;
+
+/** What every part of the step shows, reckoned once for all of them. */
+const inputOf = (of: InputOf): PictureInput => {
+  const { boat, plan, work, log, today } = of;
+  const isSame =
+    latest?.boat === boat &&
+    latest.plan === plan &&
+    latest.work === work &&
+    latest.log === log &&
+    latest.today === today;
+  if (latest === undefined || !isSame) latest = { ...of, input: pictureOf(boat, plan, { work, log, today }) };
+  return latest.input;
+};
 
 /** The work of the boat that is open, as far as it is known and done. */
 export interface OpenWork extends OpenLog {
@@ -41,7 +65,7 @@ export const useWork = (boat: Boat, plan: Plan): OpenWork => {
     if (work !== undefined && of !== undefined) keepWork(of, work);
   }, [work, of]);
   const input = useMemo(
-    () => (work === undefined ? undefined : pictureOf(boat, plan, { work, log, today })),
+    () => (work === undefined ? undefined : inputOf({ boat, plan, work, log, today })),
     [boat, plan, work, log, today],
   );
   return { ...openLog, ...found, input, stop: desk.stop };
