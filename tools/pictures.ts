@@ -43,6 +43,15 @@ const recorded = async (page: Page): Promise<void> => {
     .waitFor();
   await page.locator('#prove-recording').evaluate((part) => part.scrollIntoView({ block: 'start' }));
 };
+
+/** Goes to a day in the middle of the work, once the order stands. */
+const midway = async (page: Page): Promise<void> => {
+  await page.locator('.work-glance').waitFor();
+  await page.waitForTimeout(6000);
+  const line = await page.locator('.work-glance').boundingBox();
+  if (line !== null) await page.mouse.click(line.x + line.width * 0.55, line.y + line.height / 2);
+  await page.mouse.move(20, 20);
+};
 const shots: readonly Shot[] = [
   { name: 'gannet-day', theme: 'day', width: 1440, height: 900 },
   { name: 'gannet-rudder', theme: 'day', width: 1440, height: 900, step: 'needs', press: 'rudder angle' },
@@ -58,6 +67,7 @@ const shots: readonly Shot[] = [
     show: '.why[open]',
   },
   { name: 'gannet-fit', theme: 'day', width: 1440, height: 900, step: 'fit' },
+  { name: 'gannet-work', theme: 'day', width: 1440, height: 900, step: 'work', does: midway },
   { name: 'gannet-tests', theme: 'day', width: 1440, height: 900, step: 'prove', does: measured },
   { name: 'gannet-recording', theme: 'day', width: 1440, height: 900, step: 'prove', does: recorded },
   { name: 'gannet-night', theme: 'night', width: 1440, height: 900 },
