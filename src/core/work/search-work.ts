@@ -1,5 +1,7 @@
 import type { PlanWork } from '../work-shape.ts';
+import { compareWorkCosts } from './order/check-work-answer.ts';
 import type { WorkAnswer, WorkBudget } from './order/problem.ts';
+import { quickAnswer } from './order/quick-answer.ts';
 import { solveWork } from './order/solve-work.ts';
 import { problemOfPhase } from './plan-phase-work.ts';
 import { phaseInputs, putTogether, type WorkParts } from './put-together.ts';
@@ -19,7 +21,11 @@ export function* searchWork(parts: WorkParts, budget: WorkBudget = fullOrderWork
     const input = phaseInputs(now())[at];
     if (input === undefined) return;
     const problem = problemOfPhase(input);
+    let known = answers.get(problem.hash) ?? quickAnswer(problem);
     for (const answer of solveWork(problem, budget)) {
+      // The first answers of a search may be worse than the quick one; the last tells of an equal one how sure it is.
+      if (known !== undefined && compareWorkCosts(answer.cost, known.cost) > 0) continue;
+      known = answer;
       answers.set(problem.hash, answer);
       yield putTogether(now());
     }

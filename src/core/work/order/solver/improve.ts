@@ -1,6 +1,7 @@
-import { compareCosts, type SpotCost } from './darkness.ts';
+import { compareCosts, costOfSpots, type SpotCost } from './darkness.ts';
 import { Decoder, type Recipe } from './decode.ts';
 import type { Ground } from './ground.ts';
+import { plainSpots } from './plain-spots.ts';
 import { orderOf } from './reach.ts';
 import { slicesOf } from './slices.ts';
 import { tighten } from './tighten.ts';
@@ -17,11 +18,11 @@ interface Tried extends FoundOrder {
 }
 
 const habits = [
-  ['free', true],
-  ['whole', true],
-  ['whole', false],
-  ['split', true],
-  ['split', false],
+  { stretches: 'free', isEased: true },
+  { stretches: 'whole', isEased: true },
+  { stretches: 'whole', isEased: false },
+  { stretches: 'split', isEased: true },
+  { stretches: 'split', isEased: false },
 ] as const;
 
 /** Numbers that look drawn by lot and are the same in every run. */
@@ -103,14 +104,19 @@ export function* improvedOrders(
   const tails = tailsOf(ground, order);
   const urgent = [...order].sort((a, b) => (tails[b] ?? 0) - (tails[a] ?? 0) || a - b);
   let best: Tried | undefined;
-  for (const list of [urgent, rareFirst(ground, urgent)]) {
-    for (const [stretches, isEased] of habits) {
-      const tried = tryOne({ list, firsts: [], stretches, isEased });
-      const next = tried === undefined ? best : better(best, tried);
-      if (next !== undefined && next !== best) yield next;
-      best = next;
-      if ((best !== undefined && isEnough(best.cost)) || (best !== undefined && purse.left <= 0)) return;
-    }
+  const lists = [urgent, rareFirst(ground, urgent)];
+  for (const recipe of lists.flatMap((list) => habits.map((own) => ({ list, firsts: [], ...own })))) {
+    const tried = tryOne(recipe);
+    const next = tried === undefined ? best : better(best, tried);
+    if (next !== undefined && next !== best) yield next;
+    best = next;
+    if (best !== undefined && (isEnough(best.cost) || purse.left <= 0)) break;
+  }
+  // Whatever is found, it is never worse than one job after another.
+  const plain = plainSpots(ground);
+  if (plain !== undefined) {
+    const cost = costOfSpots(ground, plain);
+    if (best === undefined || compareCosts(cost, best.cost) < 0) yield { spots: plain, cost };
   }
   if (best !== undefined) yield* climb(best, tryOne, purse, isEnough);
 }
