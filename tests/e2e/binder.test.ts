@@ -95,7 +95,7 @@ test('a making is called off, a revision is given out and read, on a phone at ni
   await pagesOn(page, 'A4');
   await page.locator('summary', { hasText: 'give out revision A' }).click();
   await page.getByLabel('What for').fill('For the yard.');
-  await page.getByLabel('Day').first().fill('2027-03-01');
+  await page.getByLabel('Day', { exact: true }).first().fill('2027-03-01');
   await page.getByRole('button', { name: 'give out A, as planned' }).click();
   await page.locator('.waypoint.here', { hasText: 'A given out 2027-03-01' }).waitFor();
   await page.getByRole('button', { name: 'read it revision A' }).click();
