@@ -36,7 +36,8 @@ describe('the work of a phase', () => {
 
   test('takes days ashore of its own where none are entered and days are only counted', () => {
     const phase = planPhaseWork({ ...undated, work: {} });
-    expect(phase.taken).toEqual([{ what: 'ashore', from: 2, to: 4 }]);
+    // by the work before it would be the day after, on which nobody would have anything to do before it
+    expect(phase.taken).toEqual([{ what: 'ashore', from: 1, to: 3 }]);
     expect(phase.days[2]).toMatchObject({ afloat: false, moves: false });
     expect(phase.days[0]).not.toHaveProperty('date');
     expect(phase.order).toBeDefined();

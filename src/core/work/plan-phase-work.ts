@@ -5,7 +5,7 @@ import type { Work } from '../boat/work.ts';
 import { addDays } from '../units/add-days.ts';
 import type { Job, PhaseWork, Stuck, Watched } from '../work-shape.ts';
 import { calendarOf, type WorkCalendar } from './order/calendar.ts';
-import { checkWorkAnswer } from './order/check-work-answer.ts';
+import { checkWorkAnswer, compareWorkCosts } from './order/check-work-answer.ts';
 import { dayIndex } from './order/day-index.ts';
 import { type LeadDays, orderByDays } from './order/order-by.ts';
 import type { WorkAnswer, WorkProblem } from './order/problem.ts';
@@ -56,6 +56,8 @@ const withComing = ({ jobs, leads, state: { today } }: PhaseInput): readonly Job
         }),
       }));
 
+type AskWith = (taken: { readonly stretch: number; readonly sooner: number }) => Asked;
+
 const askedOf = (input: PhaseInput): Asked => {
   const { phase, functions, work, answers, state, first } = input;
   const jobs = withComing(input);
@@ -63,13 +65,14 @@ const askedOf = (input: PhaseInput): Asked => {
   const days = [...state.done].filter(([id]) => jobs.some((job) => job.id === id)).map(([, day]) => day);
   const begin = first === undefined ? undefined : [first, ...days].sort(byCodeUnit)[0];
   const today = begin === undefined ? undefined : [first ?? begin, state.today ?? begin].sort(byCodeUnit).at(-1);
-  const asOf = (stretch: number): Asked => {
+  const asOf: AskWith = ({ stretch, sooner }) => {
     const calendar = calendarOf({
       work,
       jobs: open,
       ...(begin === undefined ? {} : { first: begin }),
       ...(today === undefined ? {} : { today }),
       stretch,
+      sooner,
     });
     const problem = workProblem({
       phase,
@@ -82,13 +85,30 @@ const askedOf = (input: PhaseInput): Asked => {
     const answer = answerTo(problem, answers);
     return { calendar, problem, ...(answer === undefined ? {} : { answer }) };
   };
-  const asked = asOf(0);
-  if (asked.answer !== undefined || asked.calendar.taken.length === 0) return asked;
-  for (const stretch of stretches.slice(1)) {
-    const longer = asOf(stretch);
-    if (longer.answer !== undefined) return longer;
+  for (const stretch of stretches) {
+    const asked = asOf({ stretch, sooner: 0 });
+    if (asked.answer !== undefined) return withoutIdle(asked, asked.answer, (sooner) => asOf({ stretch, sooner }));
+    if (asked.calendar.taken.length === 0) return asked;
   }
-  return asked;
+  return asOf({ stretch: 0, sooner: 0 });
+};
+
+/** Days on which nothing is done right before the first that are taken. */
+const idleDays = ({ calendar: { taken, perDay }, problem: { jobs } }: Asked, { starts }: WorkAnswer): number => {
+  const from = Math.min(...taken.map((one) => one.from));
+  const slots = new Map(jobs.map((job) => [job.id, job.slots]));
+  const lasts = starts
+    .filter(({ day }) => day < from)
+    .map(({ job, day }) => day + Math.ceil(Math.max(1, slots.get(job) ?? 1) / perDay) - 1);
+  return taken.length === 0 ? 0 : Math.max(0, from - 1 - Math.max(0, ...lasts));
+};
+
+/** Where everybody would wait for days that are taken by rule, they are taken so much sooner, if the order is the better for it. */
+const withoutIdle = (asked: Asked, answer: WorkAnswer, askSooner: (sooner: number) => Asked): Asked => {
+  const idle = idleDays(asked, answer);
+  if (idle === 0) return asked;
+  const sooner = askSooner(idle);
+  return sooner.answer !== undefined && compareWorkCosts(sooner.answer.cost, answer.cost) < 0 ? sooner : asked;
 };
 
 /** The question that the order of a phase answers. */

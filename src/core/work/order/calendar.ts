@@ -26,6 +26,8 @@ export interface CalendarInput {
   readonly today?: string;
   /** days more to take ashore and with the mast down, where nobody entered any and fewer did not do */
   readonly stretch?: number;
+  /** days by which those taken come sooner than their rule says */
+  readonly sooner?: number;
 }
 
 /** Longest calendar, days: three years. */
@@ -53,7 +55,7 @@ export const calendarOf = (input: CalendarInput): WorkCalendar => {
   // The last half hour of the clock stays free, so that what ends a day ends on it.
   const perDay = Math.min(slotsOf(work.hoursADay ?? workDay.hours.value), 47 - from);
   const hands = handsOf(work);
-  const base = { work, jobs, perDay, hands, stretch: input.stretch ?? 0 };
+  const base = { work, jobs, perDay, hands, stretch: input.stretch ?? 0, sooner: input.sooner ?? 0 };
   const plain = daysFrom(input, hands, lengthOf(input, perDay));
   const taken = takenDays({ ...base, days: plain, isDated: first !== undefined });
   return {

@@ -11,6 +11,8 @@ interface TakenInput {
   readonly perDay: number;
   readonly hands: PhaseWork['hands'];
   readonly stretch: number;
+  /** days by which they come sooner than the jobs before them would take */
+  readonly sooner: number;
   readonly days: readonly CalendarDay[];
   readonly isDated: boolean;
 }
@@ -76,7 +78,7 @@ export const takenDays = (input: TakenInput): Taken[] => {
 
 const spanFor = (what: Taken['what'], some: readonly Job[], input: TakenInput): Taken[] => {
   if (some.length === 0) return [];
-  const { jobs, perDay, hands, days, stretch } = input;
+  const { jobs, perDay, hands, days, stretch, sooner } = input;
   const others = othersThan(jobs, some);
   const workers = Math.max(1, hands.length);
   const workDays = (list: readonly Job[]): number =>
@@ -84,7 +86,7 @@ const spanFor = (what: Taken['what'], some: readonly Job[], input: TakenInput): 
   const comes = Math.max(0, ...some.flatMap(({ waitsFor }) => waitsFor.map(({ on }) => dayOf(days, on))));
   const open = days.filter((day) => day.hands.length > 0);
   const lead = open[Math.min(open.length - 1, workDays(others))]?.day ?? 0;
-  const from = Math.max(comes, lead, open[0]?.day ?? 0);
+  const from = Math.max(comes, lead - sooner, open[0]?.day ?? 0);
   // What cures before she goes in again, or the mast up, cures on these days too.
   const ends = jobs.filter(({ kind }) => kind === (what === 'ashore' ? 'launch' : 'mast-up'));
   const chain =
