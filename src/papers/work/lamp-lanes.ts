@@ -1,4 +1,5 @@
 import { essentialFunctions } from '../../core/facts/essential-functions.ts';
+import { mattersOn } from '../../core/work/matters-on.ts';
 import type { Dark, Watched } from '../../core/work-shape.ts';
 import { pathShape } from '../drawing/marks.ts';
 import { polyline, rectangle } from '../drawing/polyline.ts';
@@ -7,7 +8,6 @@ import { textWidthMm } from '../drawing/text-width.ts';
 import { dayOfPhase, hoursWords } from './day-words.ts';
 import { briefFunction, functionWords } from './function-words.ts';
 import type { DrawnWork } from './picture-input.ts';
-import type { WorkColumn } from './work-axis.ts';
 import { workSizes } from './work-sizes.ts';
 
 const { smallMm, laneMm } = workSizes;
@@ -63,13 +63,6 @@ const lit = (fromMm: number, toMm: number, yMm: number, isSure: boolean): Shape[
     : [line(fromMm, toMm, yMm - halfMm, dashMm), line(fromMm, toMm, yMm + halfMm, dashMm)];
 };
 
-/** Whether it matters on a day that a function is dark: the pumps while she floats, a charger while she is left, the others when she must be able to move. */
-const mattersOn = ({ calendar }: WorkColumn, { function: id, hard }: Watched): boolean => {
-  if (hard) return calendar?.afloat !== false;
-  if (id === 'shore-charging') return calendar?.left === true;
-  return calendar?.afloat !== false && calendar?.moves !== false;
-};
-
 /** What matters is filled and says its hours; what does not is a row of points. */
 const darkShapes = (
   { axis }: DrawnWork,
@@ -79,7 +72,8 @@ const darkShapes = (
   const parts = axis.columns.flatMap((column): Shape[] => {
     const [leftMm, rightMm] = [Math.max(fromMm, column.leftMm), Math.min(toMm, column.rightMm)];
     if (rightMm - leftMm < 0.02) return [];
-    if (dark.hoursH <= 0 || !mattersOn(column, watched)) return [line(leftMm, rightMm, yMm, [0.5, 0.7])];
+    if (dark.hoursH <= 0 || !(column.calendar === undefined || mattersOn(watched, column.calendar)))
+      return [line(leftMm, rightMm, yMm, [0.5, 0.7])];
     const area = { leftMm, topMm: yMm - 1.15, widthMm: Math.max(0.5, rightMm - leftMm), heightMm: 2.3 };
     return [pathShape(rectangle(area), { fill: 'accent' })];
   });

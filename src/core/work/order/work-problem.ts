@@ -1,6 +1,7 @@
 import { byCodeUnit } from '../../boat/ids.ts';
 import type { Work } from '../../boat/work.ts';
 import type { CalendarDay, Job, Watched } from '../../work-shape.ts';
+import { mattersOn } from '../matters-on.ts';
 import type { WorkCalendar } from './calendar.ts';
 import { dayIndex } from './day-index.ts';
 import type { WatchedFunction, WorkDay, WorkItem, WorkProblem } from './problem.ts';
@@ -43,14 +44,6 @@ export const workProblem = (input: WorkProblemInput): WorkProblem => {
   });
 };
 
-/** Whether a function counts on a day: pumps and their alarm whenever she floats, a charger while she is left, the others when she must be able to move. */
-const isCounted = ({ id, hard }: WatchedFunction, day: CalendarDay, { aisWanted }: Work): boolean => {
-  if (hard) return day.afloat;
-  if (id === 'shore-charging') return day.left;
-  if (id === 'ais' && aisWanted !== true) return false;
-  return day.afloat && day.moves;
-};
-
 const workDayOf = (
   day: CalendarDay,
   light: WorkCalendar['light'],
@@ -62,7 +55,9 @@ const workDayOf = (
   mast: day.mast,
   foul: day.foul,
   light,
-  counts: functions.filter((one) => isCounted(one, day, work)).map(({ id }) => id),
+  counts: functions
+    .filter(({ id, hard }) => mattersOn({ function: id, hard }, day) && (id !== 'ais' || work.aisWanted === true))
+    .map(({ id }) => id),
 });
 
 const itemOf = (job: Job, input: WorkProblemInput): WorkItem => {
