@@ -5,7 +5,7 @@ import { type ByHand, boatFromTable } from './boat-from-table.ts';
 import { sandpiperMeasured } from './measured/sandpiper.ts';
 import { sandpiperJoins } from './sandpiper-joins.ts';
 import { type Table, tableSchema } from './table.ts';
-import { sandpiperWork } from './work/sandpiper.ts';
+import { sandpiperOrders, sandpiperWork } from './work/sandpiper.ts';
 
 /** Sandpiper's table as designed. */
 export const sandpiperTable = (): Table =>
@@ -112,4 +112,5 @@ export const sandpiper = (): Boat => ({
   }),
   ...sandpiperMeasured,
   work: sandpiperWork,
+  orders: sandpiperOrders,
 });

@@ -43,6 +43,19 @@ test('where there is no order nothing is said to be lit', () => {
   expect(labelsOf(inputOf([{ ...bare, stuck }])).filter((label) => label.includes('lit'))).toEqual([]);
 });
 
+test('what is to be ordered stands at its last day, and what should have been ordered before the first day stands there', () => {
+  const phase = aPhase();
+  const job = phase.jobs[0]?.id ?? '';
+  const ordered = (item: string, day: number) => ({ item, job, wantedOn: 4, leadDays: 4 - day, day });
+  const orderBy = [ordered('plotter', 2), ordered('screws', 2), ordered('cable', -3)];
+  const labels = labelsOf(inputOf([{ ...phase, orderBy }]));
+  expect(labels.filter((label) => label.startsWith('to order'))).toEqual([
+    'to order by Wed 7 Apr: plotter, screws',
+    'to order before Mon 5 Apr: cable',
+  ]);
+  expect(labelsOf(inputOf([{ ...phase, orderBy: [] }])).some((label) => label.startsWith('to order'))).toBe(false);
+});
+
 test('an hour later lies further right, through nights, days of rest and phases', () => {
   const later = { ...aPhase(), phase: 2 };
   const [axis] = workAxes([aPhase(), later], { dayMm: 30, widthMm: Number.POSITIVE_INFINITY });

@@ -4,6 +4,7 @@ import { textWidthMm } from '../drawing/text-width.ts';
 import { dayHeads } from './day-heads.ts';
 import { handRopes } from './hand-ropes.ts';
 import { lampLanes } from './lamp-lanes.ts';
+import { orderLane } from './order-lane.ts';
 import type { PictureInput } from './picture-input.ts';
 import { type WorkAxis, workAxes } from './work-axis.ts';
 import { workSizes } from './work-sizes.ts';
@@ -32,6 +33,12 @@ const pictureOn = (input: PictureInput, axis: WorkAxis): WorkPicture => {
     names.push(nameText(name, topMm + lineMm + 1, { weight: 'semibold' }));
     days.push(...moveShapes(shapes, { xMm: 0, yMm: topMm }));
     topMm += heightMm;
+  }
+  const orders = orderLane(work);
+  if (orders !== undefined) {
+    names.push(nameText('to order', topMm + laneMm / 2 + 1.05));
+    days.push(...moveShapes(orders, { xMm: 0, yMm: topMm }));
+    topMm += laneMm;
   }
   // where there is no order nobody knows what will be dark
   const isOrdered = input.phases.some(({ order }) => order !== undefined);

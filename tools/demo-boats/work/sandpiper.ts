@@ -1,3 +1,4 @@
+import type { Order } from '../../../src/core/boat/boat-schema.ts';
 import type { Work } from '../../../src/core/boat/work.ts';
 
 /** One owner, alone, some hours a day: the screen in spring, the AIS in winter with the mast down. */
@@ -34,3 +35,10 @@ export const sandpiperWork: Work = {
   ],
   leaving: [{ unit: 'old-plotter', to: 'sell' }],
 };
+
+/** What takes its time to come: the screen and the multiplexer for spring, the AIS for winter. */
+export const sandpiperOrders: Order[] = [
+  { item: 'unit-ais-class-b', state: 'order', leadDays: 28 },
+  { item: 'unit-multifunction-display-7', state: 'order', leadDays: 14 },
+  { item: 'unit-multiplexer-bus', state: 'order', leadDays: 10 },
+];
