@@ -98,3 +98,8 @@ test('wherever a box lies, going to it brings it whole into the window', () => {
     { seed: 8, numRuns: 200 },
   );
 });
+
+test('a hidden window, which has no size, gives a sight of the whole sheet and no figure that is none', () => {
+  const sheet = { widthMm: 400, heightMm: 200 };
+  expect(sightOf({ sheet, window: { width: 0, height: 0 } }).window).toEqual({ xMm: 0, yMm: 0, ...sheet });
+});

@@ -27,9 +27,10 @@ export interface Sight {
   readonly window: BoxMm;
 }
 
-/** The window round a sheet that fits it, whatever the unit of the window's own size. */
+/** The window round a sheet that fits it, whatever the unit of the window's own size; one of no size, as while it is hidden, is taken to be the sheet's. */
 export const sightOf = ({ sheet, window }: { sheet: SheetSize; window: { width: number; height: number } }): Sight => {
   const perMm = Math.min(window.width / sheet.widthMm, window.height / sheet.heightMm);
+  if (perMm === 0) return { sheet, window: { xMm: 0, yMm: 0, ...sheet } };
   const widthMm = window.width / perMm;
   const heightMm = window.height / perMm;
   return {
