@@ -9,7 +9,7 @@ const unknown = (one: 'horn' | 'bilge-pump') => ({ function: one, hard: false, w
 test('a panel opened, and nobody said what horn and pumps hang on, is one doubt', () => {
   const functions = [unknown('bilge-pump'), unknown('horn')];
   expect(foundIn(essentialsUnsaid, { jobs: [panel], functions })).toMatchObject([
-    { level: 'doubt', about: ['main-panel'], says: expect.stringContaining('bilge pumps, horn') },
+    { level: 'doubt', about: [], says: expect.stringContaining('bilge pumps, horn') },
   ]);
 });
 

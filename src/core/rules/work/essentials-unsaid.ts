@@ -23,7 +23,8 @@ export const essentialsUnsaid: Rule = {
     const opened = [...new Set(panels.flatMap(({ about }) => about.filter((id) => index.panels.has(id))))];
     return [
       {
-        about: opened,
+        // one finding of the boat, whichever panels are opened: what was said of it holds when one more is
+        about: [],
         says: `${opened.length === 1 ? 'A panel is' : `${opened.length} panels are`} opened, and nobody has said what these hang on: ${unknown.map((one) => functionNames.byFunction[one]).join(', ')}. Every panel is taken to put them out.`,
         cure: 'Say at the step Work which circuit or bank each hangs on, or that she has none.',
       },

@@ -69,6 +69,9 @@ const saysOf = ({ index, phase }: PhaseCase, { why, jobs, functions }: Stuck): s
   return `The jobs of phase ${phase.phase} have no order, for ${whyWords[why]}${list}.`;
 };
 
+/** More jobs than these point at nothing. */
+const mostNamed = 4;
+
 /** The jobs of a phase have no order by day. */
 export const noOrder = phaseRule({
   id: 'work/no-order',
@@ -81,7 +84,7 @@ export const noOrder = phaseRule({
     const relax = [...new Set(stuck.relax.map(relaxWords))];
     return [
       {
-        about: stuck.jobs.slice(0, 20),
+        about: stuck.jobs.length > mostNamed ? [] : stuck.jobs,
         apart: [phase],
         says: saysOf(input, stuck),
         cure:

@@ -9,7 +9,11 @@ const asked: Partial<Job> = { waitsFor: [{ what: 'paper', id: 'ship-radio-licenc
 
 test('radios settled for a day before their licence is there are a fault', () => {
   expect(foundIn(papersTooLate, { jobs: [radios({ ...asked, day: '2027-03-05' })] })).toMatchObject([
-    { level: 'fault', about: ['radio'], says: expect.stringContaining('ship radio licence (there on 2027-03-20)') },
+    {
+      level: 'fault',
+      about: ['power-up:radio'],
+      says: expect.stringContaining('ship radio licence (there on 2027-03-20)'),
+    },
   ]);
 });
 

@@ -44,8 +44,7 @@ export const papersTooLate = phaseRule({
       );
       return [
         {
-          about: job.about.filter((unit) => index.kit.has(unit)),
-          apart: [job.id],
+          about: [job.id],
           says: `The radios are to be on by ${day}, and their papers come later: ${words.join(', ')}. They cannot be set up without.`,
           cure: 'Ask for the papers sooner, or settle a later day for the radios and keep the old set until then.',
         },

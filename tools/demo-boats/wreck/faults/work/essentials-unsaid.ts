@@ -4,7 +4,7 @@ import { withWork } from '../../work-parts.ts';
 /** Nobody has said what the horn hangs on. */
 export const workEssentialsUnsaid: Fault = {
   rule: 'work/essentials-unsaid',
-  about: ['switches'],
+  about: [],
   plant: (boat) =>
     withWork(boat, ({ essentials = [], ...work }) => ({
       ...work,
