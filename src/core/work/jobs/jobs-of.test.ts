@@ -141,6 +141,13 @@ describe('the jobs of Gannet', () => {
     }
   });
 
+  test('touch nothing before she was looked at and photographed (fitting, practice: survey first)', () => {
+    const waitsForSurvey = (id: string): boolean =>
+      waitedBy(id).some((before) => before === 'survey' || waitsForSurvey(before));
+    const early = jobs.filter(({ id, kind }) => kind !== 'paper' && id !== 'survey' && !waitsForSurvey(id));
+    expect(early.map(({ id }) => id)).toEqual([]);
+  });
+
   test('label before anything is unplugged, and have the old set read before it goes (fitting, practice)', () => {
     expect(waitedBy('take-out:old-plotter')).toEqual(expect.arrayContaining(['label', 'save-settings']));
     expect(waitedBy('label')).toContain('survey');

@@ -21,6 +21,15 @@ import { seaJobs } from './sea-jobs.ts';
 import { surveyJobs } from './survey-jobs.ts';
 import { yardJobs } from './yard-jobs.ts';
 
+/** Nothing is touched before it was looked at: what waits for nothing else waits for the survey. */
+const surveyFirst = (drafts: readonly JobDraft[], { kind }: JobDraft): JobDraft['after'] =>
+  kind === 'survey' || kind === 'paper' || kind === 'own'
+    ? []
+    : waits(
+        drafts.filter((other) => other.kind === 'survey').map(({ id }) => id),
+        'label-first',
+      );
+
 /**
  * Jobs wait only for jobs that there are, each once, and never for themselves; whatever waits for another job of the boat need
  * not be told to wait for the survey too, since that one does.
@@ -36,10 +45,10 @@ const trimmed = (drafts: readonly JobDraft[]): JobDraft[] => {
       return isNew && seen.has(other);
     });
     const surveyed = there.some(({ job: other, why }) => !surveys.has(other) && why !== 'person');
-    return {
-      ...job,
-      after: surveyed ? there.filter(({ why, job: other }) => why !== 'label-first' || !surveys.has(other)) : there,
-    };
+    const needed = surveyed
+      ? there.filter(({ why, job: other }) => why !== 'label-first' || !surveys.has(other))
+      : there;
+    return { ...job, after: [...needed, ...(needed.length === 0 ? surveyFirst(drafts, job) : [])] };
   });
 };
 
