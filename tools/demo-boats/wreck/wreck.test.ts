@@ -41,9 +41,11 @@ describe('the Wreck', () => {
     const { banks, panels, dcdc, chargers = [] } = boat.supply;
     const named = [...parts.flat(), ...banks, ...panels, ...circuits, ...dcdc, ...chargers].map(({ id }) => id);
     const ordered = [...(boat.orders ?? []).map(({ item }) => item), ...Object.keys(boat.pins?.pieces ?? {})];
+    const settled = (boat.work?.jobs ?? []).map(({ job }) => job);
     const ports = new Set([
       ...named,
       ...ordered,
+      ...settled,
       ...circuits.flatMap(({ feeds }) => feeds),
       ...boat.kit.map(({ id }) => `${id}.dc`),
       ...boat.joins.flatMap(({ members }) => members.map((m) => `${m.kit}.${m.port}`)),
