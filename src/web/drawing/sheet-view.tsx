@@ -65,6 +65,8 @@ const sightThrough = (pane: HTMLElement, sheet: SheetSize): Sight =>
 const sightOnScreen = (pane: HTMLElement, sheet: SheetSize): Sight => {
   const { top, bottom, height } = pane.getBoundingClientRect();
   const { window: whole } = sightThrough(pane, sheet);
+  // while another picture stands in its place
+  if (height === 0) return { sheet, window: whole };
   const mmPerPx = whole.heightMm / height;
   const fromPx = Math.max(0, -top);
   const toPx = Math.min(bottom, window.innerHeight) - top;
@@ -108,14 +110,22 @@ const useSheetHand = ({ widthMm, heightMm }: Drawing): SheetHand => {
       },
     });
     hand.current = made;
-    const whole = sightThrough(element, sheet);
-    made.followTo(firstFrame(whole, (pxPerMm * whole.window.widthMm) / element.getBoundingClientRect().width));
-    made.settle();
+    let isLaid = false;
+    const layFirst = (): void => {
+      const { width } = element.getBoundingClientRect();
+      if (isLaid || width === 0) return;
+      isLaid = true;
+      const whole = sightThrough(element, sheet);
+      made.followTo(firstFrame(whole, (pxPerMm * whole.window.widthMm) / width));
+      made.settle();
+    };
+    layFirst();
     const measure = (): void => {
       // while the list stands in its place the drawing has no measures
       if (element.getBoundingClientRect().height === 0) return;
       sight = sightOnScreen(element, sheet);
       made.measure();
+      layFirst();
       map.current?.lay(seenBox(sight, made.frame()));
     };
     const observer = new ResizeObserver(measure);
