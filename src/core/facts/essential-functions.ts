@@ -1,5 +1,5 @@
-/** What a boat must not be without at times: in the order in which a list has them. */
-export const essentialFunctions = [
+/** Given by circuits and batteries, and looked to before any reading. */
+const supplied = [
   'bilge-pump',
   'high-water-alarm',
   'gas-alarm',
@@ -8,6 +8,11 @@ export const essentialFunctions = [
   'steering',
   'horn',
   'navigation-lights',
+] as const;
+
+/** What a boat must not be without at times: in the order in which a list has them. */
+export const essentialFunctions = [
+  ...supplied,
   'depth',
   'vhf',
   'position',
@@ -18,14 +23,4 @@ export const essentialFunctions = [
 export type EssentialFunction = (typeof essentialFunctions)[number];
 
 /** Those that circuits or batteries give, as a person says; the others are readings and the radio, which the plan knows. */
-export const suppliedFunctions = [
-  'bilge-pump',
-  'high-water-alarm',
-  'gas-alarm',
-  'engine-start',
-  'engine-stop',
-  'steering',
-  'horn',
-  'navigation-lights',
-  'shore-charging',
-] as const satisfies readonly EssentialFunction[];
+export const suppliedFunctions = [...supplied, 'shore-charging'] as const satisfies readonly EssentialFunction[];

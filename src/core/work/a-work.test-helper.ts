@@ -1,28 +1,8 @@
 import type { Job, JobStart, PhaseWork, PlanWork } from '../work-shape.ts';
+import { aJob as anyJob } from './some-jobs.test-helper.ts';
 
-/** A job that takes an hour of anybody, of what is told otherwise. */
-export const aJob = (id: string, over: Partial<Job> = {}): Job => ({
-  id,
-  kind: 'take-out',
-  phase: 1,
-  about: [],
-  hoursH: { least: 1, most: 1 },
-  slots: 2,
-  people: 1,
-  needs: [],
-  steps: [],
-  tools: [],
-  materials: [],
-  cautions: [],
-  after: [],
-  takes: [],
-  outside: false,
-  aloft: false,
-  apart: [],
-  waitsFor: [],
-  source: 'practice-labour',
-  ...over,
-});
+/** A job that takes something out in an hour, of what is told otherwise. */
+export const aJob = (id: string, over: Partial<Job> = {}): Job => anyJob(id, { kind: 'take-out', ...over });
 
 /** When a job is done by whom, all on one day. */
 export const aStart = (

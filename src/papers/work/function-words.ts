@@ -1,20 +1,11 @@
 import type { EssentialFunction } from '../../core/facts/essential-functions.ts';
+import { functionNames } from '../../core/facts/function-names.ts';
 
 /** What each essential function is called, in the middle of a sentence. */
 export const functionWords: Readonly<Record<EssentialFunction, string>> = {
+  ...functionNames.byFunction,
   'bilge-pump': 'bilge pump',
-  'high-water-alarm': 'high-water alarm',
-  'gas-alarm': 'gas alarm',
-  'engine-start': 'engine start',
-  'engine-stop': 'engine stop and alarms',
-  steering: 'steering',
-  horn: 'horn',
-  'navigation-lights': 'navigation lights',
-  depth: 'depth',
   vhf: 'VHF with its antenna',
-  position: 'position',
-  heading: 'heading',
-  ais: 'AIS',
   'shore-charging': 'shore charging',
 };
 
