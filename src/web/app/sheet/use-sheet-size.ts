@@ -8,7 +8,7 @@ const mmPerPx = 25.4 / 96;
 /** While a window is being pulled larger, the sheet is drawn anew only once the hand rests. */
 const restMs = 120;
 
-/** Where the page is one column, it scrolls past a sheet that is as high as it needs to be (boat-page.css, same width). */
+/** Where the page is one column, it scrolls past a sheet that is as high as it needs to be (sheet.css, same width). */
 const isOneColumn = (): boolean => window.matchMedia('(max-width: 900px)').matches;
 const oneColumnShare = 0.64;
 

@@ -18,6 +18,8 @@ import { words } from './words.ts';
 import { type PinJob, WorkDrawing } from './work-drawing.tsx';
 import { type DayAt, showWork, useWorkView } from './work-view.ts';
 import './work.css';
+import './day-paper.css';
+import './job-row.css';
 
 interface RoomProps {
   readonly boat: Boat;

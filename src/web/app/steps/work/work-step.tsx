@@ -13,6 +13,8 @@ import { OrderDatesBlock } from './order-dates-block.tsx';
 import { words } from './words.ts';
 import { WorkRoom } from './work-room.tsx';
 import './work.css';
+import './day-paper.css';
+import './job-row.css';
 
 /** What is looked at every day of the work comes before the notes of the plan. */
 const WorkBegin = (given: StepMarginProps): ReactNode => (
