@@ -1,6 +1,6 @@
 import { defineConfig } from 'vite';
 
-/** The command line for Node, and the threads that serve phones and plan boats for them; their libraries stay outside, in node_modules. */
+/** The command line for Node, and its threads: those that serve phones and plan boats for them, and those that share out many boats; their libraries stay outside, in node_modules. */
 export default defineConfig({
   build: {
     ssr: true,
@@ -9,6 +9,7 @@ export default defineConfig({
     rollupOptions: {
       input: {
         main: 'src/cli/main.ts',
+        'boat-worker': 'src/cli/many/boat-worker.ts',
         'phones-worker': 'src/server/phones/phones-worker.ts',
         'sheet-worker': 'src/server/phones/sheet-worker.ts',
       },

@@ -2,11 +2,20 @@ import { type BoatLog, boatLog, emptyLog } from '../core/log/boat-log.ts';
 import { readLog } from '../core/log/read-log.ts';
 import { readLogText } from '../node/files/log-file.ts';
 
-/** The log beside a boat file, as far as its lines can be read; an empty one where there is none, or the boat was piped in. */
-export const logAtTerminal = async (file: string): Promise<BoatLog> => {
-  if (file === '-') return emptyLog;
+/** The log beside a boat file, as far as its lines can be read, with how many could not; an empty one where there is none, or the boat was piped in. */
+export const logBeside = async (file: string): Promise<{ readonly log: BoatLog; readonly brokenLines: number }> => {
+  if (file === '-') return { log: emptyLog, brokenLines: 0 };
   const { entries, broken } = readLog(await readLogText(file));
-  if (broken.length > 0)
-    process.stderr.write(`${broken.length} of the lines of her log could not be read and were left out.\n`);
-  return boatLog(entries);
+  return { log: boatLog(entries), brokenLines: broken.length };
+};
+
+/** What a person is told of lines of a log that could not be read. */
+export const brokenLinesSay = (count: number): string =>
+  `${count} of the lines of her log could not be read and were left out.`;
+
+/** The same for one boat at a terminal, where broken lines are told of. */
+export const logAtTerminal = async (file: string): Promise<BoatLog> => {
+  const { log, brokenLines } = await logBeside(file);
+  if (brokenLines > 0) process.stderr.write(`${brokenLinesSay(brokenLines)}\n`);
+  return log;
 };

@@ -43,9 +43,12 @@ commands
 
 commands
   .command('plan')
-  .description('compute everything for one boat and say what matters')
-  .argument('<file>', 'boat file, or - for standard input')
-  .option('--out <folder>', 'write the binder, plan, findings, lists and drawings to this folder')
+  .description('compute everything for one boat and say what matters; many boats as a table')
+  .argument('<files...>', 'boat file, or - for standard input; or several, or a folder of them')
+  .option(
+    '--out <folder>',
+    'write the binder, plan, findings, lists and drawings to this folder; of many boats to a folder in it each',
+  )
   .option('--binder <file>', 'write the binder alone to this file, as a PDF')
   .option('--paper <size>', 'paper of the binder: a4 or letter', 'a4')
   .option('--date <day>', 'day printed on the binder, as 2026-11-26; none is printed where none is given')
@@ -62,13 +65,17 @@ commands
   .option('--address <address>', 'address at which the app is opened, for the codes on the labels')
   .option('--json', 'print the whole plan as JSON')
   .option('--compare', 'also compare keeping old kit with replacing it, each wired at least cost')
+  .option('--threads <number>', 'how many boats at a time (default: as many as there are cores)', countNumber)
+  .option('--times', 'also say how many seconds each of many boats took')
   .action(plan);
 
 commands
   .command('check')
-  .description('the findings only; ends with 1 when there is any danger or fault')
-  .argument('<file>', 'boat file, or - for standard input')
+  .description('the findings only; ends with 1 when there is any danger or fault; many boats as a table')
+  .argument('<files...>', 'boat file, or - for standard input; or several, or a folder of them')
   .option('--json', 'print the findings as JSON')
+  .option('--threads <number>', 'how many boats at a time (default: as many as there are cores)', countNumber)
+  .option('--times', 'also say how many seconds each of many boats took')
   .action(check);
 
 commands

@@ -15,7 +15,8 @@ export interface SearchWatch {
   readonly onProgress: (words: SearchWords) => void;
 }
 
-const unwatched: SearchWatch = { isStopped: () => false, onProgress: () => undefined };
+/** Nobody looks on, and every search runs to its end. */
+export const unwatched: SearchWatch = { isStopped: () => false, onProgress: () => undefined };
 
 /** Lets signals in. */
 const breath = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));

@@ -13,6 +13,8 @@ import { binderWish, writeBinder } from '../binder-at-terminal.ts';
 import { changeBoatFile } from '../change-boat-file.ts';
 import { type LabelsTyped, labelsWish } from '../labels-at-terminal.ts';
 import { logAtTerminal } from '../log-at-terminal.ts';
+import { isOneBoat } from '../many/boats-asked-for.ts';
+import { type ManyTyped, manyAtTerminal } from '../many/many-at-terminal.ts';
 import { issueEdit, oldRevision } from '../revisions-at-terminal.ts';
 import { solveAtTerminal } from '../solve-at-terminal.ts';
 import { workAtTerminal } from '../work-at-terminal.ts';
@@ -29,8 +31,7 @@ const comparedAtTerminal = (boat: Boat): WiringEntry[] => {
   return found;
 };
 
-interface PlanOptions extends LabelsTyped {
-  readonly out?: string;
+interface PlanOptions extends LabelsTyped, ManyTyped {
   readonly giveLabels?: boolean;
   readonly json?: boolean;
   readonly compare?: boolean;
@@ -82,12 +83,49 @@ const refuseBoth = ({ revision, issue, giveLabels, date }: PlanOptions): void =>
   });
 };
 
+/** What is kept in one boat file, or written to one file, is asked for of one boat. */
+const refuseForMany = ({ giveLabels, issue, by, revision, binder, compare, labelsFrom }: PlanOptions): void => {
+  const [asked] = Object.entries({
+    '--give-labels': giveLabels,
+    '--issue': issue,
+    '--by': by,
+    '--revision': revision,
+    '--binder': binder,
+    '--compare': compare,
+    '--labels-from': labelsFrom,
+  }).flatMap(([option, value]) => (value === undefined ? [] : [option]));
+  if (asked === undefined) return;
+  throw new UserError({
+    says: `${asked} is for one boat, and several were named.`,
+    whatToDo: `Name one boat file with ${asked}.`,
+  });
+};
+
+/** Every boat of a folder, or every one named, each with her papers where a folder is given for them. */
+const planMany = async (files: readonly string[], options: PlanOptions): Promise<void> => {
+  refuseForMany(options);
+  const { out, json = false, paper, date, labels, labelCopies, address } = options;
+  const papers = {
+    ...(paper === undefined ? {} : { paper }),
+    ...(date === undefined ? {} : { date }),
+    labels,
+    labelCopies,
+    address,
+  };
+  // what was typed wrong is told once, before any boat is begun
+  binderWish(papers);
+  labelsWish('', papers);
+  await manyAtTerminal(files, { of: 'plan', json, ...(out === undefined ? {} : { papers }) }, options);
+};
+
 /**
- * `fairlead plan FILE`: computes everything; `--out` writes the papers to a folder, the binder for `--paper` and of `--date`, `--binder` the binder alone,
+ * `fairlead plan FILE`: computes everything; of a folder or of several files a table, and with `--out` a folder of papers for each; `--out` writes the papers to a folder, the binder for `--paper` and of `--date`, `--binder` the binder alone,
  * `--json` prints the plan, `--give-labels` and `--issue` hand out labels and a revision first, `--revision` goes back to one,
  * `--labels` and what goes with it say how labels are printed, `--compare` adds what keeping and replacing old kit come to.
  */
-export const plan = async (file: string, options: PlanOptions): Promise<void> => {
+export const plan = async (files: readonly string[], options: PlanOptions): Promise<void> => {
+  if (!(await isOneBoat(files))) return planMany(files, options);
+  const [file = ''] = files;
   const { out, json = false, compare = false, revision } = options;
   refuseBoth(options);
   const { paper } = binderWish(options);

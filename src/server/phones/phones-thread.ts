@@ -1,6 +1,6 @@
 import type { Worker } from 'node:worker_threads';
 import { UserError } from '../../core/boat/user-error.ts';
-import { newThread } from './new-thread.ts';
+import { newThread } from '../../node/new-thread.ts';
 import type { PhonesSwitch, PhonesTold } from './phones-switch.ts';
 import type { PhonesWork } from './phones-worker.ts';
 import { refusalIn, type ThreadCall, type ThreadReply } from './thread-call.ts';
@@ -46,7 +46,8 @@ export const phonesThread = (work: PhonesWork, megabytes = mostMegabytes): Phone
   };
 
   const ask = async (what: ThreadCall['what'], id?: string): Promise<unknown> => {
-    worker ??= newThread('phones-worker', { megabytes, data: work, onEnd }).on('message', take);
+    const own = { folder: import.meta.dirname, file: 'phones-worker' } as const;
+    worker ??= newThread(own, { megabytes, data: work, onEnd }).on('message', take);
     calls += 1;
     const asked: ThreadCall = { call: calls, what, ...(id === undefined ? {} : { id }) };
     const answered = new Promise((done, failed) => {

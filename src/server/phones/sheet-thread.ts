@@ -1,6 +1,6 @@
 import type { Worker } from 'node:worker_threads';
+import { newThread } from '../../node/new-thread.ts';
 import { type Answer, says } from '../answer.ts';
-import { newThread } from './new-thread.ts';
 import type { SheetAsked } from './sheet-asked.ts';
 import type { MakeSheet } from './sheet-shelf.ts';
 import type { SheetAnswer } from './sheet-worker.ts';
@@ -34,7 +34,7 @@ export const sheetThread = (): { readonly make: MakeSheet; readonly stop: () => 
     const onEnd = (): void => {
       if (worker === begun) worker = undefined;
     };
-    const begun = newThread('sheet-worker', { megabytes: mostMegabytes, onEnd });
+    const begun = newThread({ folder: import.meta.dirname, file: 'sheet-worker' }, { megabytes: mostMegabytes, onEnd });
     worker = begun;
     return begun;
   };
