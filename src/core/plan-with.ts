@@ -28,6 +28,7 @@ import type { planLighting } from './screens/plan-lighting.ts';
 import { withOrders } from './shopping/with-orders.ts';
 import type { planSources } from './sources/plan-sources.ts';
 import type { TestEntry } from './tests-shape.ts';
+import type { WorkInput } from './work/plan-work.ts';
 import type { PlanWork } from './work-shape.ts';
 
 /** What takes time or much script, and what a first picture can do without. */
@@ -53,7 +54,7 @@ export interface LateParts extends LaidLateParts {
   /** what is measured and tried at the dock */
   readonly tests: typeof dockSheet;
   /** what is done in which order, by whom, and what is dark meanwhile */
-  readonly work: (input: { readonly index: BoatIndex; readonly plan: PlanDraft }) => PlanWork | undefined;
+  readonly work: (input: WorkInput) => PlanWork | undefined;
   /** what every rule finds */
   readonly findings: (input: RuleInput) => Finding[];
 }
@@ -101,6 +102,9 @@ const refitWith = (index: BoatIndex, found: Refit['reachesIn']): Refit => {
 /** Tests of a bus are reckoned anew, and kept while it lies as it does; all others repeat figures that are rounded already. */
 const roundedBusTest = keptFor((test: TestEntry) => roundPlan(test));
 const roundedTest = (test: TestEntry): TestEntry => (test.group === 'bus' ? roundedBusTest(test) : test);
+
+/** The work is the very same from plan to plan where nothing is otherwise that it hangs on. */
+const roundedWork = keptFor((work: PlanWork) => roundPlan(work));
 
 /** Every bus as planned, those without a layout too. */
 const withUnlaid = (problems: readonly Problem[], buses: readonly PlannedBus[]) =>
@@ -168,8 +172,8 @@ export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
       ...(steps === undefined ? {} : { phases: roundPlan(steps) }),
     };
     const tested: PlanDraft = { ...parts, tests: tests({ index, plan: parts }).map(roundedTest) };
-    const done = work({ index, plan: tested });
-    const whole: PlanDraft = done === undefined ? tested : { ...tested, work: roundPlan(done) };
+    const done = work({ index, plan: tested, laid: shown.laid });
+    const whole: PlanDraft = done === undefined ? tested : { ...tested, work: roundedWork(done) };
     const beside = pictures === undefined ? {} : { pictures };
     const found = findings({ index, plan: whole, reaches: refit.reachesIn(phase), ...beside });
     return { ...whole, findings: withReasons(found, boat.accepted) };

@@ -35,7 +35,8 @@ export const standingBoat: (boat: Boat) => StandingBoat = remember({
 
 /**
  * What neither joins nor lines hang on is left out: what is needed where, which source counts, what a person has accepted or
- * ordered, pictures, the terms of a quote, and what is set by her measures, her papers and what was tried at sea.
+ * ordered, pictures, the terms of a quote, what is said of the work, and what is set by her measures, her papers and what was
+ * tried at sea.
  */
 export const withoutNeeds = ({
   accepted: _,
@@ -47,5 +48,6 @@ export const withoutNeeds = ({
   measures: _______,
   papers: ________,
   sea: _________,
+  work: __________,
   ...own
 }: Boat): Boat => ({ ...own, needs: [] });

@@ -5,13 +5,20 @@ import { typicalPrices } from '../facts/prices.ts';
 import { exclusionIds, quoteHabits, quoteTasks } from '../facts/quote-figures.ts';
 import { shoppingKinds } from '../facts/shopping-kinds.ts';
 import { sumOfItems } from '../phases/phase-orders.ts';
+import type { PhaseEntry } from '../phases-shape.ts';
 import type { Plan } from '../plan-shape.ts';
 import { hourLines, sumOfHours } from './hour-lines.ts';
 import type { HourLine, PartsLine, Quote, QuotePart, QuotePhase, QuoteSums, Range } from './quote-shape.ts';
 import { workToDo } from './work-to-do.ts';
 
+/** What is bought, as far as a quote looks at it. */
+export interface BoughtPlan {
+  readonly shopping: readonly Pick<Plan['shopping'][number], 'id' | 'item' | 'kind' | 'count' | 'by' | 'each'>[];
+  readonly phases?: { readonly phases: readonly Pick<PhaseEntry, 'phase' | 'buy'>[] };
+}
+
 /** Everything bought, phase by phase where she is refitted in several. */
-export const partsOf = ({ shopping, phases }: Pick<Plan, 'shopping' | 'phases'>): QuotePart[] =>
+export const partsOf = ({ shopping, phases }: BoughtPlan): QuotePart[] =>
   phases === undefined
     ? shopping.map(({ id, item, kind, count, by, each }) => ({
         ...{ id, item, kind, count, by, phase: 1 },

@@ -1,5 +1,6 @@
 import type { BoatIndex } from '../../boat/boat-index.ts';
 import { splitDotted } from '../../boat/ids.ts';
+import { keptFor } from '../../boat/kept-for.ts';
 import type { PlanDraft } from '../../plan-shape.ts';
 import { dayNumber } from '../../units/day-number.ts';
 import type { Job, PhaseWork } from '../../work-shape.ts';
@@ -15,8 +16,8 @@ export interface WorkLink {
   readonly waitH: number;
 }
 
-/** What waits for what in a phase, one step each. */
-export const linksOf = ({ jobs }: Pick<PhaseWork, 'jobs'>): WorkLink[] => {
+/** What waits for what in a phase, one step each; kept for the phase, since several rules ask, and the work stays from plan to plan. */
+export const linksOf = keptFor(({ jobs }: Pick<PhaseWork, 'jobs'>): readonly WorkLink[] => {
   const byId = new Map(jobs.map((job) => [job.id, job]));
   return jobs.flatMap((job) =>
     job.after.flatMap(({ job: id, why, waitH = 0 }): WorkLink[] => {
@@ -24,7 +25,7 @@ export const linksOf = ({ jobs }: Pick<PhaseWork, 'jobs'>): WorkLink[] => {
       return first === undefined ? [] : [{ job, first, why, waitH }];
     }),
   );
-};
+});
 
 /** Whole days that must lie between the day of one job and that of another that waits so long for it. */
 export const daysWaited = (waitH: number): number => Math.ceil(waitH / 24);

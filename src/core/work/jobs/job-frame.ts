@@ -2,17 +2,33 @@ import type { BoatIndex } from '../../boat/boat-index.ts';
 import type { Kit } from '../../boat/boat-schema.ts';
 import { keptFor } from '../../boat/kept-for.ts';
 import { slices, type WorkSlice, workSlices } from '../../facts/work-slices.ts';
-import type { LineEntry, PlanDraft } from '../../plan-shape.ts';
+import type { PhaseEntry } from '../../phases-shape.ts';
+import type { BusEntry, LineEntry, PlanDraft, ReadingEntry, SeenEntry, ShoppingEntry } from '../../plan-shape.ts';
 import { phaseOfLine, unitAt } from '../../quote/line-work.ts';
 import { partsOf } from '../../quote/quote-of.ts';
 import type { Work } from '../../quote/quote-shape.ts';
 import { notFitted } from '../../quote/unit-work.ts';
 import { workToDo } from '../../quote/work-to-do.ts';
+import type { TestEntry } from '../../tests-shape.ts';
+
+/** What lies in a boat, as far as her jobs look at it. */
+export type LaidWork = Pick<PlanDraft, 'joins' | 'lines' | 'ways' | 'passages' | 'masts' | 'panels' | 'fits'>;
+
+/** All that jobs look at in a plan. What is not named here they cannot hang on. */
+export interface WorkedPlan extends LaidWork {
+  readonly buses: readonly Pick<BusEntry, 'id' | 'grade'>[];
+  readonly readings: readonly Pick<ReadingEntry, 'reading' | 'at' | 'arrives' | 'by' | 'backups'>[];
+  readonly before: readonly Pick<SeenEntry, 'reading' | 'at' | 'by'>[];
+  readonly shopping: readonly Pick<ShoppingEntry, 'id' | 'item' | 'kind' | 'count' | 'by' | 'each' | 'for'>[];
+  readonly shipPapers: PlanDraft['shipPapers'];
+  readonly tests?: readonly Pick<TestEntry, 'id' | 'group' | 'what' | 'about' | 'reading'>[];
+  readonly phases?: { readonly phases: readonly Pick<PhaseEntry, 'phase' | 'buy'>[] };
+}
 
 /** What jobs are made from: a boat and her plan without its work and findings. */
 export interface JobsInput {
   readonly index: BoatIndex;
-  readonly plan: Omit<PlanDraft, 'work' | 'tests'> & Partial<Pick<PlanDraft, 'tests'>>;
+  readonly plan: WorkedPlan;
 }
 
 /** One phase of the work: what comes and goes in it, and the lines that are new in it. */

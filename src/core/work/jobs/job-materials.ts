@@ -1,11 +1,11 @@
-import type { ShoppingEntry } from '../../plan-shape.ts';
 import type { Job } from '../../work-shape.ts';
 import { connectJobOf } from './connect-jobs.ts';
 import type { JobDraft } from './job-draft.ts';
-import { endsOf, jobId, type PhaseFrame } from './job-frame.ts';
+import { endsOf, jobId, type PhaseFrame, type WorkedPlan } from './job-frame.ts';
 import type { PullGroup } from './pull-groups.ts';
 import { sharedOut } from './shared-out.ts';
 
+type ShoppingEntry = WorkedPlan['shopping'][number];
 type Materials = ReadonlyMap<string, Job['materials']>;
 
 /** Pieces are counted whole; what is sold by the metre is shared out to the tenth. */
@@ -102,11 +102,3 @@ export const materialsOfJobs = (phases: readonly PhaseDrafts[]): Materials => {
   }
   return found;
 };
-
-/** Items of a job that are ordered and not there yet, with the day they are due where the supplier has said. */
-export const itemsAwaited = ({ plan }: PhaseFrame, materials: Job['materials']): Job['waitsFor'] =>
-  materials.flatMap(({ item }) => {
-    const order = plan.shopping.find(({ id }) => id === item)?.order;
-    if (order === undefined || (order.state !== 'order' && order.state !== 'ordered')) return [];
-    return [{ what: 'item' as const, id: item, ...(order.due === undefined ? {} : { on: order.due }) }];
-  });

@@ -9,7 +9,7 @@ import { cautionsOf } from './job-cautions.ts';
 import { type JobDraft, waits } from './job-draft.ts';
 import { type JobsInput, jobId, type PhaseFrame, phaseFrames } from './job-frame.ts';
 import { hundredthsOfJobs } from './job-hours.ts';
-import { itemsAwaited, materialsOfJobs, type PhaseDrafts } from './job-materials.ts';
+import { materialsOfJobs, type PhaseDrafts } from './job-materials.ts';
 import { mountJobs } from './mount-jobs.ts';
 import { ownJobs } from './own-jobs.ts';
 import { fedMeanwhile, functionsTaken, interruptsOf, panelJobs } from './panel-jobs.ts';
@@ -111,7 +111,7 @@ const withHours = ({ frame, groups, drafts }: PhaseDrafts, materials: ReadonlyMa
       cautions: cautionsOf(frame, job),
       takes: [...job.takes, ...taken],
       apart: [],
-      waitsFor: [...job.waitsFor, ...itemsAwaited(frame, own)],
+      waitsFor: [...job.waitsFor],
       source: isOutsideQuote(job.kind) ? outsideHours.source : jobShares.source,
     };
   });
@@ -155,8 +155,8 @@ const draftsOfPhase = (frame: PhaseFrame): PhaseDrafts => {
 };
 
 /**
- * The jobs of a refit, phase by phase, sorted by id. Their hours together are those of the quote, but for kinds that no quote
- * counts and hours that a person set. Pure.
+ * The jobs of a refit, phase by phase, sorted by id, as they are whatever was ordered (`jobs-awaiting.ts` adds that). Their hours
+ * together are those of the quote, but for kinds that no quote counts and hours that a person set. Pure.
  */
 export const jobsOf = (input: JobsInput): Job[] => {
   const phases = phaseFrames(input).map(draftsOfPhase);

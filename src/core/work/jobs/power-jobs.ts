@@ -1,9 +1,10 @@
 import { driveKinds, type WorkSlice, workSlices } from '../../facts/work-slices.ts';
-import type { TestEntry } from '../../tests-shape.ts';
 import { connected } from './connect-jobs.ts';
 import { draftJob, type JobDraft, waits } from './job-draft.ts';
-import { jobId, kindOf, laterOf, type PhaseFrame } from './job-frame.ts';
+import { jobId, kindOf, laterOf, type PhaseFrame, type WorkedPlan } from './job-frame.ts';
 import { powerUp, sliceIn, slicesOf, switchedOn } from './power-up-jobs.ts';
+
+type TestEntry = NonNullable<WorkedPlan['tests']>[number];
 
 const trialSlices: Readonly<Record<string, WorkSlice>> = {
   'radio-check': 'radio',
