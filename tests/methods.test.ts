@@ -5,12 +5,19 @@ import { effectiveLength } from '../src/core/backbone/effective-length.ts';
 import { fullWork } from '../src/core/backbone/full-work.ts';
 import { solveLayout } from '../src/core/backbone/solve-layout.ts';
 import { busState } from '../src/core/blackouts/bus-trunk.ts';
+import { aBoat } from '../src/core/boat/a-boat.test-helper.ts';
+import { indexBoat } from '../src/core/boat/boat-index.ts';
+import type { Way } from '../src/core/boat/boat-schema.ts';
 import { guessedLength } from '../src/core/boat/guessed-length.ts';
+import { lengthMm } from '../src/core/boat/measure.ts';
 import type { KitRemote } from '../src/core/boat/remote.ts';
+import type { Underlay } from '../src/core/boat/underlay.ts';
+import { aboardOf, firstFixes, underlayPlacement } from '../src/core/boat/underlay-placement.ts';
 import { dbPer100M, rangeShare, wattsAfter } from '../src/core/coax/coax-loss.ts';
 import { swrAtRadio } from '../src/core/coax/swr.ts';
 import { bankEndurance } from '../src/core/energy/bank-endurance.ts';
 import { unitDay } from '../src/core/energy/unit-day.ts';
+import type { QuoteTask } from '../src/core/facts/quote-figures.ts';
 import { sources } from '../src/core/facts/sources.ts';
 import { horizonNm } from '../src/core/fitting/antennas/horizon.ts';
 import { coupledDbm, sideBySideDb, stackedDb } from '../src/core/fitting/antennas/isolation.ts';
@@ -25,6 +32,7 @@ import { deviationOf } from '../src/core/fitting/heading/deviation.ts';
 import { boxRiseK } from '../src/core/fitting/openings/box-heat.ts';
 import { leastWebMm } from '../src/core/fitting/openings/least-web.ts';
 import { letterFloorMm, letterHeightMm } from '../src/core/fitting/openings/letter-height.ts';
+import { traceHole } from '../src/core/fitting/openings/trace-hole.ts';
 import { heeledBeam } from '../src/core/fitting/radar/heeled-beam.ts';
 import { nearZoneM } from '../src/core/fitting/radar/near-zone.ts';
 import { opticalDeg } from '../src/core/fitting/radar/shadow-sectors.ts';
@@ -72,7 +80,10 @@ import { decodeAisBits } from '../src/core/proof/decode/decode-ais-bits.ts';
 import { decodeSentence } from '../src/core/proof/decode/decode-sentence.ts';
 import { exactBits } from '../src/core/proof/decode/frame-bits.ts';
 import { ladderOhm } from '../src/core/proof/dock/ladder-ohm.ts';
+import { hourLines } from '../src/core/quote/hour-lines.ts';
+import type { HourLine } from '../src/core/quote/quote-shape.ts';
 import { gatewayAndPilot, remoteBoat, remoteOf } from '../src/core/remote/remote-boat.test-helper.ts';
+import { madeUpCost, piecesFor } from '../src/core/shopping/pieces-for.ts';
 import { placeSum } from '../src/core/sources/place-sum.ts';
 import { suggestedMeasures } from '../src/core/starting/suggested-measures.ts';
 import { ladenKg } from '../src/core/steering/laden-kg.ts';
@@ -82,6 +93,8 @@ import { messageLoadPct } from '../src/core/traffic/message-load.ts';
 import { sufficientWait } from '../src/core/traffic/sufficient-wait.ts';
 import { awgAreaMm2 } from '../src/core/units/awg.ts';
 import { ohmPerMOfPer1000Ft } from '../src/core/units/ohm-per-1000-ft.ts';
+import { circleRound, fillVerdictOf } from '../src/core/ways/fill-verdict.ts';
+import { wayCostMm } from '../src/core/ways/way-cost.ts';
 import { sharedOut } from '../src/core/work/jobs/shared-out.ts';
 import { plainOrder } from '../src/core/work/order/plain-order.ts';
 import type { WorkProblem } from '../src/core/work/order/problem.ts';
@@ -146,7 +159,37 @@ const leastDarkH = (hours: Parameters<typeof sounderWork>[0]): number | undefine
 const plainDarkH = (hours: Parameters<typeof sounderWork>[0]): number =>
   (plainOrder(sounderWork(hours))?.dark ?? 0) / 2;
 
+/** What a metre of a way of the small boat counts as for a pair, in mm of cable, once the way is as is said. */
+const wayCost = (own: Partial<Way>): number => {
+  const { boat } = aBoat();
+  const way = boat.ways.find(({ id }) => id === 'locker-helm');
+  if (way === undefined) throw new Error('The small boat has no ways.');
+  return wayCostMm({ index: indexBoat(boat), way: { ...way, ...own }, kind: 'pair', mm: 1000 });
+};
+
+/** Hours and labour of one task by a professional. */
+const labourOf = ({ task, count, rate }: { task: QuoteTask; count: number; rate: number }): HourLine | undefined =>
+  hourLines([{ task, count, phase: 1 }], {}, rate)[0];
+
+/** A picture as it lies under a boat when it is new. */
+const picture = (size: Parameters<typeof firstFixes>[0]): Underlay => ({
+  view: 'side',
+  picture: { hash: '0'.repeat(64), type: 'jpeg', widthPx: size.widthPx, heightPx: size.heightPx },
+  ...firstFixes(size),
+});
+
 const methods = {
+  aboardOf,
+  circleRound,
+  fillVerdictOf,
+  labourOf,
+  lengthMm,
+  madeUpCost,
+  picture,
+  piecesFor,
+  traceHole,
+  underlayPlacement,
+  wayCost,
   aisBits,
   aisDraughtField,
   decodeAisBits,
@@ -246,7 +289,9 @@ const methods = {
   wireFieldUt,
 };
 const folder = new URL('../docs/methods/', import.meta.url);
-const pages = readdirSync(folder);
+const pages = readdirSync(folder).filter((name) => name !== 'README.md');
+
+const list = readFileSync(new URL('README.md', folder), 'utf8');
 
 /** The examples of a page, each `call; // figure`. */
 const examples = (text: string): readonly { call: string; figure: string }[] =>
@@ -254,13 +299,43 @@ const examples = (text: string): readonly { call: string; figure: string }[] =>
     [...code.matchAll(/(\S[\s\S]*?); \/\/ (\S+)\n/g)].map(([, call = '', figure = '']) => ({ call, figure })),
   );
 
+/** The part of a page under one of its headings. */
+const partOf = (text: string, heading: string): string =>
+  new RegExp(`^## ${heading}\\n([\\s\\S]*?)(?=\\n## |$(?![\\s\\S]))`, 'm').exec(text)?.[1]?.trim() ?? '';
+
+/** The cells of the table of symbols, a row a symbol: symbol, meaning, unit. */
+const symbolsOf = (text: string): readonly (readonly string[])[] => {
+  const [, table = ''] = /^\| symbol .*\n\|[ |-]*\n((?:\|.*\n?)*)/m.exec(text) ?? [];
+  return table
+    .split('\n')
+    .filter((line) => line !== '')
+    .map((line) =>
+      line
+        .split('|')
+        .slice(1, -1)
+        .map((cell) => cell.trim()),
+    );
+};
+
 describe.each(pages)('the method page %s', (page) => {
   const text = readFileSync(new URL(page, folder), 'utf8');
 
-  it('says what the formula is for, its symbols, its source, an example and its limits', () => {
+  it('says what the formula is for, its symbols with their units, its source, an example and its limits', () => {
     const headings = [...text.matchAll(/^## (.*)$/gm)].map(([, heading]) => heading);
     expect(headings).toEqual(['What it is for', 'Formula', 'Source', 'Worked example', 'Limits']);
+    for (const heading of headings) expect(partOf(text, heading ?? ''), heading).not.toBe('');
     expect(text).toMatch(/^\| symbol +\| meaning +\| unit +\|$/m);
+    expect(symbolsOf(text)).not.toEqual([]);
+    for (const row of symbolsOf(text)) expect(row.slice(0, 3), page).not.toContain('');
+  });
+
+  it('names a source of the ledger, or says that it is mathematics', () => {
+    expect(partOf(text, 'Source')).toMatch(/`[a-z0-9-]+`|[Cc]omputed|[Gg]eometry|mathematics|arithmetic/);
+  });
+
+  it('stands in the list of methods by its title', () => {
+    const [, title] = /^# (.*)$/m.exec(text) ?? [];
+    expect(list).toContain(`[${title}](${page})`);
   });
 
   it('has examples that come out as printed, to the last digit shown', () => {

@@ -74,7 +74,7 @@ export const CommandFinder = ({ onClose }: { onClose: () => void }): ReactNode =
     event.preventDefault();
   };
   return (
-    <search className="command-finder" onKeyDown={onKeyDown}>
+    <search className="command-finder" aria-label={words.finder} onKeyDown={onKeyDown}>
       <input
         ref={field}
         role="combobox"

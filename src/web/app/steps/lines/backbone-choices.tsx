@@ -14,7 +14,7 @@ const PriceTable = ({ rows, currency }: { rows: readonly PriceRow[]; currency: s
   const say = useWords();
   const hasNext = rows.some(({ next }) => next !== undefined);
   return (
-    <table className="price-table">
+    <table className="price-table" aria-label={words.price(currency)}>
       <thead>
         <tr>
           <th scope="col">{words.price(currency)}</th>

@@ -1,4 +1,4 @@
-import { type ReactNode, type SubmitEvent, useEffect, useRef, useState } from 'react';
+import { type ReactNode, type SubmitEvent, useEffect, useId, useRef, useState } from 'react';
 import { everyMsFrom } from '../../../../papers/traffic/every-ms-from.ts';
 import type { RateRow } from '../../../../papers/traffic/traffic-rows.ts';
 import { useEdit } from '../../edit-context.ts';
@@ -15,6 +15,7 @@ interface RateProps {
 export const RateField = ({ rate, what, unit }: RateProps): ReactNode => {
   const edit = useEdit();
   const [isWrong, setIsWrong] = useState(false);
+  const help = useId();
   const field = useRef<HTMLInputElement>(null);
   const stands = String(rate.everyMs);
   // Enter puts the rate in, and leaving the field after it must not do so again
@@ -50,11 +51,16 @@ export const RateField = ({ rate, what, unit }: RateProps): ReactNode => {
           autoComplete="off"
           defaultValue={stands}
           aria-invalid={isWrong}
+          aria-describedby={isWrong ? help : undefined}
           onBlur={(event) => put(event.currentTarget.value)}
         />{' '}
         {words.milliseconds}
       </label>
-      {isWrong ? <span role="alert">{words.rateWanted}</span> : null}
+      {isWrong ? (
+        <span id={help} role="alert">
+          {words.rateWanted}
+        </span>
+      ) : null}
       {rate.isChanged ? (
         <button
           type="button"

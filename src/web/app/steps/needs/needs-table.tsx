@@ -133,7 +133,7 @@ export const NeedsTable = ({
       </div>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it */}
       <section className="needs-scroll" tabIndex={0} aria-label={words.tableOf}>
-        <table ref={table}>
+        <table ref={table} aria-label={words.mustBeSeen}>
           <thead>
             <tr>
               <th scope="col">

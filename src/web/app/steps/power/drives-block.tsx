@@ -21,7 +21,7 @@ const Points = ({ row }: { row: DriveRow }): ReactNode => {
         {words.pointByPoint}
         <span className="unseen">{words.ofWhat(row.what)}</span>
       </summary>
-      <table className="drive-points">
+      <table className="drive-points" aria-label={words.pointByPoint + words.ofWhat(row.what)}>
         <thead>
           <tr>
             <th scope="col">

@@ -1,4 +1,4 @@
-import { type ReactNode, type SubmitEvent, useEffect, useRef, useState } from 'react';
+import { type ReactNode, type SubmitEvent, useEffect, useId, useRef, useState } from 'react';
 import type { Boat } from '../../../../core/boat/boat-schema.ts';
 import type { OwnDay, StandardDay } from '../../../../core/boat/own-day.ts';
 import type { Plan } from '../../../../core/plan-shape.ts';
@@ -12,6 +12,7 @@ import { words } from './words.ts';
 export const HoursField = ({ day, row }: { day: OwnDay; row: EnergyUnitRow }): ReactNode => {
   const edit = useEdit();
   const [isWrong, setIsWrong] = useState(false);
+  const help = useId();
   const field = useRef<HTMLInputElement>(null);
   // Enter puts the hours in, and leaving the field after it must not do so again
   const last = useRef(row.hours);
@@ -47,11 +48,16 @@ export const HoursField = ({ day, row }: { day: OwnDay; row: EnergyUnitRow }): R
           autoComplete="off"
           defaultValue={row.hours}
           aria-invalid={isWrong}
+          aria-describedby={isWrong ? help : undefined}
           onBlur={(event) => put(event.currentTarget.value)}
         />{' '}
         {words.hour}
       </label>
-      {isWrong ? <span role="alert">{words.hoursWanted}</span> : null}
+      {isWrong ? (
+        <span id={help} role="alert">
+          {words.hoursWanted}
+        </span>
+      ) : null}
     </form>
   );
 };

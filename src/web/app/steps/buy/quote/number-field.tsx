@@ -1,4 +1,4 @@
-import { type ReactNode, type SubmitEvent, useEffect, useRef, useState } from 'react';
+import { type ReactNode, type SubmitEvent, useEffect, useId, useRef, useState } from 'react';
 import { words } from './words.ts';
 
 interface NumberFieldProps {
@@ -21,6 +21,7 @@ export const NumberField = ({ label, isUnseen = false, shown, usual, unit, ...fi
   const input = useRef<HTMLInputElement>(null);
   const last = useRef(shown);
   const [isWrong, setIsWrong] = useState(false);
+  const help = useId();
   useEffect(() => {
     if (input.current === null || input.current === document.activeElement) return;
     input.current.value = shown;
@@ -54,11 +55,16 @@ export const NumberField = ({ label, isUnseen = false, shown, usual, unit, ...fi
           defaultValue={shown}
           placeholder={usual}
           aria-invalid={isWrong}
+          aria-describedby={isWrong ? help : undefined}
           onBlur={(event) => put(event.currentTarget.value)}
         />{' '}
         {unit}
       </label>
-      {isWrong ? <span role="alert">{words.wrongNumber(least, most)}</span> : null}
+      {isWrong ? (
+        <span id={help} role="alert">
+          {words.wrongNumber(least, most)}
+        </span>
+      ) : null}
     </form>
   );
 };

@@ -1,4 +1,4 @@
-import { type ReactNode, type SubmitEvent, useState } from 'react';
+import { type ReactNode, type SubmitEvent, useId, useState } from 'react';
 import type { Boat } from '../../../../../core/boat/boat-schema.ts';
 import { idOfName } from '../../../../../core/boat/id-of-name.ts';
 import type { AirDraftPart } from '../../../../../core/boat/measures.ts';
@@ -28,6 +28,7 @@ const partOf = (form: FormData, taken: ReadonlySet<string>): AirDraftPart | unde
 /** One part more, from the water up. */
 const AddPart = ({ boat, onAdd }: { boat: Boat; onAdd: (part: AirDraftPart) => void }): ReactNode => {
   const [isWrong, setIsWrong] = useState(false);
+  const help = useId();
   const taken = new Set((boat.measures?.airDraftParts ?? []).map(({ id }) => id));
   const put = (event: SubmitEvent<HTMLFormElement>): void => {
     event.preventDefault();
@@ -45,7 +46,14 @@ const AddPart = ({ boat, onAdd }: { boat: Boat; onAdd: (part: AirDraftPart) => v
       </label>
       <label className="form-field">
         <span>{words.partLength}</span>
-        <input name="length" required inputMode="decimal" autoComplete="off" aria-invalid={isWrong} />
+        <input
+          name="length"
+          required
+          inputMode="decimal"
+          autoComplete="off"
+          aria-invalid={isWrong}
+          aria-describedby={isWrong ? help : undefined}
+        />
       </label>
       <label className="form-field">
         <span>{words.partHow}</span>
@@ -69,7 +77,7 @@ const AddPart = ({ boat, onAdd }: { boat: Boat; onAdd: (part: AirDraftPart) => v
         </select>
       </label>
       {isWrong ? (
-        <p className="wide" role="alert">
+        <p id={help} className="wide" role="alert">
           {words.lengthWrong}
         </p>
       ) : null}
