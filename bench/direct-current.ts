@@ -12,6 +12,7 @@ import { lateParts } from '../src/core/plan.ts';
 import { planWith } from '../src/core/plan-with.ts';
 import { hasNgspice } from '../tests/circuits/ask-ngspice.ts';
 import { spiceDeck } from '../tests/circuits/spice-deck.ts';
+import { tell } from './figure.ts';
 
 /**
  * One solve of a boat’s direct current, and beside it, in the same run, ngspice on the same netlist; then the share of a whole
@@ -83,20 +84,24 @@ const peerMs = (net: DcNet): { wholeMs: number; analysisMs: number } => {
   return { wholeMs: median(once), analysisMs: (median(often) - median(once)) / analyses };
 };
 
-const row = (what: string, ms: number, limitMs: number): void =>
-  console.log(`${what.padEnd(58)} ${ms.toFixed(3).padStart(9)} ms   ${(ms / limitMs).toFixed(3)} of ${limitMs} ms`);
-
 for (const { devices, ms: limitMs } of Object.values(limits)) {
   const net = netOf(devices);
   const ours = ourMs(net);
-  row(`${devices} devices, one solve, median`, ours, limitMs);
-  if (!hasNgspice) {
-    console.log('ngspice is not here to stand beside it');
-    continue;
-  }
-  const { wholeMs, analysisMs } = peerMs(net);
-  const times = (ms: number): string => `${ms.toFixed(2)} ms = ${(ms / ours).toFixed(0)} times ours`;
-  console.log(`  ngspice, one analysis ${times(analysisMs)}; with starting and reading ${times(wholeMs)}`);
+  const peer = hasNgspice ? peerMs(net) : undefined;
+  tell({
+    what: `${devices} devices, one solve, median`,
+    value: ours,
+    unit: 'ms',
+    limit: limitMs,
+    ...(peer === undefined
+      ? { note: 'ngspice is not here to stand beside it' }
+      : {
+          beside: [
+            { name: 'ngspice, one analysis', value: peer.analysisMs },
+            { name: 'with starting and reading', value: peer.wholeMs },
+          ],
+        }),
+  });
 }
 
 for (const name of ['gannet', 'bonxie', 'wreck']) {
@@ -123,8 +128,11 @@ for (const name of ['gannet', 'bonxie', 'wreck']) {
     shares.push((100 * powerMs) / wholeMs);
     times.push(powerMs);
   }
-  console.log(
-    `${`${name}: power in a whole plan, median`.padEnd(58)} ${median(times).toFixed(3).padStart(9)} ms   ` +
-      `${median(shares).toFixed(1)} % of the plan, at most ${planSharePct} %`,
-  );
+  tell({
+    what: `${name}: share of power in a plan with all laid anew, median`,
+    value: median(shares),
+    unit: '%',
+    limit: planSharePct,
+    note: `${median(times).toFixed(2)} ms`,
+  });
 }

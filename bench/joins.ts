@@ -8,17 +8,16 @@ import { readBoat } from '../src/core/boat/read-boat.ts';
 import { joinsOf } from '../src/core/joins/joins-of.ts';
 import { proposeJoins } from '../src/core/joins/proposing/propose-joins.ts';
 import { refitOf } from '../src/core/readings/refit.ts';
+import { tell } from './figure.ts';
+import { ownMs, shareOf } from './own-ms.ts';
 
 /** Demo boats wired from nothing: the time to the proved joins, beside loading the general solver that could do it. */
 const read = (name: string): Boat =>
   canonicalBoat(readBoat(readFileSync(new URL(`../examples/${name}/${name}.boat.json`, import.meta.url), 'utf8')));
 
-const median = (values: readonly number[]): number =>
-  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
-
-const started = performance.now();
+const started = ownMs();
 await loadHighs();
-const peerMs = performance.now() - started;
+const peerMs = ownMs() - started;
 
 for (const name of ['sandpiper', 'gannet', 'bonxie']) {
   const bare = { ...read(name), joins: [] };
@@ -27,13 +26,16 @@ for (const name of ['sandpiper', 'gannet', 'bonxie']) {
   for (let run = 0; run < 5; run += 1) {
     const index = indexBoat(bare);
     const reaches = refitOf(index, (phase) => joinsOf(index, phase)).reachesIn(lastPhase(bare));
-    const from = performance.now();
+    const from = ownMs();
     const proposal = proposeJoins(index, reaches);
-    times.push(performance.now() - from);
+    times.push(ownMs() - from);
     says = `${proposal?.joins.length ?? 0} joins, ${proposal?.proven === true ? 'proved' : 'not proved'}, ${proposal?.work ?? 0} branches`;
   }
-  const ms = median(times);
-  console.log(
-    `${name.padEnd(10)} ${ms.toFixed(0).padStart(6)} ms  ${(ms / peerMs).toFixed(2)} of loading the other solver  ${says}`,
-  );
+  tell({
+    what: `${name}: wired from nothing, median of 5`,
+    value: shareOf(times, 0.5),
+    unit: 'ms',
+    beside: [{ name: 'only loading HiGHS', value: peerMs }],
+    note: says,
+  });
 }

@@ -8,6 +8,8 @@ import { layoutProblems } from '../src/core/backbone/layout-problems.ts';
 import type { Layout, Problem } from '../src/core/backbone/problem.ts';
 import { solveLayout } from '../src/core/backbone/solve-layout.ts';
 import { readBoat } from '../src/core/boat/read-boat.ts';
+import { tell } from './figure.ts';
+import { shareOf as at, ownMs } from './own-ms.ts';
 
 /**
  * The search for the cheapest layout with every limit, and beside it, in the same process, a general solver of integer
@@ -23,22 +25,17 @@ interface Answer {
 }
 
 const answer = (problem: Problem): Answer => {
-  const started = performance.now();
+  const started = ownMs();
   let [firstMs, layout]: [number | undefined, Layout | undefined] = [undefined, undefined];
   for (const next of solveLayout(problem, fullWork)) {
-    if (next.status !== 'infeasible') firstMs ??= performance.now() - started;
+    if (next.status !== 'infeasible') firstMs ??= ownMs() - started;
     layout = next;
   }
-  const ms = performance.now() - started;
+  const ms = ownMs() - started;
   const broken = layout === undefined || layout.status === 'infeasible' ? [] : checkLayout(problem, layout).broken;
   if (broken.length > 0) throw new Error(`The checker refuses a layout: ${broken.join(' ')}`);
   return { ms, firstMs: firstMs ?? ms, layout };
 };
-
-const at = (values: readonly number[], share: number): number =>
-  [...values].sort((one, other) => one - other)[Math.floor((values.length - 1) * share)] ?? 0;
-const row = (what: string, ms: number, limitMs: number): void =>
-  console.log(`${what.padEnd(58)} ${ms.toFixed(1).padStart(9)} ms   ${(ms / limitMs).toFixed(2)} of ${limitMs} ms`);
 
 /** Currents and volts that never bind, for the linear programme knows nothing of them. */
 const withoutVolts = (boat: Problem): Problem => {
@@ -58,16 +55,16 @@ interface PeerAnswer {
 const peerAnswer = (problem: Problem, model: FlowModel, seconds: number): PeerAnswer => {
   const [grade] = problem.grades;
   if (grade === undefined) throw new Error('The boat has no grade of cable.');
-  const started = performance.now();
+  const started = ownMs();
   const solved = highs.solve(layoutLp({ problem, grade, model }), {
     mip_rel_gap: 0,
     time_limit: seconds,
     output_flag: false,
   });
-  return { ms: performance.now() - started, status: solved.Status, cost: Math.round(solved.ObjectiveValue * 1000) };
+  return { ms: ownMs() - started, status: solved.Status, cost: Math.round(solved.ObjectiveValue * 1000) };
 };
 
-const ofSize = (size: BoatSize, limitMs: number): void => {
+const ofSize = (size: BoatSize, bounds: { readonly limit: number; readonly stretch: number }): void => {
   const answers = Array.from({ length: boats }, (_, seed) => answer(ladderBoat(seed, size)));
   const name = `${size.devices} devices on ${size.places} places`;
   const count = (status: string): number => answers.filter(({ layout }) => layout?.status === status).length;
@@ -76,13 +73,12 @@ const ofSize = (size: BoatSize, limitMs: number): void => {
   );
   const times = answers.map(({ ms }) => ms);
   const firstTimes = answers.map(({ firstMs }) => firstMs);
-  console.log(
-    `${name}: ${count('proven')} of ${boats} proven, ${gaps.length} with a gap (median ${at(gaps, 0.5).toFixed(2)} %), ` +
-      `${count('infeasible')} without an answer`,
-  );
-  row(`${name}: first answer, median`, at(firstTimes, 0.5), 100);
-  row(`${name}: to the proof or the end of the work, median`, at(times, 0.5), limitMs);
-  row(`${name}: the same, p95`, at(times, 0.95), limitMs);
+  const gapPct = gaps.length === 0 ? '' : `, ${gaps.length} with a gap (median ${at(gaps, 0.5).toFixed(2)} %)`;
+  const note = `${count('proven')} of ${boats} proven${gapPct}, ${count('infeasible')} without an answer`;
+  const unit = 'ms';
+  tell({ what: `${name}: first usable answer, median`, value: at(firstTimes, 0.5), unit, limit: 100 });
+  tell({ what: `${name}: every limit, to the proof, median`, value: at(times, 0.5), unit, ...bounds, note });
+  tell({ what: `${name}: the same, p95`, value: at(times, 0.95), unit, ...bounds });
 };
 
 const besidePeer = (size: BoatSize): void => {
@@ -93,12 +89,16 @@ const besidePeer = (size: BoatSize): void => {
     plain.push(peerAnswer(problem, 'plain', peerS).ms);
     strong.push(peerAnswer(problem, 'strong', peerS).ms);
   }
-  const times = (peer: readonly number[]): string =>
-    `${at(peer, 0.5).toFixed(0)} ms = ${(at(peer, 0.5) / at(ours, 0.5)).toFixed(0)} times`;
-  console.log(
-    `${size.devices} devices on ${size.places} places without volts, median of ${peerBoats}: ${at(ours, 0.5).toFixed(1)} ms; ` +
-      `integer programme, plain ${times(plain)}, strong ${times(strong)} (at most ${peerS} s each)`,
-  );
+  tell({
+    what: `${size.devices} devices on ${size.places} places without volts, median`,
+    value: at(ours, 0.5),
+    unit: 'ms',
+    beside: [
+      { name: 'HiGHS, plain model', value: at(plain, 0.5) },
+      { name: 'HiGHS, strong model', value: at(strong, 0.5) },
+    ],
+    note: `median of ${peerBoats}, the solver at most ${peerS} s each`,
+  });
 };
 
 const secondOpinions = (size: BoatSize): void => {
@@ -111,18 +111,35 @@ const secondOpinions = (size: BoatSize): void => {
     else if (peer.status === 'Infeasible' ? layout?.status === 'infeasible' : layout?.cost === peer.cost) same += 1;
     else console.log(`seed ${seed}: ${layout?.status} at ${layout?.cost}, the peer ${peer.status} at ${peer.cost}`);
   }
-  console.log(`second opinion on ${opinions} boats of ${size.places} places: ${same} the same, ${late} not in time`);
+  tell({
+    what: `second opinion by HiGHS on boats of ${size.places} places: the same cost`,
+    value: same,
+    unit: 'boats',
+    limit: opinions - late,
+    more: true,
+    note: `of ${opinions}, ${late} not in time`,
+  });
 };
 
 for (const name of ['gannet', 'sandpiper', 'bonxie']) {
   const text = readFileSync(new URL(`../examples/${name}/${name}.boat.json`, import.meta.url), 'utf8');
   for (const problem of layoutProblems(readBoat(text))) {
     const { ms, layout } = answer(problem);
-    row(`${name}, ${problem.bus}: ${layout?.status}`, ms, name === 'bonxie' ? 5000 : 300);
+    tell({
+      what: `${name}, ${problem.bus}: ${layout?.status}`,
+      value: ms,
+      unit: 'ms',
+      limit: name === 'bonxie' ? 5000 : 300,
+    });
   }
 }
-ofSize({ places: 35, devices: 25 }, 300);
-ofSize({ places: 60, devices: 40 }, 2000);
-console.log(`memory of the process: ${(process.memoryUsage.rss() / 1e6).toFixed(0)} MB of 300 MB`);
+ofSize({ places: 35, devices: 25 }, { limit: 300, stretch: 100 });
+ofSize({ places: 60, devices: 40 }, { limit: 2000, stretch: 300 });
+tell({
+  what: 'memory of the process after all of these',
+  value: process.memoryUsage.rss() / 1e6,
+  unit: 'MB',
+  limit: 300,
+});
 besidePeer({ places: 35, devices: 25 });
 secondOpinions({ places: 16, devices: 10 });

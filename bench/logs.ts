@@ -11,10 +11,13 @@ import { startSurvey } from '../src/core/proof/survey/survey.ts';
 import type { RecordedFrame } from '../tests/recordings/invented-bus.ts';
 import { recordBus } from '../tests/recordings/invented-bus.ts';
 import { candumpBytes, csvBytes, garbage, pcapBytes, pcapngBytes } from '../tests/recordings/write-recording.ts';
+import { tell } from './figure.ts';
 
 const lineCount = 500_000;
 const sampleLines = 20_000;
-const targetPerS = 2_000_000;
+const targetPerS = 2;
+const stretchPerS = 4;
+const grownMb = 20;
 const runs = 5;
 
 type Writer = (frames: readonly RecordedFrame[]) => Uint8Array;
@@ -91,8 +94,7 @@ const perWallS = (count: number, run: () => void): number => {
   return (count * 1000) / median(times);
 };
 
-const line = (what: string, speed: number, beside: string): string =>
-  `${what.padEnd(34)}${(speed / 1e6).toFixed(2).padStart(8)} million/s   ${beside}`;
+const million = (perSecond: number): number => perSecond / 1e6;
 
 const decodeSample = (sample: readonly string[]): void => {
   const parser = new FromPgn();
@@ -127,24 +129,40 @@ try {
       ),
     );
     speeds.set(what, speed);
-    const besides = what === 'candump text' ? `, ${(speed / targetPerS).toFixed(1)} x the target of 2 million` : '';
-    console.log(line(`${what}: read`, speed, `${((mb * speed) / lineCount).toFixed(0)} MB/s of file${besides}`));
+    tell({
+      what: `${what}: read`,
+      value: million(speed),
+      unit: 'million/s',
+      more: true,
+      ...(what === 'candump text' ? { limit: targetPerS, stretch: stretchPerS } : {}),
+      note: `${((mb * speed) / lineCount).toFixed(0)} MB/s of file`,
+    });
   }
   const path = pathOf('candump text');
   const reader = speeds.get('candump text') ?? 0;
+  globalThis.gc?.();
   const heapBefore = process.memoryUsage().heapUsed;
   const survey = perS(lineCount, () => readThrough(path, startLineReader(startSurvey())));
+  globalThis.gc?.();
   const heapGrownMb = (process.memoryUsage().heapUsed - heapBefore) / 1e6;
   const words = perWallS(lineCount, () => void spawnSync('wc', ['-l', path]));
   const sample = new TextDecoder().decode(candumpBytes(minute)).split('\n').filter(Boolean);
   const decoded = Array.from({ length: sampleLines }, (_unused, at) => sample[at % sample.length] ?? '');
   const peer = perS(sampleLines, () => decodeSample(decoded));
-  console.log(
-    line('candump text: full survey', survey, `${(survey / targetPerS).toFixed(1)} x the target of 2 million`),
-  );
-  console.log(line('wc -l on the same file', words, `the reader takes ${(words / reader).toFixed(1)} x its time`));
-  console.log(line('@canboat/canboatjs, sample', peer, `the survey takes 1/${(survey / peer).toFixed(0)} of its time`));
-  console.log(`heap grown over ${runs} surveys: ${heapGrownMb.toFixed(1)} MB`);
+  tell({
+    what: 'candump text: read and surveyed in full',
+    value: million(survey),
+    unit: 'million/s',
+    more: true,
+    limit: targetPerS,
+    stretch: stretchPerS,
+    beside: [
+      { name: 'wc -l on the same file', value: million(words) },
+      { name: '@canboat/canboatjs, decoding a sample', value: million(peer) },
+    ],
+    note: `a second of one core, median of ${runs} runs over ${lineCount} lines; read alone ${million(reader).toFixed(2)}`,
+  });
+  tell({ what: `heap grown over ${runs} surveys`, value: heapGrownMb, unit: 'MB', limit: grownMb });
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }

@@ -8,6 +8,7 @@ import { readBoat } from '../src/core/boat/read-boat.ts';
 import { writeBoat } from '../src/core/boat/write-boat.ts';
 import { boatFromPattern } from '../src/core/starting/boat-from-pattern.ts';
 import { boatPatterns as patterns } from '../src/core/starting/patterns/index.ts';
+import { tell } from './figure.ts';
 
 /**
  * Many boats checked by the built command, from a cold start: boats a second in as many threads as there are cores beside
@@ -84,13 +85,15 @@ try {
   const alone = await checked(few, 1);
   const [rate, rateAlone] = [count / together.seconds, countAlone / alone.seconds];
   if (together.boats !== count || alone.boats !== countAlone) throw new Error('Not every boat was checked.');
-  console.log(
-    `${count} boats, ${threads} threads: ${rate.toFixed(2)} boats/s, ${Math.round(together.megabytes)} MB at most`,
-  );
-  console.log(
-    `${countAlone} of them, one thread: ${rateAlone.toFixed(2)} boats/s, ${Math.round(alone.megabytes)} MB at most`,
-  );
-  console.log(`${(rate / rateAlone).toFixed(2)} times one thread`);
+  const mb = (of: { readonly megabytes: number }): string => `${Math.round(of.megabytes)} MB at most`;
+  tell({
+    what: `${count} boats checked from a cold start, ${threads} threads`,
+    value: rate,
+    unit: 'boats/s',
+    more: true,
+    beside: [{ name: `one thread on ${countAlone} of them`, value: rateAlone }],
+    note: `${mb(together)}, one thread ${mb(alone)}`,
+  });
 } finally {
   rmSync(folder, { recursive: true });
 }

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { chromium } from 'playwright-core';
 import { findBrowser } from '../tools/browser.mjs';
 import { serveBoats } from '../tools/serve-examples.ts';
+import { tell } from './figure.ts';
 import { largeBoat } from './large-boat.ts';
 
 /** Frames while a hand drags the sheet of a made-up boat of 500 devices, beside the 16.7 ms of a screen. Run after a build. */
@@ -78,11 +79,7 @@ await browser.close();
 stop();
 rmSync(folder, { recursive: true });
 const at = (share: number): number => times[Math.floor((times.length - 1) * share)] ?? 0;
-const row = (what: string, ms: number): void =>
-  console.log(
-    `${what.padEnd(34)} ${ms.toFixed(1).padStart(7)} ms   ${(ms / limitMs).toFixed(2)} of ${limitMs.toFixed(1)} ms`,
-  );
-console.log(`${devices} devices, ${elements} elements; ${times.length} frames reached the screen of ${frames} drags`);
-row('time of a frame, median', at(0.5));
-row('time of a frame, p95', at(0.95));
-row('time of a frame, slowest', at(1));
+const note = `${elements} elements; ${times.length} frames reached the screen of ${frames} drags`;
+tell({ what: `${devices} devices dragged: time of a frame, median`, value: at(0.5), unit: 'ms', limit: limitMs, note });
+tell({ what: 'the same, p95', value: at(0.95), unit: 'ms', limit: limitMs });
+tell({ what: 'the same, slowest', value: at(1), unit: 'ms', limit: limitMs });

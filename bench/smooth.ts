@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { chromium, type Page } from 'playwright-core';
 import { findBrowser } from '../tools/browser.mjs';
 import { serveBoats } from '../tools/serve-examples.ts';
+import { tell } from './figure.ts';
 import { largeBoat } from './large-boat.ts';
 
 /**
@@ -169,9 +170,13 @@ for (const what of ['panned', 'zoomed', 'place dragged', 'edit planned'] as cons
     ['worst', 1],
   ] as const) {
     const [large, small] = [at(one.frames, share), at(other.frames, share)];
-    console.log(
-      `${what.padEnd(14)} ${name.padEnd(7)} ${ms(large)}, Gannet ${ms(small)}: ${(large / small).toFixed(1)} times`,
-    );
+    tell({
+      what: `${units} units, ${what}: time of a frame, ${name}`,
+      value: large,
+      unit: 'ms',
+      ...(share < 1 ? { limit: frameMs } : {}),
+      beside: [{ name: 'Gannet', value: small }],
+    });
   }
   const longest = (of: Watched): string => `${of.long.length}, the longest ${ms(Math.max(0, ...of.long))}`;
   console.log(`${what.padEnd(14)} tasks over 50 ms: ${longest(one)}; Gannet ${longest(other)}`);
@@ -180,9 +185,7 @@ for (const [name, of, limitMs] of [
   ['first plan', 'firstMs', 250],
   ['whole plan', 'wholeMs', 400],
 ] as const) {
-  const [large, small] = [medianOf(many.times, of), medianOf(gannet.times, of)];
-  const share = `${(small / limitMs).toFixed(2)} of ${limitMs} ms`;
-  console.log(
-    `from a press to the ${name}, median: ${ms(large)}, Gannet ${ms(small)} (${share}): ${(large / small).toFixed(1)} times`,
-  );
+  const beside = [{ name: `${units} units`, value: medianOf(many.times, of) }];
+  const value = medianOf(gannet.times, of);
+  tell({ what: `Gannet: from a press to the ${name}, median`, value, unit: 'ms', limit: limitMs, beside });
 }

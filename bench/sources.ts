@@ -7,6 +7,7 @@ import { plan } from '../src/core/plan.ts';
 import { arrivals } from '../src/core/readings/arrivals.ts';
 import { refitOf } from '../src/core/readings/refit.ts';
 import { planSources } from '../src/core/sources/plan-sources.ts';
+import { tell } from './figure.ts';
 import { medianMs } from './median-ms.ts';
 
 /** The source plan and the table of settings of the largest demo boat, beside following its readings and beside a limit. */
@@ -22,8 +23,11 @@ const reaches = refit.reachesIn(phase);
 
 const peer = medianMs(() => void arrivals(refit, phase));
 const own = medianMs(() => void planSources({ reaches, joins, lines, shields: isolation.shields }));
-console.log(`${boat.kit.length} units, ${boat.needs.length} needs`);
-console.log(`what arrives where                       ${peer.toFixed(1).padStart(6)} ms`);
-console.log(
-  `sources, numbers, settings, pairs        ${own.toFixed(1).padStart(6)} ms   ${(own / limitMs).toFixed(2)} of ${limitMs} ms`,
-);
+tell({
+  what: 'sources, numbers, settings, pairs of Bonxie, median',
+  value: own,
+  unit: 'ms',
+  limit: limitMs,
+  beside: [{ name: 'what arrives where', value: peer }],
+  note: `${boat.kit.length} units, ${boat.needs.length} needs`,
+});

@@ -6,6 +6,7 @@ import { joinsOf } from '../src/core/joins/joins-of.ts';
 import { planTraffic } from '../src/core/plan-traffic.ts';
 import { arrivals } from '../src/core/readings/arrivals.ts';
 import { refitOf } from '../src/core/readings/refit.ts';
+import { tell } from './figure.ts';
 import { medianMs } from './median-ms.ts';
 
 /** The traffic of the largest demo boat, beside following its readings and beside a limit. */
@@ -26,8 +27,11 @@ const peer = medianMs(
 const own = medianMs(() => void planTraffic({ index, joins }));
 const { buses, lines } = planTraffic({ index, joins }).traffic;
 const messages = buses.flatMap(({ senders }) => senders.flatMap((sender) => sender.messages)).length;
-console.log(`${boat.kit.length} units, ${messages} messages on ${buses.length} buses, ${lines.length} lines`);
-console.log(`what arrives where                       ${peer.toFixed(1).padStart(6)} ms`);
-console.log(
-  `traffic: loads, waits, bursts, lines     ${own.toFixed(1).padStart(6)} ms   ${(own / limitMs).toFixed(2)} of ${limitMs} ms`,
-);
+tell({
+  what: 'traffic of Bonxie: loads, waits, bursts, lines, median',
+  value: own,
+  unit: 'ms',
+  limit: limitMs,
+  beside: [{ name: 'what arrives where', value: peer }],
+  note: `${boat.kit.length} units, ${messages} messages on ${buses.length} buses, ${lines.length} lines`,
+});

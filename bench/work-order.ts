@@ -17,6 +17,8 @@ import { drawOf } from '../src/core/work/order/some-work.test-helper.ts';
 import { lpWeights, workLp } from '../src/core/work/order/work-lp.test-helper.ts';
 import { workProblem } from '../src/core/work/order/work-problem.ts';
 import { fullOrderWork } from '../src/core/work/search-work.ts';
+import { tell } from './figure.ts';
+import { ownMs } from './own-ms.ts';
 
 /**
  * The order of the work of refits, of the demo boats and drawn by lot, and beside it, in the same run, what one job after another
@@ -30,20 +32,22 @@ const said = (cost: WorkCost | undefined): string =>
 
 /** Time and cost of the whole work, of its first answer, and of a quick one. */
 const measure = (name: string, problem: WorkProblem): WorkAnswer | undefined => {
-  let started = performance.now();
+  let started = ownMs();
   const quick = quickAnswer(problem);
-  const quickMs = performance.now() - started;
-  started = performance.now();
+  const quickMs = ownMs() - started;
+  started = ownMs();
   let last: WorkAnswer | undefined;
   for (const answer of solveWork(problem, fullOrderWork)) last = answer;
-  const ms = performance.now() - started;
+  const ms = ownMs() - started;
   const broken = last === undefined ? [] : checkWorkAnswer(problem, last).broken;
   if (broken.length > 0) throw new Error(`The checker refuses an order: ${broken.join(' ')}`);
-  console.log(
-    `${name} (${problem.jobs.length} jobs): quick ${quickMs.toFixed(0)} ms ${said(quick?.cost)}; whole ${ms.toFixed(0)} ms = ` +
-      `${(ms / 5000).toFixed(2)} of 5000 ms, ${last?.status} ${said(last?.cost)}, bound ${said(last?.bound)}; ` +
-      `one after another ${said(plainOrder(problem))}`,
-  );
+  tell({
+    what: `${name}: the order of ${problem.jobs.length} jobs, to the proof or the end of the work`,
+    value: ms,
+    unit: 'ms',
+    limit: 5000,
+    note: `${last?.status} ${said(last?.cost)}, bound ${said(last?.bound)}; quick in ${quickMs.toFixed(0)} ms ${said(quick?.cost)}; one after another ${said(plainOrder(problem))}`,
+  });
   return last;
 };
 
@@ -68,14 +72,19 @@ for (const units of [9, 20, 50]) {
 const highs = await loadHighs();
 for (let seed = 0; seed < refits; seed += 1) {
   const problem = refitWork(drawOf(seed), { units: 1, days: 14, hands: 2 });
+  const started = ownMs();
   const ours = measure(`refit of 1 unit, ${seed}`, problem);
+  const oursMs = ownMs() - started;
   const lp = workLp(problem);
-  const started = performance.now();
+  const peerStarted = ownMs();
   const peer = lp === 'none' ? undefined : highs.solve(lp, { mip_rel_gap: 0, time_limit: peerS, output_flag: false });
-  const ms = performance.now() - started;
   const { dark = 0, lastDay = 0, ascents = 0 } = ours?.cost ?? {};
   const cost = dark * lpWeights.dark + lastDay * lpWeights.day + ascents;
-  console.log(
-    `  integer programme on the same work: ${ms.toFixed(0)} ms, ${peer?.Status} ${peer?.ObjectiveValue.toFixed(0)}; ours ${cost}`,
-  );
+  tell({
+    what: `refit of 1 unit, ${seed}: quick and whole`,
+    value: oursMs,
+    unit: 'ms',
+    beside: [{ name: 'HiGHS on the same work', value: ownMs() - peerStarted }],
+    note: `cost ${cost}, the solver ${peer?.Status} ${peer?.ObjectiveValue.toFixed(0)}`,
+  });
 }

@@ -3,7 +3,7 @@ import type { Layout, LayoutMap, Problem } from '../../core/backbone/problem.ts'
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import type { SearchWords } from '../../papers/lists/search-words.ts';
-import { type RunTask, runPlan } from './run-plan.ts';
+import { layoutsKept, type RunTask, runPlan } from './run-plan.ts';
 
 // The run hands boat, problem and plan on without looking inside, so plain named objects stand for them.
 const boat = { name: 'Boat', buses: [] } as unknown as Boat;
@@ -91,6 +91,17 @@ test('a layout cut short by the clock is marked as stopped, and not kept for ano
   const known = new Map<string, Layout>();
   expect((await run({ msPerLook: 600, known })).at(-1)).toEqual(['120 stopped', true]);
   expect(known.size).toBe(0);
+});
+
+test('layouts of a long day of edits are let go, those unused for longest first', async () => {
+  const known = new Map<string, Layout>();
+  const first = { hash: 'edit 0', bus: 'nav' } as unknown as Problem;
+  for (let edit = 0; edit <= 2 * layoutsKept; edit += 1) {
+    const another = { hash: `edit ${edit}`, bus: 'nav' } as unknown as Problem;
+    await run({ known, engine: { layoutProblems: () => [first, another] } });
+    expect(known.size).toBeLessThanOrEqual(layoutsKept);
+  }
+  expect([known.has('edit 0'), known.has('edit 1'), known.has(`edit ${2 * layoutsKept}`)]).toEqual([true, false, true]);
 });
 
 test('a search that is stopped settles with the layout it has, which is not kept for another time', async () => {

@@ -63,6 +63,28 @@ const readableMs = 250;
  */
 const soonMs = 250;
 
+/** Layouts kept from run to run: more than any boat has buses, so that steps back find theirs, and a day of edits fills no memory. */
+export const layoutsKept = 200;
+
+/** Layouts known of these problems; they count as used last. */
+const recalled = (known: Map<string, Layout>, problems: readonly Problem[]): Layout[] =>
+  problems.flatMap(({ hash }) => {
+    const layout = known.get(hash);
+    if (layout === undefined) return [];
+    known.delete(hash);
+    known.set(hash, layout);
+    return [layout];
+  });
+
+/** Keeps one layout more, the longest unused going first. */
+const keepLayout = (known: Map<string, Layout>, hash: string, layout: Layout): void => {
+  known.set(hash, layout);
+  for (const oldest of known.keys()) {
+    if (known.size <= layoutsKept) break;
+    known.delete(oldest);
+  }
+};
+
 interface Solving {
   readonly deadlineMs: number;
   readonly breathe: () => Promise<void>;
@@ -112,7 +134,7 @@ export const runPlan = async (task: RunTask): Promise<void> => {
   const asked = engine.layoutProblems(boat);
   const problems = asked instanceof Promise ? await asked : asked;
   if (hooks.isCancelled()) return;
-  const layouts = new Map(problems.flatMap(({ hash }) => known.get(hash) ?? []).map((one) => [one.problem, one]));
+  const layouts = new Map(recalled(known, problems).map((one) => [one.problem, one]));
   const open = problems.filter(({ hash }) => !layouts.has(hash));
   const showFirst = firstPlanShown(task, startMs, layouts);
   const breathe = async (): Promise<void> => {
@@ -130,7 +152,7 @@ export const runPlan = async (task: RunTask): Promise<void> => {
     if (hooks.isCancelled()) return;
     if (layout === undefined) continue;
     layouts.set(problem.hash, layout);
-    if (layout.status !== 'stopped') known.set(problem.hash, layout);
+    if (layout.status !== 'stopped') keepLayout(known, problem.hash, layout);
   }
   showFirst();
   if (engine.nearPlan !== undefined) {
