@@ -85,7 +85,7 @@ const laid = (boat: Boat): { layouts: ReadonlyMap<string, Layout>; firstMs: numb
         return done !== true;
       };
       firstMs += workMs(() => void keep(search.next()));
-      for (let isOn = true; isOn; ) isOn = keep(search.next());
+      while (keep(search.next()));
     }
   });
   return { layouts, firstMs, lastMs };

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, barriers, keepPicture, openBoat, windows } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, barriers, keepPicture, openAnother, windows } from './app-under-test.ts';
 import { faintWords } from './looked-at.ts';
 
 let app: AppUnderTest;
@@ -17,8 +17,7 @@ const litLines = (page: Page): Promise<string[]> =>
     .evaluateAll((all) => all.flatMap((one) => one.getAttribute('data-about')?.split(' ') ?? []));
 
 test('a balloon picked by keyboard opens the card of its unit, and Escape gives the keyboard back', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page);
+  const page = await openAnother(app, { window: 'laptop', light: 'day' });
   await page.locator('.balloon[data-about~="conv-pilot"]').first().focus();
   await page.keyboard.press('Enter');
   const card = page.getByRole('region', { name: /two-way converter/ });
@@ -38,8 +37,7 @@ test('a balloon picked by keyboard opens the card of its unit, and Escape gives 
 });
 
 test('a unit picked in the list opens its card as well, one that goes ashore among them', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page);
+  const page = await openAnother(app, { window: 'laptop', light: 'day' });
   await page.getByRole('button', { name: 'show as a list' }).click();
   await page.locator('tr', { hasText: 'goes ashore' }).locator('.unit-button').first().click();
   expect(await page.locator('.card').textContent()).toContain('goes ashore');
@@ -47,8 +45,7 @@ test('a unit picked in the list opens its card as well, one that goes ashore amo
 });
 
 test('a reading picked among the needs shows its way hop by hop and lights it on the drawing', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'night' });
-  await openBoat(app, page, 'gannet/needs');
+  const page = await openAnother(app, { window: 'laptop', light: 'night' }, 'gannet/needs');
   expect(await litLines(page)).toEqual([]);
   await page.locator('.margin .row-button', { hasText: 'rudder angle' }).first().press('Enter');
   const card = page.getByRole('region', { name: 'rudder angle' });
@@ -75,8 +72,7 @@ test('a reading picked among the needs shows its way hop by hop and lights it on
 });
 
 test('a reading that does not arrive says why in its card, with the cures as links', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page, 'wreck/needs');
+  const page = await openAnother(app, { window: 'laptop', light: 'day' }, 'wreck/needs');
   await page.locator('.margin .row-button', { hasText: 'air pressure' }).first().click();
   const gap = page.locator('.card .gap');
   expect(await gap.textContent()).toContain('Nothing aboard sends air pressure');
@@ -85,8 +81,7 @@ test('a reading that does not arrive says why in its card, with the cures as lin
 });
 
 test('a trade word is explained in place by the keyboard, and Escape shuts the explanation only', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page);
+  const page = await openAnother(app, { window: 'laptop', light: 'day' });
   await page.locator('.balloon[data-about~="conv-pilot"]').first().focus();
   await page.keyboard.press('Enter');
   const word = page.locator('.card .term', { hasText: 'LEN' });
@@ -103,8 +98,7 @@ test('a trade word is explained in place by the keyboard, and Escape shuts the e
 });
 
 test('the words on the drawing are explained under it, and all words at the end of the margin', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page);
+  const page = await openAnother(app, { window: 'laptop', light: 'day' });
   await page.getByRole('button', { name: 'words on the drawing' }).click();
   const words = await page.getByRole('region', { name: 'Words on the drawing' }).textContent();
   for (const word of ['trunk', 'tee', 'coax', 'converter', 'AIS']) expect(words).toContain(word);
@@ -114,8 +108,7 @@ test('the words on the drawing are explained under it, and all words at the end 
 });
 
 test('on a phone a tapped reading brings its card into the window', async () => {
-  const page = await app.newPage({ window: 'phone', light: 'night' });
-  await openBoat(app, page, 'sandpiper/needs');
+  const page = await openAnother(app, { window: 'phone', light: 'night' }, 'sandpiper/needs');
   await page.locator('.margin .row-button', { hasText: 'apparent wind' }).first().tap();
   const box = await page.locator('.card h2').boundingBox();
   expect(box?.y).toBeGreaterThanOrEqual(0);
@@ -124,8 +117,7 @@ test('on a phone a tapped reading brings its card into the window', async () => 
 });
 
 test('the power step draws the feeds and lists them, the buy step lists the order', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page, 'gannet/power');
+  const page = await openAnother(app, { window: 'laptop', light: 'day' }, 'gannet/power');
   expect(await page.locator('.waypoint.here').textContent()).toMatch(/^Power11 feeds, 10\.\d\d V at the worst plug/);
   expect(await page.locator('.sheet-svg text', { hasText: 'DC feed' }).count()).toBe(1);
   await page.locator('.margin .row-button', { hasText: /24-inch.* at its end/ }).focus();
@@ -143,9 +135,8 @@ const wishes = (['laptop', 'phone'] as const).flatMap((window) =>
 test.each(wishes)(
   'cards and explanations on a $window by $light have no barrier that axe knows and nothing past the edge',
   async (wish) => {
-    const page = await app.newPage(wish);
+    const page = await openAnother(app, wish, 'gannet/needs');
     const look = wish.light === 'day' ? barriers : faintWords;
-    await openBoat(app, page, 'gannet/needs');
     await page.locator('.margin .row-button', { hasText: 'water temperature' }).first().click();
     await page.locator('.card .term').first().click();
     expect(await page.locator('.card .meaning').count()).toBe(1);

@@ -5,7 +5,7 @@ import {
   appUnderTest,
   barriers,
   keepPicture,
-  openBoat,
+  openAnother,
   type PageWish,
   settled,
 } from './app-under-test.ts';
@@ -26,8 +26,7 @@ const seen = (page: Page): Promise<string> =>
 
 /** Opens Gannet and picks the unit that says where she is. */
 const pickedGnss = async (wish: PageWish): Promise<Page> => {
-  const page = await app.newPage(wish);
-  await openBoat(app, page);
+  const page = await openAnother(app, wish);
   await page.locator('.balloon[data-about~="gnss"]').first().press('Enter');
   await page.locator('.picked').waitFor();
   return page;
@@ -77,8 +76,7 @@ test('a missing reading is followed from its note to a cure, and back by undo', 
 });
 
 test('advice is accepted with a reason, which stays with the boat, and is opened again', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page);
+  const page = await openAnother(app, { window: 'laptop', light: 'day' });
   await settled(page);
   const note = page.locator('.note.doubt').first();
   const title = (await note.locator('h3 button').textContent()) ?? '';
@@ -131,8 +129,7 @@ test.each(['laptop', 'phone'] as const)('an edited boat on a %s has no barrier t
 });
 
 test('at the step of buying, what is ordered is marked as such, and stays so by the name of its item', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page, 'sandpiper/buy');
+  const page = await openAnother(app, { window: 'laptop', light: 'day' }, 'sandpiper/buy');
   const row = page.locator('.margin .row:has(.order-button)', { hasText: 'AIS class B' }).first();
   await row.getByRole('button', { name: 'ordered', exact: true }).click();
   await page.waitForFunction(() => document.querySelector('.edit-says')?.textContent?.includes(': ordered.') === true);

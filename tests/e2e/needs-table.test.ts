@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, keepPicture, openBoat, type PageWish } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, keepPicture, openAnother, type PageWish } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -9,8 +9,7 @@ beforeAll(async () => {
 afterAll(() => app.close());
 
 const opened = async (wish: PageWish): Promise<Page> => {
-  const page = await app.newPage(wish);
-  await openBoat(app, page);
+  const page = await openAnother(app, wish);
   await page.locator('.course a', { hasText: 'Needs' }).click();
   await page.getByRole('button', { name: 'table of needs' }).click();
   await page.locator('.needs-table').waitFor();

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, barriers, contrasts, keepPicture, openBoat } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, barriers, contrasts, keepPicture, openAnother } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -9,8 +9,7 @@ beforeAll(async () => {
 afterAll(() => app.close());
 
 const openPower = async (window: 'laptop' | 'phone', light: 'day' | 'night'): Promise<Page> => {
-  const page = await app.newPage({ window, light });
-  await openBoat(app, page, 'gannet/power');
+  const page = await openAnother(app, { window, light }, 'gannet/power');
   await page.locator('.cautions').first().waitFor();
   return page;
 };

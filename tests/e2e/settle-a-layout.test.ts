@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, barriers, keepPicture, openBoat } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, barriers, keepPicture, openAnother } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -15,8 +15,7 @@ const saysOf = (page: Page, words: RegExp): Promise<unknown> =>
   );
 
 test('the next best layout is taken because it is cheaper in pieces, and let go again', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page);
+  const page = await openAnother(app, { window: 'laptop', light: 'day' });
   const choices = page.locator('.backbone-choices');
   await choices.waitFor();
   expect(await choices.textContent()).toContain('Cheapest by the prices and hours entered, proven.');
@@ -33,8 +32,7 @@ test('the next best layout is taken because it is cheaper in pieces, and let go 
 });
 
 test('the card of a unit says why its tee is where it is, and moves it', async () => {
-  const page = await app.newPage({ window: 'phone', light: 'night' });
-  await openBoat(app, page);
+  const page = await openAnother(app, { window: 'phone', light: 'night' });
   await page.locator('.balloon[data-about~="gnss"]').first().press('Enter');
   const part = page.locator('.card-part', { hasText: 'Why its tee is here' });
   await part.getByText('it would be').first().waitFor();
@@ -62,8 +60,7 @@ const markOf = (page: Page, id: string): Promise<{ x: number; y: number }> =>
   }, id);
 
 test('a tee dragged along the trunk says what it would cost, and settles where it is let go; Escape leaves it', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page);
+  const page = await openAnother(app, { window: 'laptop', light: 'day' });
   await page.locator('.drag-says').waitFor({ state: 'attached' });
   await page.locator('.backbone-choices').waitFor();
   const [from, to] = [await markOf(page, 'gnss.n2k'), await markOf(page, 'vhf-1.n2k')];
@@ -88,8 +85,7 @@ test('a tee dragged along the trunk says what it would cost, and settles where i
 });
 
 test('a line is led another way with a press, and back by undo', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page);
+  const page = await openAnother(app, { window: 'laptop', light: 'day' });
   const routes = page.locator('.block', { hasText: 'Routes of the other lines' });
   await routes.locator('.route-acts').first().waitFor();
   const row = routes.locator('.row', { has: page.getByRole('button', { name: /^lead it by/ }) }).first();

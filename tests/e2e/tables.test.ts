@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, barriers, keepPicture, openBoat } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, barriers, keepPicture, openAnother } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -9,11 +9,7 @@ beforeAll(async () => {
 afterAll(() => app.close());
 
 const opened = async (step: string, table: string, light: 'day' | 'night' = 'day'): Promise<Page> => {
-  const page = await app.newPage({ window: 'laptop', light });
-  await openBoat(app, page);
-  await page.evaluate((to) => {
-    window.location.hash = `#/boat/gannet/${to}`;
-  }, step);
+  const page = await openAnother(app, { window: 'laptop', light }, `gannet/${step}`);
   await page.getByRole('button', { name: table }).click();
   await page.locator('.grid-table').waitFor();
   return page;
