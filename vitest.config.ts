@@ -8,6 +8,7 @@ const longest = [
   'tests/order-survives-the-tape.test.ts',
   'src/papers/sheet/boat-sheet.test.ts',
   'tests/nets.test.ts',
+  'tests/package.test.ts',
   'tests/binder.test.ts',
   'src/core/backbone/solve-layout.test.ts',
   'tests/direct-current.test.ts',

@@ -45,6 +45,7 @@ const coreRooms = [
 /** What each room outside core may import, besides itself. */
 const outerRooms: Readonly<Record<string, readonly string[]>> = {
   papers: ['core'],
+  library: ['core'],
   node: ['core', 'papers'],
   live: ['core', 'node'],
   server: ['core', 'papers', 'node', 'live'],
@@ -97,7 +98,7 @@ const coreArrow = ({ from, to, typeOnly }: { from: string[]; to: string[]; typeO
 };
 
 const libraryFault = (room: string, specifier: string): string | undefined => {
-  if (room !== 'core' && room !== 'papers') return undefined;
+  if (!['core', 'papers', 'library'].includes(room)) return undefined;
   return pureLibraries.includes(specifier) ? undefined : `${room} is pure and may not use ${specifier}`;
 };
 
@@ -144,6 +145,7 @@ describe('the arrows between the rooms', () => {
     ['a lower room that uses a higher one', 'core/boat/x.ts', "import { a } from '../rules/rule.ts';"],
     ['a fact that uses the boat’s code', 'core/facts/x.ts', "import { a } from '../boat/measure.ts';"],
     ['a room that calls the pipeline', 'core/rules/x.ts', "import { plan } from '../plan.ts';"],
+    ['the library for other programs that reads files', 'library/x.ts', "import { a } from 'node:fs';"],
     ['papers that touch the disk', 'papers/x.ts', "export { a } from '../node/files/save-boat.ts';"],
     ['the app that uses the server', 'web/x.tsx', "const a = await import('../server/serve.ts');"],
     ['a source of a live bus that draws', 'live/x.ts', "import '../papers/drawing/shapes.ts';"],

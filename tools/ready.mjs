@@ -17,6 +17,9 @@ const builtFrom = [
   'vite.config.ts',
   'vite.phone.config.ts',
   'vite.cli.config.ts',
+  'vite.library.config.ts',
+  'tsconfig.library.json',
+  'tools/library-types.mjs',
 ];
 
 const lockHash = () =>

@@ -1,7 +1,7 @@
 import type { Figure } from './figure.ts';
 import type { SourceKey } from './sources.ts';
 
-interface DockTest {
+export interface DockTest {
   readonly n: number;
   readonly power: 'off' | 'on';
   readonly measure: string;

@@ -1,8 +1,5 @@
 import { parentPort } from 'node:worker_threads';
-import { fullWork } from '../../core/backbone/full-work.ts';
-import { layoutProblems } from '../../core/backbone/layout-problems.ts';
-import type { Layout } from '../../core/backbone/problem.ts';
-import { solveLayout } from '../../core/backbone/solve-layout.ts';
+import { solvedLayouts } from '../../core/backbone/solved-layouts.ts';
 import { indexBoat } from '../../core/boat/boat-index.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { readBoat } from '../../core/boat/read-boat.ts';
@@ -21,14 +18,6 @@ import type { SheetAsked } from './sheet-asked.ts';
 /** The sheet of that boat as JSON, or why there is none. */
 export type SheetAnswer = { readonly sheet: string } | { readonly refusal: Answer };
 
-/** The layouts the app and the terminal come to as well. */
-const layoutsOf = (boat: Boat): ReadonlyMap<string, Layout> => {
-  const layouts = new Map<string, Layout>();
-  for (const problem of layoutProblems(boat))
-    for (const layout of solveLayout(problem, fullWork)) layouts.set(problem.hash, layout);
-  return layouts;
-};
-
 /** The order the app and the terminal come to as well, where what is done stays and the rest goes on from today. */
 const workOf = (boat: Boat, planned: Plan, state: WorkState): PlanWork | undefined => {
   let found = planned.work;
@@ -44,7 +33,7 @@ let last: { readonly text: string; readonly boat: Boat; readonly planned: Plan }
 const plannedOf = (text: string): { readonly boat: Boat; readonly planned: Plan } => {
   if (last?.text === text) return last;
   const boat = readBoat(text);
-  last = { text, boat, planned: plan(boat, layoutsOf(boat)) };
+  last = { text, boat, planned: plan(boat, solvedLayouts(boat)) };
   return last;
 };
 

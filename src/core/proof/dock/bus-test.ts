@@ -1,8 +1,8 @@
-import { dockTests } from '../../facts/dock-tests.ts';
+import { type DockTest, dockTests } from '../../facts/dock-tests.ts';
 import type { BusEntry } from '../../plan-shape.ts';
 import type { TestEntry, TestKind, TestSpot, TestWindow } from '../../tests-shape.ts';
 
-const byTurn = (n: number): (typeof dockTests)[number] => {
+const byTurn = (n: number): DockTest => {
   const found = dockTests.find((test) => test.n === n);
   if (found === undefined) throw new Error(`There is no test ${n} at the dock.`);
   return found;
