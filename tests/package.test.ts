@@ -154,6 +154,15 @@ test('the installed program makes a boat, checks her and writes her papers', pat
   );
 });
 
+test('without the library that reads serial ports a sentence says what to install, and all else works', () => {
+  expect(existsSync(join(folder, 'node_modules/serialport'))).toBe(false);
+  const { status, stdout, stderr } = fairlead('listen', example('sandpiper'), '--serial', '/dev/ttyUSB0');
+  expect([status, stdout]).toEqual([2, '']);
+  expect(stderr).toMatch(
+    /^The library that reads serial ports is not installed here\. .*npm install serialport@\S+\n$/,
+  );
+});
+
 const manyBoats = 16;
 
 /** A folder of boats that are quickly checked. */

@@ -21,12 +21,13 @@ const isThere = (command) => spawnSync('which', [command], { stdio: 'ignore' }).
 const hasModule = (module) =>
   spawnSync('/usr/bin/python3', ['-c', `import ${module}`], { stdio: 'ignore' }).status === 0;
 
-/** Programs that do part of our work by other means, or read what we write; a test that asks one is skipped where it is not there. */
+/** Programs that do part of our work by other means, read what we write, or stand in for a cable; a test that asks one is skipped where it is not there. */
 const secondOpinions = [
   { asked: 'cbc', name: 'coinor-cbc', isHere: isThere },
   { asked: 'ngspice', name: 'ngspice', isHere: isThere },
   { asked: 'pdftotext', name: 'poppler-utils', isHere: isThere },
   { asked: 'qpdf', name: 'qpdf', isHere: isThere },
+  { asked: 'socat', name: 'socat', isHere: isThere },
   { asked: 'ezdxf', name: 'python3-ezdxf', isHere: hasModule },
 ];
 

@@ -1,9 +1,6 @@
-import { spawn } from 'node:child_process';
 import { createSocket } from 'node:dgram';
 import { resolve } from 'node:path';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { plannedBoat, recordPlanned } from '../../../tests/recordings/planned-boat.ts';
-import { candumpBytes } from '../../../tests/recordings/write-recording.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import { listen } from './listen.ts';
 
@@ -58,17 +55,4 @@ test('what a program sends by UDP is held against the plan, with the code of its
   expect(report.wires[0]).toMatchObject({ kind: 'line' });
   expect(report.wires[0]?.count).toBeGreaterThan(0);
   expect(process.exitCode).toBe(1);
-});
-
-test('a recorder’s lines on standard input are read to their end', async () => {
-  const args = ['--import', 'tsx', 'src/cli/main.ts', 'listen', boatFile, '--stdin'];
-  const child = spawn(process.execPath, args, { cwd: resolve(import.meta.dirname, '../../..') });
-  let out = '';
-  child.stdout.on('data', (text: Buffer) => {
-    out += text.toString();
-  });
-  const code = new Promise<number | null>((done) => child.once('close', done));
-  child.stdin.end(candumpBytes(recordPlanned(plannedBoat('sandpiper'), 'nav', 20)));
-  expect(await code).toBe(0);
-  expect(out).toContain('The source has ended.');
 });

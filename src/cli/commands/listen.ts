@@ -1,6 +1,8 @@
 import { UserError } from '../../core/boat/user-error.ts';
 import { wiresAboard } from '../../core/proof/live/wires-aboard.ts';
 import { type Listening, startListening } from '../../live/listening.ts';
+import { hasSerialLibrary } from '../../live/sources/serial-port.ts';
+import { noLibrary } from '../../live/sources/serial-source.ts';
 import { loadBoat } from '../../node/files/load-boat.ts';
 import { picturesBeside } from '../../node/pictures-beside.ts';
 import { askFirst } from '../ask-first.ts';
@@ -23,6 +25,11 @@ const twice = new UserError({
   says: 'Boat and bus cannot both come from standard input.',
   whatToDo: 'Give the boat as a file.',
 });
+
+/** At a terminal nobody waits for a library that is not there. */
+const mustReadSerial = async (path: string): Promise<void> => {
+  if (!(await hasSerialLibrary())) throw new UserError({ ...noLibrary, place: path });
+};
 
 const mustBeWire = (on: string, wires: readonly string[]): void => {
   if (wires.includes(on)) return;
@@ -54,6 +61,7 @@ export const listen = async (file: string, options: ListenOptions): Promise<void
   if (file === '-' && options.stdin === true) throw twice;
   const { json = false } = options;
   const source = listenSource(options);
+  if (options.serial !== undefined) await mustReadSerial(options.serial);
   const { boat } = await loadBoat(file);
   const ask = await askFirst(options);
   const plan = await solveAtTerminal(boat, await picturesBeside(file));

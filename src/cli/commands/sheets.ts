@@ -1,11 +1,9 @@
-import { join } from 'node:path';
 import type { Sheet } from '../../core/boat/sheet.ts';
 import { findSheets } from '../../core/facts/sheets/find-sheets.ts';
 import { typicalSheets } from '../../core/facts/sheets/index.ts';
 import { sheetReadings } from '../../core/readings/sheet-readings.ts';
-import { ownSheets } from '../../node/boat-folder.ts';
-import { sheetFolder } from '../../node/sheet-folder.ts';
 import { sheetsText } from '../../papers/lists/sheets-text.ts';
+import { ownSheetsIn } from '../own-sheets.ts';
 
 const summary = (sheet: Sheet): object => ({
   id: sheet.id,
@@ -22,7 +20,7 @@ export const sheets = async (
   words: readonly string[],
   { json = false, boats = 'boats' }: { json?: boolean; boats?: string },
 ): Promise<void> => {
-  const own = await sheetFolder(join(boats, ownSheets)).list();
+  const own = await ownSheetsIn(boats);
   const found =
     words.length === 0 ? [...own, ...typicalSheets] : findSheets(words.join(' '), own).map(({ sheet }) => sheet);
   process.stdout.write(json ? `${JSON.stringify(found.map(summary), undefined, 2)}\n` : sheetsText(found));

@@ -21,6 +21,13 @@ const library = async () => {
   }
 };
 
+/** Whether serial ports can be read on this machine at all. */
+export const hasSerialLibrary = (): Promise<boolean> =>
+  library().then(
+    () => true,
+    () => false,
+  );
+
 type Opened = Error | null | undefined;
 
 /** The library says in a sentence what the system said by a code. */

@@ -6,11 +6,11 @@ import { linkRefusal } from '../link-refusal.ts';
 import type { LiveSource } from '../live-source.ts';
 import { NoSerialLibrary, openSerialPort, type SerialPortHold } from './serial-port.ts';
 
-const noLibrary: LinkState = {
-  kind: 'gone',
+/** What is said where serial ports cannot be read. */
+export const noLibrary = {
   says: 'The library that reads serial ports is not installed here.',
   whatToDo: 'Install it beside Fairlead with: npm install serialport@13.0.0',
-};
+} as const;
 
 const unplugged: LinkState = {
   kind: 'gone',
@@ -81,7 +81,7 @@ export const serialSource = ({
       await listen(onBytes, onLink);
     } catch (cause) {
       if (isStopped) return;
-      onLink(cause instanceof NoSerialLibrary ? noLibrary : linkRefusal(cause));
+      onLink(cause instanceof NoSerialLibrary ? { kind: 'gone', ...noLibrary } : linkRefusal(cause));
       // a library does not come by waiting
       if (!(cause instanceof NoSerialLibrary)) retry.again(() => void begin(onBytes, onLink));
     }

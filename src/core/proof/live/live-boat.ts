@@ -143,6 +143,7 @@ export const startLiveBoat = (options: LiveBoatOptions): LiveBoat => {
     link(link, atMs) {
       nowMs = atMs;
       if (link.kind === 'ended') lines.end();
+      if (link.kind === 'gone') lines.cut();
       source.link(link, nowMs);
       if (link.kind === 'note') tell('source', link.says);
       else look();

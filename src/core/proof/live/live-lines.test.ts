@@ -79,3 +79,19 @@ test('wherever the pieces are cut, the lines are the same and every byte is coun
     }),
   );
 });
+
+test('a line the link broke in is no beginning of the next', () => {
+  const lines: LiveLine[] = [];
+  const frames: number[] = [];
+  const reader = startLiveLines({ onFrame: ({ id }) => frames.push(id), onLine: (line) => lines.push(line) });
+  reader.push(bytesOf('(1.5) can0 09F8012B#00112233\n(1.6) can0 09F8'));
+  reader.cut();
+  reader.cut();
+  reader.push(bytesOf('(1.7) can0 09F8022B#00112233\n'));
+  expect(lines.map(({ kind, bytes }) => [kind, bytes])).toEqual([
+    ['whole', 29],
+    ['noise', 15],
+    ['whole', 29],
+  ]);
+  expect(frames).toEqual([0x09f8_012b, 0x09f8_022b]);
+});

@@ -25,6 +25,8 @@ export interface LiveLines {
   push(bytes: Uint8Array): void;
   /** Reads a last line that has no end. */
   end(): void;
+  /** Throws a line away that has no end: the link broke in it, and what comes next is no part of it. */
+  cut(): void;
 }
 
 const lineFeed = 10;
@@ -98,6 +100,12 @@ export const startLiveLines = ({ onFrame, onSentence, onLine }: LiveSink): LiveL
     },
     end() {
       if (length + lost > 0) read();
+    },
+    cut() {
+      const bytes = length + lost;
+      length = 0;
+      lost = 0;
+      if (bytes > 0) onLine?.({ kind: 'noise', text: '', bytes });
     },
   };
 };

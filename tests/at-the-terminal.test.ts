@@ -1,0 +1,77 @@
+import { existsSync, mkdtempSync, readFileSync, rmSync, symlinkSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { commandLine } from '../src/cli/command-line.ts';
+import { readBoat } from '../src/core/boat/read-boat.ts';
+import type { Plan } from '../src/core/plan-shape.ts';
+
+const repository = resolve(import.meta.dirname, '..');
+const [before, home] = [process.cwd(), mkdtempSync(join(tmpdir(), 'fairlead-terminal-'))];
+
+let [printed, told] = ['', ''];
+
+beforeEach(() => {
+  process.chdir(home);
+  vi.spyOn(process.stdout, 'write').mockImplementation((text) => {
+    printed += String(text);
+    return true;
+  });
+  vi.spyOn(process.stderr, 'write').mockImplementation((text) => {
+    told += String(text);
+    return true;
+  });
+});
+afterEach(() => {
+  vi.restoreAllMocks();
+  process.chdir(before);
+  process.exitCode = undefined;
+  rmSync(home, { recursive: true, force: true });
+});
+
+/** The words of a line typed at a shell: quotes keep several together. */
+const typed = (line: string): string[] =>
+  [...line.matchAll(/"([^"]*)"|(\S+)/g)].map(([, kept, bare]) => kept ?? bare ?? '');
+
+/** What is typed on a page, with the code each is said to end with. */
+const commandsOf = (page: string): { readonly line: string; readonly code: number }[] =>
+  [...page.matchAll(/```sh\n([\s\S]*?)```/g)]
+    .flatMap(([, block = '']) => block.split('\n'))
+    .filter((line) => line.startsWith('fairlead '))
+    .map((line) => ({
+      line: line.replace(/\s+#.*$/, ''),
+      code: Number(/# ends with (\d)/.exec(line)?.[1] ?? 0),
+    }));
+
+test('the guide at the terminal leads from a hull pattern to the papers, command by command', {
+  timeout: 120_000,
+}, async () => {
+  symlinkSync(join(repository, 'examples'), join(home, 'examples'));
+  const commands = commandsOf(readFileSync(join(repository, 'docs/guide/at-the-terminal.md'), 'utf8'));
+  expect(commands.length).toBeGreaterThan(15);
+  const wide: string[] = [];
+  for (const { line, code } of commands) {
+    [printed, told, process.exitCode] = ['', '', 0];
+    const cause: unknown = await commandLine
+      .parseAsync(typed(line).slice(1), { from: 'user' })
+      .catch((thrown: unknown) => thrown);
+    expect([line, cause === commandLine ? process.exitCode : cause, told], line).toEqual([line, code, told]);
+    wide.push(...printed.split('\n').filter((one) => one.length > 80 && !one.trimStart().startsWith('[')));
+    if (/^fairlead (new --p|add|wire|cure .* \d)/.test(line))
+      expect(told, line).toMatch(/Next.*: fairlead \w+ kittiwake/);
+  }
+  expect(wide).toEqual([]);
+  const boat = readBoat(readFileSync('kittiwake.boat.json', 'utf8'));
+  expect(boat.ways.filter(({ length }) => length.how === 'taped').map(({ id, length }) => [id, length.valueM])).toEqual(
+    [
+      ['w2', 2.794],
+      ['w6', 7.1],
+    ],
+  );
+  expect(boat.revisions?.map(({ mark }) => mark)).toEqual(['A']);
+  const { readings } = JSON.parse(readFileSync('papers/plan.json', 'utf8')) as Plan;
+  expect(readings.length).toBeGreaterThan(6);
+  expect(readings.every(({ arrives }) => arrives)).toBe(true);
+  for (const name of ['papers/binder.pdf', 'papers/labels.pdf', 'quote/quote.pdf'])
+    expect(existsSync(name), name).toBe(true);
+});
