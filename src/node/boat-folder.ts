@@ -1,9 +1,11 @@
 import { realpath } from 'node:fs/promises';
 import { basename, join } from 'node:path';
+import { boatFileName } from '../core/boat/boat-file-name.ts';
 import { byCodeUnit } from '../core/boat/ids.ts';
+import { listLine } from '../core/boat/list-line.ts';
 import { UserError } from '../core/boat/user-error.ts';
+import type { BoatOnList, SavedState } from '../core/boat-store-shape.ts';
 import type { LogEntry } from '../core/log/log-entry.ts';
-import { boatFileName } from './boat-file-name.ts';
 import { contentHash } from './files/content-hash.ts';
 import { keptStates } from './files/keep-backup.ts';
 import { loadBoat } from './files/load-boat.ts';
@@ -15,23 +17,10 @@ import { boatEnding, type FoundBoat, findBoats } from './find-boats.ts';
 import { type PictureFolder, pictureFolder } from './picture-folder.ts';
 import { type SheetFolder, sheetFolder } from './sheet-folder.ts';
 
-/** One boat of a folder: what it is, or why its file cannot be read. */
-export interface BoatOnList {
-  readonly id: string;
-  readonly name: string;
-  readonly says: string;
-}
-
 /** The text of a boat file, and the hash of its bytes that the next save must name. */
 export interface BoatText {
   readonly text: string;
   readonly hash: string;
-}
-
-/** A state of a boat that was saved over: by what name it is asked for, and when it was saved over. */
-export interface SavedState {
-  readonly id: string;
-  readonly untilMs: number;
 }
 
 /** The log beside one boat file: its lines as they stand, and adding some, of which it tells how many were new. */
@@ -71,8 +60,7 @@ export const ownSheets = 'own-sheets';
 const describe = async ({ id, path }: FoundBoat): Promise<BoatOnList> => {
   try {
     const { boat } = await loadBoat(path);
-    const kind = boat.hull.kind.replaceAll('-', ' ');
-    return { id, name: boat.name, says: `${boat.hull.lengthM} m ${kind}, ${boat.kit.length} units` };
+    return { id, name: boat.name, says: listLine(boat) };
   } catch (cause) {
     const says = cause instanceof UserError ? cause.says : 'This file cannot be read.';
     return { id, name: id, says };

@@ -2,12 +2,12 @@ import { mkdir, readdir, readFile, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import type { PictureType } from '../core/boat/picture.ts';
 import { largestPictureBytes, pictureTypes } from '../core/boat/picture-limits.ts';
+import { pictureTypeOf } from '../core/boat/picture-type-of.ts';
 import { UserError } from '../core/boat/user-error.ts';
 import { contentHash } from './files/content-hash.ts';
 import { fileRefusal } from './files/file-refusal.ts';
 import { sweepTemporaries, writeWhole } from './files/write-whole.ts';
 import { boatEnding } from './find-boats.ts';
-import { pictureTypeOf } from './picture-bytes.ts';
 
 /** One picture with its bytes. */
 export interface PictureFile {

@@ -1,11 +1,11 @@
 import { mkdir, readdir, rm } from 'node:fs/promises';
 import { basename, join } from 'node:path';
+import { boatFileName } from '../core/boat/boat-file-name.ts';
 import { byCodeUnit } from '../core/boat/ids.ts';
 import { readSheet } from '../core/boat/read-sheet.ts';
 import type { Sheet } from '../core/boat/sheet.ts';
 import { UserError } from '../core/boat/user-error.ts';
 import { writeSheet } from '../core/boat/write-sheet.ts';
-import { boatFileName } from './boat-file-name.ts';
 import { fileRefusal } from './files/file-refusal.ts';
 import { readText } from './files/read-text.ts';
 import { sweepTemporaries, writeWhole } from './files/write-whole.ts';

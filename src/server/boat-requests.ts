@@ -25,7 +25,8 @@ const textOf = async (request: IncomingMessage): Promise<string | undefined> => 
   const bytes = await bodyOf(request, largestFileBytes);
   if (bytes === undefined) return undefined;
   try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+    // what stands before the first letter of some files belongs to the file
+    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
   } catch {
     throw new UserError({ says: 'The boat was not sent as UTF-8.', whatToDo: 'Load the page anew and try again.' });
   }

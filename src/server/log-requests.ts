@@ -1,11 +1,11 @@
 import type { IncomingMessage } from 'node:http';
 import { UserError } from '../core/boat/user-error.ts';
+import { checkEntries } from '../core/log/check-entries.ts';
 import type { LogEntry } from '../core/log/log-entry.ts';
 import type { LogFile } from '../node/boat-folder.ts';
 import { contentHash } from '../node/files/content-hash.ts';
 import { type Answer, says } from './answer.ts';
 import { bodyOf } from './body-of.ts';
-import { checkEntries } from './check-entries.ts';
 import { jsonIn } from './json-in.ts';
 import { refusalOfWriting } from './refusal-of-writing.ts';
 

@@ -1,6 +1,7 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { request as httpRequest } from 'node:http';
 import { join } from 'node:path';
+import { runInNewContext } from 'node:vm';
 import { expect, onTestFinished, test } from 'vitest';
 import { aBoat } from '../core/boat/a-boat.test-helper.ts';
 import { writeBoat } from '../core/boat/write-boat.ts';
@@ -13,9 +14,9 @@ import { serve } from './serve.ts';
 const named = (name: string): string => writeBoat(aBoat().with({ name }).boat);
 
 /** A server on a folder with one boat, Tern, and an app of one page. */
-const server = async () => {
+const server = async ({ page = '<p>app</p>' } = {}) => {
   const [appFolder, folder] = [tempFolder(), tempFolder()];
-  writeFileSync(join(appFolder, 'index.html'), '<p>app</p>');
+  writeFileSync(join(appFolder, 'index.html'), page);
   const path = join(folder, 'tern.boat.json');
   writeFileSync(path, named('Tern'));
   const { port, close } = await serve({
@@ -285,4 +286,36 @@ test('the log of a boat is read, added to once for each entry, and only by the a
   expect((await add('x'.repeat(1_100_000))).status).toBe(413);
   expect((await write('POST', '/api/demos/gannet/log', { body: '[]' })).status).toBe(405);
   expect((await fetch(`${address}/api/boats/nobody/log`)).status).toBe(404);
+});
+
+test('the page is told that its boats are in a folder, and a worker left by another host at this address takes itself away', async () => {
+  const { address } = await server({ page: '<meta name="fairlead-boats" content="browser" />' });
+  for (const at of ['/', '/index.html']) {
+    expect(await (await fetch(`${address}${at}`)).text()).toBe('<meta name="fairlead-boats" content="folder" />');
+  }
+  const worker = await fetch(`${address}/sw.js`);
+  expect(worker.headers.get('content-type')).toMatch(/^text\/javascript/);
+  expect(worker.headers.get('cache-control')).toBe('no-cache');
+  const left: string[] = [];
+  const heard = new Map<string, (event: { waitUntil: (work: Promise<void>) => void }) => void>();
+  const page = { url: `${address}/`, navigate: async (url: string) => left.push(`again ${url}`) };
+  const world = {
+    addEventListener: (name: string, listener: (event: { waitUntil: (work: Promise<void>) => void }) => void) =>
+      heard.set(name, listener),
+    skipWaiting: () => left.push('at once'),
+    caches: { keys: async () => ['old'], delete: async (name: string) => left.push(`no ${name}`) },
+    registration: { unregister: async () => left.push('unregistered') },
+    clients: { matchAll: async () => [page] },
+  };
+  runInNewContext(await worker.text(), world);
+  let work: Promise<void> = Promise.resolve();
+  const event = {
+    waitUntil: (begun: Promise<void>) => {
+      work = begun;
+    },
+  };
+  heard.get('install')?.(event);
+  heard.get('activate')?.(event);
+  await work;
+  expect(left).toEqual(['at once', 'no old', 'unregistered', `again ${address}/`]);
 });

@@ -6,12 +6,13 @@ import { type LiveSessions, liveSessions } from './live/live-sessions.ts';
 import { laptopRequest } from './phones/laptop-requests.ts';
 import type { PhonesSwitch } from './phones/phones-switch.ts';
 import { sendAnswer, sendFile } from './send-answer.ts';
+import { servedApp } from './served-app.ts';
 import { sheetRequest } from './sheet-requests.ts';
 import { readStaticFiles, type StaticFile } from './static-files.ts';
 
 const headers = {
   'content-security-policy':
-    "default-src 'none'; script-src 'self'; worker-src 'self'; style-src 'self'; font-src 'self'; img-src 'self' data: blob:; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
+    "default-src 'none'; script-src 'self'; worker-src 'self'; style-src 'self'; font-src 'self'; img-src 'self' data: blob:; connect-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
   'x-content-type-options': 'nosniff',
   'referrer-policy': 'no-referrer',
   'cross-origin-opener-policy': 'same-origin',
@@ -93,7 +94,7 @@ export const serve = async ({
   /** what lets phones in; without it nothing can */
   phones?: PhonesSwitch;
 }): Promise<{ port: number; close: () => void }> => {
-  const files = await readStaticFiles(appFolder);
+  const files = servedApp(await readStaticFiles(appFolder));
   const sessions = liveSessions(headers);
   let own = port;
   const server = createServer((request, response) => {

@@ -12,6 +12,7 @@ const types: Readonly<Record<string, string>> = {
   '.ico': 'image/x-icon',
   '.json': 'application/json; charset=utf-8',
   '.wasm': 'application/wasm',
+  '.webmanifest': 'application/manifest+json',
 };
 
 export interface StaticFile {

@@ -12,8 +12,8 @@ import './theme/print.css';
 import './theme/forced-colours.css';
 import { createRoot } from 'react-dom/client';
 import { App } from './app/app.tsx';
-import { putBoat } from './app/opening/fetch-boats.ts';
 import { boatSaver } from './app/saving/boat-saver.ts';
+import { store } from './app/store/the-store.ts';
 import { planClient } from './workers/plan-client.ts';
 import { workerPort } from './workers/worker-port.ts';
 
@@ -31,7 +31,7 @@ const later = (run: () => void, triesFailed: number): (() => void) => {
 
 const client = planClient(workerPort());
 const saver = boatSaver({
-  put: putBoat,
+  put: store.save,
   later,
   onSaved: ({ opened, ...saved }) => client.saved(opened, saved),
 });

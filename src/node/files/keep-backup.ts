@@ -1,11 +1,9 @@
 import { mkdir, readdir, readFile, rm, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
+import { type Backup, backupsToDrop } from '../../core/boat/backups-to-drop.ts';
+import { freeStateId } from '../../core/boat/free-state-id.ts';
 import { byCodeUnit } from '../../core/boat/ids.ts';
-import { type Backup, backupsToDrop } from './backups-to-drop.ts';
 import { sweepTemporaries, writeWhole } from './write-whole.ts';
-
-/** A date and time in a file name, sorted as it is read: `2026-03-01-09-30-00-000`, universal time. */
-const dated = (date: Date): string => date.toISOString().replace(/[T:.]/g, '-').replace('Z', '');
 
 /** When a backup was kept, by its name; the other way round. */
 const datedMs = (name: string): number => {
@@ -19,12 +17,11 @@ const isBackup = (name: string): boolean => /^\d{4}(-\d{2}){5}-\d{3}(-\d+)?\.jso
 const backupsIn = async (folder: string): Promise<string[]> =>
   (await readdir(folder)).filter(isBackup).sort((a, b) => byCodeUnit(a.replace('.json', ''), b.replace('.json', '')));
 
-const freeName = (taken: readonly string[], date: Date): string => {
-  const name = dated(date);
-  let counter = 1;
-  while (taken.includes(`${name}${counter === 1 ? '' : `-${counter}`}.json`)) counter += 1;
-  return `${name}${counter === 1 ? '' : `-${counter}`}.json`;
-};
+const freeName = (taken: readonly string[], date: Date): string =>
+  `${freeStateId(
+    taken.map((name) => basename(name, '.json')),
+    date,
+  )}.json`;
 
 /** Where the backups of a boat file are: `gannet.backups` beside `gannet.boat.json`. */
 const backupFolder = (path: string): string =>

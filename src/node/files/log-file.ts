@@ -1,9 +1,9 @@
 import { open, readFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { UserError } from '../../core/boat/user-error.ts';
+import { addedLines } from '../../core/log/added-lines.ts';
 import type { LogEntry } from '../../core/log/log-entry.ts';
 import { boatEnding } from '../find-boats.ts';
-import { addedLines } from './added-lines.ts';
 import { fileRefusal } from './file-refusal.ts';
 
 /** Where the log of a boat file is: `gannet.log.jsonl` beside `gannet.boat.json`. */

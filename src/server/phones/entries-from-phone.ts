@@ -1,6 +1,6 @@
+import { checkEntries } from '../../core/log/check-entries.ts';
 import type { LogEntry } from '../../core/log/log-entry.ts';
 import { readLog } from '../../core/log/read-log.ts';
-import { checkEntries } from '../check-entries.ts';
 import { phoneKinds } from './phone-kinds.ts';
 
 /** A phone that was out of reach for weeks sends the rest in the next one. */

@@ -1,6 +1,6 @@
 import type { IncomingMessage } from 'node:http';
 import { largestPictureBytes } from '../../core/boat/picture-limits.ts';
-import { pictureTypeOf } from '../../node/picture-bytes.ts';
+import { pictureTypeOf } from '../../core/boat/picture-type-of.ts';
 import { type Answer, says } from '../answer.ts';
 import { jsonIn } from '../json-in.ts';
 import { readLogRequest } from '../log-requests.ts';

@@ -1,8 +1,8 @@
 import { useEffect, useSyncExternalStore } from 'react';
 import { type BoatLog, emptyLog } from '../../../core/log/boat-log.ts';
-import type { LogEntry } from '../../../core/log/log-entry.ts';
 import type { NewEntry } from '../../../core/log/new-entry.ts';
 import { boatOfFolder } from '../pictures/picture-keeper.ts';
+import { store } from '../store/the-store.ts';
 import { type LogLink, type LogState, type LogStore, type Shelf, startLogStore } from './log-store.ts';
 
 /** How often the folder is looked at, for others may write there too. */
@@ -13,31 +13,10 @@ const randomId = (): string =>
 
 const stamp = (): { id: string; nowMs: number } => ({ id: randomId(), nowMs: Date.now() });
 
-const linkTo = (boat: string): LogLink => {
-  const at = `/api/boats/${encodeURIComponent(boat)}/log`;
-  return {
-    read: async () => {
-      try {
-        const response = await fetch(at);
-        // the server and this page are built together
-        return response.ok ? ((await response.json()) as { text: string }).text : undefined;
-      } catch {
-        return undefined;
-      }
-    },
-    add: async (entries: readonly LogEntry[]) => {
-      try {
-        const body = JSON.stringify(entries);
-        const response = await fetch(at, { method: 'POST', body, headers: { 'content-type': 'application/json' } });
-        if (response.ok) return true;
-        const { says }: { says?: string } = await response.json();
-        return response.status < 500 ? (says ?? response.statusText) : undefined;
-      } catch {
-        return undefined;
-      }
-    },
-  };
-};
+const linkTo = (boat: string): LogLink => ({
+  read: () => store.readLog(boat),
+  add: (entries) => store.addToLog(boat, entries),
+});
 
 /** The browser’s own store; where it is barred or full, what is written stays as long as the page does. */
 const shelf: Shelf = {
@@ -65,14 +44,14 @@ export const storeOf = (boat: string | undefined, name: string): LogStore => {
   const key = boat === undefined ? `by hand ${name}` : `folder ${boat}`;
   const known = stores.get(key);
   if (known !== undefined) return known;
-  const store = startLogStore({
+  const made = startLogStore({
     name: key,
     shelf,
     ...(boat === undefined ? {} : { link: linkTo(boat) }),
     stamp,
   });
-  stores.set(key, store);
-  return store;
+  stores.set(key, made);
+  return made;
 };
 
 const nothing: LogState = { log: emptyLog, waiting: 0 };
@@ -90,18 +69,18 @@ export interface OpenLog extends LogState {
  * @example const { log, append } = useBoatLog(boat.name); append({ kind: 'tick', of: 'trial/heading', done: true })
  */
 export const useBoatLog = (boatName: string): OpenLog => {
-  const store = storeOf(boatOfFolder(), boatName);
-  const state = useSyncExternalStore(store.onChange, store.state, () => nothing);
+  const own = storeOf(boatOfFolder(), boatName);
+  const state = useSyncExternalStore(own.onChange, own.state, () => nothing);
   useEffect(() => {
-    void store.sync();
-    const timer = setInterval(() => void store.sync(), everyMs);
+    void own.sync();
+    const timer = setInterval(() => void own.sync(), everyMs);
     return () => clearInterval(timer);
-  }, [store]);
+  }, [own]);
   return {
     ...state,
     append: (entry) => {
-      store.append(entry);
-      void store.sync();
+      own.append(entry);
+      void own.sync();
     },
   };
 };

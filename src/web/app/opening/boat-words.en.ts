@@ -2,8 +2,6 @@ import { printCount } from '../../../papers/lists/print-figure.ts';
 
 /** What is said when a boat cannot be brought, and of a boat that is open; in English. */
 export const en = {
-  noServer: 'The program that serves this page does not answer.',
-  startServer: 'Start it again in the terminal with npm start, then load this page again.',
   noCopy: 'This file is no boat that could be copied.',
   chooseAnother: 'Choose another.',
   fileGone: 'A file opened by hand is not kept when the page is loaded anew.',

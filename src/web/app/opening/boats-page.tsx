@@ -1,10 +1,12 @@
 import { type ReactNode, useEffect, useState } from 'react';
+import type { BoatOnList, Shelf } from '../../../core/boat-store-shape.ts';
 import type { Refusal } from '../../workers/protocol.ts';
 import { RefusalView } from '../refusal-view.tsx';
 import { hashOf } from '../route.ts';
+import { store } from '../store/the-store.ts';
 import { OpenFile } from '../top-bar.tsx';
 import { usePart } from '../use-part.ts';
-import { type BoatOnList, copyBoat, fetchBoats, type Shelf } from './fetch-boats.ts';
+import { copyBoat } from './copy-boat.ts';
 import { words } from './words.ts';
 
 const bringNewBoat = () => import('./new-boat/new-boat.tsx');
@@ -40,7 +42,7 @@ const useShelf = (shelf: Shelf, isWanted: boolean, onRefusal: (refusal: Refusal)
   useEffect(() => {
     if (!isWanted) return;
     let isGone = false;
-    void fetchBoats(shelf).then((found) => {
+    void store.list(shelf).then((found) => {
       if (isGone) return;
       if ('boats' in found) setBoats(found.boats);
       else onRefusal(found.refusal);
@@ -74,7 +76,7 @@ export const BoatsPage = ({ onFile }: { onFile: (file: File) => void }): ReactNo
   const starting = usePart(bringNewBoat);
   const demos = useShelf('demos', isEmpty, setRefusal);
   const copyFrom = (shelf: Shelf, nameOf: (name: string) => string) => (boat: BoatOnList) => {
-    void copyBoat(shelf, { id: boat.id, name: nameOf(boat.name) }).then((made) => {
+    void copyBoat(store, shelf, { id: boat.id, name: nameOf(boat.name) }).then((made) => {
       if ('refusal' in made) setRefusal(made.refusal);
       else window.location.hash = hashOf({ page: 'boat', id: made.id, step: 'lines' });
     });

@@ -1,13 +1,14 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
+import type { StoredBoat } from '../../../core/boat-store-shape.ts';
 import type { PlanClient } from '../../workers/plan-client.ts';
 import type { PlanState, Refusal } from '../../workers/protocol.ts';
-import { onPictureKept, picturesBeside, picturesOnPage } from '../pictures/picture-keeper.ts';
+import { onPictureKept, picturesOnPage } from '../pictures/picture-keeper.ts';
 import { hashOf, type Route } from '../route.ts';
 import type { BoatSaver } from '../saving/boat-saver.ts';
+import { store } from '../store/the-store.ts';
 import type { BoatRole, BoatTurn } from '../tabs/boat-turn.ts';
 import { browserTurn } from '../tabs/browser-turn.ts';
 import { words } from './boat-words.ts';
-import { type BoatText, fetchBoatText } from './fetch-boats.ts';
 import { kindOfFile } from './kind-of-file.ts';
 import { useFileDrop } from './use-file-drop.ts';
 
@@ -21,7 +22,7 @@ interface Hands {
   readonly saver: BoatSaver;
 }
 
-interface BoatWithPictures extends BoatText {
+interface BoatWithPictures extends StoredBoat {
   /** the pictures beside her, by hash; undefined where nobody could look */
   readonly pictures: readonly string[] | undefined;
 }
@@ -41,7 +42,7 @@ const boatOfAddress = (
     if (role === 'writes') saver.open({ opened: client.state().revision, text, file: { id, tag } });
   };
   const load = async (use: (found: BoatWithPictures) => void): Promise<void> => {
-    const [found, pictures] = await Promise.all([fetchBoatText('boats', id), picturesBeside(id)]);
+    const [found, pictures] = await Promise.all([store.read('boats', id), store.pictures(id)]);
     if (isGone) return;
     if ('refusal' in found) on.refusal(found.refusal);
     else use({ ...found, pictures });

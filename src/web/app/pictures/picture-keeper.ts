@@ -1,6 +1,8 @@
 import { useEffect, useState } from 'react';
 import { routeOf } from '../route.ts';
-import { picturesIn } from './copy-pictures.ts';
+import { asStoredPicture } from '../store/as-stored-picture.ts';
+import { store } from '../store/the-store.ts';
+import { picturesIn } from './pictures-in.ts';
 import type { Shrunk } from './shrink-picture.ts';
 import { words } from './words.ts';
 
@@ -19,9 +21,6 @@ const hold = (hash: string, blob: Blob): OnPage => {
   onPage.set(hash, known);
   return known;
 };
-
-const folderOf = (boat: string): string => `/api/boats/${encodeURIComponent(boat)}/files`;
-const addressOf = (boat: string, hash: string): string => `${folderOf(boat)}/${hash}`;
 
 const keptListeners = new Set<(hash: string) => void>();
 
@@ -43,18 +42,10 @@ export const boatOfFolder = (): string | undefined => {
 /** Puts a picture beside a boat of the folder; gives why not, in a sentence. */
 const putBeside = async (boat: string, hash: string, held: OnPage): Promise<string | undefined> => {
   if (held.at.has(boat)) return undefined;
-  try {
-    const headers = { 'content-type': held.blob.type };
-    const response = await fetch(addressOf(boat, hash), { method: 'PUT', body: held.blob, headers });
-    if (response.ok) {
-      held.at.add(boat);
-      return undefined;
-    }
-    const { says }: { says?: string } = await response.json();
-    return says ?? words.noServer;
-  } catch {
-    return words.noServer;
-  }
+  const picture = asStoredPicture(new Uint8Array(await held.blob.arrayBuffer()));
+  const whyNot = picture === undefined ? words.unreadable : await store.keepPicture(boat, hash, picture);
+  if (whyNot === undefined) held.at.add(boat);
+  return whyNot;
 };
 
 /**
@@ -69,31 +60,16 @@ export const keepPicture = async ({ picture: { hash }, blob }: Shrunk): Promise<
   return whyNot;
 };
 
-/** The pictures beside a boat of the folder, by hash; undefined where the server does not say. */
-export const picturesBeside = async (boat: string): Promise<readonly string[] | undefined> => {
-  try {
-    const response = await fetch(folderOf(boat));
-    // the server and this page are built together
-    return response.ok ? ((await response.json()) as string[]) : undefined;
-  } catch {
-    return undefined;
-  }
-};
-
 /** The address under which the page has a picture; undefined where it is nowhere to be found. */
 const bring = async (boat: string | undefined, hash: string): Promise<string | undefined> => {
   const held = onPage.get(hash);
   if (held !== undefined) return held.url;
   if (boat === undefined) return undefined;
-  try {
-    const response = await fetch(addressOf(boat, hash));
-    if (!response.ok) return undefined;
-    const found = hold(hash, await response.blob());
-    found.at.add(boat);
-    return found.url;
-  } catch {
-    return undefined;
-  }
+  const picture = await store.picture('boats', boat, hash);
+  if (picture === undefined) return undefined;
+  const found = hold(hash, new Blob([picture.bytes], { type: `image/${picture.type}` }));
+  found.at.add(boat);
+  return found.url;
 };
 
 /** Looks for a picture that something else put beside the boat that is open, such as a phone, and tells that it is there. */

@@ -1,5 +1,6 @@
 import type { Picture } from '../../../core/boat/picture.ts';
 import { largestPictureBytes } from '../../../core/boat/picture-limits.ts';
+import { bytesHash } from '../../workers/text-hash.ts';
 import { sizeWithin } from './size-within.ts';
 import { words } from './words.ts';
 
@@ -17,10 +18,7 @@ export interface Shrunk {
   readonly blob: Blob;
 }
 
-const hashOf = async (blob: Blob): Promise<string> => {
-  const digest = await crypto.subtle.digest('SHA-256', await blob.arrayBuffer());
-  return [...new Uint8Array(digest)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
-};
+const hashOf = async (blob: Blob): Promise<string> => bytesHash(new Uint8Array(await blob.arrayBuffer()));
 
 /** Writes the picture anew, so that nothing of the camera’s goes with it: no place, no time. Lines stay sharp as PNG. */
 const drawnAnew = async (bitmap: ImageBitmap, isLines: boolean): Promise<Shrunk | undefined> => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { boatSaver, type Saved, type SaveOutcome, type SaveTarget } from './boat-saver.ts';
+import type { SaveOutcome } from '../../../core/boat-store-shape.ts';
+import { boatSaver, type Saved, type SaveTarget } from './boat-saver.ts';
 
 const gannet: SaveTarget = { opened: 1, text: 'as read', file: { id: 'gannet', tag: 'a' } };
 

@@ -1,3 +1,5 @@
+import type { SaveOutcome } from '../../../core/boat-store-shape.ts';
+
 /** Where a boat is saved to: a file of the folder, or nowhere, when it was opened from a file of this machine by hand. */
 export interface SaveTarget {
   /** revision at which the boat was opened, so that one boat's text never lands in the file of another */
@@ -6,13 +8,6 @@ export interface SaveTarget {
   /** id and tag of the folder's file as it was read; absent where there is none */
   readonly file?: { readonly id: string; readonly tag: string };
 }
-
-/** What became of one attempt to save. */
-export type SaveOutcome =
-  | { readonly kind: 'saved'; readonly tag: string }
-  /** the file is no longer what was read, or no longer there */
-  | { readonly kind: 'changed'; readonly says: string }
-  | { readonly kind: 'failed'; readonly says: string };
 
 /** A text that has reached its file, and the turn of the boat it was. */
 export interface Saved {

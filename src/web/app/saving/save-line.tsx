@@ -1,9 +1,9 @@
 import { type ReactNode, useMemo, useState, useSyncExternalStore } from 'react';
 import type { PlanAnswer, Refusal } from '../../workers/protocol.ts';
 import { useCommands } from '../commands/use-commands.ts';
-import { addBoat } from '../opening/fetch-boats.ts';
 import { takePicturesAlong } from '../pictures/picture-keeper.ts';
 import { hashOf } from '../route.ts';
+import { store } from '../store/the-store.ts';
 import type { BoatSaver, SaveState } from './boat-saver.ts';
 import { plainName, saveFile } from './save-file.ts';
 import { whenWords } from './when-words.ts';
@@ -66,7 +66,7 @@ export const SaveLine = ({
     ),
   );
   const addToFolder = async (): Promise<void> => {
-    const added = await addBoat(answer.boatText);
+    const added = await store.add(answer.boatText);
     if ('refusal' in added) {
       setRefusal(added.refusal);
       return;

@@ -1,8 +1,9 @@
 import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import type { SavedState } from '../../../core/boat-store-shape.ts';
 import type { PlanClient } from '../../workers/plan-client.ts';
 import type { Refusal } from '../../workers/protocol.ts';
-import { fetchState, fetchStates, type SavedState } from '../opening/fetch-boats.ts';
 import { RefusalView } from '../refusal-view.tsx';
+import { store } from '../store/the-store.ts';
 import { whenWords } from './when-words.ts';
 import { words } from './words.ts';
 import './saving.css';
@@ -28,7 +29,7 @@ const useStates = (id: string, { client, textNow }: { client: PlanClient; textNo
     const tellChanges = async (found: readonly SavedState[]): Promise<void> => {
       let after = textNow;
       for (const state of found.slice(0, toldAtMost)) {
-        const before = await fetchState(id, state.id);
+        const before = await store.state(id, state.id);
         if (isGone || 'refusal' in before) return;
         const { words: says } = await client.ask({ asks: 'compare', before: before.text, after });
         if (isGone) return;
@@ -36,7 +37,7 @@ const useStates = (id: string, { client, textNow }: { client: PlanClient; textNo
         after = before.text;
       }
     };
-    void fetchStates(id).then((found) => {
+    void store.states(id).then((found) => {
       if (isGone) return;
       if ('refusal' in found) {
         setRefusal(found.refusal);
@@ -78,7 +79,7 @@ export const StatesView = ({
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
   const take = (state: SavedState, when: string, use: (found: EarlierState) => void): void => {
-    void fetchState(id, state.id).then((found) => {
+    void store.state(id, state.id).then((found) => {
       if ('refusal' in found) setRefusal(found.refusal);
       else use({ ...state, when, text: found.text });
     });

@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import type { PlanClient } from '../../workers/plan-client.ts';
-import { lookAtBoat } from '../opening/fetch-boats.ts';
+import { store } from '../store/the-store.ts';
 import type { BoatSaver } from './boat-saver.ts';
 
 /** Between two looks at the file, while the page is in sight. */
@@ -15,7 +15,7 @@ const fileWatch = (saver: BoatSaver, client: PlanClient) => {
     const before = saver.file();
     if (before === undefined || before.isBusy || isLooking || client.state().answer?.opened !== before.opened) return;
     isLooking = true;
-    const now = await lookAtBoat(before);
+    const now = await store.look(before);
     isLooking = false;
     saver.noteServer(now.kind === 'away');
     const after = saver.file();

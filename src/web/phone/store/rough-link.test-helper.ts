@@ -1,5 +1,5 @@
+import { addedLines } from '../../../core/log/added-lines.ts';
 import type { LogEntry } from '../../../core/log/log-entry.ts';
-import { addedLines } from '../../../node/files/added-lines.ts';
 import type { BoatLink, Heard, ReadText } from './phone-link.ts';
 import type { PictureShelf, Shelf } from './shelf.ts';
 

@@ -2,7 +2,7 @@ import { useCallback, useState } from 'react';
 import type { Refusal } from '../../../workers/protocol.ts';
 import type { StartingReply } from '../../../workers/starting-protocol.ts';
 import { hashOf } from '../../route.ts';
-import { addBoat } from '../fetch-boats.ts';
+import { store } from '../../store/the-store.ts';
 import { words } from './words.ts';
 
 /** Puts a boat that was made into the folder and opens her at the step Boat, or says what keeps her from it. */
@@ -22,7 +22,7 @@ export const useKeptBoat = () => {
       if (reply.kind === 'refused') refuse(reply.refusal);
       if (reply.kind === 'fault') refuse({ says: words.broken, whatToDo: words.loadAgain, more: [reply.detail] });
       if (reply.kind !== 'made') return;
-      void addBoat(reply.boatText).then((added) => {
+      void store.add(reply.boatText).then((added) => {
         if ('refusal' in added) refuse(added.refusal);
         else window.location.hash = hashOf({ page: 'boat', id: added.id, step: 'boat' });
       });

@@ -1,9 +1,10 @@
 import { type ReactNode, useMemo, useState } from 'react';
 import type { Boat } from '../../../../../core/boat/boat-schema.ts';
+import type { SavedState } from '../../../../../core/boat-store-shape.ts';
 import { useCommands } from '../../../commands/use-commands.ts';
-import { fetchState, fetchStates, type SavedState } from '../../../opening/fetch-boats.ts';
 import { routeOf } from '../../../route.ts';
 import { whenWords } from '../../../saving/when-words.ts';
+import { store } from '../../../store/the-store.ts';
 import { QuoteLines } from './quote-lines.tsx';
 import { type Beside, useBeside } from './use-beside.ts';
 import { words } from './words.ts';
@@ -24,7 +25,7 @@ const useStates = (): { readonly known: StatesOf | undefined; readonly look: () 
   const look = (): void => {
     const id = idOfPage();
     if (id === undefined) return;
-    void fetchStates(id).then((found) => setKnown({ id, states: 'states' in found ? found.states : [] }));
+    void store.states(id).then((found) => setKnown({ id, states: 'states' in found ? found.states : [] }));
   };
   return { known, look };
 };
@@ -39,7 +40,7 @@ const StateChoice = ({ id, states, onText }: StatesOf & { readonly onText: (text
       <select
         value=""
         onChange={(event) => {
-          void fetchState(id, event.currentTarget.value).then((earlier) => {
+          void store.state(id, event.currentTarget.value).then((earlier) => {
             if ('text' in earlier) onText(earlier.text);
           });
         }}

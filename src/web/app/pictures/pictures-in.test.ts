@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { aFullBoat } from '../../../core/boat/full-boat.test-helper.ts';
 import { writeBoat } from '../../../core/boat/write-boat.ts';
-import { picturesIn } from './copy-pictures.ts';
+import { picturesIn } from './pictures-in.ts';
 
 test('the pictures of a boat are found in its file, each once', () => {
   const boat = aFullBoat();

@@ -1,4 +1,4 @@
-import type { PictureType } from '../core/boat/picture.ts';
+import type { PictureType } from './picture.ts';
 
 const startsWith = (bytes: Uint8Array, start: readonly number[], at = 0): boolean =>
   start.every((byte, place) => bytes[at + place] === byte);

@@ -1,5 +1,5 @@
-import type { LogEntry } from '../../core/log/log-entry.ts';
-import { readLog } from '../../core/log/read-log.ts';
+import type { LogEntry } from './log-entry.ts';
+import { readLog } from './read-log.ts';
 
 /**
  * What is to be added to the text of a log so that it holds some entries: those it has not yet, each once, a line each.

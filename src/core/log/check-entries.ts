@@ -1,5 +1,5 @@
-import type { LogEntry } from '../core/log/log-entry.ts';
-import { checkEntry } from '../core/log/read-log.ts';
+import type { LogEntry } from './log-entry.ts';
+import { checkEntry } from './read-log.ts';
 
 /** Entries that somebody sent, all of them checked; or a sentence that says which of them is none, and why. */
 export const checkEntries = (sent: unknown, most: number): readonly LogEntry[] | string => {
