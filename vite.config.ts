@@ -1,6 +1,9 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 import { type ThemeName, themes } from './src/papers/drawing/themes.ts';
+import { demoBoats } from './tools/static-site/demo-boats.ts';
+import { icons } from './tools/static-site/icons.ts';
 
 const themeRule = (selector: string, name: ThemeName): string => {
   const inks = Object.entries(themes[name]).filter(([ink]) => ink !== 'none');
@@ -35,16 +38,67 @@ const earlyFonts = (): Plugin => ({
         .filter((name) => name.endsWith('.ttf'))
         .map((name) => ({
           tag: 'link',
-          attrs: { rel: 'preload', as: 'font', type: 'font/ttf', href: `/${name}`, crossorigin: '' },
+          attrs: { rel: 'preload', as: 'font', type: 'font/ttf', href: `./${name}`, crossorigin: '' },
           injectTo: 'head' as const,
         })),
   },
 });
 
-/** Builds the app into dist/web. Nothing is inlined, so a strict content policy needs no exceptions. */
+const { paper } = themes.day;
+
+/** The worker that keeps the page for use without a network, and what an installed app is called. The page registers it. */
+const keptPage = (): Plugin[] =>
+  VitePWA({
+    registerType: 'prompt',
+    // a page of our own server must not register it
+    injectRegister: false,
+    // they are among the files already
+    includeManifestIcons: false,
+    manifest: {
+      id: './',
+      name: 'Fairlead',
+      short_name: 'Fairlead',
+      description: 'Plan the whole replacement of a boat’s navigation electronics.',
+      start_url: './',
+      scope: './',
+      display: 'standalone',
+      background_color: paper,
+      theme_color: paper,
+      icons: [
+        { src: 'fairlead.svg', sizes: 'any', type: 'image/svg+xml' },
+        { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
+        { src: 'icon-512.png', sizes: '512x512', type: 'image/png' },
+        { src: 'icon-edges-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+      ],
+    },
+    workbox: {
+      // whatever the page may ever ask for: planning, papers and demo boats included
+      globPatterns: ['**/*'],
+      globIgnores: ['sw.js'],
+      maximumFileSizeToCacheInBytes: 8_000_000,
+      dontCacheBustURLsMatching: /^assets\//,
+      navigateFallback: 'index.html',
+      cleanupOutdatedCaches: true,
+      inlineWorkboxRuntime: true,
+      sourcemap: false,
+    },
+  });
+
+/**
+ * Builds the app into dist/web, as any host of files can hand it out under any path; our own server does too. Nothing is
+ * inlined, so a strict content policy needs no exceptions.
+ */
 export default defineConfig({
   root: 'src/web',
-  plugins: [react(), themesCss(), earlyFonts()],
+  base: './',
+  plugins: [
+    react(),
+    themesCss(),
+    earlyFonts(),
+    icons({ sign: 'src/web/public/fairlead.svg', ground: paper }),
+    demoBoats('examples'),
+    keptPage(),
+  ],
   worker: { format: 'es' },
   build: {
     outDir: '../../dist/web',

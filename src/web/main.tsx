@@ -14,6 +14,7 @@ import { createRoot } from 'react-dom/client';
 import { App } from './app/app.tsx';
 import { boatSaver } from './app/saving/boat-saver.ts';
 import { store } from './app/store/the-store.ts';
+import { tintFrame } from './app/theme.ts';
 import { planClient } from './workers/plan-client.ts';
 import { workerPort } from './workers/worker-port.ts';
 
@@ -36,4 +37,12 @@ const saver = boatSaver({
   onSaved: ({ opened, ...saved }) => client.saved(opened, saved),
 });
 
+tintFrame();
 createRoot(root).render(<App client={client} saver={saver} />);
+
+// once the first picture stands, for it brings the whole app; with a server the page comes from this machine anyway
+if (store.kind === 'browser') {
+  addEventListener('load', () =>
+    setTimeout(() => void import('./app/kept-here/kept-page.ts').then(({ keepPage }) => keepPage()), restMs),
+  );
+}

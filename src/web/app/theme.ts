@@ -15,9 +15,16 @@ const subscribe = (listener: () => void): (() => void) => {
 
 const current = (): Light => lights.find((light) => light === document.documentElement.dataset.theme) ?? 'day';
 
+/** Has the frame of the installed app, and the bar of a phone’s browser, in the light of the page: a white one blinds at night. */
+export const tintFrame = (): void => {
+  const paper = getComputedStyle(document.documentElement).getPropertyValue('--paper').trim();
+  document.querySelector('meta[name="theme-color"]')?.setAttribute('content', paper);
+};
+
 /** Switches the light of the whole screen and remembers it where the browser allows that. */
 export const setLight = (light: Light): void => {
   document.documentElement.dataset.theme = light;
+  tintFrame();
   try {
     localStorage.setItem(storageKey, light);
   } catch {

@@ -44,7 +44,7 @@ export const OpenFile = ({ onFile, children }: { onFile: (file: File) => void; c
       <input
         ref={input}
         type="file"
-        accept=".json,application/json,.log,.txt,.csv,.candump,.pcap,.pcapng,.gz"
+        accept=".json,application/json,.zip,.log,.txt,.csv,.candump,.pcap,.pcapng,.gz"
         hidden
         onChange={(event) => {
           const [file] = event.target.files ?? [];

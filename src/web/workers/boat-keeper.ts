@@ -46,6 +46,19 @@ const read = async (base: IDBDatabase, key: string): Promise<KeptBoat | undefine
   return { key, ...rest, file };
 };
 
+/** Forgets all that is kept of a boat, what was set aside included: she is deleted. */
+export const forgetKept = async (key: string): Promise<void> => {
+  const base = await opened();
+  const work = base.transaction([boats, files], 'readwrite');
+  const aside = IDBKeyRange.bound(`${key} aside `, `${key} aside \uFFFF`);
+  for (const store of [boats, files]) {
+    work.objectStore(store).delete(key);
+    work.objectStore(store).delete(aside);
+  }
+  await finished(work);
+  base.close();
+};
+
 /** Keeps boats in the browser’s own store, each write through to the disk before it counts. */
 export const boatKeeper = (): BoatKeeper => {
   let base: Promise<IDBDatabase> | undefined;

@@ -54,6 +54,12 @@ export const storeOf = (boat: string | undefined, name: string): LogStore => {
   return made;
 };
 
+/** Forgets what of a log was still on its way: its boat is deleted. */
+export const forgetWaiting = (boat: string): void => {
+  stores.delete(`folder ${boat}`);
+  shelf.set(`log folder ${boat}`, '');
+};
+
 const nothing: LogState = { log: emptyLog, waiting: 0 };
 
 /** The log of the boat that is open, and the one way to add to it. */

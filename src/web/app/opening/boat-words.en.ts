@@ -5,6 +5,7 @@ export const en = {
   noCopy: 'This file is no boat that could be copied.',
   chooseAnother: 'Choose another.',
   fileGone: 'A file opened by hand is not kept when the page is loaded anew.',
+  keepZip: 'Keep the zip, and open it again when there is room.',
   openAgain: 'Open it again, or drop it on the page.',
   volts: (nominalV: number) => `${nominalV} V`,
   and: ' and ',

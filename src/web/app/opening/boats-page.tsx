@@ -1,6 +1,7 @@
-import { type ReactNode, useEffect, useState } from 'react';
+import { type ReactNode, useCallback, useEffect, useState } from 'react';
 import type { BoatOnList, Shelf } from '../../../core/boat-store-shape.ts';
 import type { Refusal } from '../../workers/protocol.ts';
+import { words as hereWords } from '../kept-here/words.ts';
 import { RefusalView } from '../refusal-view.tsx';
 import { hashOf } from '../route.ts';
 import { store } from '../store/the-store.ts';
@@ -9,21 +10,33 @@ import { usePart } from '../use-part.ts';
 import { copyBoat } from './copy-boat.ts';
 import { words } from './words.ts';
 
+const isHere = store.kind === 'browser';
+/** Where the boats of this page are, in words. */
+const said = isHere ? { ...hereWords, inPlace: hereWords.inBrowser } : { ...words, inPlace: words.inFolder };
+
+const bringKeptHere = () => import('../kept-here/kept-here.ts');
+const bringNothing = async () => undefined;
+
+/** What a list of boats in this browser has more than one of a folder. */
+const useKeptHere = () =>
+  usePart<typeof import('../kept-here/kept-here.ts') | undefined>(isHere ? bringKeptHere : bringNothing);
+
 const bringNewBoat = () => import('./new-boat/new-boat.tsx');
 
 type OnCopy = (boat: BoatOnList) => void;
 
-const BoatRow = ({ boat, onCopy }: { boat: BoatOnList; onCopy: OnCopy }): ReactNode => (
+const BoatRow = ({ boat, onCopy, tools }: { boat: BoatOnList; onCopy: OnCopy; tools?: ReactNode }): ReactNode => (
   <li className="boat-row">
     <a href={hashOf({ page: 'boat', id: boat.id, step: 'lines' })}>
       <span className="boat-name">{boat.name}</span>
       <span className="boat-says">
-        {boat.says} <span className="boat-file">{words.fileOf(boat.id)}</span>
+        {boat.says} {isHere ? null : <span className="boat-file">{words.fileOf(boat.id)}</span>}
       </span>
     </a>
     <button type="button" className="copy-button" aria-label={words.copyOf(boat.name)} onClick={() => onCopy(boat)}>
       {words.copy}
     </button>
+    {tools}
   </li>
 );
 
@@ -38,7 +51,9 @@ const DemoRow = ({ boat, onCopy }: { boat: BoatOnList; onCopy: OnCopy }): ReactN
 
 /** The boats of a shelf, once they are there; asked for only where `isWanted`. */
 const useShelf = (shelf: Shelf, isWanted: boolean, onRefusal: (refusal: Refusal) => void) => {
+  const [looks, setLooks] = useState(0);
   const [boats, setBoats] = useState<readonly BoatOnList[]>();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: looked at again when asked to
   useEffect(() => {
     if (!isWanted) return;
     let isGone = false;
@@ -50,14 +65,15 @@ const useShelf = (shelf: Shelf, isWanted: boolean, onRefusal: (refusal: Refusal)
     return () => {
       isGone = true;
     };
-  }, [shelf, isWanted, onRefusal]);
-  return boats;
+  }, [shelf, isWanted, looks, onRefusal]);
+  const lookAgain = useCallback(() => setLooks((times) => times + 1), []);
+  return [boats, lookAgain] as const;
 };
 
 /** The demo boats, where the folder has no boat. */
 const DemoBoats = ({ demos, onCopy }: { demos: readonly BoatOnList[] | undefined; onCopy: OnCopy }): ReactNode => (
   <>
-    <p className="first-boat">{words.demo}</p>
+    <p className="first-boat">{said.demo}</p>
     {demos === undefined ? null : (
       <ul className="boats">
         {demos.map((boat) => (
@@ -71,36 +87,42 @@ const DemoBoats = ({ demos, onCopy }: { demos: readonly BoatOnList[] | undefined
 /** The boats of the folder that was opened; the first thing one sees. */
 export const BoatsPage = ({ onFile }: { onFile: (file: File) => void }): ReactNode => {
   const [refusal, setRefusal] = useState<Refusal | undefined>(undefined);
-  const boats = useShelf('boats', true, setRefusal);
+  const [boats, lookAgain] = useShelf('boats', true, setRefusal);
   const isEmpty = boats?.length === 0;
   const starting = usePart(bringNewBoat);
-  const demos = useShelf('demos', isEmpty, setRefusal);
+  // a folder is given the demo boats when it is made; a browser has them beside its own
+  const hasDemos = isEmpty || (isHere && boats !== undefined);
+  const [demos] = useShelf('demos', hasDemos, setRefusal);
+  const here = useKeptHere();
   const copyFrom = (shelf: Shelf, nameOf: (name: string) => string) => (boat: BoatOnList) => {
     void copyBoat(store, shelf, { id: boat.id, name: nameOf(boat.name) }).then((made) => {
       if ('refusal' in made) setRefusal(made.refusal);
       else window.location.hash = hashOf({ page: 'boat', id: made.id, step: 'lines' });
     });
   };
+  const toolsOf = (boat: BoatOnList): { tools?: ReactNode } =>
+    here === undefined ? {} : { tools: <here.RowTools boat={boat} onRefusal={setRefusal} onGone={lookAgain} /> };
   return (
     <main className="boats-page">
-      <h2>{words.inFolder}</h2>
+      <h2>{said.inPlace}</h2>
       {refusal === undefined ? null : <RefusalView refusal={refusal} />}
 
-      {isEmpty ? <p className="first-boat">{words.nothingYet}</p> : null}
+      {isEmpty ? <p className="first-boat">{said.nothingYet}</p> : null}
       {boats === undefined || isEmpty ? null : (
         <ul className="boats">
           {boats.map((boat) => (
-            <BoatRow key={boat.id} boat={boat} onCopy={copyFrom('boats', words.copyName)} />
+            <BoatRow key={boat.id} boat={boat} onCopy={copyFrom('boats', words.copyName)} {...toolsOf(boat)} />
           ))}
         </ul>
       )}
       {boats === undefined || starting === undefined ? null : <starting.NewBoat />}
-      {isEmpty ? <DemoBoats demos={demos} onCopy={copyFrom('demos', (name) => name)} /> : null}
+      {hasDemos ? <DemoBoats demos={demos} onCopy={copyFrom('demos', (name) => name)} /> : null}
       <p className="quiet">
         {words.or}
-        <OpenFile onFile={onFile}>{words.openFile}</OpenFile>
-        {words.fromElsewhere}
+        <OpenFile onFile={onFile}>{said.openFile}</OpenFile>
+        {said.fromElsewhere}
       </p>
+      {here === undefined ? null : <here.KeptNotes hasBoats={boats !== undefined && !isEmpty} />}
     </main>
   );
 };

@@ -11,6 +11,7 @@ import { browserTurn } from '../tabs/browser-turn.ts';
 import { words } from './boat-words.ts';
 import { kindOfFile } from './kind-of-file.ts';
 import { useFileDrop } from './use-file-drop.ts';
+import { useTakenFile } from './use-taken-file.ts';
 
 const fileGone: Refusal = {
   says: words.fileGone,
@@ -149,20 +150,21 @@ export const useOpenedBoat = (
   const { shut } = ofRoute;
   const openBoat = useCallback(
     (file: File) => {
-      if (!mayLeave()) return;
       shut();
       void file.text().then((text) => {
         client.plan(text, { pictures: picturesOnPage() });
         picked.current = { opened: client.state().revision, text };
       });
     },
-    [client, mayLeave, shut],
+    [client, shut],
   );
+  const taken = useTakenFile(mayLeave, openBoat);
+  const { takeIn, shutTaken } = taken;
   const openFile = useCallback(
     (file: File) => {
-      void kindOfFile(file).then((kind) => (kind === 'boat' ? openBoat(file) : onRecording(file)));
+      void kindOfFile(file).then((kind) => (kind === 'recording' ? onRecording(file) : takeIn(file, kind)));
     },
-    [openBoat, onRecording],
+    [takeIn, onRecording],
   );
   useFileDrop(openFile);
   useEffect(() => onPictureKept(client.picture), [client]);
@@ -178,9 +180,10 @@ export const useOpenedBoat = (
     reload: ofRoute.reload,
     role: ofRoute.role,
     takeOver: ofRoute.takeOver,
-    refusal: ofRoute.refusal ?? (shutRevision === state.revision ? undefined : state.refusal),
+    refusal: ofRoute.refusal ?? taken.refusal ?? (shutRevision === state.revision ? undefined : state.refusal),
     shutRefusal: () => {
       shut();
+      shutTaken();
       setShutRevision(state.revision);
     },
   };

@@ -1,4 +1,5 @@
 import { useSyncExternalStore } from 'react';
+import { store } from '../store/the-store.ts';
 
 /** A paired phone. */
 export interface PairedPhone {
@@ -68,7 +69,8 @@ const ask = async (path: string, request: RequestInit): Promise<void> => {
 };
 
 const look = (): void => {
-  if (document.visibilityState === 'visible') void ask('', { method: 'GET' });
+  if (store.kind === 'browser') set({ isAway: 'without' });
+  else if (document.visibilityState === 'visible') void ask('', { method: 'GET' });
 };
 
 const subscribe = (listener: () => void): (() => void) => {

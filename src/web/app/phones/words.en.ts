@@ -32,5 +32,6 @@ export const en = {
   cameIn: (name: string) => `${name} is paired.`,
   shed: (count: number) => `${count} connections were turned away: more than phones need.`,
   away: 'The program that serves this page does not answer. It is tried again by itself.',
-  without: 'Phones are let in by the program that runs on your own machine; this page comes from elsewhere.',
+  without:
+    'Phones are let in by the program that runs on your own machine; this page comes from elsewhere. To use them, start the program on a machine aboard, export this boat on the first page and unpack the zip in the folder of its boats.',
 } as const;

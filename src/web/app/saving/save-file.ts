@@ -6,6 +6,7 @@ const types = {
   json: 'application/json',
   pdf: 'application/pdf',
   svg: 'image/svg+xml',
+  zip: 'application/zip',
   xlsx: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
 } as const;
 

@@ -1,6 +1,7 @@
 import { type ReactNode, useMemo, useState, useSyncExternalStore } from 'react';
 import type { PlanAnswer, Refusal } from '../../workers/protocol.ts';
 import { useCommands } from '../commands/use-commands.ts';
+import { words as hereWords } from '../kept-here/words.ts';
 import { takePicturesAlong } from '../pictures/picture-keeper.ts';
 import { hashOf } from '../route.ts';
 import { store } from '../store/the-store.ts';
@@ -8,6 +9,8 @@ import type { BoatSaver, SaveState } from './boat-saver.ts';
 import { plainName, saveFile } from './save-file.ts';
 import { whenWords } from './when-words.ts';
 import { words } from './words.ts';
+
+const isHere = store.kind === 'browser';
 
 const keptWords = (isKept: boolean): string => (isKept ? words.keptHere : words.notKept);
 
@@ -19,6 +22,10 @@ const wordsOf = (state: SaveState): string => {
       return state.edited ? words.onPageEdited : words.onPage;
     case 'saved': {
       if (state.isAway) return words.away;
+      if (isHere)
+        return state.atMs === undefined
+          ? hereWords.kept
+          : hereWords.keptAt(whenWords(state.atMs, Date.now(), 'minute'));
       const file = `${state.id}.boat.json`;
       return state.atMs === undefined
         ? words.saved(file)
@@ -84,7 +91,7 @@ export const SaveLine = ({
       {state.kind === 'changed' ? <LineButton onPress={onReload}>{words.loadAnew}</LineButton> : null}
       {state.kind === 'changed' || state.kind === 'page' ? (
         <LineButton onPress={() => void addToFolder()}>
-          {state.kind === 'page' ? words.keepInFolder : words.otherName}
+          {state.kind === 'page' ? (isHere ? hereWords.keepHere : words.keepInFolder) : words.otherName}
         </LineButton>
       ) : null}
       {onStates === undefined ? null : <LineButton onPress={onStates}>{words.earlier}</LineButton>}

@@ -38,7 +38,7 @@ const opened = async (factory: IDBFactory): Promise<IDBDatabase> => {
 const finished = (work: IDBTransaction): Promise<void> =>
   new Promise((resolve, reject) => {
     work.oncomplete = () => resolve();
-    work.onabort = () => reject(work.error ?? new DOMException('Called off.', 'AbortError'));
+    work.onabort = () => reject(work.error ?? new DOMException('', 'AbortError'));
   });
 
 /**

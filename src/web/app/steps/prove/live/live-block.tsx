@@ -3,6 +3,7 @@ import type { Boat } from '../../../../../core/boat/boat-schema.ts';
 import type { LiveTold } from '../../../../../core/proof/live/live-snapshot.ts';
 import { wiresAboard } from '../../../../../core/proof/live/wires-aboard.ts';
 import { boatOfFolder } from '../../../pictures/picture-keeper.ts';
+import { store } from '../../../store/the-store.ts';
 import type { StepMarginProps } from '../../step.ts';
 import { AskBlock } from './ask-block.tsx';
 import './live.css';
@@ -12,6 +13,8 @@ import { PullBlock } from './pull-block.tsx';
 import { ReadingList } from './reading-list.tsx';
 import { SourceForm } from './source-form.tsx';
 import { words } from './words.ts';
+
+const hasServer = store.kind === 'folder';
 
 type Listened = Extract<LiveTold, { listening: true }>;
 
@@ -83,7 +86,7 @@ const wireName = ({ buses }: Boat, names: ReadonlyMap<string, string>, id: strin
 
 /** The live bus of the boat: where to listen, how it stands, each reading, and what is pulled and asked while listening. */
 export const LiveBlock = ({ boat, plan, hand }: StepMarginProps): ReactNode => {
-  const folderBoat = boatOfFolder();
+  const folderBoat = hasServer ? boatOfFolder() : undefined;
   useEffect(() => (folderBoat === undefined ? undefined : live.open(folderBoat)), [folderBoat]);
   const { told, isAway, refused, picked } = useLive();
   const names = useMemo(() => new Map(boat.kit.map(({ id, name }) => [id, name])), [boat]);
@@ -95,7 +98,9 @@ export const LiveBlock = ({ boat, plan, hand }: StepMarginProps): ReactNode => {
   return (
     <section className="block live-block">
       <h2>{words.heading}</h2>
-      <p className="quiet">{folderBoat === undefined ? words.notInFolder : words.about}</p>
+      <p className="quiet">
+        {hasServer ? (folderBoat === undefined ? words.notInFolder : words.about) : words.noServer}
+      </p>
       <p role="status">{isAway ? words.away : (refused ?? '')}</p>
       {folderBoat === undefined || told.listening ? null : <SourceForm wires={wires} />}
       {told.listening ? (

@@ -5,6 +5,8 @@ export const en = {
   heading: 'Live bus',
   about: 'Fairlead only listens. Units light up on the drawing as they speak.',
   notInFolder: 'Save the boat in the folder first: the program that serves this page does the listening.',
+  noServer:
+    'A page from a web host may not listen to a bus. Start the program on a machine aboard, export this boat on the first page and unpack the zip in the folder of its boats. A recording of the bus can be opened here all the same.',
   source: 'listen to',
   kinds: { udp: 'UDP, sent to this machine', tcp: 'TCP, called at an address', serial: 'serial port or USB adapter' },
   port: 'port',

@@ -1,0 +1,2 @@
+export { KeptNotes } from './kept-notes.tsx';
+export { RowTools } from './row-tools.tsx';
