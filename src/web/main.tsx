@@ -9,6 +9,7 @@ import './app/cards/cards.css';
 import './app/words/words.css';
 import './drawing/drawing.css';
 import './theme/print.css';
+import './theme/night.css';
 import './theme/forced-colours.css';
 import { createRoot } from 'react-dom/client';
 import { App } from './app/app.tsx';

@@ -24,6 +24,8 @@ const keys = (page: Page) => {
       const label = one instanceof HTMLInputElement ? (one.labels?.[0]?.textContent ?? '') : '';
       return `${one?.getAttribute('aria-label') ?? ''} ${label} ${one?.textContent ?? ''}`;
     });
+  const isTyping = (): Promise<boolean> =>
+    page.evaluate(() => document.activeElement?.matches('input:not([type="checkbox"]), textarea, select') === true);
   const type = async (text: string): Promise<void> => {
     pressed += 1;
     await page.keyboard.type(text);
@@ -33,9 +35,14 @@ const keys = (page: Page) => {
     type,
     pressed: () => pressed,
     /** steps on with the tab key to what says so */
-    tabTo: async (looked: RegExp): Promise<void> => {
-      for (let step = 0; step < atMost && !looked.test(await at()); step += 1) await press('Tab');
+    tabTo: async (looked: RegExp, most = atMost): Promise<void> => {
+      for (let step = 0; step < most && !looked.test(await at()); step += 1) await press('Tab');
       expect(await at()).toMatch(looked);
+    },
+    /** out of a field, in which a stroke is a letter; a date has three stops of its own */
+    leaveField: async (): Promise<void> => {
+      for (let step = 0; step < 8 && (await isTyping()); step += 1) await press('Tab');
+      expect(await isTyping()).toBe(false);
     },
     /** does what is found by typing it */
     find: async (words: string): Promise<void> => {
@@ -54,10 +61,15 @@ const wanted = [
   'through-hull depth',
 ];
 
-test('from an empty page to a wired boat by keys alone, in under fifty presses', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await page.goto(app.address);
-  const { press, type, tabTo, find, pressed } = keys(page);
+const soon = { timeout: 60_000 };
+const planned = (page: Page): Promise<void> => page.locator('.progress:empty').waitFor({ state: 'attached', ...soon });
+const says = (page: Page, words: string): Promise<unknown> =>
+  page.waitForFunction((text) => document.querySelector('.edit-says')?.textContent?.includes(text) === true, words);
+
+type Hand = ReturnType<typeof keys>;
+
+/** A boat made of a pattern, kit put aboard, and wired. */
+const wired = async (page: Page, { press, type, tabTo, leaveField, find }: Hand): Promise<void> => {
   await page.getByRole('radio', { name: 'sloop, mast on deck' }).waitFor();
   await tabTo(/^\s*sloop, mast on deck/);
   await press('Space');
@@ -67,7 +79,7 @@ test('from an empty page to a wired boat by keys alone, in under fifty presses',
   await type('Tern');
   await press('Enter');
   await page.waitForURL(/boat\/tern\/boat$/);
-  await page.locator('.progress:empty').waitFor({ state: 'attached', timeout: 60_000 });
+  await planned(page);
   await find('go kit');
   await page.waitForURL(/kit$/);
   await page.getByRole('searchbox').waitFor();
@@ -83,14 +95,85 @@ test('from an empty page to a wired boat by keys alone, in under fifty presses',
       .getByText(`${done + 1} come`)
       .waitFor();
   }
-  await page.locator('.progress:empty').waitFor({ state: 'attached', timeout: 60_000 });
-  // out of the field, in which a stroke is a letter
-  await press('Tab');
+  await planned(page);
+  await leaveField();
   await find('wire her so');
-  await page.waitForFunction(() => document.querySelector('.edit-says')?.textContent?.includes('Wire') === true);
-  await page.locator('.progress:empty').waitFor({ state: 'attached', timeout: 60_000 });
+  await says(page, 'Wire');
+  await planned(page);
+};
+
+/** A length taped, a layout and a finding settled, and the price of an hour put into the quote. */
+const settled = async (page: Page, { press, type, tabTo, leaveField, find }: Hand): Promise<void> => {
+  await find('go to boat');
+  await page.waitForURL(/boat$/);
+  await press('Alt+n');
+  await tabTo(/Taped length/);
+  await type('2.4');
+  await press('Enter');
+  await says(page, 'taped');
+  // the field is gone with what was asked, and the keyboard is still in the notes
+  await page.locator('.margin:focus-within, .margin:focus').waitFor();
+  await find('go to lines');
+  await page.waitForURL(/tern$/);
+  await tabTo(/^\s*settle this layout/, 200);
+  await press('Enter');
+  await says(page, 'stays as it is laid out');
+  await planned(page);
+  await tabTo(/^accept:/, 200);
+  await press('Enter');
+  await page.getByLabel('Accepted because').waitFor();
+  await type('Known.');
+  await press('Enter');
+  await says(page, 'Accept ');
+  await page.locator('.margin:focus-within, .margin:focus').waitFor();
+  await find('go to buy');
+  await page.waitForURL(/buy$/);
+  await tabTo(/An hour of work/, 200);
+  await press('ControlOrMeta+a');
+  await type('90');
+  await press('Enter');
+  await says(page, '90');
+  await leaveField();
+};
+
+/** The work begun on a day, a job ticked and another held to the next day, the binder saved. */
+const doneAndProved = async (page: Page, { press, type, tabTo, leaveField, find }: Hand): Promise<void> => {
+  await find('go to work');
+  await page.waitForURL(/work$/);
+  await page.locator('.work-days .balloon').first().waitFor();
+  await planned(page);
+  await find('go to calendar');
+  await tabTo(/^\s*first day/);
+  await type('04052027');
+  await press('Enter');
+  await says(page, 'begins 2027-04-05');
+  await leaveField();
+  await find('go to jobs');
+  await tabTo(/^\s*done: Look at what is aboard/);
+  await press('Space');
+  await expect.poll(() => page.locator('.waypoint.here').textContent()).toMatch(/1 of \d+ jobs done/);
+  await find('show all days');
+  await tabTo(/^\d+\. .*h, /, 80);
+  await press('ArrowRight');
+  await press('Shift+ArrowRight');
+  await page.getByRole('button', { name: /^undo: Hold / }).waitFor();
+  await find('go to binder');
+  await page.locator('.binder-leaf:not(.blank)').first().waitFor(soon);
+  const saved = page.waitForEvent('download', soon);
+  await find('download');
+  expect((await saved).suggestedFilename()).toBe('tern-binder.pdf');
+};
+
+test('from an empty page to the papers by keys alone, wired in under fifty presses', async () => {
+  const page = await app.newPage({ window: 'laptop', light: 'day' });
+  await page.goto(app.address);
+  const hand = keys(page);
+  await wired(page, hand);
   await keepPicture(page, 'by-keyboard-wired');
   expect(await page.locator('.note.danger, .note.fault').allTextContents()).toEqual([]);
-  expect(pressed()).toBeLessThan(50);
+  expect(hand.pressed()).toBeLessThan(50);
+  await settled(page, hand);
+  await doneAndProved(page, hand);
+  await keepPicture(page, 'by-keyboard-binder');
   expect(app.complaints).toEqual([]);
-});
+}, 180_000);

@@ -216,7 +216,7 @@ export const opensNothing: readonly RegExp[] = [
   /^go-to-/,
   /^light-/,
   /^units-/,
-  /^(undo|redo|print|all-boats)$/,
+  /^(undo|redo|print|all-boats|hints-again)$/,
   /^next-open-question$/,
   /^picture-/,
   /^boat-tool-/,

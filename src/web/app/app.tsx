@@ -24,6 +24,7 @@ import { useFileWatch } from './saving/use-file-watch.ts';
 import { useSaving } from './saving/use-saving.ts';
 import { type HeldBack, HeldBackLine, heldBackWords } from './tabs/held-back-line.tsx';
 import { TopBar } from './top-bar.tsx';
+import { useKeptKeyboard } from './use-kept-keyboard.ts';
 import { usePart } from './use-part.ts';
 import { useRoute } from './use-route.ts';
 import { words } from './words.ts';
@@ -130,6 +131,7 @@ export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver })
   const { answer } = state;
   usePageCommands({ route, edits: answer?.edits, onStep: step });
   useCommandKeys();
+  useKeptKeyboard();
   const boat = answer?.boat;
   useEffect(() => {
     document.title = boat === undefined ? words.program : words.titleOf(boat.name);

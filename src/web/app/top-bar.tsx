@@ -75,7 +75,7 @@ export const TopBar = ({
   const say = useWords();
   return (
     <header className="top-bar">
-      <h1>{name ?? words.program}</h1>
+      <h1 tabIndex={-1}>{name ?? words.program}</h1>
       <p className="top-says">{say(says ?? words.whatItIs)}</p>
       <div className="top-tools">
         {tools}

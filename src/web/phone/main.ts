@@ -1,5 +1,6 @@
 import 'virtual:themes.css';
 import './phone.css';
+import '../theme/night.css';
 import '../theme/forced-colours.css';
 import { startPhone } from './phone-app.ts';
 

@@ -16,7 +16,11 @@ const stepCommand = (route: Exclude<Route, { page: 'boats' }>, step: StepId): Co
   id: `go-to-${step}`,
   group: 'go',
   says: words.goTo[step],
-  run: () => go(atStep(route, step)),
+  run: () => {
+    go(atStep(route, step));
+    // whoever goes to a step by its name is at its work, not at the head of the page
+    document.querySelector<HTMLElement>('.margin')?.focus();
+  },
 });
 
 const undoCommands = ({ undo, redo }: EditState, onStep: (step: 'undo' | 'redo') => void): Command[] => [
