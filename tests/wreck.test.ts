@@ -18,17 +18,32 @@ const repository = resolve(import.meta.dirname, '..');
 /** The Wreck was passed on without her folder of pictures. */
 const besideHer: ReadonlySet<string> = new Set();
 
-/** Parts of a plan that take long and that only some rules read, with what they bring into it. */
+/**
+ * Parts of a plan that take long, that no other part left in looks at, and that only some rules read (by how their names begin),
+ * with what they bring into it.
+ */
 const readByFew: readonly {
-  readonly readers: string;
+  readonly readers: readonly string[];
   readonly part: Partial<LateParts>;
   readonly brings: readonly string[];
 }[] = [
-  { readers: 'blackouts/', part: { blackouts: withoutLateParts.blackouts }, brings: ['blackouts', 'vitals'] },
-  { readers: 'phases/', part: { phases: withoutLateParts.phases }, brings: ['phases'] },
-  { readers: 'energy/', part: { energy: withoutLateParts.energy }, brings: ['energy', 'unknownDraws'] },
-  { readers: 'work/', part: { work: withoutLateParts.work }, brings: ['work'] },
-  { readers: 'bus/no-layout-found', part: { mends: withoutLateParts.mends }, brings: ['mend', 'unlaid'] },
+  { readers: ['blackouts/'], part: { blackouts: withoutLateParts.blackouts }, brings: ['blackouts', 'vitals'] },
+  { readers: ['phases/'], part: { phases: withoutLateParts.phases }, brings: ['phases'] },
+  { readers: ['energy/'], part: { energy: withoutLateParts.energy }, brings: ['energy', 'unknownDraws'] },
+  { readers: ['work/'], part: { work: withoutLateParts.work }, brings: ['work'] },
+  { readers: ['bus/no-layout-found'], part: { mends: withoutLateParts.mends }, brings: ['mend', 'unlaid'] },
+  // the work is made from what is bought, typed and tested, and the phases from what is bought
+  {
+    readers: ['shopping/', 'plugs/', 'ways/', 'antennas/', 'phases/', 'work/'],
+    part: { order: withoutLateParts.order },
+    brings: ['shopping', 'tape', 'passages', 'pieces'],
+  },
+  { readers: ['work/'], part: { tests: withoutLateParts.tests }, brings: ['tests'] },
+  {
+    readers: ['settings/', 'work/'],
+    part: { sheet: withoutLateParts.sheet },
+    brings: ['typed', 'shipPapers', 'airDraft', 'atSea'],
+  },
 ];
 
 /** The same thing, but reading one of the given names of it throws. */
@@ -52,8 +67,9 @@ const withoutNames = <Of extends object>(of: Of, names: readonly string[]): Of =
  * what only some rules read. Should it read one of the latter it breaks down, which is a finding too.
  */
 const findingsOf = (boat: Boat, rule: string): Finding[] => {
-  const leftOut = readByFew.filter(({ readers }) => !rule.startsWith(readers));
+  const leftOut = readByFew.filter(({ readers }) => !readers.some((reader) => rule.startsWith(reader)));
   const names = leftOut.flatMap(({ brings }) => brings);
+  const ofLines = names.filter((name) => name === 'pieces');
   return planWith({
     ...lateParts,
     cures: withHints,
@@ -64,7 +80,14 @@ const findingsOf = (boat: Boat, rule: string): Finding[] => {
         rules.filter(({ id }) => id === rule),
         {
           ...input,
-          plan: withoutNames({ ...whole, buses: whole.buses.map((bus) => withoutNames(bus, names)) }, names),
+          plan: withoutNames(
+            {
+              ...whole,
+              buses: whole.buses.map((bus) => withoutNames(bus, names)),
+              lines: whole.lines.map((line) => withoutNames(line, ofLines)),
+            },
+            names,
+          ),
         },
       ),
   })(boat, new Map(), undefined, besideHer).findings;

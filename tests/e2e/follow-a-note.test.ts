@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, openBoat, type PageWish } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, openAnother, type PageWish } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -70,8 +70,7 @@ test('the keyboard alone goes from the note to its balloon and from a balloon to
 });
 
 test('Gannet as she is: her doubt about a way never opened lights the cables that are to go through it', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page);
+  const page = await openAnother(app, { window: 'laptop', light: 'day' });
   const note = page.locator('.note', { hasText: 'ways/led-through-unseen-way' });
   expect(await page.locator('.lit[data-about~="g18"]').count()).toBe(0);
   await note.locator('h3').getByRole('button').click();
@@ -80,8 +79,7 @@ test('Gannet as she is: her doubt about a way never opened lights the cables tha
 });
 
 test('plus, minus, 0 and the arrow keys change how the drawing lies', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page);
+  const page = await openAnother(app, { window: 'laptop', light: 'day' });
   const lie = () => page.locator('.sheet-layer').evaluate((layer) => getComputedStyle(layer).transform);
   const whole = await lie();
   await page.locator('.sheet-svg').focus();
@@ -106,8 +104,7 @@ test('on a phone a tapped note brings its balloon into the window', async () => 
 });
 
 test('a file that is no boat is turned away in the page and the boat that was open stays', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page);
+  const page = await openAnother(app, { window: 'laptop', light: 'day' });
   await page
     .locator('input[type=file]')
     .first()

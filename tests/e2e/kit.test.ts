@@ -2,7 +2,14 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, barriers, keepPicture, openBoat, type PageWish } from './app-under-test.ts';
+import {
+  type AppUnderTest,
+  appUnderTest,
+  barriers,
+  keepPicture,
+  openAnother,
+  type PageWish,
+} from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -11,8 +18,7 @@ beforeAll(async () => {
 afterAll(() => app.close());
 
 const opened = async (wish: PageWish): Promise<Page> => {
-  const page = await app.newPage(wish);
-  await openBoat(app, page);
+  const page = await openAnother(app, wish);
   await page.locator('.course a', { hasText: 'Kit' }).click();
   await page.getByRole('searchbox').waitFor();
   return page;
@@ -26,8 +32,11 @@ interface Saved {
   readonly needs: readonly { readonly at: string; readonly reading: string }[];
 }
 
-/** What the file of the boat holds. */
-const saved = (): Saved => JSON.parse(readFileSync(join(app.folder, 'gannet', 'gannet.boat.json'), 'utf8'));
+/** What the file of the boat in a page holds. */
+const saved = (page: Page): Saved => {
+  const [, boat] = /#\/boat\/([^/]+)/.exec(page.url()) ?? [];
+  return JSON.parse(readFileSync(join(app.folder, `${boat}.boat.json`), 'utf8'));
+};
 
 test('a screen is found in plain words, put aboard by pick and place, and asks for what a screen usually shows', async () => {
   const page = await opened({ window: 'laptop', light: 'day' });
@@ -42,9 +51,9 @@ test('a screen is found in plain words, put aboard by pick and place, and asks f
   await keepPicture(page, 'kit-picked-laptop-day');
   await page.keyboard.press('Enter');
   await said(page, 'needs.');
-  await expect.poll(() => saved().kit.find(({ id }) => id === 'display')?.fate, { timeout: 20_000 }).toBe('comes');
+  await expect.poll(() => saved(page).kit.find(({ id }) => id === 'display')?.fate, { timeout: 20_000 }).toBe('comes');
   expect(
-    saved()
+    saved(page)
       .needs.filter(({ at }) => at === 'display')
       .map(({ reading }) => reading),
   ).toEqual(expect.arrayContaining(['position', 'depth', 'heading', 'ais-targets']));
@@ -59,7 +68,7 @@ test('one goes and another comes to the same place as one step, which is taken b
   await page.getByRole('searchbox').fill('black and white');
   await page.locator('.kit-found .row-button').first().click();
   await said(page, 'Monochrome instrument comes to the same place.');
-  await expect.poll(() => saved().kit.some(({ id }) => id === 'instr-fly'), { timeout: 20_000 }).toBe(false);
+  await expect.poll(() => saved(page).kit.some(({ id }) => id === 'instr-fly'), { timeout: 20_000 }).toBe(false);
   await page.locator('.edit-line').getByRole('button', { name: 'undo' }).click();
   await said(page, 'Taken back');
   await page.getByRole('button', { name: 'more that can be done with 4-inch colour instrument, flybridge' }).waitFor();
@@ -110,7 +119,7 @@ test('what is entered for one unit only is kept beside its sheet, and what a con
   await said(page, '10 Hz position antenna differs from its sheet.');
   await editor.waitFor({ state: 'detached' });
   // reason: the file of the boat, of which only this is looked at
-  const unit = (id: string) => (saved() as unknown as WithChanges).kit.find((one) => one.id === id);
+  const unit = (id: string) => (saved(page) as unknown as WithChanges).kit.find((one) => one.id === id);
   await expect
     .poll(() => unit('gnss')?.changes, { timeout: 20_000 })
     .toEqual(

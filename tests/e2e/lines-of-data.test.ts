@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, barriers, keepPicture, openBoat } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, barriers, keepPicture, openAnother } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -9,8 +9,7 @@ beforeAll(async () => {
 afterAll(() => app.close());
 
 const openLines = async (window: 'laptop' | 'phone', light: 'day' | 'night'): Promise<Page> => {
-  const page = await app.newPage({ window, light });
-  await openBoat(app, page, 'gannet/needs');
+  const page = await openAnother(app, { window, light }, 'gannet/needs');
   const choice = page.getByRole('group', { name: 'What the sheet shows' }).getByText('lines of data');
   await choice.focus();
   await page.keyboard.press('Enter');

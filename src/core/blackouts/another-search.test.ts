@@ -41,12 +41,12 @@ describe('a plain search of a graph of copper with the failed piece taken out', 
   test.each([
     ['gannet', 1],
     ['sandpiper', 1],
-    ['bonxie', 9],
-    ['wreck', 50],
+    ['bonxie', 13],
+    ['wreck', 101],
   ])('finds the same losses on %s, for every failure or one in %i', { timeout: 120_000 }, (name, every) => {
     const file = new URL(`../../../examples/${name}/${name}.boat.json`, import.meta.url);
     const found = answers(readBoat(readFileSync(file, 'utf8')), (_, at) => at % every === 0);
-    expect(found.length).toBeGreaterThan(25);
+    expect(found.length).toBeGreaterThan(10);
     for (const { told, found: plain } of found) expect(told).toEqual(plain);
   });
 
