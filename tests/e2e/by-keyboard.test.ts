@@ -39,6 +39,13 @@ const keys = (page: Page) => {
       for (let step = 0; step < most && !looked.test(await at()); step += 1) await press('Tab');
       expect(await at()).toMatch(looked);
     },
+    /** steps on with the tab key to the first of what is asked for */
+    tabInto: async (selector: string): Promise<void> => {
+      const isIn = (): Promise<boolean> =>
+        page.evaluate((asked) => document.activeElement?.matches(asked) === true, selector);
+      for (let step = 0; step < atMost && !(await isIn()); step += 1) await press('Tab');
+      expect(await isIn()).toBe(true);
+    },
     /** out of a field, in which a stroke is a letter; a date has three stops of its own */
     leaveField: async (): Promise<void> => {
       for (let step = 0; step < 8 && (await isTyping()); step += 1) await press('Tab');
@@ -136,8 +143,8 @@ const settled = async (page: Page, { press, type, tabTo, leaveField, find }: Han
   await leaveField();
 };
 
-/** The work begun on a day, a job ticked and another held to the next day, the binder saved. */
-const doneAndProved = async (page: Page, { press, type, tabTo, leaveField, find }: Hand): Promise<void> => {
+/** The work begun on a day, a job ticked and another held to the next day, a test written down, the binder saved. */
+const doneAndProved = async (page: Page, { press, type, tabTo, tabInto, leaveField, find }: Hand): Promise<void> => {
   await find('go to work');
   await page.waitForURL(/work$/);
   await page.locator('.work-days .balloon').first().waitFor();
@@ -157,6 +164,16 @@ const doneAndProved = async (page: Page, { press, type, tabTo, leaveField, find 
   await press('ArrowRight');
   await press('Shift+ArrowRight');
   await page.getByRole('button', { name: /^undo: Hold / }).waitFor();
+  await find('go to prove');
+  await page.waitForURL(/prove$/);
+  await find('write down a test');
+  await page.locator('#prove-tests summary:focus').waitFor();
+  await press('Enter');
+  await tabInto('.test-entry input');
+  await type('60');
+  await press('Enter');
+  await expect.poll(() => page.locator('.waypoint.here').textContent()).toMatch(/1 of \d+ tests tried/);
+  await leaveField();
   await find('go to binder');
   await page.locator('.binder-leaf:not(.blank)').first().waitFor(soon);
   const saved = page.waitForEvent('download', soon);
