@@ -38,7 +38,7 @@ export const noWireDoes: Rule = {
         {
           about: aboutFeed(feed),
           says: `No wire does for ${fedName(index, feed.to)}: ${why(feed)}.`,
-          ...(feed.dropV === undefined ? {} : { measured: { value: feed.dropV, unit: 'V' } }),
+          ...(feed.whyNot === 'drop' && feed.dropV !== undefined ? { measured: { value: feed.dropV, unit: 'V' } } : {}),
           cure: cures[feed.whyNot === 'drop' ? 'drop' : 'current'],
         },
       ];
