@@ -76,6 +76,11 @@ const pageOf = async (browser: Browser, { window, light }: PageWish, complaints:
     reducedMotion: 'reduce',
   });
   await context.addInitScript((kept) => localStorage.setItem('fairlead-theme', kept), light);
+  // somebody who has read the hints; the journey of a newcomer calls them back
+  await context.addInitScript(() => {
+    localStorage.getItem('fairlead-hints-gone') ??
+      localStorage.setItem('fairlead-hints-gone', 'next kit table note sheet pull finder');
+  });
   const page = await context.newPage();
   page.on('console', (message) => {
     if (message.type() === 'error') complaints.push(message.text());

@@ -77,7 +77,9 @@ test('an owner goes from an empty page to a sure order for twelve units in under
   await hand.type(page.getByLabel('Length'), '31 ft');
   await hand.press(page.getByRole('button', { name: 'Make this boat' }));
   await page.waitForURL(/boat\/tern\/boat$/);
-  await hand.press(page.locator('.course').getByText('Kit'));
+  // the line over the course leads on, from the hull to the first unit …
+  const next = page.locator('.next-line a');
+  await hand.press(next.filter({ hasText: 'Put the first unit aboard' }));
   for (const [at, what] of wanted.entries()) {
     await hand.press(page.locator('.kit-found').getByRole('button', { name: what }));
     await hand.press(page.locator('.kit-put').first());
@@ -87,6 +89,8 @@ test('an owner goes from an empty page to a sure order for twelve units in under
       .waitFor();
   }
   await settled(page);
+  // … from the units to the wires …
+  await next.filter({ hasText: 'wire her so' }).waitFor();
   const wire = page.getByRole('button', { name: /wire her so/ });
   await planned(page, () => hand.press(wire));
   // what still cannot arrive has a cure to press
@@ -95,6 +99,9 @@ test('an owner goes from an empty page to a sure order for twelve units in under
     await planned(page, () => hand.press(cure));
   }
   expect(await page.locator('.note.danger, .note.fault').allTextContents()).toEqual([]);
+  // … and, once her first plan stands, to the tape
+  await next.filter({ hasText: /tape or prove \d+ things before you order/ }).waitFor();
+  expect(await page.locator('.first-plan').count()).toBe(0);
   await keepPicture(page, 'from-empty-kit');
 
   await hand.press(page.locator('.course').getByText('Boat', { exact: true }));

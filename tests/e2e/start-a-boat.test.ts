@@ -39,6 +39,22 @@ test('from an empty folder to a boat by the keyboard alone: a hull, a name and a
     .waitFor();
   expect(readdirSync(app.folder)).toEqual(['kittiwake.boat.json']);
   expect(heldBy('kittiwake').hull).toMatchObject({ kind: 'ketch', lengthM: 11.89, beamM: 3.65 });
+  // hints are called back from the list of all that can be done, given one at a time, and gone once they are followed
+  const hint = page.getByRole('region', { name: 'Hint' });
+  expect(await hint.count()).toBe(0);
+  await page.keyboard.press('/');
+  await page.keyboard.type('show the hints again');
+  await page.keyboard.press('Enter');
+  await hint.getByText('This line always says the next sensible thing').waitFor();
+  expect(await barriers(page)).toEqual([]);
+  await keepPicture(page, 'hint-laptop-day');
+  await page.locator('.next-line a').press('Enter');
+  await hint.getByText('Say it in your own words').waitFor();
+  await page.waitForFunction(() => document.activeElement?.closest('.kit-search') !== null);
+  await hint.getByRole('button', { name: 'put this hint away' }).press('Escape');
+  await hint.getByText('Drag the sheet to move it').waitFor();
+  await hint.getByRole('button', { name: 'no more hints' }).press('Enter');
+  await hint.waitFor({ state: 'detached' });
   expect(app.complaints).toEqual([]);
 });
 

@@ -10,6 +10,7 @@ import { EditContext, type MakeEdits } from './edit-context.ts';
 import { EditLine } from './history/edit-line.tsx';
 import { boatSays } from './opening/boat-says.ts';
 import type { BoatsPage } from './opening/boats-page.tsx';
+import { keepStep } from './opening/last-step.ts';
 import { LateRecording } from './opening/recording/late-recording.tsx';
 import { usePickedRecording } from './opening/recording/use-picked-recording.ts';
 import { useOpenedBoat } from './opening/use-opened-boat.ts';
@@ -132,6 +133,9 @@ export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver })
   usePageCommands({ route, edits: answer?.edits, onStep: step });
   useCommandKeys();
   useKeptKeyboard();
+  useEffect(() => {
+    if (route.page === 'boat') keepStep(route.id, route.step);
+  }, [route]);
   const boat = answer?.boat;
   useEffect(() => {
     document.title = boat === undefined ? words.program : words.titleOf(boat.name);

@@ -11,6 +11,8 @@ import { useCableOfAddress } from './cards/use-cable-of-address.ts';
 import { type CardState, useCard } from './cards/use-card.ts';
 import { courseFacts } from './course/course-facts.ts';
 import { CourseLine } from './course/course-line.tsx';
+import { HintSlot } from './hints/hint-slot.tsx';
+import { putHintAway } from './hints/hint-store.ts';
 import { useFoundWork } from './log/found-work.ts';
 import { useDone } from './log/use-done.ts';
 import { useTested } from './log/use-tested.ts';
@@ -30,6 +32,7 @@ import { usePart } from './use-part.ts';
 // brought once the page stands: no part of the way to the first picture
 const bringCards = () => import('./cards/card-view.tsx');
 const bringDrag = () => import('./sheet/sheet-drag.tsx');
+const bringNext = () => import('./next/next-line.tsx');
 const bringPull = () => import('./pull-out/pull-out-card.tsx');
 
 interface BoatPageProps {
@@ -46,11 +49,18 @@ interface BoatPageProps {
 const noteOf = (margin: HTMLElement | null, finding: string): Element | null | undefined =>
   margin?.querySelector(`[data-finding="${CSS.escape(finding)}"]`);
 
+/** A note, out of the fold of those that belong to other steps. */
+const openedNote = (margin: HTMLElement | null, finding: string): Element | null | undefined => {
+  const note = noteOf(margin, finding);
+  note?.closest('details.notes-elsewhere')?.setAttribute('open', '');
+  return note;
+};
+
 /** Brings the first note about any of the ids into sight. */
 const bringNote = (margin: HTMLElement | null, ids: readonly string[], notes: readonly Note[]): void => {
   const note = notes.find((one) => one.lights.some((id) => ids.includes(id)));
   if (note === undefined) return;
-  noteOf(margin, note.finding.id)?.scrollIntoView({ block: 'nearest', behavior: 'instant' });
+  openedNote(margin, note.finding.id)?.scrollIntoView({ block: 'nearest', behavior: 'instant' });
 };
 
 interface Picking {
@@ -83,6 +93,7 @@ const usePicking = ({
   const pick = useCallback(
     (ids: readonly string[]) => {
       const unit = ids.find((id) => units.has(id));
+      if (unit !== undefined) putHintAway('sheet');
       lights.pick(ids);
       open(unit === undefined ? undefined : { kind: 'unit', id: unit });
       bringNote(margin.current, ids, notes);
@@ -130,6 +141,7 @@ export const BoatPage = ({ answer, step, cable, hrefOf, progress, onStop }: Boat
   const cards = usePart(bringCards);
   const drag = usePart(bringDrag);
   const puller = usePart(bringPull);
+  const next = usePart(bringNext);
   // what is pulled out to see what goes dark; undefined while nothing may be
   const [pull, setPull] = useState<Pull | undefined>(undefined);
   const putBack = (): void => {
@@ -137,6 +149,7 @@ export const BoatPage = ({ answer, step, cable, hrefOf, progress, onStop }: Boat
     document.querySelector<HTMLElement>('.pull-switch')?.focus({ preventScroll: true });
   };
   const pullOut = (failure: Failure): void => {
+    putHintAway('pull');
     flushSync(() => setPull({ ids: [failure.fails], failure }));
     margin.current?.querySelector<HTMLElement>('.pull-card h2')?.focus();
   };
@@ -158,7 +171,23 @@ export const BoatPage = ({ answer, step, cable, hrefOf, progress, onStop }: Boat
   };
   return (
     <div className="boat-page">
-      <CourseLine waypoints={courseFacts({ boat, plan, tested, work, done })} here={step} hrefOf={hrefOf} />
+      <div className="course-side">
+        <div className="next-room">
+          {next === undefined ? null : (
+            <next.NextLine
+              boat={boat}
+              plan={work === undefined ? plan : { ...plan, work }}
+              tested={tested}
+              done={done}
+              isSettled={answer.settled}
+              here={step}
+              hrefOf={hrefOf}
+            />
+          )}
+        </div>
+        <HintSlot place="course" step={step} />
+        <CourseLine waypoints={courseFacts({ boat, plan, tested, work, done })} here={step} hrefOf={hrefOf} />
+      </div>
       <SheetFrame
         boatName={boat.name}
         view={view}
@@ -183,15 +212,25 @@ export const BoatPage = ({ answer, step, cable, hrefOf, progress, onStop }: Boat
         tableSwitches={tables.map(({ words }) => ({
           words,
           isOpen: words === openTable,
-          onPress: () => setOpenTable(words === openTable ? undefined : words),
+          onPress: () => {
+            putHintAway('table');
+            setOpenTable(words === openTable ? undefined : words);
+          },
         }))}
         inPlace={oneLine ?? lanes}
         choice={choiceOf[step] ?? null}
         instead={part?.Instead === undefined ? null : <part.Instead boat={boat} plan={plan} lights={lights} />}
         pages={part?.Pages === undefined ? null : <part.Pages boat={boat} plan={plan} lights={lights} />}
         onPick={pick}
+        hasTrunk={plan.buses.length > 0}
+        hasKit={boat.kit.length > 0}
         isPulling={pull !== undefined}
-        onPullSwitch={() => (pull === undefined ? setPull({ ids: [] }) : putBack())}
+        onPullSwitch={() => {
+          putHintAway('pull');
+          if (pull === undefined) setPull({ ids: [] });
+          else putBack();
+        }}
+        hint={<HintSlot place="sheet" step={step} />}
         onShow={show}
         frame={frame}
         sheet={sheet}
@@ -201,6 +240,7 @@ export const BoatPage = ({ answer, step, cable, hrefOf, progress, onStop }: Boat
         boat={boat}
         plan={plan}
         step={part}
+        at={step}
         notes={view.notes}
         titles={titles}
         isSettled={answer.settled}
@@ -227,7 +267,7 @@ export const BoatPage = ({ answer, step, cable, hrefOf, progress, onStop }: Boat
               onClose={card.close}
               onNote={({ finding, lights: ids }) => {
                 lights.pick(ids);
-                noteOf(margin.current, finding.id)?.querySelector('button')?.focus();
+                openedNote(margin.current, finding.id)?.querySelector('button')?.focus();
               }}
             />
           )

@@ -1,6 +1,8 @@
-/** The ten steps of the job, in order; the same names everywhere. */
-export const stepIds = ['boat', 'kit', 'needs', 'lines', 'power', 'fit', 'buy', 'work', 'prove', 'binder'] as const;
-export type StepId = (typeof stepIds)[number];
+import { type JobStep, jobSteps } from '../../papers/next/job-steps.ts';
+
+/** The ten steps of the job as the app has them. */
+export const stepIds = jobSteps;
+export type StepId = JobStep;
 
 /**
  * Where in the app one is: the list of boats, one boat of the server, or a file opened by hand. `cable` is the id on a label, by

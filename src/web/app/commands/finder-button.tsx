@@ -1,4 +1,5 @@
 import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react';
+import { putHintAway } from '../hints/hint-store.ts';
 import { usePart } from '../use-part.ts';
 import type { Command } from './command.ts';
 import { useCommands } from './use-commands.ts';
@@ -15,12 +16,14 @@ export const FinderButton = (): ReactNode => {
     setIsOpen(false);
     button.current?.focus();
   }, []);
+  const openIt = useCallback(() => {
+    putHintAway('finder');
+    setIsOpen(true);
+  }, []);
   useCommands(
     useMemo(
-      (): readonly Command[] => [
-        { id: 'find', group: 'show', says: words.finder, keys: ['/'], run: () => setIsOpen(true) },
-      ],
-      [],
+      (): readonly Command[] => [{ id: 'find', group: 'show', says: words.finder, keys: ['/'], run: openIt }],
+      [openIt],
     ),
   );
   return (
@@ -34,7 +37,7 @@ export const FinderButton = (): ReactNode => {
         title={words.finder}
         // before the field loses the keyboard and shuts the list
         onPointerDown={(event) => event.preventDefault()}
-        onClick={() => setIsOpen(!isOpen)}
+        onClick={() => (isOpen ? setIsOpen(false) : openIt())}
       >
         {words.finderButton}
       </button>

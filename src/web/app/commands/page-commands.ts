@@ -1,5 +1,7 @@
 import { useMemo } from 'react';
 import type { EditState } from '../../workers/protocol.ts';
+import { bringHintsBack } from '../hints/hint-store.ts';
+import { words as hintWords } from '../hints/words.ts';
 import { atStep, hashOf, type Route, type StepId, stepIds } from '../route.ts';
 import { lights, setLight } from '../theme.ts';
 import { unitsChoice } from '../words/units.ts';
@@ -48,6 +50,13 @@ const undoCommands = ({ undo, redo }: EditState, onStep: (step: 'undo' | 'redo')
 
 /** How the page is shown, on every page the same. */
 const showCommands: readonly Command[] = [
+  {
+    id: 'hints-again',
+    group: 'show',
+    says: hintWords.again,
+    foundBy: hintWords.againFoundBy,
+    run: bringHintsBack,
+  },
   ...lights.map(
     (light): Command => ({
       id: `light-${light}`,

@@ -28,7 +28,7 @@ export const en = {
   lightFoundBy: ['theme', 'dark', 'bright', 'red'],
   unitsFoundBy: ['imperial', 'metric', 'feet', 'metres', 'wire', 'gauge', 'AWG', 'mm²'],
   finder: 'what can be done here',
-  finderButton: 'do',
+  finderButton: 'what can be done',
   typeHere: 'Type what you want to do',
   nothingFound: 'Nothing here does that. Try other words, or another step of the job.',
   notNow: (reason: string) => ` – ${reason}`,

@@ -133,7 +133,7 @@ test('the power step names what lacks a feed before what is to be looked at, and
 test('the fit step counts what is to be looked at, and without such what must stand in the right place', () => {
   const site = { unit: 'whip', is: 'radio-antenna', place: 'mast', aboveWaterM: 12 } as const;
   const finding: Finding = { id: 'f', rule: 'compass/unit-too-near', level: 'doubt', about: [], says: 'Too near.' };
-  expect(factOf('fit')).toEqual(['none entered', 'open']);
+  expect(factOf('fit')).toEqual(['nothing to place yet', 'open']);
   expect(factOf('fit', aPlan({ sites: [site] }))).toEqual(['1 unit placed', 'done']);
   expect(factOf('fit', aPlan({ sites: [site], findings: [finding] }))).toEqual(['1 to look at', 'open']);
   const accepted = { ...finding, accepted: 'swung with it there' };

@@ -42,7 +42,7 @@ const kitWaypoint = (boat: Boat): Waypoint => {
   return {
     step: 'kit',
     name: words.step.kit,
-    fact: boat.kit.length === 0 ? words.noneEntered : counts.join(', '),
+    fact: boat.kit.length === 0 ? words.nothingAboard : counts.join(', '),
     state: boat.kit.length > 0 && !rests ? 'done' : 'open',
   };
 };
@@ -64,7 +64,7 @@ const needsWaypoint = (plan: Plan): Waypoint => {
     name: words.step.needs,
     fact:
       total === 0
-        ? words.noneEntered
+        ? words.nothingAsked
         : [words.arrive(arrive, total), ...(rests === undefined ? [] : [rests])].join(', '),
     state: total > 0 && arrive === total ? 'done' : 'open',
   };
@@ -104,7 +104,7 @@ const powerWaypoint = (boat: Boat, plan: Plan): Waypoint => {
   });
   const open = plan.feeds.filter(feedIsOpen).length + plugs.filter(({ isShort }) => isShort).length;
   const worst = plugs.length === 0 ? [] : [words.worstPlug(Math.min(...plugs.map(({ volts }) => volts)).toFixed(2))];
-  const facts = [words.feeds(fed), ...(open > 0 ? [words.toLookAt(open)] : worst)];
+  const facts = [fed === 0 ? words.noFeed : words.feeds(fed), ...(open > 0 ? [words.toLookAt(open)] : worst)];
   return {
     step: 'power',
     name: words.step.power,
@@ -122,7 +122,7 @@ const fitWaypoint = ({ sites, findings }: Plan): Waypoint => {
     ({ rule, level, accepted }) =>
       level !== 'advice' && accepted === undefined && fitAreas.has(rule.slice(0, rule.indexOf('/'))),
   ).length;
-  const all = sites.length === 0 ? words.noneEntered : words.mustStandRight(sites.length);
+  const all = sites.length === 0 ? words.nothingPlaced : words.mustStandRight(sites.length);
   return {
     step: 'fit',
     name: words.step.fit,

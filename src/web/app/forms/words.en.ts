@@ -1,6 +1,6 @@
 /** What the lines of a form say, in English. */
 export const en = {
-  by: 'by',
+  by: 'your name',
   notKnown: 'not known',
   yes: 'yes',
   no: 'no',

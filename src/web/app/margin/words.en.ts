@@ -4,6 +4,10 @@ export const en = {
   stop: 'stop with what is found',
   checking: 'Checking the boat.',
   nothingToPutRight: 'Nothing to put right. Every check that this version makes is content with this boat.',
+  nothingHere: 'Nothing to put right at this step.',
+  countAt: (step: string, count: number) => `${step} ${count}`,
+  elsewhere: (count: number, where: string) =>
+    `${count === 1 ? 'One more note' : `${count} more notes`}, at other steps: ${where}`,
   balloon: (balloon: number) => `Balloon ${balloon}: `,
   moreOfKind: (count: number) => `and ${count} more of this kind`,
   accept: 'accept this',

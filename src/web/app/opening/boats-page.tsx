@@ -8,6 +8,7 @@ import { store } from '../store/the-store.ts';
 import { OpenFile } from '../top-bar.tsx';
 import { usePart } from '../use-part.ts';
 import { copyBoat } from './copy-boat.ts';
+import { lastStep } from './last-step.ts';
 import { words } from './words.ts';
 
 const isHere = store.kind === 'browser';
@@ -21,13 +22,20 @@ const bringNothing = async () => undefined;
 const useKeptHere = () =>
   usePart<typeof import('../kept-here/kept-here.ts') | undefined>(isHere ? bringKeptHere : bringNothing);
 
+/** Takes the page, and the keyboard, to the hulls a boat is made from. */
+const goToHulls = (): void => {
+  const first = document.querySelector<HTMLElement>('.hulls input');
+  first?.closest('.starting')?.scrollIntoView({ block: 'start' });
+  first?.focus({ preventScroll: true });
+};
+
 const bringNewBoat = () => import('./new-boat/new-boat.tsx');
 
 type OnCopy = (boat: BoatOnList) => void;
 
 const BoatRow = ({ boat, onCopy, tools }: { boat: BoatOnList; onCopy: OnCopy; tools?: ReactNode }): ReactNode => (
   <li className="boat-row">
-    <a href={hashOf({ page: 'boat', id: boat.id, step: 'lines' })}>
+    <a href={hashOf({ page: 'boat', id: boat.id, step: lastStep(boat.id) })}>
       <span className="boat-name">{boat.name}</span>
       <span className="boat-says">
         {boat.says} {isHere ? null : <span className="boat-file">{words.fileOf(boat.id)}</span>}
@@ -97,16 +105,27 @@ export const BoatsPage = ({ onFile }: { onFile: (file: File) => void }): ReactNo
   const copyFrom = (shelf: Shelf, nameOf: (name: string) => string) => (boat: BoatOnList) => {
     void copyBoat(store, shelf, { id: boat.id, name: nameOf(boat.name) }).then((made) => {
       if ('refusal' in made) setRefusal(made.refusal);
-      else window.location.hash = hashOf({ page: 'boat', id: made.id, step: 'lines' });
+      else window.location.hash = hashOf({ page: 'boat', id: made.id, step: 'boat' });
     });
   };
   const toolsOf = (boat: BoatOnList): { tools?: ReactNode } =>
     here === undefined ? {} : { tools: <here.RowTools boat={boat} onRefusal={setRefusal} onGone={lookAgain} /> };
   return (
     <main className="boats-page">
+      <section className="first-words">
+        <p>{words.whatItDoes}</p>
+        <p>
+          {words.newHere}
+          <button type="button" className="press-link" onClick={goToHulls}>
+            {words.makeYours}
+          </button>
+          {words.fiveMinutes}
+        </p>
+      </section>
       <h2>{said.inPlace}</h2>
       {refusal === undefined ? null : <RefusalView refusal={refusal} />}
 
+      {boats === undefined && refusal === undefined ? <p className="quiet">{words.looking}</p> : null}
       {isEmpty ? <p className="first-boat">{said.nothingYet}</p> : null}
       {boats === undefined || isEmpty ? null : (
         <ul className="boats">

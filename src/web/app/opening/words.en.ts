@@ -1,4 +1,11 @@
 export const en = {
+  whatItDoes:
+    'Say what is aboard, what comes and what must be seen where. Fairlead works out what arrives and why not, every cable with its length, the volts, the order with its prices, the days of the work, the tests at the dock and the papers.',
+  newHere: 'New here? ',
+  makeYours: 'Make your boat',
+  fiveMinutes:
+    ': a hull, a length, what comes, and in about five minutes there is a first plan. Or open a boat below and look round; whatever you change there can be undone.',
+  looking: 'Looking for the boats …',
   inFolder: 'Boats in this folder',
   fileOf: (id: string) => `${id}.boat.json`,
   copy: 'copy',

@@ -33,8 +33,14 @@ interface SheetFrameProps {
   readonly instead: ReactNode;
   /** pages that are made for paper only */
   readonly pages: ReactNode;
+  /** false while nothing hangs on a backbone, so that no curve can be drawn along it */
+  readonly hasTrunk: boolean;
+  /** false while nothing is aboard that could be pulled out */
+  readonly hasKit: boolean;
   /** whether a press pulls out what is pressed, to see what goes dark */
   readonly isPulling: boolean;
+  /** what a newcomer is told once of the row under the drawing */
+  readonly hint: ReactNode;
   readonly onPullSwitch: () => void;
   readonly onPick: (ids: readonly string[]) => void;
   readonly onShow: (ids: readonly string[], card?: CardChoice) => void;
@@ -65,13 +71,15 @@ const SheetTools = ({
   tableSwitches,
   inPlace,
   choice,
+  hasTrunk,
+  hasKit,
   isPulling,
   onPullSwitch,
   hasWords,
   onWords,
 }: Omit<
   SheetFrameProps,
-  'boatName' | 'view' | 'lights' | 'table' | 'drag' | 'instead' | 'pages' | 'onPick' | 'onShow' | 'frame'
+  'hint' | 'boatName' | 'view' | 'lights' | 'table' | 'drag' | 'instead' | 'pages' | 'onPick' | 'onShow' | 'frame'
 > & {
   /** whether the words on the drawing are explained under it now */
   hasWords: boolean;
@@ -90,7 +98,7 @@ const SheetTools = ({
           +
         </button>
         {choice}
-        {inPlace === undefined ? <CurveButtons /> : null}
+        {inPlace === undefined && hasTrunk ? <CurveButtons /> : null}
       </>
     )}
     {tableSwitches.map(({ words: table, isOpen, onPress }) => (
@@ -99,7 +107,7 @@ const SheetTools = ({
         {table}
       </button>
     ))}
-    {isList ? null : (
+    {isList || !hasKit ? null : (
       <button type="button" className="pull-switch" aria-pressed={isPulling} onClick={onPullSwitch}>
         {words.pullOut}
       </button>
@@ -155,6 +163,7 @@ export const SheetFrame = (props: SheetFrameProps): ReactNode => {
       ) : null}
       {table}
       {hasWords && instead === null && shown !== undefined ? <DrawingWords drawing={shown.drawing} /> : null}
+      {instead === null && table === null ? props.hint : null}
       {instead ?? <SheetTools {...props} hasWords={hasWords} onWords={() => setHasWords(!hasWords)} />}
       {pages}
     </main>

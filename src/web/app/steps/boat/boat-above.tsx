@@ -4,6 +4,7 @@ import { shortName } from '../../../../core/boat/short-name.ts';
 import type { LightStore } from '../../../drawing/light-store.ts';
 import { CommandButton } from '../../commands/command-button.tsx';
 import type { StepMarginProps } from '../step.ts';
+import { StepParts } from '../step-parts.tsx';
 import './boat-above.css';
 import { TickedField } from '../../forms/typed-field.tsx';
 import { PlaceForm } from './place-form.tsx';
@@ -84,6 +85,9 @@ const TickList = ({
   );
 };
 
+/** What can be done while nothing is picked. */
+const alwaysCommands = ['add-place-amidships'] as const;
+
 const pickedCommands = [
   'add-place-amidships',
   'join-picked-places',
@@ -99,10 +103,11 @@ export const BoatAbove = ({ boat, hand }: StepMarginProps): ReactNode => {
   const picked = useSyncExternalStore(lights.subscribe, lights.picked);
   return (
     <section className="block boat-above">
+      <StepParts label={words.partsAre} parts={words.parts} goToWords={words.goTo} />
       <Tools />
       <Picked boat={boat} picked={picked} />
       <div className="boat-actions">
-        {pickedCommands.map((id) => (
+        {(picked.size === 0 ? alwaysCommands : pickedCommands).map((id) => (
           <CommandButton key={id} id={id} className="edit-link" />
         ))}
       </div>

@@ -3,6 +3,7 @@ import type { Way } from '../../../../core/boat/boat-schema.ts';
 import { printLength } from '../../../../core/units/print-length.ts';
 import { LitRows, type Row } from '../../margin/lit-rows.tsx';
 import type { StepMarginProps } from '../step.ts';
+import { StepPart } from '../step-parts.tsx';
 import { FromPhonesBlock } from './from-phones/from-phones-block.tsx';
 import { TapeField } from './tape-field.tsx';
 import { WalkRoundBlock } from './walk-round/walk-round-block.tsx';
@@ -31,18 +32,24 @@ export const BoatBlock = ({ boat, hand }: Pick<StepMarginProps, 'boat' | 'hand'>
   return (
     <>
       <FromPhonesBlock boat={boat} />
-      <LitRows heading={words.toTape} rows={guessed.map(lengthRowOf)} empty={words.allTaped} hand={hand} />
-      <LitRows
-        heading={words.unseenWays}
-        rows={assumed.map((way) => rowOf(way, way.kind))}
-        empty={words.allSeen}
-        hand={hand}
-      />
+      <StepPart id="boat-walk">
+        <WalkRoundBlock boat={boat} />
+      </StepPart>
+      <StepPart id="boat-tape">
+        <LitRows heading={words.toTape} rows={guessed.map(lengthRowOf)} empty={words.allTaped} hand={hand} />
+      </StepPart>
+      <StepPart id="boat-ways">
+        <LitRows
+          heading={words.unseenWays}
+          rows={assumed.map((way) => rowOf(way, way.kind))}
+          empty={words.allSeen}
+          hand={hand}
+        />
+      </StepPart>
       <details className="block known-lengths">
         <summary>{words.knownLengths(known.length)}</summary>
         <LitRows heading={words.tapedOrPapers} rows={known.map(lengthRowOf)} empty={words.noneYet} hand={hand} />
       </details>
-      <WalkRoundBlock boat={boat} />
     </>
   );
 };

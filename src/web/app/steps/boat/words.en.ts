@@ -9,6 +9,9 @@ const whereabouts = ({ xM, yM, zM }: { xM: number; yM: number; zM: number }): st
   ].join(', ');
 
 export const en = {
+  partsAre: 'Parts of this step',
+  parts: { 'boat-walk': 'walk round her', 'boat-tape': 'lengths to tape', 'boat-ways': 'ways to see' },
+  goTo: (part: string) => `go to ${part}`,
   // what the margin lists
   table: 'places and ways',
   byHow: { guessed: 'about ', taped: '', papers: 'by papers ' },

@@ -2,6 +2,11 @@ import { printCount } from '../../../../papers/lists/print-figure.ts';
 
 /** What the step Buy says round the order, in English. */
 export const en = {
+  partsAre: 'Parts of this step',
+  parts: { 'buy-tape': 'tape first', 'buy-order': 'everything to buy', 'buy-quote': 'quote' },
+  goTo: (part: string) => `go to ${part}`,
+  nothingToOrder:
+    'There is nothing to order yet. At the step Kit put aboard what comes, and press “wire her so”: units, cable, plugs and fuses then stand here, each with its reason and its price.',
   priceToAsk: 'price to be asked',
   order: 'The order',
   orderSays: (items: number, sum: string) =>

@@ -7,6 +7,7 @@ import { type Draggable, dragOnDrawing } from '../../../drawing/drag-on-drawing.
 import { markSpot } from '../../../drawing/spots.ts';
 import { useCommands } from '../../commands/use-commands.ts';
 import { useEdit } from '../../edit-context.ts';
+import { putHintAway } from '../../hints/hint-store.ts';
 import { Explained } from '../../words/explained.tsx';
 import type { StepMarginProps } from '../step.ts';
 import { sayOfHand, takeUp, useKitHand } from './kit-hand.ts';
@@ -117,6 +118,7 @@ export const AddUnit = ({ boat }: Pick<StepMarginProps, 'boat'>): ReactNode => {
   const put = useCallback(
     ({ sheet }: FoundUnit, place: string): void => {
       const { edits, says } = placeUnit(boat, { sheet, place, ...wish });
+      putHintAway('kit');
       edit(edits, says);
       close();
     },

@@ -1,5 +1,16 @@
 /** What the step Lines says round its figures, in English. */
 export const en = {
+  partsAre: 'Parts of this step',
+  parts: {
+    'lines-backbone': 'backbone',
+    'lines-routes': 'routes and pipes',
+    'lines-traffic': 'traffic',
+    'lines-dark': 'what one failure takes',
+  },
+  goTo: (part: string) => `go to ${part}`,
+  noLines: 'No line yet',
+  noLinesYet:
+    'Put units aboard at the step Kit and press “wire her so” there: the backbone and every cable are then laid through her ways at the least cost, and drawn here.',
   settingsTable: 'settings and pairs',
   backbone: 'Backbone',
   pastLimit: ' (past its limit)',

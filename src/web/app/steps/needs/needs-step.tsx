@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Step, StepMarginProps } from '../step.ts';
+import { StepPart, StepParts } from '../step-parts.tsx';
 import { JoinsBlock } from './joins/joins-block.tsx';
 import { NeedsBlock } from './needs-block.tsx';
 import { NeedsTable } from './needs-table.tsx';
@@ -9,15 +10,30 @@ import { words } from './words.ts';
 
 const NeedsMargin = (given: StepMarginProps): ReactNode => (
   <>
-    <NeedsBlock {...given} />
-    <JoinsBlock {...given} />
-    <SourcesBlock {...given} />
+    <StepPart id="needs-asked">
+      <NeedsBlock {...given} />
+    </StepPart>
+    <StepPart id="needs-old">
+      <JoinsBlock {...given} />
+    </StepPart>
+    <StepPart id="needs-sources">
+      <SourcesBlock {...given} />
+    </StepPart>
+  </>
+);
+
+const NeedsBegin = (given: StepMarginProps): ReactNode => (
+  <>
+    {given.plan.readings.length === 0 ? null : (
+      <StepParts label={words.partsAre} parts={words.parts} goToWords={words.goTo} />
+    )}
+    <NeedsOffers {...given} />
   </>
 );
 
 /** The step Needs: what must be seen where. */
 export const needsStep: Step = {
-  Begin: NeedsOffers,
+  Begin: NeedsBegin,
   Margin: NeedsMargin,
   tables: [{ words: words.table, Table: NeedsTable }],
 };

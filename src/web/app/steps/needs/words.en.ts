@@ -1,5 +1,8 @@
 /** What the step Needs says round what is asked for, in English. */
 export const en = {
+  partsAre: 'Parts of this step',
+  parts: { 'needs-asked': 'what must be seen', 'needs-old': 'old kit', 'needs-sources': 'sources' },
+  goTo: (part: string) => `go to ${part}`,
   table: 'table of needs',
   tableOf: 'Table of needs',
   mustBeSeen: 'What must be seen where',
@@ -10,7 +13,7 @@ export const en = {
   oneMore: (reading: string) => `one more ${reading}`,
   readingAt: (reading: string, unit: string) => `${reading} at ${unit}`,
   nothingAsked:
-    'No reading is asked for yet. Once the boat file says which one must be seen where, this page tells whether it arrives.',
+    'No reading is asked for yet. Put a screen aboard at the step Kit: what such a screen usually shows comes with it. Or open the table of needs under the drawing, and press what must be seen where.',
   howTo:
     'Press a cell, or draw across several: first a must, then a wish, then nothing. ✓ arrives, × does not, a ring is a must.',
 } as const;

@@ -111,6 +111,14 @@ export const EnergyBlock = ({ boat, plan, hand }: BlockProps): ReactNode => {
   const days = useMemo(() => energyDays(boat, plan), [boat, plan]);
   const says = useMemo(() => energySays(boat, plan), [boat, plan]);
   if (days.length === 0) return null;
+  if (boat.kit.length === 0) {
+    return (
+      <section className="block energy-block">
+        <h2>{words.energy}</h2>
+        <p className="quiet">{words.noEnergy}</p>
+      </section>
+    );
+  }
   return (
     <section className="block energy-block">
       <h2>{words.energy}</h2>

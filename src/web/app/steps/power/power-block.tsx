@@ -10,6 +10,7 @@ import { bankCautions, wiringCautions } from '../../../../papers/power/caution-w
 import { whatIsMissing } from '../../../../papers/power/what-is-missing.ts';
 import { LitRows, type RowHand } from '../../margin/lit-rows.tsx';
 import { useWords } from '../../words/units.ts';
+import { StepPart } from '../step-parts.tsx';
 import { CautionList } from './caution-list.tsx';
 import './power-block.css';
 import { words } from './words.ts';
@@ -69,7 +70,14 @@ export const PowerBlock = ({ boat, plan, hand }: { boat: Boat; plan: Plan; hand:
           />
         </details>
       ))}
-      <LitRows heading={words.notFed} rows={unfed} empty={words.allFed} hand={hand} />
+      <StepPart id="power-feeds">
+        <LitRows
+          heading={words.notFed}
+          rows={unfed}
+          empty={boat.kit.length === 0 ? words.nothingAboard : words.allFed}
+          hand={hand}
+        />
+      </StepPart>
       <div className="on-screen">
         <LitRows
           heading={words.feeds}

@@ -83,6 +83,18 @@ export const en = {
   unit: 'unit',
   allOn: (source: string, phase: string) => `all on ${source}, ${phase}`,
   sums: (typical: string, most: string) => `${typical} typical, ${most} with everything drawing`,
+  partsAre: 'Parts of this step',
+  parts: {
+    'power-supply': 'banks and panels',
+    'power-feeds': 'feeds',
+    'power-energy': 'a day’s energy',
+    'power-metal': 'metal',
+    'power-dark': 'what one failure takes',
+  },
+  goTo: (part: string) => `go to ${part}`,
+  nothingAboard:
+    'Nothing that takes power is aboard yet. Put units aboard at the step Kit, and press “wire her so” there.',
+  noEnergy: 'Nothing aboard takes current yet. Once units are aboard, what a day takes before and after stands here.',
   feedTables: 'tables',
   tables: 'Feeds, fuses and loads',
   tablesOf: 'Tables of feeds, fuses and loads',

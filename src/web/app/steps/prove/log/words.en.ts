@@ -5,7 +5,7 @@ export const en = {
   none: 'Nothing stands in it yet. Readings, ticks and notes come here as they are made.',
   note: 'Note',
   noteHint: 'what you saw, and where',
-  by: 'by',
+  by: 'your name',
   add: 'write it down',
   takeBack: 'take back',
   takeBackOf: (what: string) => `: ${what}`,

@@ -1,0 +1,75 @@
+import { type ReactNode, useMemo, useState } from 'react';
+import { firstPlan } from '../../../papers/next/first-plan.ts';
+import { type NextAsked, type NextThing, nextThings } from '../../../papers/next/next-things.ts';
+import { words as courseWords } from '../course/words.ts';
+import { putHintAway } from '../hints/hint-store.ts';
+import type { StepId } from '../route.ts';
+import { useWords } from '../words/units.ts';
+import { goToNext } from './go-to-next.ts';
+import './next-line.css';
+import { words } from './words.ts';
+
+/** How far a first plan has come, until it stands: a mark a part, filled when it is done. */
+const FirstPlan = ({ things }: { things: readonly NextThing[] }): ReactNode => {
+  const parts = firstPlan(things);
+  const done = parts.filter(({ isDone }) => isDone).length;
+  if (done === parts.length) return null;
+  return (
+    <section className="first-plan" aria-label={words.firstPlan}>
+      <p>
+        {words.firstPlan}: {words.far(done, parts.length)}
+      </p>
+      <ul>
+        {parts.map(({ id, isDone }) => (
+          <li key={id} className={isDone ? 'done' : undefined} title={words.part[id]}>
+            <span className="unseen">{isDone ? words.partDone(words.part[id]) : words.partOpen(words.part[id])}</span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+};
+
+/** The next sensible thing to do at this boat, over the course line; while a plan is made in haste, what the last whole one said. */
+export const NextLine = ({
+  boat,
+  plan,
+  tested,
+  done,
+  isSettled,
+  here,
+  hrefOf,
+}: NextAsked & {
+  readonly isSettled: boolean;
+  readonly here: StepId;
+  readonly hrefOf: (step: StepId) => string;
+}): ReactNode => {
+  const now = useMemo(() => nextThings({ boat, plan, tested, done }), [boat, plan, tested, done]);
+  const [things, setThings] = useState(now);
+  if (isSettled && things !== now) setThings(now);
+  const say = useWords();
+  const [next] = things;
+  return (
+    <section className="next-line" aria-label={words.next}>
+      <FirstPlan things={things} />
+      <h2>{words.next}</h2>
+      {next === undefined ? (
+        <p>{words.nothing}</p>
+      ) : (
+        <>
+          <a
+            href={hrefOf(next.step)}
+            onClick={() => {
+              putHintAway('next');
+              goToNext(next.id, next.step === here);
+            }}
+          >
+            <span className="next-at">{words.at(courseWords.step[next.step])}</span>
+            {say(next.does)}
+          </a>
+          <p className="next-why">{say(next.why)}</p>
+        </>
+      )}
+    </section>
+  );
+};

@@ -1,0 +1,17 @@
+/** What the line over the course says of the next thing to do, in English. */
+export const en = {
+  next: 'What next',
+  at: (step: string) => `At ${step}: `,
+  nothing: 'Nothing is open here. Keep the binder aboard.',
+  firstPlan: 'Her first plan',
+  part: {
+    boat: 'hull and places',
+    kit: 'what comes',
+    needs: 'what must be seen',
+    wires: 'wires',
+    sound: 'no fault left',
+  },
+  partDone: (part: string) => `${part}: done`,
+  partOpen: (part: string) => `${part}: still to do`,
+  far: (done: number, all: number) => `${done} of ${all} done`,
+} as const;
