@@ -6,9 +6,12 @@ import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
-/** Serves the boats of a folder with the built app on a free port, for pictures and measures. */
-export const serveBoats = async (folder: string): Promise<{ address: string; stop: () => void }> => {
-  const server = spawn(process.execPath, [`${root}dist/cli/main.js`, 'open', folder, '--port', '0']);
+/** Serves the boats of a folder with the built app on a free port, with what else is said at its start, for pictures and measures. */
+export const serveBoats = async (
+  folder: string,
+  ...said: readonly string[]
+): Promise<{ address: string; stop: () => void }> => {
+  const server = spawn(process.execPath, [`${root}dist/cli/main.js`, 'open', folder, '--port', '0', ...said]);
   const address = await new Promise<string>((found) => {
     server.stdout.on('data', (data: Buffer) => {
       const at = /http:\/\/127\.0\.0\.1:\d+/.exec(String(data))?.[0];
@@ -19,10 +22,10 @@ export const serveBoats = async (folder: string): Promise<{ address: string; sto
 };
 
 /** Serves a copy of the demo boats: what is tried on them is written beside them, and the examples stay as they come. */
-export const serveExamples = async (): ReturnType<typeof serveBoats> => {
+export const serveExamples = async (...said: readonly string[]): ReturnType<typeof serveBoats> => {
   const folder = mkdtempSync(join(tmpdir(), 'fairlead-examples-'));
   cpSync(`${root}examples`, folder, { recursive: true });
-  const { address, stop } = await serveBoats(folder);
+  const { address, stop } = await serveBoats(folder, ...said);
   return {
     address,
     stop: () => {

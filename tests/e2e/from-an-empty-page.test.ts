@@ -78,7 +78,7 @@ test('an owner goes from an empty page to a sure order for twelve units in under
   await hand.press(page.getByRole('button', { name: 'Make this boat' }));
   await page.waitForURL(/boat\/tern\/boat$/);
   // the line over the course leads on, from the hull to the first unit …
-  const next = page.locator('.next-line a');
+  const next = page.locator('.next-go');
   await hand.press(next.filter({ hasText: 'Put the first unit aboard' }));
   for (const [at, what] of wanted.entries()) {
     await hand.press(page.locator('.kit-found').getByRole('button', { name: what }));
@@ -102,6 +102,7 @@ test('an owner goes from an empty page to a sure order for twelve units in under
   // … and, once her first plan stands, to the tape
   await next.filter({ hasText: /tape or prove \d+ things before you order/ }).waitFor();
   expect(await page.locator('.first-plan').count()).toBe(0);
+  await page.locator('.plan-stands').getByRole('link', { name: 'read the order' }).waitFor();
   await keepPicture(page, 'from-empty-kit');
 
   await hand.press(page.locator('.course').getByText('Boat', { exact: true }));

@@ -48,7 +48,7 @@ test('from an empty folder to a boat by the keyboard alone: a hull, a name and a
   await hint.getByText('This line always says the next sensible thing').waitFor();
   expect(await barriers(page)).toEqual([]);
   await keepPicture(page, 'hint-laptop-day');
-  await page.locator('.next-line a').press('Enter');
+  await page.locator('.next-go').press('Enter');
   await hint.getByText('Say it in your own words').waitFor();
   await page.waitForFunction(() => document.activeElement?.closest('.kit-search') !== null);
   await hint.getByRole('button', { name: 'put this hint away' }).press('Escape');

@@ -1,4 +1,4 @@
-import type { NextThing } from './next-things.ts';
+import type { NextThing } from './next-thing.ts';
 
 /** What a first plan takes, in its order, each with the things that still keep it open. */
 const parts = [

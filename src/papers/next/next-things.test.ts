@@ -11,7 +11,8 @@ import { boatFromPattern } from '../../core/starting/boat-from-pattern.ts';
 import { aFinding, aPlan } from '../lists/a-plan.test-helper.ts';
 import { firstPlan } from './first-plan.ts';
 import { jobSteps } from './job-steps.ts';
-import { type NextAsked, nextThings } from './next-things.ts';
+import type { NextAsked } from './next-thing.ts';
+import { nextThings } from './next-things.ts';
 import { stepsOfRule } from './steps-of-rule.ts';
 
 const sloop = boatFromPattern({ pattern: 'sloop-keel-stepped', name: 'Tern', lengthM: 11 });
@@ -41,6 +42,27 @@ test('from a hull pattern the things lead by way of kit and wires to the tape an
   expect(ids(wired)).toEqual(expect.arrayContaining(['tape', 'doubts', 'order', 'papers']));
   expect(done(wired)).toEqual(['boat', 'kit', 'needs', 'wires', 'sound']);
 }, 20_000);
+
+test('once the first job is ticked the jobs lead, and what is left to order comes after them', () => {
+  const shopping = [
+    { id: 'tee', item: 'tee', kind: 'tee', count: 1, by: 'piece', for: [], why: '', sure: true } as const,
+  ].map((one) => ({ ...one, for: [] }));
+  const tape = [
+    { id: 't', does: 'tape', about: sloop.ways[0]?.id ?? '', lines: [], how: [], atStake: 900 } as const,
+  ].map((one) => ({ ...one, lines: [], how: [] }));
+  const findings = [aFinding('a', { level: 'doubt' })];
+  const boat = { ...sloop, kit: boatWith(sloop, ['vhf-whip-1m']).kit };
+  const plan = aPlan({ shopping, tape, findings });
+  const before = ids({ boat, plan });
+  expect(before.filter((id) => ['tape', 'doubts', 'order'].includes(id))).toEqual(['tape', 'doubts', 'order']);
+  const ordered = { ...boat, orders: [{ item: 'tee', state: 'ordered' as const }] };
+  expect(ids({ boat: ordered, plan })).not.toContain('tape');
+  expect(ids({ boat: ordered, plan })).toContain('doubts');
+  const begun = ids({ boat, plan, done: new Map([['pull', '2030-04-05']]) });
+  expect(begun).not.toContain('tape');
+  expect(begun).not.toContain('doubts');
+  expect(begun.at(-1)).toBe('order');
+});
 
 test('without needs they are asked for before anything is wired', () => {
   const aboard = boatWith(sloop, ['multifunction-display-10']);

@@ -7,6 +7,7 @@ import { CommandButton } from './commands/command-button.tsx';
 import { usePageCommands } from './commands/page-commands.ts';
 import { useCommandKeys } from './commands/use-command-keys.ts';
 import { EditContext, type MakeEdits } from './edit-context.ts';
+import { useOpenGuide } from './guide/guide-hand.ts';
 import { EditLine } from './history/edit-line.tsx';
 import { boatSays } from './opening/boat-says.ts';
 import type { BoatsPage } from './opening/boats-page.tsx';
@@ -96,6 +97,15 @@ const Body = ({
   );
 };
 
+const bringGuide = () => import('./guide/guide-view.tsx');
+
+/** The guide beside whatever is open. */
+const LateGuide = (): ReactNode => {
+  const page = useOpenGuide();
+  const part = usePart(bringGuide);
+  return page === undefined || part === undefined ? null : <part.GuideView name={page} />;
+};
+
 const following: HeldBack = { kind: 'follows' };
 
 /** The whole app: the top bar, and under it the list of boats or one boat. */
@@ -145,6 +155,7 @@ export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver })
       {boat === undefined ? null : <SkipButtons />}
       <TopBar
         {...(boat === undefined ? {} : { name: boat.name, says: boatSays(boat) })}
+        step={route.page === 'boats' ? undefined : route.step}
         isHome={route.page === 'boats'}
         tools={
           answer === undefined ? null : (
@@ -193,6 +204,7 @@ export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver })
           )}
         </AskContext>
       </EditContext>
+      <LateGuide />
     </>
   );
 };

@@ -1,6 +1,8 @@
 import { type ReactNode, useRef } from 'react';
 import { CommandButton } from './commands/command-button.tsx';
 import { FinderButton } from './commands/finder-button.tsx';
+import { GuideButton } from './guide/guide-button.tsx';
+import type { StepId } from './route.ts';
 import { type Light, lights, setLight, useLight } from './theme.ts';
 import { unitsChoice, useWords } from './words/units.ts';
 import { words } from './words.ts';
@@ -60,12 +62,15 @@ export const OpenFile = ({ onFile, children }: { onFile: (file: File) => void; c
 export const TopBar = ({
   name,
   says,
+  step,
   isHome,
   tools,
   onFile,
 }: {
   name?: string;
   says?: string;
+  /** the step one is at; absent on the list of boats */
+  step: StepId | undefined;
   /** true on the list of boats, which needs no link to itself */
   isHome: boolean;
   /** what can be done with the boat that is open */
@@ -80,6 +85,7 @@ export const TopBar = ({
       <div className="top-tools">
         {tools}
         <FinderButton />
+        <GuideButton step={step} />
         {isHome ? null : <a href="#/">{words.allBoats}</a>}
         <OpenFile onFile={onFile}>{words.openFile}</OpenFile>
         <CommandButton id="print" className="print-button" />

@@ -13,5 +13,9 @@ export const en = {
   },
   partDone: (part: string) => `${part}: done`,
   partOpen: (part: string) => `${part}: still to do`,
+  stands: 'Her first plan stands.',
+  standsAt: { lines: 'see every line', buy: 'read the order', boat: 'what to measure next' },
+  putAway: 'put away',
+  andThen: (count: number) => (count === 1 ? 'then one more' : `then ${count} more`),
   far: (done: number, all: number) => `${done} of ${all} done`,
 } as const;

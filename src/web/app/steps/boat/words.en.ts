@@ -17,6 +17,7 @@ export const en = {
   byHow: { guessed: 'about ', taped: '', papers: 'by papers ' },
   fromTo: ' to ',
   toTape: 'Lengths to tape',
+  hangsOnIt: (fact: string, money: string) => `${fact}; ${money} of the order hang on it`,
   allTaped: 'Every length was taped or comes from papers.',
   unseenWays: 'Ways nobody has looked at',
   allSeen: 'Every way was seen or had a line pulled through.',

@@ -109,7 +109,7 @@ export const en = {
   oneHand: 'Nobody is entered: one person who does it all is reckoned with.',
   handIs: { owner: 'owner', professional: 'professional', helper: 'helper' },
   handHead: (name: string, is: string, pace: number) =>
-    `${name}, ${is}${pace === 1 ? '' : `, ${pace} times the usual hours`}`,
+    `${name.toLowerCase() === is ? name : `${name}, ${is}`}${pace === 1 ? '' : `, ${pace} times the usual hours`}`,
   handName: 'name',
   nameWanted: 'Write a name.',
   handKind: 'is',

@@ -12,7 +12,7 @@ export const TypedTable = ({ boat, plan, lights, onClose }: StepTableProps): Rea
   const say = useWords();
   const rows = useMemo(() => typedRows(cardBoat(boat), plan), [boat, plan]);
   return (
-    <TablesOver heading={words.table} label={words.tableRows} onClose={onClose}>
+    <TablesOver heading={words.settings} label={words.tableRows} onClose={onClose}>
       <table className="power-table">
         <caption>{words.settingsIntro}</caption>
         <thead>

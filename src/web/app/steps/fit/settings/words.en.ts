@@ -58,7 +58,7 @@ export const en = {
   differs: 'not as it should',
   figureWrong: 'A figure, with m or ft where it is a length.',
   ifWrong: (says: string): string => `If it is wrong: ${says}`,
-  table: 'Settings by measure',
+  table: 'settings by measure',
   tableRows: 'what to type, a row a value',
   tableHeads: {
     unit: 'unit',
