@@ -70,7 +70,7 @@ test('every picture is one that the script takes, and every one it takes is show
   expect(new Set(readdirSync(join(guide, 'pictures')))).toEqual(new Set(taken));
   for (const file of taken) {
     const { size } = statSync(join(guide, 'pictures', file));
-    expect(size, file).toBeLessThan(400_000);
+    expect(size, file).toBeLessThan(180_000);
   }
 });
 

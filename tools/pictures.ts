@@ -1,9 +1,10 @@
-import { mkdirSync, rmSync } from 'node:fs';
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { findBrowser } from './browser.mjs';
 import { type PictureShot, pictureShots } from './picture-shots.ts';
 import { serveExamples } from './serve-examples.ts';
+import { smallPng } from './small-png.ts';
 
 /**
  * Takes the pictures of README and guide from the real app, so that they never show what is not there. Run after a build;
@@ -50,7 +51,7 @@ const take = async (browser: Browser, shot: PictureShot, address: string): Promi
   else await openedBoat(page, shot, address);
   await shot.does?.(page);
   await page.waitForTimeout(500);
-  await page.screenshot({ path: `${folder}/${shot.name}.png` });
+  writeFileSync(`${folder}/${shot.name}.png`, smallPng(await page.screenshot()));
   await page.close();
 };
 

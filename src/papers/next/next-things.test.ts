@@ -45,7 +45,7 @@ test('from a hull pattern the things lead by way of kit and wires to the tape an
 
 test('once the first job is ticked the jobs lead, and what is left to order comes after them', () => {
   const shopping = [
-    { id: 'tee', item: 'tee', kind: 'tee', count: 1, by: 'piece', for: [], why: '', sure: true } as const,
+    { id: 'tee', item: 'tee', kind: 'trunk', count: 1, by: 'piece', for: [], why: '', sure: true } as const,
   ].map((one) => ({ ...one, for: [] }));
   const tape = [
     { id: 't', does: 'tape', about: sloop.ways[0]?.id ?? '', lines: [], how: [], atStake: 900 } as const,
