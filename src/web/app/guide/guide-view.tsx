@@ -12,7 +12,7 @@ type Page = readonly GuideBlock[];
 
 /** The page of a name once it has come; `none` where the guide has no such page. */
 const usePage = (name: string): Page | 'none' | undefined => {
-  const [found, setFound] = useState<{ readonly name: string; readonly page: Page | 'none' }>();
+  const [found, setFound] = useState<{ readonly name: string; readonly page: Page | 'none' } | undefined>(undefined);
   useEffect(() => {
     let isGone = false;
     void guidePage(name).then((page) => {
@@ -42,7 +42,7 @@ const picturesIn = (within: HTMLElement | null): Promise<unknown> =>
 export const GuideView = ({ name }: { name: string }): ReactNode => {
   const page = usePage(name);
   const body = useRef<HTMLDivElement>(null);
-  const [whole, setWhole] = useState<readonly Page[] | 'gathering'>();
+  const [whole, setWhole] = useState<readonly Page[] | 'gathering' | undefined>(undefined);
   useKeyboardBack();
   // biome-ignore lint/correctness/useExhaustiveDependencies: a page that has come begins at its top
   useEffect(() => {

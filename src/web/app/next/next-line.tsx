@@ -53,7 +53,7 @@ const PlanStands = ({ hrefOf, onAway }: { hrefOf: (step: StepId) => string; onAw
 
 /** Whether the first plan of a boat was seen open here before it came to stand; `forget` ends that. */
 const useCameToStand = (boat: string, isOpen: boolean): readonly [cameToStand: boolean, forget: () => void] => {
-  const [seenOpen, setSeenOpen] = useState<string>();
+  const [seenOpen, setSeenOpen] = useState<string | undefined>(undefined);
   if (isOpen && seenOpen !== boat) setSeenOpen(boat);
   return [!isOpen && seenOpen === boat, () => setSeenOpen(undefined)];
 };
