@@ -69,7 +69,9 @@ const Block = ({ block }: { block: GuideBlock }): ReactNode => {
             <thead>
               <tr>
                 {keyed(block.head, (runs, key) => (
-                  <th key={key} scope="col">{drawnRuns(runs)}</th>
+                  <th key={key} scope="col">
+                    {drawnRuns(runs)}
+                  </th>
                 ))}
               </tr>
             </thead>
