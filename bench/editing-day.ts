@@ -45,6 +45,7 @@ const hear = planningSession({
   // a browser’s store holds one record a boat, written over each time
   keeper: {
     read: async () => undefined,
+    setAside: async () => undefined,
     keep: async (one) => {
       kept = structuredClone(one);
     },

@@ -71,6 +71,28 @@ describe.each([
     expect(added.tag).toBe(`"${textHash(text)}"`);
   });
 
+  test('a boat that is damaged is put back from her newest good state, once, and a good or newer one never', async () => {
+    const { store, damage } = await empty();
+    const { id, tag } = await kept(store, tern);
+    expect(await store.putInPlace({ id, tag }, skua)).toHaveProperty('refusal');
+    await store.save({ id, tag }, skua);
+    await damage(id, skua.slice(0, 300));
+    const found = await store.damaged(id);
+    if ('refusal' in found) throw new Error(found.refusal.says);
+    expect(found.good?.text).toBe(tern);
+    expect(await store.putInPlace({ id, tag }, tern)).toHaveProperty('refusal');
+    expect(await store.putInPlace({ id, tag: found.tag }, 'no boat')).toHaveProperty('refusal');
+    expect(await store.putInPlace({ id, tag: found.tag }, tern)).toBeUndefined();
+    expect(await textNow(store, id)).toBe(tern);
+    expect(await store.states(id)).toEqual({ states: [expect.objectContaining({ untilMs: found.good?.untilMs })] });
+    const newer = tern.replace('"version": 1', '"version": 2');
+    await damage(id, newer);
+    const now = await store.read('boats', id);
+    expect(await store.putInPlace({ id, tag: 'tag' in now ? now.tag : '' }, tern)).toHaveProperty('refusal');
+    expect(await textNow(store, id)).toBe(newer);
+    expect(await store.damaged('none')).toHaveProperty('refusal');
+  });
+
   test('a save goes over what was read only, and what was there stays otherwise', async () => {
     const { store, other } = await empty();
     const { id, tag } = await kept(store, tern);

@@ -20,6 +20,8 @@ export interface EmptyStore {
   readonly other: BoatStore;
   /** from now on nothing of this boat can be written */
   readonly bar: (id: string) => void;
+  /** what holds this boat is hit by a fault of the disk, and holds this text now */
+  readonly damage: (id: string, text: string) => Promise<void>;
 }
 
 /** The real server on an empty folder, and two pages that ask it. */
@@ -44,7 +46,9 @@ export const emptyFolder = async (): Promise<EmptyStore> => {
     rmSync(join(folder, `${id}.log.jsonl`), { force: true });
     mkdirSync(join(folder, `${id}.log.jsonl`));
   };
-  return { store: page(), other: page(), bar };
+  const damage = async (id: string, text: string): Promise<void> =>
+    writeFileSync(join(folder, `${id}.boat.json`), text);
+  return { store: page(), other: page(), bar, damage };
 };
 
 let demos: ReturnType<typeof demoFiles> | undefined;
@@ -73,7 +77,19 @@ export const emptyBrowser = async (): Promise<
       throw new DOMException('The quota is used up.', 'QuotaExceededError');
     });
   };
-  return { store: page(), other: page(), bar, all };
+  const damage = async (id: string, text: string): Promise<void> => {
+    const opened = all.open('fairlead-boats');
+    await new Promise((done) => {
+      opened.onsuccess = done;
+    });
+    const work = opened.result.transaction(['texts'], 'readwrite');
+    work.objectStore('texts').put(text, id);
+    await new Promise((done) => {
+      work.oncomplete = done;
+    });
+    opened.result.close();
+  };
+  return { store: page(), other: page(), bar, damage, all };
 };
 
 /** The text of a demo boat as it lies in the project. */

@@ -9,6 +9,7 @@ import { open } from './commands/open.ts';
 import { plan } from './commands/plan.ts';
 import { prove } from './commands/prove.ts';
 import { quote } from './commands/quote.ts';
+import { restore } from './commands/restore.ts';
 import { sheets } from './commands/sheets.ts';
 import { survey } from './commands/survey.ts';
 import { tape } from './commands/tape.ts';
@@ -163,6 +164,12 @@ commandLine
   .option('--paper <size>', 'paper of its pages: a4 or letter', 'a4')
   .option('--json', 'print the quote as JSON')
   .action(quote);
+
+commandLine
+  .command('restore')
+  .description('put the newest backup in the place of a boat file that is damaged; the damaged one is kept')
+  .argument('<file>', 'boat file that cannot be read')
+  .action(restore);
 
 commandLine
   .command('survey')

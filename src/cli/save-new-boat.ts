@@ -19,5 +19,5 @@ export const saveNewBoat = async (path: string, text: string): Promise<void> => 
       whatToDo: 'Choose another name.',
     });
   }
-  await saveBoat({ path, text });
+  await saveBoat({ path, text, isNew: true });
 };

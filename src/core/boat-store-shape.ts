@@ -46,6 +46,14 @@ export interface SavedState {
   readonly untilMs: number;
 }
 
+/** A boat that cannot be read as she is kept: the tag of what is there, and the newest earlier state that can be. */
+export interface DamagedBoat {
+  readonly tag: string;
+  /** tells where she is kept from anywhere else */
+  readonly folder: string;
+  readonly good?: { readonly text: string; readonly untilMs: number };
+}
+
 /** A picture beside a boat. */
 export interface StoredPicture {
   readonly type: PictureType;
@@ -70,6 +78,10 @@ export interface BoatStore {
   /** what a boat was before each save that is still kept, the newest first */
   readonly states: (id: string) => Promise<{ readonly states: readonly SavedState[] } | Refused>;
   readonly state: (id: string, state: string) => Promise<{ readonly text: string } | Refused>;
+  /** what can take the place of a boat that cannot be read */
+  readonly damaged: (id: string) => Promise<DamagedBoat | Refused>;
+  /** puts a good text in the place of one that cannot be read and still is what its tag says, which is set aside for good; gives why not */
+  readonly putInPlace: (boat: { id: string; tag: string }, text: string) => Promise<Refused | undefined>;
   /** the lines of a boat’s log; undefined where it could not be reached */
   readonly readLog: (id: string) => Promise<string | undefined>;
   /** true once the entries are safe, or why they are refused for good, in a sentence; undefined where they are to be sent again */

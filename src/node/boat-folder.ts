@@ -3,15 +3,20 @@ import { basename, join } from 'node:path';
 import { boatFileName } from '../core/boat/boat-file-name.ts';
 import { byCodeUnit } from '../core/boat/ids.ts';
 import { listLine } from '../core/boat/list-line.ts';
+import { NewerFile } from '../core/boat/newer-file.ts';
+import { readBoat } from '../core/boat/read-boat.ts';
+import { readNewerBoat } from '../core/boat/read-newer-boat.ts';
 import { UserError } from '../core/boat/user-error.ts';
 import type { BoatOnList, SavedState } from '../core/boat-store-shape.ts';
 import type { LogEntry } from '../core/log/log-entry.ts';
 import { contentHash } from './files/content-hash.ts';
+import { fileHash } from './files/file-hash.ts';
+import { goodState } from './files/good-state.ts';
 import { keptStates } from './files/keep-backup.ts';
-import { loadBoat } from './files/load-boat.ts';
 import { addToLog, readLogText } from './files/log-file.ts';
 import { type NewRecording, newRecording } from './files/new-recording.ts';
 import { readText } from './files/read-text.ts';
+import { recoverBoat } from './files/recover-boat.ts';
 import { saveBoat } from './files/save-boat.ts';
 import { boatEnding, type FoundBoat, findBoats } from './find-boats.ts';
 import { type PictureFolder, pictureFolder } from './picture-folder.ts';
@@ -21,6 +26,12 @@ import { type SheetFolder, sheetFolder } from './sheet-folder.ts';
 export interface BoatText {
   readonly text: string;
   readonly hash: string;
+}
+
+/** A boat file that cannot be read, and what can take its place. */
+export interface DamagedBoat {
+  readonly hash: string;
+  readonly good?: SavedState & { readonly text: string };
 }
 
 /** The log beside one boat file: its lines as they stand, and adding some, of which it tells how many were new. */
@@ -50,6 +61,10 @@ export interface BoatFolder {
   readonly states: (id: string) => Promise<readonly SavedState[] | undefined>;
   /** one of those states; undefined where there is none of that name */
   readonly state: (id: string, state: string) => Promise<BoatText | undefined>;
+  /** what a damaged boat file holds by its hash, and the newest state that can take its place; undefined where the folder has no such boat */
+  readonly damaged: (id: string) => Promise<DamagedBoat | undefined>;
+  /** puts a good text in the place of a damaged file that still holds what `readHash` says, and sets that aside */
+  readonly recover: (id: string, save: { text: string; readHash: string }) => Promise<{ hash: string } | undefined>;
   /** adds a boat under a free name made from its own; throws as `saveBoat` does */
   readonly add: (boat: { name: string; text: string }) => Promise<{ id: string; hash: string }>;
 }
@@ -59,8 +74,15 @@ export const ownSheets = 'own-sheets';
 
 const describe = async ({ id, path }: FoundBoat): Promise<BoatOnList> => {
   try {
-    const { boat } = await loadBoat(path);
-    return { id, name: boat.name, says: listLine(boat) };
+    const { text } = await readText(path);
+    try {
+      const boat = readBoat(text);
+      return { id, name: boat.name, says: listLine(boat) };
+    } catch (cause) {
+      if (!(cause instanceof NewerFile)) throw cause;
+      const { boat } = readNewerBoat(text);
+      return { id, name: boat.name, says: `${listLine(boat)}, written by a newer Fairlead: to look at only` };
+    }
   } catch (cause) {
     const says = cause instanceof UserError ? cause.says : 'This file cannot be read.';
     return { id, name: id, says };
@@ -106,6 +128,21 @@ export const boatFolder = (folder: string): BoatFolder => ({
     const states = found === undefined ? [] : await keptStates(found.path);
     const wanted = states.find(({ name }) => basename(name, '.json') === state);
     return wanted === undefined ? undefined : readText(wanted.path);
+  },
+  damaged: async (id) => {
+    const found = (await findBoats(folder)).get(id);
+    if (found === undefined) return undefined;
+    const good = await goodState(found.path);
+    return {
+      hash: await fileHash(found.path),
+      ...(good === undefined
+        ? {}
+        : { good: { id: basename(good.name, '.json'), untilMs: good.untilMs, text: good.text } }),
+    };
+  },
+  recover: async (id, { text, readHash }) => {
+    const found = (await findBoats(folder)).get(id);
+    return found === undefined ? undefined : recoverBoat({ path: found.path, text, readHash });
   },
   add: async ({ name, text }) => {
     const id = boatFileName(name, new Set((await findBoats(folder)).keys()));

@@ -36,7 +36,10 @@ const quoted = /^"([0-9a-f]{64})"$/;
 
 const refusalOf = (error: unknown): Answer => {
   if (!(error instanceof UserError)) throw error;
-  return says(error instanceof FileChanged ? 412 : 422, error.says, error.whatToDo);
+  const answer = says(error instanceof FileChanged ? 412 : 422, error.says, error.whatToDo);
+  // a line is told; the path of a file is nothing a page needs to know
+  const line = /^line \d+/.exec(error.place ?? '')?.[0];
+  return line === undefined ? answer : { ...answer, json: { ...Object(answer.json), place: line } };
 };
 
 const save = async (request: IncomingMessage, folder: BoatFolder, id: string): Promise<Answer> => {
@@ -54,6 +57,24 @@ const add = async (request: IncomingMessage, folder: BoatFolder): Promise<Answer
   if (text === undefined) return tooLarge;
   const { id, hash } = await folder.add({ name: readBoat(text).name, text });
   return { status: 201, json: { id }, hash };
+};
+
+const recover = async (request: IncomingMessage, folder: BoatFolder, id: string): Promise<Answer> => {
+  const readHash = quoted.exec(request.headers['if-match'] ?? '')?.[1];
+  if (readHash === undefined) return says(428, 'This must say what the damaged file held when it was read.');
+  const text = await textOf(request);
+  if (text === undefined) return tooLarge;
+  readBoat(text);
+  const saved = await folder.recover(id, { text, readHash });
+  return saved === undefined ? noSuchBoat(id) : { status: 200, json: {}, hash: saved.hash };
+};
+
+/** What can take the place of a boat file that cannot be read; its tag is that of the file as it is. */
+const damagedOne = async (folder: BoatFolder, id: string): Promise<Answer> => {
+  const damaged = await folder.damaged(id);
+  if (damaged === undefined) return noSuchBoat(id);
+  const { hash, good } = damaged;
+  return { status: 200, json: good === undefined ? {} : { good }, hash, folder: await folder.mark() };
 };
 
 const noSuchState = says(404, 'This saved state is no longer kept.', 'Load the list anew.');
@@ -85,12 +106,14 @@ interface Parts {
   readonly files?: { readonly hash?: string };
   /** the log beside the boat */
   readonly log?: true;
+  /** the boat file as one that cannot be read */
+  readonly damaged?: true;
 }
 
 /** The parts of an address, by ids as the folder lists them; an id that is badly written is none. */
 const partsOf = (address: string): Parts | undefined => {
-  const [, shelf, written, states, state, files, hash, log] =
-    /^\/api\/(boats|demos)(?:\/([^/]+)(?:(\/states(?:\/([0-9-]+))?)|(\/files(?:\/([0-9a-f]{64}))?)|(\/log))?)?$/.exec(
+  const [, shelf, written, states, state, files, hash, log, damaged] =
+    /^\/api\/(boats|demos)(?:\/([^/]+)(?:(\/states(?:\/([0-9-]+))?)|(\/files(?:\/([0-9a-f]{64}))?)|(\/log)|(\/damaged))?)?$/.exec(
       address,
     ) ?? [];
   if (shelf !== 'boats' && shelf !== 'demos') return undefined;
@@ -100,6 +123,7 @@ const partsOf = (address: string): Parts | undefined => {
       ...(written === undefined ? {} : { id: decodeURIComponent(written) }),
       ...(files === undefined ? {} : { files: hash === undefined ? {} : { hash } }),
       ...(log === undefined ? {} : { log: true as const }),
+      ...(damaged === undefined ? {} : { damaged: true as const }),
       ...(states === undefined ? {} : { states: state === undefined ? {} : { state } }),
     };
   } catch {
@@ -110,7 +134,7 @@ const partsOf = (address: string): Parts | undefined => {
 const answerTo = async (request: IncomingMessage, address: string, folders: Folders): Promise<Answer | undefined> => {
   const parts = partsOf(address);
   if (parts === undefined) return undefined;
-  const { shelf, id, states, files, log } = parts;
+  const { shelf, id, states, files, log, damaged } = parts;
   const folder = folders[shelf];
   if (id !== undefined && files !== undefined) {
     const pictures = await folder.pictures(id);
@@ -123,24 +147,28 @@ const answerTo = async (request: IncomingMessage, address: string, folders: Fold
   }
   if (request.method === 'GET') {
     if (id === undefined) return { status: 200, json: await folder.list() };
+    if (damaged) return damagedOne(folder, id);
     return states === undefined ? read(request, folder, id) : readStates(folder, id, states.state);
   }
-  const isSave = request.method === 'PUT' && id !== undefined && states === undefined;
+  const isPut = request.method === 'PUT' && id !== undefined;
+  const isSave = isPut && states === undefined && !damaged;
+  const isRecovery = isPut && damaged;
   const isAdd = request.method === 'POST' && id === undefined;
-  if (shelf === 'demos' || (!isSave && !isAdd)) return says(405, 'Only reading is possible here.');
+  if (shelf === 'demos' || (!isSave && !isAdd && !isRecovery)) return says(405, 'Only reading is possible here.');
   const refused = refusalOfWriting(request, {
     type: /^application\/json(;|$)/i,
     as: 'A boat is sent as application/json.',
   });
   if (refused !== undefined) return refused;
   if (Number(request.headers['content-length'] ?? 0) > largestFileBytes) return tooLarge;
+  if (isRecovery) return recover(request, folder, id);
   return isSave ? save(request, folder, id) : add(request, folder);
 };
 
 /**
  * Answers what concerns boats: `GET /api/boats` lists them, `GET /api/boats/ID` reads one (304 where it is still what
  * `If-None-Match` says), `GET /api/boats/ID/states` lists what it was, `GET /api/boats/ID/states/STATE` reads one of
- * those, `PUT /api/boats/ID` saves over one that still holds what `If-Match` says, `POST /api/boats` adds one; `GET /api/boats/ID/files`
+ * those, `PUT /api/boats/ID` saves over one that still holds what `If-Match` says, `GET` and `PUT /api/boats/ID/damaged` tell what can take the place of one that cannot be read, and put it there, `POST /api/boats` adds one; `GET /api/boats/ID/files`
  * lists the pictures beside it, `GET` and `PUT /api/boats/ID/files/HASH` read and keep one of them; `GET` and `POST /api/boats/ID/log` read her log and add to it; `/api/demos` may be read in the same way. Only pages
  * of this very server may write, as JSON, at most 16 MB, and only a boat that can be read again. Undefined
  * for any other address.

@@ -192,6 +192,48 @@ test('what a boat was before each save is listed, the newest first, and can be r
   expect((await fetch(`${address}/api/boats/nobody/states`)).status).toBe(404);
 });
 
+test('a damaged boat is put back from its newest good state by the app alone, and the damaged file is kept', async () => {
+  const { address, folder, path, read, write } = await server();
+  const at = '/api/boats/tern/damaged';
+  const { tag } = await read();
+  await write('PUT', '/api/boats/tern', { body: named('Skua'), headers: { 'if-match': tag } });
+  const half = named('Skua').slice(0, 400);
+  writeFileSync(path, half);
+  const response = await fetch(`${address}${at}`);
+  const { good }: { good: { text: string } } = await response.json();
+  expect(good.text).toBe(named('Tern'));
+  const damagedTag = response.headers.get('etag') ?? '';
+  expect(damagedTag).toBe((await read()).tag);
+  expect(response.headers.get('fairlead-folder')).toMatch(/^[0-9a-f]{16}$/);
+  const headers = { 'if-match': damagedTag };
+  expect(
+    (await write('PUT', at, { body: good.text, headers: { ...headers, origin: 'http://elsewhere' } })).status,
+  ).toBe(403);
+  expect((await write('PUT', at, { body: good.text })).status).toBe(428);
+  expect((await write('PUT', at, { body: half, headers })).status).toBe(422);
+  expect((await write('PUT', at, { body: good.text, headers: { 'if-match': tag } })).status).toBe(412);
+  expect(held(path)).toBe(half);
+  expect((await write('PUT', at, { body: good.text, headers })).status).toBe(200);
+  expect(held(path)).toBe(named('Tern'));
+  const aside = readdirSync(join(folder, 'tern.backups')).filter((name) => name.endsWith('.damaged.json'));
+  expect(aside.map((name) => held(join(folder, 'tern.backups', name)))).toEqual([half]);
+  expect((await write('PUT', at, { body: good.text, headers: { 'if-match': (await read()).tag } })).status).toBe(412);
+  expect((await fetch(`${address}/api/boats/none/damaged`)).status).toBe(404);
+});
+
+test('a boat of a newer program is on the list as what it is, and is never put back', async () => {
+  const { address, path, read, write } = await server();
+  const newer = named('Tern').replace('"version": 1', '"version": 2');
+  writeFileSync(path, newer);
+  const [listed]: { name: string; says: string }[] = await (await fetch(`${address}/api/boats`)).json();
+  expect(listed?.name).toBe('Tern');
+  expect(listed?.says).toContain('written by a newer Fairlead: to look at only');
+  const { tag } = await read();
+  const put = await write('PUT', '/api/boats/tern/damaged', { body: named('Skua'), headers: { 'if-match': tag } });
+  expect(put.status).toBe(422);
+  expect(held(path)).toBe(newer);
+});
+
 test('the demo boats may be read and not written', async () => {
   const { address, write } = await server();
   const demos: { id: string }[] = await (await fetch(`${address}/api/demos`)).json();

@@ -1,5 +1,5 @@
 import { type ChildProcess, spawn } from 'node:child_process';
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -156,5 +156,24 @@ test('a server that is back has what was changed while it was away', async () =>
   await startServer();
   await expect.poll(held, soon).toContain('"valueM": 6.66');
   await says(page, /^saved in .* at /);
+  await page.close();
+});
+
+test('a damaged file is put back as this browser has her, and a newer one is looked at only', async () => {
+  const before = held();
+  writeFileSync(file, before.slice(0, before.length / 2));
+  const page = await context.newPage();
+  await page.goto(`${address}/#/boat/sandpiper/boat`);
+  await page.locator('.refusal', { hasText: 'The file ends in the middle' }).waitFor();
+  await page.getByRole('button', { name: /go on from this: As this browser has her/ }).click();
+  await says(page, /^saved in/);
+  expect(held()).toBe(before);
+  const newer = before.replace('"version": 1', '"version": 2');
+  writeFileSync(file, newer);
+  await page.reload();
+  await says(page, 'A newer Fairlead wrote this file, in version 2.');
+  await tape(page, '7.77');
+  await says(page, 'Not done: a newer Fairlead wrote this file');
+  expect(held()).toBe(newer);
   await page.close();
 });

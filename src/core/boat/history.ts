@@ -1,8 +1,10 @@
-import { apply, create } from 'mutative';
+import { apply, create, type Patches } from 'mutative';
+import type { Boat } from './boat-schema.ts';
 import type { ReadyEdit } from './edits/define-edit.ts';
 import { type EditId, type EditParams, edits } from './edits/index.ts';
 import { refuseBroken } from './edits/refuse-broken.ts';
 import type { History } from './start-history.ts';
+import { UserError } from './user-error.ts';
 
 /** One edit asked for, by its id. */
 export type EditCall = { [Id in EditId]: { readonly edit: Id; readonly params: EditParams<Id> } }[EditId];
@@ -39,12 +41,27 @@ export const applyEdits = (history: History, calls: readonly EditCall[], title?:
     title,
   );
 
-/** Takes the last edit back; with none left the history stays as it is. */
+/** A boat after a step forth or back. Steps were perhaps kept for weeks, so what they lead to is checked as any edit is. */
+const stepped = (boat: Boat, patches: Patches): Boat => {
+  let after: Boat;
+  try {
+    after = apply(boat, patches);
+  } catch {
+    throw new UserError({
+      says: 'This step does not fit the boat, for what was kept of it is damaged.',
+      whatToDo: 'Go on from the boat as she is, or restore an earlier state.',
+    });
+  }
+  refuseBroken(after);
+  return after;
+};
+
+/** Takes the last edit back; with none left the history stays as it is. Throws UserError where the step does not fit. */
 export const undo = (history: History): History => {
   const step = history.done.at(-1);
   if (step === undefined) return history;
   return {
-    boat: apply(history.boat, step.back),
+    boat: stepped(history.boat, step.back),
     done: history.done.slice(0, -1),
     undone: [...history.undone, step],
   };
@@ -55,7 +72,7 @@ export const redo = (history: History): History => {
   const step = history.undone.at(-1);
   if (step === undefined) return history;
   return {
-    boat: apply(history.boat, step.forth),
+    boat: stepped(history.boat, step.forth),
     done: [...history.done, step],
     undone: history.undone.slice(0, -1),
   };

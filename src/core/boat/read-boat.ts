@@ -2,9 +2,11 @@ import { type BoatProblem, sentenceOf } from './boat-problem.ts';
 import { type Boat, boatSchema } from './boat-schema.ts';
 import { checkReferences } from './check-references.ts';
 import { checkedBySchema } from './checked-by-schema.ts';
+import { refusedText } from './json-tokens.ts';
 import { migrations } from './migrations/index.ts';
 import { type FileData, runMigrations } from './migrations/run-migrations.ts';
 import { nearestName } from './nearest-name.ts';
+import { NewerFile } from './newer-file.ts';
 import { lineOf, placeInFile } from './place-in-file.ts';
 import { scanJson } from './scan-json.ts';
 import { schemaProblems } from './schema-problems.ts';
@@ -39,6 +41,15 @@ const refusal = (text: string, problems: readonly BoatProblem[], searchedAll = t
   });
 };
 
+/** A file of which a power cut has left the length and not the content. */
+const zeroesFrom = (text: string, at: number): UserError =>
+  refusedText({
+    text,
+    at,
+    says: 'From here on the file holds zero bytes in place of text, as a power cut leaves them.',
+    whatToDo: 'Take the last backup.',
+  });
+
 const checkIsText = (text: string): void => {
   const whatToDo = 'Choose the boat file; its name ends in .boat.json.';
   if (text.length > largestFileBytes) {
@@ -48,9 +59,26 @@ const checkIsText = (text: string): void => {
     });
   }
   if (text.trim() === '') throw new UserError({ says: 'The file is empty.', whatToDo });
+  if (/^(?:\uFFFD{2})?(?:\{\0|\0\{)/.test(text)) {
+    throw new UserError({
+      says: 'The file is written in UTF-16; a boat file is written in UTF-8.',
+      whatToDo: 'Save it as UTF-8 in the editor it was written with.',
+    });
+  }
+  const zero = text.indexOf('\0');
+  if (zero >= 0 && /^\0*$|^\s*\{/.test(text)) throw zeroesFrom(text, zero);
   // a byte that is no text becomes U+FFFD when a file is read as UTF-8; a picture starts with one
-  if (/^[^{[]{0,4}\uFFFD|\0/.test(text)) {
+  if (zero >= 0 || /^[^{[]{0,4}\uFFFD/.test(text)) {
     throw new UserError({ says: 'This is not a text file; it may be a picture or a program.', whatToDo });
+  }
+  const mark = /^(?:<{7}|={7}|>{7})(?=[ \r\n]|$)/m.exec(text);
+  if (mark !== null) {
+    throw refusedText({
+      text,
+      at: mark.index,
+      says: 'Two versions of the file were put together and not finished: the marks of that stand in it.',
+      whatToDo: 'Finish it in the program that did so, or take out one version and the three lines of marks.',
+    });
   }
 };
 
@@ -89,27 +117,32 @@ const versionOf = (data: FileData): number => {
       whatToDo: `Write "version": ${currentVersion} if this program made it.`,
     });
   }
-  if (version > currentVersion) {
-    throw new UserError({
-      says: `This file was made by a newer program: its version is ${version}, and this program knows ${currentVersion}.`,
-      place: 'version',
-      whatToDo: 'Open it with a newer Fairlead; nothing has been changed.',
-    });
-  }
   return version;
+};
+
+/**
+ * What a text says as a boat file, by its own version, not yet held against any schema. Throws UserError where it is no JSON
+ * or no boat file.
+ */
+export const boatDataIn = (
+  text: string,
+): { readonly plain: string; readonly data: FileData; readonly version: number } => {
+  const plain = text.startsWith('\uFEFF') ? text.slice(1) : text;
+  checkIsText(plain);
+  const data = parse(plain);
+  checkFormat(data);
+  return { plain, data, version: versionOf(data) };
 };
 
 /**
  * Reads a boat file. Checks in this order: size, that it is JSON (line and column), format, version (older files are
  * migrated), the schema, references and joins. Throws UserError with the first problem, its place and what to do; up to
- * five further problems are listed with it.
+ * five further problems are listed with it, and NewerFile for a file of a version that is not known yet.
  */
 export const readBoat = (text: string): Boat => {
-  const plain = text.startsWith('\uFEFF') ? text.slice(1) : text;
-  checkIsText(plain);
-  const data = parse(plain);
-  checkFormat(data);
-  const current = runMigrations(data, { from: versionOf(data), to: currentVersion, migrations });
+  const { plain, data, version } = boatDataIn(text);
+  if (version > currentVersion) throw new NewerFile({ version, known: currentVersion });
+  const current = runMigrations(data, { from: version, to: currentVersion, migrations });
   const checked = checkedBySchema(boatSchema, current);
   if ('issues' in checked) {
     throw refusal(plain, schemaProblems(boatSchema, current, checked.issues), checked.searchedAll);

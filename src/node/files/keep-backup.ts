@@ -1,15 +1,9 @@
 import { mkdir, readdir, readFile, rm, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { type Backup, backupsToDrop } from '../../core/boat/backups-to-drop.ts';
-import { freeStateId } from '../../core/boat/free-state-id.ts';
+import { datedId, freeStateId, stateMs } from '../../core/boat/free-state-id.ts';
 import { byCodeUnit } from '../../core/boat/ids.ts';
 import { sweepTemporaries, writeWhole } from './write-whole.ts';
-
-/** When a backup was kept, by its name; the other way round. */
-const datedMs = (name: string): number => {
-  const [year = 0, month = 1, day = 1, hour = 0, minute = 0, second = 0, ms = 0] = name.split(/[-.]/).map(Number);
-  return Date.UTC(year, month - 1, day, hour, minute, second, ms);
-};
 
 const isBackup = (name: string): boolean => /^\d{4}(-\d{2}){5}-\d{3}(-\d+)?\.json$/.test(name);
 
@@ -47,12 +41,12 @@ export interface KeptState {
 export const keptStates = async (path: string): Promise<readonly KeptState[]> => {
   const folder = backupFolder(path);
   const names = await unlessMissing(backupsIn(folder));
-  return names.toReversed().map((name) => ({ path: join(folder, name), name, untilMs: datedMs(name) }));
+  return names.toReversed().map((name) => ({ path: join(folder, name), name, untilMs: stateMs(name) }));
 };
 
 const described = async (folder: string, names: readonly string[]): Promise<Backup[]> =>
   Promise.all(
-    names.map(async (name) => ({ name, keptMs: datedMs(name), bytes: (await stat(join(folder, name))).size })),
+    names.map(async (name) => ({ name, keptMs: stateMs(name), bytes: (await stat(join(folder, name))).size })),
   );
 
 /**
@@ -78,4 +72,28 @@ export const keepBackup = async ({
   await writeWhole(join(folder, freeName(kept, date)), content);
   const all = await described(folder, await backupsIn(folder));
   for (const old of backupsToDrop(all, date.getTime())) await rm(join(folder, old), { force: true });
+};
+
+/**
+ * Keeps what a damaged file holds in the folder of its backups, under a name that ends in .damaged.json: it is no state of
+ * the boat, and is never thinned out. Gives where it is.
+ */
+export const setAside = async ({
+  path,
+  content,
+  date,
+}: {
+  path: string;
+  content: Uint8Array;
+  date: Date;
+}): Promise<string> => {
+  const folder = backupFolder(path);
+  await mkdir(folder, { recursive: true });
+  const taken = new Set(await readdir(folder));
+  const name = datedId(date);
+  let ending = '.damaged.json';
+  for (let counter = 2; taken.has(`${name}${ending}`); counter += 1) ending = `-${counter}.damaged.json`;
+  const aside = join(folder, `${name}${ending}`);
+  await writeWhole(aside, content);
+  return aside;
 };

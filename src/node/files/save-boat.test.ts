@@ -118,7 +118,27 @@ test('two saves in one moment keep two backups', async () => {
   const path = join(folder, 'tern.boat.json');
   for (const name of ['One', 'Two', 'Three']) await saveBoat({ path, text: named(name), now: at(0) });
   const backups = readdirSync(join(folder, 'tern.backups')).sort();
-  expect(backups).toEqual(['2026-03-01-09-30-00-000-2.json', '2026-03-01-09-30-00-000.json']);
+  expect(backups).toEqual(['2026-03-01-09-30-00-000.json', '2026-03-01-09-30-00-001.json']);
+});
+
+test('a clock that was set back neither loses nor disorders what is kept', async () => {
+  const path = join(tempFolder(), 'tern.boat.json');
+  const clock = [40, 41, 10, 11, 12, 50].map((minute) => () => new Date(Date.UTC(2026, 2, 1, 9, minute)));
+  for (const [turn, now] of clock.entries()) await saveBoat({ path, text: named(`Turn ${turn}`), now });
+  const states = await keptStates(path);
+  expect(states.map(({ path: of }) => readFileSync(of, 'utf8'))).toEqual(
+    [4, 3, 2, 1, 0].map((turn) => named(`Turn ${turn}`)),
+  );
+});
+
+test('states kept while the clock was years ahead leave room for those after it was put right', async () => {
+  const path = join(tempFolder(), 'tern.boat.json');
+  const ahead = (turn: number) => () => new Date(Date.UTC(2099, 0, 1) + turn * 1000);
+  const right = (turn: number) => () => new Date(Date.UTC(2026, 2, 1) + turn * 60_000);
+  for (let turn = 0; turn < 15; turn += 1) await saveBoat({ path, text: named(`Ahead ${turn}`), now: ahead(turn) });
+  for (let turn = 0; turn < 25; turn += 1) await saveBoat({ path, text: named(`Right ${turn}`), now: right(turn) });
+  const texts = (await keptStates(path)).map(({ path: of }) => readFileSync(of, 'utf8'));
+  expect(texts.slice(0, 24)).toEqual(Array.from({ length: 24 }, (_, turn) => named(`Right ${23 - turn}`)));
 });
 
 test('what a save cut short left behind is swept after a minute, and nothing else', async () => {

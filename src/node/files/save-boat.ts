@@ -3,7 +3,8 @@ import { dirname } from 'node:path';
 import { contentHash } from './content-hash.ts';
 import { FileChanged } from './file-changed.ts';
 import { fileRefusal } from './file-refusal.ts';
-import { keepBackup } from './keep-backup.ts';
+import { holdFile } from './hold-file.ts';
+import { keepBackup, setAside } from './keep-backup.ts';
 import { sweepTemporaries, writeWhole } from './write-whole.ts';
 
 interface Save {
@@ -13,6 +14,8 @@ interface Save {
   readonly readHash?: string;
   /** true for a file that must not be there yet */
   readonly isNew?: boolean;
+  /** true where what the file holds cannot be read: it is set aside for good, as no state of the boat */
+  readonly isDamaged?: boolean;
   readonly now?: () => Date;
 }
 
@@ -41,10 +44,15 @@ const checkUnchanged = (held: Uint8Array, { path, readHash, isNew }: Save): void
   });
 };
 
-const save = async (wanted: Save): Promise<{ hash: string }> => {
+interface Saved {
+  readonly hash: string;
+  /** where a damaged file was set aside */
+  readonly aside?: string;
+}
+
+const save = async (path: string, wanted: Save): Promise<Saved> => {
   const now = wanted.now?.() ?? new Date();
-  // a link stays a link: the file it leads to is saved
-  const path = (await unlessMissing(realpath(wanted.path))) ?? wanted.path;
+  let aside: string | undefined;
   const held = await unlessMissing(readFile(path));
   const hash = contentHash(wanted.text);
   if (held !== undefined) {
@@ -52,25 +60,33 @@ const save = async (wanted: Save): Promise<{ hash: string }> => {
     if (contentHash(held) === hash) return { hash };
     // a rename would replace a file that its owner made read-only
     await access(path, constants.W_OK);
-    await keepBackup({ path, content: held, date: now });
+    const kept = { path, content: held, date: now };
+    if (wanted.isDamaged === true) aside = await setAside(kept);
+    else await keepBackup(kept);
   }
   await sweepTemporaries({ folder: dirname(path), nowMs: now.getTime() });
   await writeWhole(path, wanted.text);
-  return { hash };
+  return { hash, ...(aside === undefined ? {} : { aside }) };
+};
+
+const saveHeld = async (wanted: Save): Promise<Saved> => {
+  // a link stays a link: the file it leads to is saved
+  const path = (await unlessMissing(realpath(wanted.path))) ?? wanted.path;
+  return holdFile(path, () => save(path, wanted));
 };
 
 const underWay = new Map<string, Promise<unknown>>();
 
 /**
  * Saves the text of a boat file, whole or not at all, and keeps what the file held before in the backups beside it.
- * Saves of one path wait for one another. Gives the hash to pass as `readHash` next time. Throws FileChanged where the file
+ * Saves of one path wait for one another, those of other programs too. Gives the hash to pass as `readHash` next time. Throws FileChanged where the file
  * changed since it was read, UserError where the disk is full or may not be written to; the file is then as it was.
  *
  * @example await saveBoat({ path: 'boats/gannet.boat.json', text: writeBoat(boat), readHash: loaded.hash })
  */
-export const saveBoat = async (wanted: Save): Promise<{ hash: string }> => {
+export const saveBoat = async (wanted: Save): Promise<Saved> => {
   const before = underWay.get(wanted.path) ?? Promise.resolve();
-  const own = before.then(() => save(wanted));
+  const own = before.then(() => saveHeld(wanted));
   const settled = own.catch(() => undefined);
   underWay.set(wanted.path, settled);
   try {

@@ -6,7 +6,7 @@ import { BoatPage } from './boat-page.tsx';
 import { CommandButton } from './commands/command-button.tsx';
 import { usePageCommands } from './commands/page-commands.ts';
 import { useCommandKeys } from './commands/use-command-keys.ts';
-import { EditContext, type MakeEdits } from './edit-context.ts';
+import { EditContext, LookOnlyContext, type MakeEdits } from './edit-context.ts';
 import { useOpenGuide } from './guide/guide-hand.ts';
 import { EditLine } from './history/edit-line.tsx';
 import { boatSays } from './opening/boat-says.ts';
@@ -19,10 +19,13 @@ import { RefusalView } from './refusal-view.tsx';
 import { atStep, hashOf, type Route } from './route.ts';
 import type { BoatSaver } from './saving/boat-saver.ts';
 import type { ClashView } from './saving/clash-view.tsx';
+import type { DamagedView } from './saving/damaged-view.tsx';
 import { mayLeaveBoat } from './saving/may-leave.ts';
+import { saveBoatFile } from './saving/save-file.ts';
 import { SaveLine } from './saving/save-line.tsx';
 import { useEarlierStates } from './saving/use-earlier-states.tsx';
 import { useFileWatch } from './saving/use-file-watch.ts';
+import { useNewerSeen } from './saving/use-newer-seen.ts';
 import { useSaving } from './saving/use-saving.ts';
 import { type HeldBack, HeldBackLine, heldBackWords } from './tabs/held-back-line.tsx';
 import { TopBar } from './top-bar.tsx';
@@ -60,6 +63,13 @@ const bringClashView = () => import('./saving/clash-view.tsx');
 const LateClashView = (given: Parameters<typeof ClashView>[0]): ReactNode => {
   const part = usePart(bringClashView);
   return part === undefined ? null : <part.ClashView {...given} />;
+};
+
+const bringDamagedView = () => import('./saving/damaged-view.tsx');
+
+const LateDamagedView = (given: Parameters<typeof DamagedView>[0]): ReactNode => {
+  const part = usePart(bringDamagedView);
+  return part === undefined ? null : <part.DamagedView {...given} />;
 };
 
 const bringBoatsPage = () => import('./opening/boats-page.tsx');
@@ -114,7 +124,7 @@ export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver })
   const route = useRoute(mayLeave);
   const state = useSyncExternalStore(client.subscribe, client.state);
   const { recording, takeRecording } = usePickedRecording(route);
-  const { openFile, reload, role, takeOver, refusal, shutRefusal } = useOpenedBoat(route, state, {
+  const { openFile, reload, openAnew, role, takeOver, refusal, shutRefusal } = useOpenedBoat(route, state, {
     client,
     saver,
     mayLeave,
@@ -123,7 +133,8 @@ export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver })
   useSaving(saver, client);
   useFileWatch(saver, client);
   const earlier = useEarlierStates({ route, state, client, saver, reload });
-  const held: HeldBack | undefined = earlier.held ?? (role === 'follows' ? following : undefined);
+  const newer = useNewerSeen(state, saver);
+  const held: HeldBack | undefined = earlier.held ?? newer ?? (role === 'follows' ? following : undefined);
   const [isRefused, setIsRefused] = useState(false);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what is said of one tab goes with what holds it back
   useEffect(() => setIsRefused(false), [held?.kind]);
@@ -138,6 +149,7 @@ export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver })
     (edits, title) => change({ kind: 'edit', edits, ...(title === undefined ? {} : { title }) }),
     [change],
   );
+  const refuseHere = useCallback(() => setIsRefused(true), []);
   const step = useCallback((kind: 'undo' | 'redo') => change({ kind }), [change]);
   const { answer } = state;
   usePageCommands({ route, edits: answer?.edits, onStep: step });
@@ -177,7 +189,13 @@ export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver })
           {held === undefined ? (
             <SaveLine key={answer.opened} saver={saver} answer={answer} onReload={reload} onStates={earlier.onStates} />
           ) : (
-            <HeldBackLine held={held} onTakeOver={takeOver} onBack={earlier.goBack} onRestore={earlier.restoreSeen} />
+            <HeldBackLine
+              held={held}
+              onTakeOver={takeOver}
+              onBack={earlier.goBack}
+              onRestore={earlier.restoreSeen}
+              onCopy={() => saveBoatFile(answer.boat.name, answer.boatText)}
+            />
           )}
         </section>
       )}
@@ -188,21 +206,26 @@ export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver })
       {refusal === undefined ? null : (
         <RefusalView refusal={refusal} {...(boat === undefined ? {} : { onClose: shutRefusal })} />
       )}
+      {refusal === undefined || route.page !== 'boat' || boat !== undefined ? null : (
+        <LateDamagedView key={refusal.says} id={route.id} client={client} onRecovered={openAnew} />
+      )}
       {state.fault === undefined ? null : <FaultView detail={state.fault} />}
       <EditContext value={edit}>
-        <AskContext value={client.ask}>
-          {recording === undefined ? null : (
-            <LateRecording
-              key={`${recording.name} ${recording.lastModified} ${recording.size}`}
-              file={recording}
-              boat={boat}
-              onShut={() => takeRecording(undefined)}
-            />
-          )}
-          {recording !== undefined && route.page === 'boats' ? null : (
-            <Body route={route} state={state} client={client} onFile={openFile} />
-          )}
-        </AskContext>
+        <LookOnlyContext value={newer === undefined ? undefined : refuseHere}>
+          <AskContext value={client.ask}>
+            {recording === undefined ? null : (
+              <LateRecording
+                key={`${recording.name} ${recording.lastModified} ${recording.size}`}
+                file={recording}
+                boat={boat}
+                onShut={() => takeRecording(undefined)}
+              />
+            )}
+            {recording !== undefined && route.page === 'boats' ? null : (
+              <Body route={route} state={state} client={client} onFile={openFile} />
+            )}
+          </AskContext>
+        </LookOnlyContext>
       </EditContext>
       <LateGuide />
     </>

@@ -13,5 +13,8 @@ export const EditContext = createContext<MakeEdits>(() => {
   throw new Error('There is no boat here to edit.');
 });
 
+/** What is called in place of adding to the log of a boat that is only looked at; absent where her log may be added to. */
+export const LookOnlyContext = createContext<(() => void) | undefined>(undefined);
+
 /** The one way by which anything on the page changes the boat. */
 export const useEdit = (): MakeEdits => useContext(EditContext);

@@ -1,4 +1,4 @@
-import type { BoatKeeper, KeptBoat, KeptFile } from './kept-boat.ts';
+import { type BoatKeeper, isKeptBoat, type KeptBoat, recordMake } from './kept-boat.ts';
 
 const name = 'fairlead';
 const boats = 'boats';
@@ -26,24 +26,35 @@ const finished = (work: IDBTransaction): Promise<void> =>
   });
 
 /** What is written for a boat: all but the text of its file. */
-type Record = Omit<KeptBoat, 'key' | 'file'> & { readonly tag: string };
+type Record = Omit<KeptBoat, 'key' | 'file'> & { readonly tag: string; readonly make: number };
 
 const written = (work: IDBTransaction, { key, file, ...rest }: KeptBoat, isNewFile: boolean): void => {
-  const record: Record = { ...rest, tag: file.tag };
+  const record: Record = { ...rest, tag: file.tag, make: recordMake, atMs: Date.now() };
   work.objectStore(boats).put(record, key);
   if (isNewFile) work.objectStore(files).put(file, key);
 };
 
-const read = async (base: IDBDatabase, key: string): Promise<KeptBoat | undefined> => {
-  const work = base.transaction([boats, files], 'readonly');
-  const [record, file] = await Promise.all([
-    // reason: this file is the only one that writes to these stores
-    answerOf(work.objectStore(boats).get(key) as IDBRequest<Record | undefined>),
-    answerOf(work.objectStore(files).get(key) as IDBRequest<KeptFile | undefined>),
-  ]);
-  if (record === undefined || file === undefined || record.tag !== file.tag) return undefined;
-  const { tag: _, ...rest } = record;
-  return { key, ...rest, file };
+/** Both parts of what is kept of a boat. */
+const partsOf = (work: IDBTransaction, key: string): Promise<[unknown, unknown]> =>
+  Promise.all([answerOf(work.objectStore(boats).get(key)), answerOf(work.objectStore(files).get(key))]);
+
+const read = async (base: IDBDatabase, key: string): Promise<unknown> => {
+  const [record, file] = await partsOf(base.transaction([boats, files], 'readonly'), key);
+  if (record === undefined) return undefined;
+  if (typeof record !== 'object' || record === null || !('tag' in record)) return record;
+  const { tag, ...rest } = record;
+  const isWhole = typeof file === 'object' && file !== null && 'tag' in file && file.tag === tag;
+  return { key, ...rest, ...(isWhole ? { file } : {}) };
+};
+
+const setAside = async (base: IDBDatabase, key: string): Promise<void> => {
+  const work = base.transaction([boats, files], 'readwrite', { durability: 'strict' });
+  const [record, file] = await partsOf(work, key);
+  const aside = `${key} aside ${Date.now()}`;
+  work.objectStore(boats).put(record, aside);
+  work.objectStore(files).put(file, aside);
+  for (const store of [boats, files]) work.objectStore(store).delete(key);
+  await finished(work);
 };
 
 /** Forgets all that is kept of a boat, what was set aside included: she is deleted. */
@@ -70,8 +81,12 @@ export const boatKeeper = (): BoatKeeper => {
   return {
     read: async (key) => {
       const kept = await read(await ready(), key);
-      if (kept !== undefined) tags.set(key, kept.file.tag);
+      if (isKeptBoat(kept)) tags.set(key, kept.file.tag);
       return kept;
+    },
+    setAside: async (key) => {
+      await setAside(await ready(), key);
+      tags.delete(key);
     },
     keep: async (boat) => {
       const work = (await ready()).transaction([boats, files], 'readwrite', { durability: 'strict' });

@@ -10,7 +10,7 @@ import { planWith, withoutLateParts } from '../../core/plan-with.ts';
 import * as editor from './boat-editor.ts';
 import type { BoatKeeper, KeptBoat } from './kept-boat.ts';
 import { planningSession } from './planning-session.ts';
-import type { Change, KeptReply, PlanAnswer, PlanReply } from './protocol.ts';
+import type { Change, KeptReply, PlanAnswer, PlanReply, RouteQuestion } from './protocol.ts';
 
 const tern = aBoat().boat;
 const key = 'folder/tern';
@@ -19,12 +19,17 @@ const tagOf = (text: string): string => `"${text.length} ${text.slice(-400)}"`;
 /** A browser with its store, which outlives its pages, and a file that outlives both. */
 const browser = (text = writeBoat(tern)) => {
   const store = new Map<string, KeptBoat>();
+  const aside: unknown[] = [];
   let isFull = false;
   const keeper: BoatKeeper = {
     read: async (name) => structuredClone(store.get(name)),
     keep: async (boat) => {
       if (isFull) throw new Error('There is no room left.');
       store.set(boat.key, structuredClone(boat));
+    },
+    setAside: async (name) => {
+      aside.push(store.get(name));
+      store.delete(name);
     },
   };
   const file = { text };
@@ -69,6 +74,13 @@ const browser = (text = writeBoat(tern)) => {
       answer,
       kept,
       change,
+      ask: async (question: RouteQuestion) => {
+        await hear({ kind: 'ask', revision, number: 1, question });
+        const told = posted.at(-1);
+        if (told?.kind !== 'told') throw new Error('nothing was told');
+        const { kind: _, revision: __, number: ___, ...rest } = told;
+        return rest;
+      },
       edit: (...made: EditCall[]) => change({ kind: 'edit', edits: made }),
       meet: () => change({ kind: 'file', file: { tag: tagOf(file.text), text: file.text } }),
       /** saves the boat as the page would, and tells the session where `isHeard` */
@@ -84,6 +96,7 @@ const browser = (text = writeBoat(tern)) => {
     page,
     file,
     store,
+    aside,
     fill: () => {
       isFull = true;
     },
@@ -102,6 +115,72 @@ test('an edit is kept before its plan is answered', async () => {
   expect(at('kept')).toBeGreaterThan(-1);
   expect(at('kept')).toBeLessThan(at('answer'));
   expect(readBoat(store.get(key)?.text ?? '').kit.find(({ id }) => id === 'gnss')?.place).toBe('helm');
+});
+
+test('what a newer program or a fault left in the browser is set aside, told of, and never written over', async () => {
+  const { page, store, aside, file } = browser();
+  const { edit } = await page();
+  await edit(gnssTo('helm'));
+  const kept = store.get(key);
+  if (kept === undefined) throw new Error('nothing was kept');
+  const odd: object[] = [
+    { ...kept, make: 2 },
+    { ...kept, done: [{ title: 'half' }] },
+    { ...kept, text: kept.text.replace('"version": 1', '"version": 2') },
+    { ...kept, text: kept.text.slice(0, 300) },
+  ];
+  for (const record of odd) {
+    // reason: a store that holds something else than this program keeps
+    store.set(key, record as KeptBoat);
+    const { answer } = await page();
+    expect(answer().edits.notice?.kind).toBe('kept-unread');
+    expect(answer().boatText).toBe(file.text);
+    expect(aside.at(-1)).toEqual(record);
+    expect(store.get(key)?.text).toBe(file.text);
+  }
+});
+
+test('a step that was kept and no longer fits is refused, and the boat stays', async () => {
+  const { page, store } = browser();
+  const first = await page();
+  await first.edit(gnssTo('helm'));
+  await first.save();
+  const kept = store.get(key);
+  if (kept === undefined) throw new Error('nothing was kept');
+  for (const back of [[{ op: 'replace', path: ['rig', 4, 'mast'], value: 1 }], [{ op: 'remove', path: ['hull'] }]]) {
+    // reason: a record that a fault wrote
+    store.set(key, { ...kept, done: [{ ...kept.done[0], back }] } as unknown as KeptBoat);
+    const next = await page();
+    const before = next.answer().boatText;
+    await next.change({ kind: 'undo' });
+    expect(next.posted.some((reply) => reply.kind === 'edit-refused')).toBe(true);
+    expect(next.answer().boatText).toBe(before);
+  }
+});
+
+test('a file that a newer program wrote is looked at, and nothing of it or of what was kept is changed', async () => {
+  const { page, file, store } = browser();
+  const first = await page();
+  await first.edit(gnssTo('helm'));
+  const kept = store.get(key);
+  file.text = file.text.replace('"version": 1', '"version": 3');
+  const { answer, change, posted } = await page();
+  expect(answer().newer).toEqual({ version: 3, leftOut: [] });
+  expect(answer().boatText).toBe(file.text);
+  await change({ kind: 'edit', edits: [gnssTo('helm')] });
+  await change({ kind: 'undo' });
+  expect(posted.filter((reply) => reply.kind === 'edit-refused')).toHaveLength(2);
+  expect(posted.some((reply) => reply.kind === 'kept')).toBe(false);
+  expect(answer().boatText).toBe(file.text);
+  expect(store.get(key)).toEqual(kept);
+});
+
+test('what is kept of a boat whose file cannot be read can be asked for', async () => {
+  const { page, store } = browser();
+  const { edit, ask } = await page();
+  await edit(gnssTo('helm'));
+  expect(await ask({ asks: 'kept', key })).toEqual({ kept: { text: store.get(key)?.text } });
+  expect(await ask({ asks: 'kept', key: 'folder/none' })).toEqual({});
 });
 
 test('a page loaded anew can take back what was done before, and make it again', async () => {

@@ -3,14 +3,14 @@ import type { Boat } from '../../core/boat/boat-schema.ts';
 import { type History, type Step, startHistory } from '../../core/boat/start-history.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import type { KeptBoat, KeptFile } from './kept-boat.ts';
-import type { Change, EditState, LastStep, SavedText } from './protocol.ts';
+import type { Change, EditState, LastStep, NewerSeen, SavedText } from './protocol.ts';
 import type { FileClash, OpeningNotice, TakenIn } from './take-in-file.ts';
 import { textHash } from './text-hash.ts';
 
 /** The ways in which a history goes on. */
 export type Editor = Pick<
   typeof import('./boat-editor.ts'),
-  'applyEdits' | 'compareTexts' | 'undo' | 'redo' | 'boundedHistory' | 'takeInFile' | 'takeUpKept'
+  'applyEdits' | 'compareTexts' | 'readNewerBoat' | 'undo' | 'redo' | 'boundedHistory' | 'takeInFile' | 'takeUpKept'
 >;
 
 /** The two ends between a boat and its text. */
@@ -45,7 +45,15 @@ export interface OpenBoat {
   /** the pictures at hand, by hash; absent where nobody looked */
   pictures?: ReadonlySet<string>;
   notice?: OpeningNotice | undefined;
+  /** present where a newer program wrote the file: it is looked at, and nothing of it is changed or kept */
+  newer?: NewerSeen;
 }
+
+/** A boat as far as it can be read out of a file that a newer program wrote; without a key, so that nothing keeps it. */
+export const openNewer = (text: string, { opened, editor }: { opened: number; editor: Editor }): OpenBoat => {
+  const { boat, version, leftOut } = editor.readNewerBoat(text);
+  return { ...openBoat(boat, { opened, text }), newer: { version, leftOut } };
+};
 
 /** Stands where no step leads to the text as it was read. */
 const noStep: Step = { title: '', forth: [], back: [] };

@@ -50,11 +50,12 @@ export const planClient = (port: PlanPort): PlanClient => {
   const keptListeners = new Set<(kept: KeptReply) => void>();
   const open = new Map<number, (answer: RouteAnswer) => void>();
   let questions = 0;
-  const answer = (number: number, { choices, led, words }: RouteAnswer): void => {
+  const answer = (number: number, { choices, led, words, kept }: RouteAnswer): void => {
     open.get(number)?.({
       ...(choices === undefined ? {} : { choices }),
       ...(led === undefined ? {} : { led }),
       ...(words === undefined ? {} : { words }),
+      ...(kept === undefined ? {} : { kept }),
     });
     open.delete(number);
   };

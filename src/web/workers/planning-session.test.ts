@@ -36,6 +36,7 @@ const keeperAtHand = (): BoatKeeper & { readonly kept: Map<string, KeptBoat> } =
     kept,
     read: async (key) => structuredClone(kept.get(key)),
     keep: async (boat) => void kept.set(boat.key, structuredClone(boat)),
+    setAside: async (key) => void kept.delete(key),
   };
 };
 

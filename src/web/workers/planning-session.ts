@@ -1,10 +1,11 @@
 import type { Budget, Layout } from '../../core/backbone/problem.ts';
+import { NewerFile } from '../../core/boat/newer-file.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import type { leadChoices } from '../../core/leading/lead-choices.ts';
 import type { ledLine } from '../../core/led-line.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { planChange } from '../../papers/lists/plan-change.ts';
-import type { BoatKeeper, KeptFile } from './kept-boat.ts';
+import { type BoatKeeper, isKeptBoat, type KeptFile } from './kept-boat.ts';
 import {
   type Editor,
   editStateOf,
@@ -14,6 +15,7 @@ import {
   noteSaved,
   type OpenBoat,
   openBoat as openedBoat,
+  openNewer,
   takeUp,
   takeUpSteps,
   textOf,
@@ -71,7 +73,7 @@ const settle = (open: OpenBoat, plan: Plan): void => {
 const routeAnswer = (
   { leadChoices: choicesOf, ledLine: ledOf }: Leader,
   open: OpenBoat,
-  asked: Exclude<RouteQuestion, { asks: 'compare' }>,
+  asked: Extract<RouteQuestion, { line: string }>,
 ): RouteAnswer => {
   const { settled, layouts, history } = open;
   const line = settled?.lines.find(({ id }) => id === asked.line);
@@ -106,7 +108,8 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
       if (settled) settle(of, plan);
       const [edits, ms] = [editStateOf(of), tools.nowMs() - startMs];
       const fixed = { revision, opened: of.opened, boat, boatText, titles: engine.titles() };
-      post({ kind: 'answer', ...fixed, plan, edits, settled, ms });
+      const newer = of.newer === undefined ? {} : { newer: of.newer };
+      post({ kind: 'answer', ...fixed, ...newer, plan, edits, settled, ms });
     };
     let workMs = 0;
     const timed =
@@ -156,11 +159,20 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
     tools.post({ kind: 'kept', revision, ...told, ...(file === undefined ? {} : { file }) });
   };
 
+  /** Leaves what was kept and cannot be read where nothing is written over it. */
+  const setAside = async (of: OpenBoat, key: string, kept: unknown): Promise<true> => {
+    await tools.keeper.setAside(key).catch(() => undefined);
+    const text = typeof kept === 'object' && kept !== null && 'text' in kept ? kept.text : undefined;
+    of.notice = { kind: 'kept-unread', ...(typeof text === 'string' ? { text } : {}) };
+    return true;
+  };
+
   /** Takes up what was kept of a boat when it was open before; true where it is then not what its file holds. */
   const recall = async (of: OpenBoat): Promise<boolean> => {
     const { key, file } = of;
     const kept = key === undefined ? undefined : await tools.keeper.read(key).catch(() => undefined);
-    if (kept === undefined || file === undefined) return false;
+    if (key === undefined || kept === undefined || file === undefined) return false;
+    if (!isKeptBoat(kept)) return setAside(of, key, kept);
     if (kept.text === file.text) {
       takeUpSteps(of, kept);
       return false;
@@ -168,11 +180,29 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
     try {
       takeUp(of, { kept, file, editor: await tools.editor() });
     } catch (error) {
-      // what an older program kept and this one cannot read
+      // what another version of the program kept and this one cannot read
       if (!(error instanceof UserError)) throw error;
+      return setAside(of, key, kept);
     }
     return true;
   };
+
+  type Beside = Omit<Parameters<typeof openedBoat>[1], 'text'>;
+
+  /** The boat of a text; undefined where a newer program wrote it. */
+  const readNow = (text: string, beside: Beside): OpenBoat | undefined => {
+    try {
+      return openedBoat(engine.readBoat(text), { ...beside, text });
+    } catch (error) {
+      if (error instanceof NewerFile) return undefined;
+      throw error;
+    }
+  };
+
+  const readNewer = async (text: string, { opened, pictures }: Beside): Promise<OpenBoat> => ({
+    ...openNewer(text, { opened, editor: await tools.editor() }),
+    ...(pictures === undefined ? {} : { pictures: new Set(pictures) }),
+  });
 
   const openBoat = async ({
     revision,
@@ -180,14 +210,14 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
     file,
     pictures,
   }: Extract<PlanRequest, { kind: 'plan' }>): Promise<void> => {
+    const beside = {
+      opened: revision,
+      ...(file === undefined ? {} : { file }),
+      ...(pictures === undefined ? {} : { pictures }),
+    };
     let next: OpenBoat;
     try {
-      next = openedBoat(engine.readBoat(boatText), {
-        opened: revision,
-        text: boatText,
-        ...(file === undefined ? {} : { file }),
-        ...(pictures === undefined ? {} : { pictures }),
-      });
+      next = readNow(boatText, beside) ?? (await readNewer(boatText, beside));
     } catch (error) {
       if (!(error instanceof UserError)) throw error;
       post({ kind: 'refused', revision, ...refusalOf(error) });
@@ -206,6 +236,7 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
     if (open === undefined) throw new Error('No boat is open that could be changed.');
     const of = open;
     try {
+      if (of.newer !== undefined) throw new NewerFile({ version: of.newer.version, known: of.history.boat.version });
       if (of.opened === opened) {
         makeChange(of, change, { editor, pen: engine });
         const meetsFile = change.kind === 'file' || change.kind === 'merge';
@@ -225,6 +256,14 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
     if (kept !== undefined) await tools.keeper.keep(kept).catch(() => undefined);
   };
 
+  /** What is kept of a boat whose file cannot be read, where that can be. */
+  const keptAnswer = async (key: string): Promise<RouteAnswer> => {
+    const kept = await tools.keeper.read(key).catch(() => undefined);
+    if (!isKeptBoat(kept)) return {};
+    engine.readBoat(kept.text);
+    return { kept: { text: kept.text, ...(kept.atMs === undefined ? {} : { atMs: kept.atMs }) } };
+  };
+
   const answerQuestion = async ({
     revision,
     number,
@@ -233,6 +272,10 @@ export const planningSession = (tools: SessionTools): ((request: PlanRequest) =>
     try {
       if (question.asks === 'compare') {
         tools.post({ kind: 'told', revision, number, words: (await tools.editor()).compareTexts(question) });
+        return;
+      }
+      if (question.asks === 'kept') {
+        tools.post({ kind: 'told', revision, number, ...(await keptAnswer(question.key)) });
         return;
       }
       const leader = await tools.leader();

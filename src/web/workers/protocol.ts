@@ -1,6 +1,7 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { EditCall } from '../../core/boat/history.ts';
 import type { MergeChoice } from '../../core/boat/merge/merge-boats.ts';
+import type { LeftOutPart } from '../../core/boat/read-newer-boat.ts';
 import type { LeadChoice } from '../../core/leading/lead-choices.ts';
 import type { LedLine } from '../../core/led-line.ts';
 import type { Plan } from '../../core/plan-shape.ts';
@@ -28,13 +29,22 @@ export type RouteQuestion =
   | { readonly asks: 'choices'; readonly line: string }
   | { readonly asks: 'led'; readonly line: string; readonly ways: readonly string[] }
   /** what one text of a boat says otherwise than the one before it */
-  | { readonly asks: 'compare'; readonly before: string; readonly after: string };
+  | { readonly asks: 'compare'; readonly before: string; readonly after: string }
+  /** what this browser has kept of a boat whose file cannot be read */
+  | { readonly asks: 'kept'; readonly key: string };
 
 /** What there is to say to a question; nothing where the boat has changed since, or has no such line. */
 export interface RouteAnswer {
   readonly choices?: readonly LeadChoice[];
   readonly led?: LedLine;
   readonly words?: string;
+  readonly kept?: KeptText;
+}
+
+/** A good text of a boat that this browser has kept, and when. */
+export interface KeptText {
+  readonly text: string;
+  readonly atMs?: number;
 }
 
 /** A file of the folder: by what name this browser keeps its boat, and the server’s tag for what it holds. */
@@ -115,6 +125,12 @@ export interface EditState {
   readonly clash?: readonly ConflictWords[];
 }
 
+/** That a newer program wrote the file, and how much of each part of it this one had to leave out. */
+export interface NewerSeen {
+  readonly version: number;
+  readonly leftOut: readonly LeftOutPart[];
+}
+
 /** A boat and its plan; `titles` are the titles of the rules by id, none while nothing was checked yet; `settled` is false while a cheaper layout is still looked for. `ms` is the time since the request. */
 export interface PlanAnswer {
   readonly revision: number;
@@ -126,6 +142,8 @@ export interface PlanAnswer {
   readonly plan: Plan;
   readonly titles: ReadonlyMap<string, string>;
   readonly edits: EditState;
+  /** present where the file is one of a newer program: it may be looked at only */
+  readonly newer?: NewerSeen;
   readonly settled: boolean;
   readonly ms: number;
 }

@@ -30,7 +30,9 @@ export type OpeningNotice =
   /** changes that had not reached the file were taken up */
   | { readonly kind: 'taken-up'; readonly changes: number }
   /** the file is another than the steps lead to, so they cannot be taken back */
-  | { readonly kind: 'steps-gone' };
+  | { readonly kind: 'steps-gone' }
+  /** what this browser had kept could not be read, and is set aside; the text of the boat in it, where it has one */
+  | { readonly kind: 'kept-unread'; readonly text?: string };
 
 interface Meeting {
   readonly history: History;

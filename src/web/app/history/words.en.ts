@@ -9,5 +9,7 @@ export const en = {
     changes === 1
       ? 'One change that had not reached the file was taken up.'
       : `${changes} changes that had not reached the file were taken up.`,
+  keptUnread:
+    'What this browser had kept of her cannot be read: a newer Fairlead kept it, or it is damaged. It is set aside, and this is how she stands in the file.',
   stepsGone: 'The file was changed elsewhere since, so what was done here before cannot be taken back.',
 } as const;

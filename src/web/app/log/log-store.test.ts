@@ -48,6 +48,21 @@ test('an entry stands at once, and is in the folder after the next sending', asy
   expect(lines.size).toBe(1);
 });
 
+test('lines that a newer program wrote, and damaged ones, are told of and stay where they are', async () => {
+  const shelf = memory();
+  const odd = '{"kind":"smell","id":"abcdefgh1","at":"2027-03-31T09:30:00Z"}\n{"kind":"tick","id":"abc';
+  shelf.set('log tern', odd);
+  const { link, lines } = folder(() => 'whole');
+  const broken: LogLink = { ...link, read: async () => `${await link.read()}\n\u0000\u0000` };
+  const store = startLogStore({ name: 'tern', shelf, link: broken, stamp });
+  store.append(tick('job-1'));
+  await store.sync();
+  expect(lines.size).toBe(1);
+  expect(store.state()).toMatchObject({ waiting: 0, unread: 3 });
+  expect(store.state().log.ticks.get('job-1')?.done).toBe(true);
+  expect(shelf.get('log tern')).toBe(odd);
+});
+
 test('what the folder refuses for good does not hold up the rest, and is told of', async () => {
   const store = startLogStore({
     name: 'tern',

@@ -22,6 +22,8 @@ export interface LogState {
   readonly waiting: number;
   /** why some were refused, in a sentence */
   readonly refused?: string;
+  /** lines that cannot be read, written by a newer program or damaged; they stay where they are */
+  readonly unread: number;
 }
 
 /** The log of one boat as the page has it: what the folder holds and what is still to be sent there. */
@@ -35,7 +37,14 @@ export interface LogStore {
 
 const mostAtOnce = 500;
 
-const written = (entries: readonly LogEntry[]): string => entries.map((entry) => JSON.stringify(entry)).join('\n');
+const written = (entries: readonly LogEntry[], unread: readonly string[]): string =>
+  [...unread, ...entries.map((entry) => JSON.stringify(entry))].join('\n');
+
+/** The lines of a text that are no entries as this program knows them. */
+const unreadIn = (text: string): readonly string[] => {
+  const lines = text.split('\n');
+  return readLog(text).broken.map(({ line }) => lines[line - 1] ?? '');
+};
 
 /**
  * Starts the log of a boat. What is written stands on the shelf before it is sent, and leaves it when the folder has it: a
@@ -55,12 +64,15 @@ export const startLogStore = ({
 }): LogStore => {
   const key = `log ${name}`;
   let waiting = readLog(shelf.get(key) ?? '').entries;
+  const unread = unreadIn(shelf.get(key) ?? '');
+  let unreadInFolder = 0;
   let inFolder: readonly LogEntry[] = [];
   let refused: string | undefined;
   const listeners = new Set<() => void>();
   const made = (): LogState => ({
     log: boatLog([...inFolder, ...waiting]),
     waiting: link === undefined ? 0 : waiting.length,
+    unread: unread.length + unreadInFolder,
     ...(refused === undefined ? {} : { refused }),
   });
   let state = made();
@@ -70,7 +82,7 @@ export const startLogStore = ({
   };
   const keepWaiting = (entries: readonly LogEntry[]): void => {
     waiting = entries;
-    shelf.set(key, written(entries));
+    shelf.set(key, written(entries, unread));
   };
 
   const send = async ({ add }: LogLink): Promise<void> => {
@@ -90,7 +102,11 @@ export const startLogStore = ({
     if (link === undefined) return;
     await send(link);
     const text = await link.read();
-    if (text !== undefined) inFolder = readLog(text).entries;
+    if (text !== undefined) {
+      const { entries, broken } = readLog(text);
+      inFolder = entries;
+      unreadInFolder = broken.length;
+    }
     changed();
   };
 

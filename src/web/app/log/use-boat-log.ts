@@ -1,6 +1,7 @@
-import { useEffect, useSyncExternalStore } from 'react';
+import { useContext, useEffect, useSyncExternalStore } from 'react';
 import { type BoatLog, emptyLog } from '../../../core/log/boat-log.ts';
 import type { NewEntry } from '../../../core/log/new-entry.ts';
+import { LookOnlyContext } from '../edit-context.ts';
 import { boatOfFolder } from '../pictures/picture-keeper.ts';
 import { store } from '../store/the-store.ts';
 import { type LogLink, type LogState, type LogStore, type Shelf, startLogStore } from './log-store.ts';
@@ -60,7 +61,7 @@ export const forgetWaiting = (boat: string): void => {
   shelf.set(`log folder ${boat}`, '');
 };
 
-const nothing: LogState = { log: emptyLog, waiting: 0 };
+const nothing: LogState = { log: emptyLog, waiting: 0, unread: 0 };
 
 /** The log of the boat that is open, and the one way to add to it. */
 export interface OpenLog extends LogState {
@@ -75,6 +76,7 @@ export interface OpenLog extends LogState {
  * @example const { log, append } = useBoatLog(boat.name); append({ kind: 'tick', of: 'trial/heading', done: true })
  */
 export const useBoatLog = (boatName: string): OpenLog => {
+  const refuse = useContext(LookOnlyContext);
   const own = storeOf(boatOfFolder(), boatName);
   const state = useSyncExternalStore(own.onChange, own.state, () => nothing);
   useEffect(() => {
@@ -85,6 +87,7 @@ export const useBoatLog = (boatName: string): OpenLog => {
   return {
     ...state,
     append: (entry) => {
+      if (refuse !== undefined) return refuse();
       own.append(entry);
       void own.sync();
     },

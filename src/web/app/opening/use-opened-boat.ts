@@ -90,9 +90,11 @@ const boatOfAddress = (
 const useBoatOfRoute = (route: Route, { client, saver }: Hands) => {
   const [refusal, setRefusal] = useState<Refusal | undefined>(undefined);
   const [role, setRole] = useState<BoatRole>('writes');
+  const [anew, setAnew] = useState(0);
   const open = useRef<ReturnType<typeof boatOfAddress> | undefined>(undefined);
   const { page } = route;
   const id = route.page === 'boat' ? route.id : undefined;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: opened anew where a person asks for it
   useEffect(() => {
     setRefusal(undefined);
     setRole('writes');
@@ -109,17 +111,20 @@ const useBoatOfRoute = (route: Route, { client, saver }: Hands) => {
       opened.leave();
       open.current = undefined;
     };
-  }, [page, id, client, saver]);
+  }, [page, id, anew, client, saver]);
   const shut = useCallback(() => setRefusal(undefined), []);
   const reload = useCallback(() => open.current?.reload(), []);
   const takeOver = useCallback(() => open.current?.takeOver(), []);
-  return { refusal, shut, reload, role, takeOver };
+  const openAnew = useCallback(() => setAnew((times) => times + 1), []);
+  return { refusal, shut, reload, openAnew, role, takeOver };
 };
 
 export interface OpenedBoat {
   readonly openFile: (file: File) => void;
   /** loads the boat of the address anew, as its file is now */
   readonly reload: () => void;
+  /** opens the boat of the address from the beginning, as where her file could not be read and now can */
+  readonly openAnew: () => void;
   /** whether this tab works on the boat, or follows another that does */
   readonly role: BoatRole;
   /** asks the tab that works on the boat to let this one */
@@ -178,6 +183,7 @@ export const useOpenedBoat = (
   return {
     openFile,
     reload: ofRoute.reload,
+    openAnew: ofRoute.openAnew,
     role: ofRoute.role,
     takeOver: ofRoute.takeOver,
     refusal: ofRoute.refusal ?? taken.refusal ?? (shutRevision === state.revision ? undefined : state.refusal),

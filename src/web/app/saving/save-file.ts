@@ -17,6 +17,10 @@ export const plainName = (name: string): string =>
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .replace(/^-|-$/g, '');
 
+/** Gives the text of a boat file to the browser, under the boat’s name. */
+export const saveBoatFile = (boatName: string, text: string): void =>
+  saveFile({ name: `${plainName(boatName) || 'boat'}.boat.json`, text, type: 'json' });
+
 /** Gives a file to the browser to be put where the person keeps such things. */
 export const saveFile = ({ name, text, type }: { name: string; text: BlobPart; type: keyof typeof types }): void => {
   const address = URL.createObjectURL(new Blob([text], { type: types[type] }));

@@ -6,7 +6,7 @@ import { takePicturesAlong } from '../pictures/picture-keeper.ts';
 import { hashOf } from '../route.ts';
 import { store } from '../store/the-store.ts';
 import type { BoatSaver, SaveState } from './boat-saver.ts';
-import { plainName, saveFile } from './save-file.ts';
+import { saveBoatFile } from './save-file.ts';
 import { whenWords } from './when-words.ts';
 import { words } from './words.ts';
 
@@ -82,6 +82,8 @@ export const SaveLine = ({
     saver.settle();
     window.location.hash = hashOf({ page: 'boat', id: added.id, step: 'lines' });
   };
+  const { notice } = answer.edits;
+  const unread = notice?.kind === 'kept-unread' ? notice.text : undefined;
   const inTrouble = state.kind === 'changed' || state.kind === 'failed' || state.kind === 'clash';
   const says = refusal === undefined ? wordsOf(state) : words.notSaved(refusal.says);
   return (
@@ -94,11 +96,13 @@ export const SaveLine = ({
           {state.kind === 'page' ? (isHere ? hereWords.keepHere : words.keepInFolder) : words.otherName}
         </LineButton>
       ) : null}
+      {unread === undefined ? null : (
+        <LineButton onPress={() => saveBoatFile(words.keptFile(answer.boat.name), unread)}>{words.saveKept}</LineButton>
+      )}
       {onStates === undefined ? null : <LineButton onPress={onStates}>{words.earlier}</LineButton>}
       <LineButton
         onPress={() => {
-          const name = `${plainName(answer.boat.name) || 'boat'}.boat.json`;
-          saveFile({ name, text: answer.boatText, type: 'json' });
+          saveBoatFile(answer.boat.name, answer.boatText);
           if (state.kind === 'page') saver.settle();
         }}
       >

@@ -16,6 +16,16 @@ export const en = {
   keepInFolder: 'keep it in the folder',
   otherName: 'save it under another name',
   saveCopy: 'save a copy',
+  saveKept: 'save what the browser had kept',
+  keptFile: (boat: string) => `${boat} as kept`,
+  damagedTitle: 'What there is of her otherwise',
+  damagedLead:
+    'Go on from one of these. The file as it is now is set aside in the folder of her backups, under a name that ends in .damaged.json.',
+  asKept: (when: string | undefined) =>
+    when === undefined ? 'As this browser has her' : `As this browser has her, from ${when}`,
+  asBackedUp: (when: string) => `As she was until ${when}, from the newest backup that can be read`,
+  goOnFrom: 'go on from this',
+  noneLeft: 'There is no backup of her that can be read, and this browser has kept nothing of her.',
   leave: 'The edits of this boat are in no file. Leave them? To keep them, stay and save a copy.',
   earlier: 'earlier states',
   earlierSays: 'Show the earlier states of this boat',

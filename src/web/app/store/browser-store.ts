@@ -1,5 +1,6 @@
 import type { BoatStore, Refused } from '../../../core/boat-store-shape.ts';
 import { answerOf, boatBase, drawers } from './boat-base.ts';
+import { damagedBoats } from './damaged-boats.ts';
 import { demoShelf } from './demo-shelf.ts';
 import { keptBeside, ofBoat } from './kept-beside.ts';
 import { type BrowserTools, factsOf, keptBoats, orRefusal } from './kept-boats.ts';
@@ -44,6 +45,7 @@ export const browserStore = ({
   return {
     kind: 'browser',
     ...keptBoats(tools),
+    ...damagedBoats(tools),
     ...keptBeside(tools),
     facts: async () => {
       const found = await orRefusal(async () => ({

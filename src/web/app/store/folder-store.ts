@@ -2,6 +2,7 @@ import type {
   BoatNow,
   BoatOnList,
   BoatStore,
+  DamagedBoat,
   Refused,
   SavedState,
   Shelf,
@@ -14,6 +15,7 @@ const noServer: Refused = { refusal: { says: words.noServer, whatToDo: words.sta
 
 interface Sentence {
   readonly says?: string;
+  readonly place?: string;
   readonly whatToDo?: string;
 }
 
@@ -27,8 +29,9 @@ const sentenceIn = async (response: Response): Promise<Sentence | undefined> => 
 };
 
 const refusalIn = async (response: Response): Promise<Refused> => {
-  const { says, whatToDo = '' } = (await sentenceIn(response)) ?? {};
-  return says === undefined ? noServer : { refusal: { says, whatToDo } };
+  const { says, place, whatToDo = '' } = (await sentenceIn(response)) ?? {};
+  if (says === undefined) return noServer;
+  return { refusal: { says, ...(place === undefined ? {} : { place }), whatToDo } };
 };
 
 const troubleIn = async (response: Response): Promise<string> => {
@@ -117,6 +120,21 @@ const boatsOf = (server: Server): Boats => {
   };
 };
 
+const damagedOf = (server: Server): Pick<BoatStore, 'damaged' | 'putInPlace'> => {
+  const ask = asker(server);
+  const at = (id: string): string => `${pathOf('boats', id)}/damaged`;
+  return {
+    damaged: (id) =>
+      ask(at(id), {}, async (response): Promise<DamagedBoat> => {
+        const { good } = (await response.json()) as Pick<DamagedBoat, 'good'>;
+        const folder = response.headers.get('fairlead-folder') ?? '';
+        return { tag: tagOf(response), folder, ...(good === undefined ? {} : { good }) };
+      }),
+    putInPlace: ({ id, tag }, text) =>
+      ask(at(id), sent('PUT', text, { 'if-match': tag }), () => Promise.resolve(undefined)),
+  };
+};
+
 const logsOf = (server: Server): Pick<BoatStore, 'readLog' | 'addToLog'> => {
   const at = (id: string): string => `${server.at}/${pathOf('boats', id)}/log`;
   return {
@@ -200,6 +218,7 @@ const sheetsOf = (server: Server): Pick<BoatStore, 'sheets' | 'keepSheet' | 'for
 export const folderStore = (server: Server): BoatStore => ({
   kind: 'folder',
   ...boatsOf(server),
+  ...damagedOf(server),
   ...logsOf(server),
   ...picturesOf(server),
   ...sheetsOf(server),

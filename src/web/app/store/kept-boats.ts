@@ -1,6 +1,6 @@
 import { backupsToDrop } from '../../../core/boat/backups-to-drop.ts';
 import { boatFileName } from '../../../core/boat/boat-file-name.ts';
-import { freeStateId } from '../../../core/boat/free-state-id.ts';
+import { freeStateId, stateMs } from '../../../core/boat/free-state-id.ts';
 import type { BoatNow, BoatStore, Refused, SaveOutcome, Shelf, StoredBoat } from '../../../core/boat-store-shape.ts';
 import { textHash } from '../../workers/text-hash.ts';
 import { type AtDrawers, answerOf, drawers } from './boat-base.ts';
@@ -23,14 +23,16 @@ export const inBrowser = 'browser';
 
 export const noBoat = (id: string): Refused => ({ refusal: { says: words.noBoat(id), whatToDo: words.goBack } });
 
-const tagOf = (text: string): string => `"${textHash(text)}"`;
+/** The tag of what a boat holds. */
+export const tagOf = (text: string): string => `"${textHash(text)}"`;
 
 /** The facts of a boat; undefined where there is none of that id. */
 export const factsOf = (drawer: IDBObjectStore, id: string): Promise<KeptFacts | undefined> =>
   // reason: only this program writes to its drawers
   answerOf(drawer.get(id) as IDBRequest<KeptFacts | undefined>);
 
-const textIn = (drawer: IDBObjectStore, key: IDBValidKey): Promise<string | undefined> =>
+/** A text of a boat, or of one of her states. */
+export const textIn = (drawer: IDBObjectStore, key: IDBValidKey): Promise<string | undefined> =>
   answerOf(drawer.get(key) as IDBRequest<string | undefined>);
 
 const { boats, texts, states, gone } = drawers;
@@ -70,7 +72,8 @@ const withState = async (
   const newest = facts.states.at(-1);
   if (newest !== undefined && (await textIn(drawer, [id, newest.id])) === before) return facts;
   const taken = facts.states.map((state) => state.id);
-  const state = { id: freeStateId(taken, new Date(nowMs)), untilMs: nowMs, size: before.length };
+  const stateId = freeStateId(taken, new Date(nowMs));
+  const state = { id: stateId, untilMs: stateMs(stateId), size: before.length };
   drawer.put(before, [id, state.id]);
   const all = [...facts.states, state];
   const described = all.map(({ id: name, untilMs, size }) => ({ name, keptMs: untilMs, bytes: size }));

@@ -9,6 +9,8 @@ export const en = {
   noState: 'This saved state is no longer kept.',
   loadList: 'Load the list anew.',
   changed: 'The boat was changed in another tab since it was opened, and has not been saved over.',
+  isGood: 'The boat can be read as she is, or was changed meanwhile, and has been left so.',
+  openAgain: 'Open her again.',
   full: 'This browser has no room left; all is as it was before.',
   makeRoom: 'Export boats you need no longer and delete them here, or make room on the disk of this machine.',
   barred: 'This browser keeps nothing for this page.',

@@ -1,8 +1,17 @@
 import type { ReactNode } from 'react';
+import type { NewerSeen } from '../../workers/protocol.ts';
 import { words } from './words.ts';
 
-/** Why nothing can be changed in this tab: another one works on the boat, or an earlier state is looked at. */
-export type HeldBack = { readonly kind: 'follows' } | { readonly kind: 'looks'; readonly when: string };
+/** Why nothing can be changed in this tab: another one works on the boat, an earlier state is looked at, or a newer program wrote the file. */
+export type HeldBack =
+  | { readonly kind: 'follows' }
+  | { readonly kind: 'looks'; readonly when: string }
+  | { readonly kind: 'newer'; readonly seen: NewerSeen };
+
+const saysOf = (held: HeldBack): string => {
+  if (held.kind === 'newer') return words.newer(held.seen);
+  return held.kind === 'follows' ? words.follows : words.looksAt(held.when);
+};
 
 const LineButton = ({ onPress, children }: { onPress: () => void; children: ReactNode }): ReactNode => (
   <button type="button" className="edit-link" onClick={onPress}>
@@ -16,16 +25,24 @@ export const HeldBackLine = ({
   onTakeOver,
   onBack,
   onRestore,
+  onCopy,
 }: {
   held: HeldBack;
   onTakeOver: () => void;
   onBack: () => void;
   onRestore: () => void;
+  /** saves the text of the file as it was read */
+  onCopy: () => void;
 }): ReactNode => (
   <div className="save-line trouble">
-    <p role="status">{held.kind === 'follows' ? words.follows : words.looksAt(held.when)}</p>
+    <p role="status">{saysOf(held)}</p>
     {held.kind === 'follows' ? (
       <LineButton onPress={onTakeOver}>{words.workHere}</LineButton>
+    ) : held.kind === 'newer' ? (
+      <>
+        <LineButton onPress={onBack}>{words.loadAnew}</LineButton>
+        <LineButton onPress={onCopy}>{words.saveUnchanged}</LineButton>
+      </>
     ) : (
       <>
         <LineButton onPress={onBack}>{words.back}</LineButton>
@@ -35,5 +52,7 @@ export const HeldBackLine = ({
   </div>
 );
 
+const notDone = { follows: words.notHere, looks: words.notThen, newer: words.notNewer } as const;
+
 /** Why an edit was not made in such a tab. */
-export const heldBackWords = (held: HeldBack): string => (held.kind === 'follows' ? words.notHere : words.notThen);
+export const heldBackWords = ({ kind }: HeldBack): string => notDone[kind];

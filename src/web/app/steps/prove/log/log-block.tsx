@@ -91,7 +91,7 @@ const NoteForm = ({ append }: Pick<OpenLog, 'append'>): ReactNode => {
 
 /** The log beside the boat: a note is written here, and every line of it can be read and taken back. */
 export const LogBlock = ({ boat, plan }: StepMarginProps): ReactNode => {
-  const { log, append, waiting, refused } = useBoatLog(boat.name);
+  const { log, append, waiting, refused, unread } = useBoatLog(boat.name);
   const block = useRef<HTMLElement>(null);
   const [isWhole, setIsWhole] = useState(false);
   const write = useCallback(() => block.current?.querySelector<HTMLElement>('textarea')?.focus(), []);
@@ -123,6 +123,7 @@ export const LogBlock = ({ boat, plan }: StepMarginProps): ReactNode => {
       <h2>{words.heading(newestFirst.length)}</h2>
       <p className="quiet">{newestFirst.length === 0 ? words.none : words.about}</p>
       <p role="status">{waiting === 0 ? (refused ?? '') : words.waiting(waiting)}</p>
+      {unread === 0 ? null : <p className="quiet">{words.unread(unread)}</p>}
       <NoteForm append={append} />
       <ol className="log-lines">
         {shown.map((entry) => (

@@ -13,6 +13,8 @@ export const en = {
   reading: (test: string, value: number | undefined, right: boolean | undefined) =>
     `${test}: ${value ?? (right === true ? 'right' : 'not right')}`,
   tick: (of: string, done: boolean) => (done ? `done: ${of}` : `not done after all: ${of}`),
+  unread: (count: number) =>
+    `${count === 1 ? 'One line' : `${count} lines`} of her log cannot be read: damaged, or written by a newer Fairlead. The log is left as it is; all other lines count.`,
   waiting: (count: number) =>
     `${count} ${count === 1 ? 'line is' : 'lines are'} kept in this browser and go to the boat’s folder as soon as it can be reached.`,
   all: (count: number) => `all ${count}`,
