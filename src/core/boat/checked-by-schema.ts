@@ -16,10 +16,26 @@ const entriesOf = (schema: z.core.$ZodType, value: unknown): [step: string | num
   return Object.entries(value).filter(([, entry]) => typeof entry === 'object' && entry !== null);
 };
 
-/** Adds the issues of a value, innermost first, until there are enough; what holds a faulty entry is not looked at itself. */
+/** Values so small that all their issues together fill no memory. */
+const smallAtMost = 2000;
+
+/** How many values a value holds, itself included; counted no further than what is left. */
+const countIn = (value: unknown, left: number): number => {
+  if (typeof value !== 'object' || value === null) return 1;
+  let count = 1;
+  for (const entry of Object.values(value)) {
+    if (count > left) return count;
+    count += countIn(entry, left - count);
+  }
+  return count;
+};
+
+const isSmall = (value: unknown): boolean => countIn(value, smallAtMost) <= smallAtMost;
+
+/** Adds the issues of a value until there are enough: a small one is looked at whole, a large one part by part, and itself only where all its parts are good. */
 const collect = (schema: z.core.$ZodType, value: unknown, { path, issues }: { path: Path; issues: Issue[] }): void => {
   const before = issues.length;
-  for (const [step, entry] of entriesOf(bareSchema(schema), value)) {
+  for (const [step, entry] of isSmall(value) ? [] : entriesOf(bareSchema(schema), value)) {
     if (issues.length >= issuesAtMost) return;
     const inner = schemaOfEntry(schema, step);
     if (inner !== undefined) collect(inner, entry, { path: [...path, step], issues });
@@ -27,7 +43,7 @@ const collect = (schema: z.core.$ZodType, value: unknown, { path, issues }: { pa
   if (issues.length > before) return;
   const parsed = z.safeParse(schema, value);
   if (parsed.success) return;
-  issues.push(...parsed.error.issues.map((issue) => ({ ...issue, path: [...path, ...issue.path] })));
+  for (const issue of parsed.error.issues) issues.push({ ...issue, path: [...path, ...issue.path] });
 };
 
 /**
@@ -39,7 +55,7 @@ export const checkedBySchema = <Schema extends z.ZodType>(
   data: unknown,
 ): { data: z.infer<Schema> } | { issues: readonly Issue[]; searchedAll: boolean } => {
   const issues: Issue[] = [];
-  collect(schema, data, { path: [], issues });
+  if (!isSmall(data)) collect(schema, data, { path: [], issues });
   if (issues.length >= issuesAtMost) return { issues, searchedAll: false };
   const parsed = schema.safeParse(data);
   return parsed.success ? { data: parsed.data } : { issues: parsed.error.issues, searchedAll: true };

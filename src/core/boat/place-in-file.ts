@@ -1,5 +1,6 @@
 import { lineAndColumn } from './json-tokens.ts';
 import { scanJson } from './scan-json.ts';
+import { shortened } from './shortened.ts';
 
 /** Where something stands in the boat file: names and list positions from the top. */
 export type FilePath = readonly (string | number)[];
@@ -7,7 +8,7 @@ export type FilePath = readonly (string | number)[];
 const isPlainName = /^[A-Za-z][A-Za-z0-9-]*$/;
 
 /**
- * A path as it is written for a person; list positions count from 0.
+ * A path as it is written for a person; list positions count from 0, and a name longer than any of a good file is cut.
  *
  * @example placeInFile(['kit', 3, 'ports', 0, 'len']) // 'kit[3].ports[0].len'
  */
@@ -15,7 +16,7 @@ export const placeInFile = (path: FilePath): string =>
   path
     .map((step, at) => {
       if (typeof step === 'number') return `[${step}]`;
-      if (!isPlainName.test(step)) return `[${JSON.stringify(step)}]`;
+      if (!isPlainName.test(shortened(step))) return `[${JSON.stringify(shortened(step))}]`;
       return at === 0 ? step : `.${step}`;
     })
     .join('');

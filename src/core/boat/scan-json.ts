@@ -1,4 +1,5 @@
 import { endOfScalar, endOfText, refusedText, skipSpace, unexpected } from './json-tokens.ts';
+import { shortened } from './shortened.ts';
 import type { UserError } from './user-error.ts';
 
 /** Deepest nesting of lists and objects a file may have; a boat file needs 12. */
@@ -21,8 +22,6 @@ const trailingComma = (text: string, at: number): UserError =>
     whatToDo: 'Take the comma out.',
   });
 
-const shortened = (key: string): string => JSON.stringify(key.length > 40 ? `${key.slice(0, 40)}…` : key);
-
 const checkKey = (text: string, at: number, { key, frame }: { key: string; frame: Frame }): void => {
   if (key === '__proto__') {
     throw refusedText({
@@ -36,7 +35,7 @@ const checkKey = (text: string, at: number, { key, frame }: { key: string; frame
     throw refusedText({
       text,
       at,
-      says: `The name ${shortened(key)} is given twice in one place, so it is not clear which one counts.`,
+      says: `The name ${JSON.stringify(shortened(key, 40))} is given twice in one place, so it is not clear which one counts.`,
       whatToDo: 'Take one of the two out.',
     });
   }

@@ -3,6 +3,7 @@ import type { BoatProblem } from './boat-problem.ts';
 import { nearestName } from './nearest-name.ts';
 import type { FilePath } from './place-in-file.ts';
 import { knownNames, schemaAt } from './schema-at.ts';
+import { shortened } from './shortened.ts';
 
 type Issue = z.core.$ZodIssue;
 
@@ -25,8 +26,7 @@ const shown = (value: unknown): string => {
   if (Array.isArray(value)) return 'a list';
   if (typeof value === 'object' && value !== null) return 'an object';
   if (value === undefined) return 'nothing';
-  const text = typeof value === 'number' ? String(value) : JSON.stringify(value);
-  return text.length > 40 ? `${text.slice(0, 40)}…` : text;
+  return shortened(typeof value === 'number' ? String(value) : JSON.stringify(value), 40);
 };
 
 /** The value at a path of parsed JSON; undefined where there is none. */
@@ -45,7 +45,7 @@ const stepsOf = (path: readonly PropertyKey[]): FilePath =>
 
 const nameAt = (path: FilePath): string => {
   const last = path.at(-1);
-  return typeof last === 'string' ? `\`${last}\`` : 'This entry';
+  return typeof last === 'string' ? `\`${shortened(last)}\`` : 'This entry';
 };
 
 const listed = (words: readonly string[]): string =>
@@ -100,7 +100,7 @@ const wrongSize = (
 
 const unknownName = (key: string, path: FilePath, known: readonly string[]): BoatProblem => ({
   path: [...path, key],
-  says: `\`${key}\` is not a name known here.`,
+  says: `\`${shortened(key)}\` is not a name known here.`,
   near: { given: key, known },
   whatToDo: known.length === 0 ? 'Take it out.' : `Mend the name or take it out; known here: ${known.join(', ')}.`,
 });

@@ -6,6 +6,7 @@ import { bareSchema, knownNames, schemaOfEntry } from '../schema-at.ts';
 import { schemaProblems } from '../schema-problems.ts';
 import { type Sheet, sheetSchema } from '../sheet.ts';
 import { applyChanges, namesOf } from '../sheet-changes.ts';
+import { shortened } from '../shortened.ts';
 import { checkSheet } from './check-sheet.ts';
 
 type Change = NonNullable<Kit['changes']>[number];
@@ -28,7 +29,7 @@ const brokenStep = (sheet: Sheet, change: Change): Pick<BoatProblem, 'says' | 'n
     const names = Array.isArray(value) ? value.flatMap(namesOf) : knownNames(schema);
     const next = schemaOfEntry(schema, step);
     if (next === undefined || !names.includes(step)) {
-      return { says: `There is no \`${step}\` in ${under}.`, near: { given: step, known: names } };
+      return { says: `There is no \`${shortened(step)}\` in ${under}.`, near: { given: step, known: names } };
     }
     value = entryOf(value, step);
     schema = bareSchema(next);
