@@ -135,7 +135,9 @@ const settled = async (page: Page, { press, type, tabTo, leaveField, find }: Han
   await page.locator('.margin:focus-within, .margin:focus').waitFor();
   await find('go to buy');
   await page.waitForURL(/buy$/);
-  await tabTo(/An hour of work/, 200);
+  // the order comes first and is long; the quote has a way to it of its own
+  await find('go to quote');
+  await tabTo(/^\s*An hour of work/);
   await press('ControlOrMeta+a');
   await type('90');
   await press('Enter');

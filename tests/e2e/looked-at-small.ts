@@ -31,6 +31,8 @@ export const cutWords = (page: Page): Promise<readonly string[]> =>
       if (one === null || text.nodeValue?.trim() === '') continue;
       if (one.closest('.unseen, .skip, svg, script, style, select, datalist, textarea') !== null) continue;
       if (!one.checkVisibility({ visibilityProperty: true })) continue;
+      // held to a few lines on purpose: picking the row shows all of it
+      if (getComputedStyle(one).webkitLineClamp !== 'none') continue;
       range.selectNodeContents(text);
       const by = cutter(range.getBoundingClientRect(), one);
       if (by !== undefined) cut.add(`“${text.nodeValue?.slice(0, 40)}” is cut by ${by}`);

@@ -58,6 +58,15 @@ const ofTheBoat: readonly Screen[] = [
     },
     shut: (page) => press(page, 'earlier states'),
   },
+  {
+    name: 'the guide beside the boat',
+    command: 'guide',
+    open: async (page) => {
+      await page.locator('.guide-button').click();
+      await page.locator('.guide-body h1, .guide-body h2').first().waitFor();
+    },
+    shut: (page) => page.locator('.guide-close').click(),
+  },
 ];
 
 const ofTheKit: readonly Screen[] = [

@@ -125,4 +125,6 @@ test('every area of rules has its steps', () => {
   expect(areas.length).toBeGreaterThan(20);
   for (const area of areas) expect(stepsOfRule(`${area}/any`).length, area).toBeLessThan(jobSteps.length);
   expect(stepsOfRule('nowhere')).toEqual(jobSteps);
+  // a picture lies under the drawing of the boat
+  expect(stepsOfRule('provenance/picture-not-there')).toEqual(['boat']);
 });

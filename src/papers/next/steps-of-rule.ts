@@ -30,6 +30,12 @@ const stepsOfArea: Readonly<Record<string, readonly JobStep[]>> = {
   work: ['work'],
 };
 
+/** Rules that are looked after elsewhere than the others of their area. */
+const stepsOfOne: Readonly<Record<string, readonly JobStep[]>> = {
+  'provenance/length-guessed-and-bought': ['boat', 'buy'],
+  'provenance/picture-not-there': ['boat'],
+};
+
 /** The steps at which what a rule finds is looked after, the first of them first; of a rule of no known area, every step. */
 export const stepsOfRule = (rule: string): readonly JobStep[] =>
-  stepsOfArea[rule.slice(0, Math.max(0, rule.indexOf('/')))] ?? jobSteps;
+  stepsOfOne[rule] ?? stepsOfArea[rule.slice(0, Math.max(0, rule.indexOf('/')))] ?? jobSteps;

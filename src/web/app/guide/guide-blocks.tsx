@@ -48,9 +48,9 @@ const Block = ({ block }: { block: GuideBlock }): ReactNode => {
       return <pre>{block.text}</pre>;
     case 'picture':
       return (
-        <figure className="guide-picture">
+        <div className="guide-picture">
           <img src={guidePicture(block.file)} alt={block.says} />
-        </figure>
+        </div>
       );
     case 'list': {
       const Tag = block.isNumbered ? 'ol' : 'ul';
