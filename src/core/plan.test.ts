@@ -4,22 +4,12 @@ import type { Boat } from './boat/boat-schema.ts';
 import type { EditId } from './boat/edits/index.ts';
 import { plausibleEdit } from './boat/edits/plausible-edit.test-helper.ts';
 import { aFullBoat } from './boat/full-boat.test-helper.ts';
-import { applyEdits, type EditCall } from './boat/history.ts';
 import { readBoat } from './boat/read-boat.ts';
-import { type History, startHistory } from './boat/start-history.ts';
-import { UserError } from './boat/user-error.ts';
+import { startHistory } from './boat/start-history.ts';
+import { tried } from './boat/tried.test-helper.ts';
 import { writeBoat } from './boat/write-boat.ts';
 import { lateParts, plan } from './plan.ts';
 import { planWith } from './plan-with.ts';
-
-const tried = (history: History, call: EditCall): History => {
-  try {
-    return applyEdits(history, [call]);
-  } catch (error) {
-    if (error instanceof UserError) return history;
-    throw error;
-  }
-};
 
 /** What each part of a plan that is kept hangs on, and between them whatever else a person may change. */
 const turns: readonly (EditId | undefined)[] = [

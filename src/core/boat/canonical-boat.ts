@@ -2,6 +2,7 @@ import { type Boat, type Bus, boatSchema, type Cable, type Join, type Kit, type 
 import { canonicalMeasures, canonicalPapers, canonicalSea } from './canonical-measures.ts';
 import { canonicalSheet } from './canonical-sheet.ts';
 import { canonicalWork } from './canonical-work.ts';
+import { emptyParts } from './empty-parts.ts';
 import { byCodeUnit } from './ids.ts';
 import { inSchemaOrder } from './in-schema-order.ts';
 import { keptFor } from './kept-for.ts';
@@ -220,15 +221,7 @@ export const canonicalBoat = (boat: Boat): Boat => {
       ? {}
       : { proof: { proved: sortedBy(proof.proved, ({ reading, instance, from }) => [reading, instance, from]) } }),
     // the long parts only take their places here
-    places: [],
-    ways: [],
-    cables: [],
-    sheets: [],
-    kit: [],
-    needs: [],
-    buses: [],
-    joins: [],
-    supply: { banks: [], panels: [], dcdc: [] },
+    ...emptyParts(),
   });
   return {
     ...inOrder,

@@ -3,23 +3,14 @@ import { expect, test } from 'vitest';
 import { edits } from './edits/index.ts';
 import { plausibleEdit } from './edits/plausible-edit.test-helper.ts';
 import { aFullBoat } from './full-boat.test-helper.ts';
-import { applyEdit, applyEdits, type EditCall, redo, undo } from './history.ts';
+import { applyEdit, applyEdits, redo, undo } from './history.ts';
 import { readBoat } from './read-boat.ts';
-import { type History, startHistory } from './start-history.ts';
+import { startHistory } from './start-history.ts';
+import { tried } from './tried.test-helper.ts';
 import { UserError } from './user-error.ts';
 import { writeBoat } from './write-boat.ts';
 
 const full = aFullBoat();
-
-/** The history with one more edit, or as it was where the edit is refused. */
-const tried = (history: History, call: EditCall): History => {
-  try {
-    return applyEdits(history, [call]);
-  } catch (error) {
-    if (error instanceof UserError) return history;
-    throw error;
-  }
-};
 
 test('whatever edits are made, the boat can be saved and read again', () => {
   fc.assert(

@@ -1,5 +1,6 @@
 import { type Boat, boatSchema } from './boat-schema.ts';
 import { checkReferences } from './check-references.ts';
+import { emptyParts } from './empty-parts.ts';
 import { keepKnown, nothingKept } from './keep-known.ts';
 import type { FileData } from './migrations/run-migrations.ts';
 import type { FilePath } from './place-in-file.ts';
@@ -23,20 +24,6 @@ export interface NewerBoat {
 const known = boatSchema.shape.version.value;
 const mostRounds = 100;
 
-/** What stands in for a part that must be there and cannot be read. */
-const bare: FileData = {
-  name: '?',
-  places: [],
-  ways: [],
-  cables: [],
-  sheets: [],
-  kit: [],
-  needs: [],
-  buses: [],
-  joins: [],
-  supply: { banks: [], panels: [], dcdc: [] },
-};
-
 const unreadable = (): UserError =>
   new UserError({
     says: 'This file was made by a newer program, and this one cannot read enough of it to show her.',
@@ -44,7 +31,8 @@ const unreadable = (): UserError =>
   });
 
 const partsKnown = (data: FileData, out: (path: FilePath) => void): FileData => {
-  const kept: Record<string, unknown> = { ...bare };
+  // what stands in for a part that must be there and cannot be read
+  const kept: Record<string, unknown> = { name: '?', ...emptyParts() };
   for (const [name, value] of Object.entries(data)) {
     if (name === 'version') continue;
     const schema = new Map(Object.entries(boatSchema.shape)).get(name);

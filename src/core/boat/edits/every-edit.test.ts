@@ -3,10 +3,10 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Boat } from '../boat-schema.ts';
 import { aFullBoat } from '../full-boat.test-helper.ts';
-import { applyEdits, type EditCall, redo, undo } from '../history.ts';
+import { redo, undo } from '../history.ts';
 import { readBoat } from '../read-boat.ts';
-import { type History, startHistory } from '../start-history.ts';
-import { UserError } from '../user-error.ts';
+import { startHistory } from '../start-history.ts';
+import { tried } from '../tried.test-helper.ts';
 import { writeBoat } from '../write-boat.ts';
 import { type EditId, edits } from './index.ts';
 import { plausibleEdit } from './plausible-edit.test-helper.ts';
@@ -16,15 +16,6 @@ const demo = (id: string): Boat =>
 
 const gannet = demo('gannet');
 const boats = [aFullBoat(), gannet, demo('sandpiper')];
-
-const tried = (history: History, call: EditCall): History => {
-  try {
-    return applyEdits(history, [call]);
-  } catch (error) {
-    if (error instanceof UserError) return history;
-    throw error;
-  }
-};
 
 // reason: the keys of the record of every edit are the ids of edits
 const ids = Object.keys(edits) as EditId[];
