@@ -102,7 +102,7 @@ describe.each(names)('the demo boat %s', (name) => {
 
   test('reads at the terminal as it did before', async () => {
     const file = join(repository, `examples/${name}/expected/plan.txt`);
-    const text = planText({ boat, plan: await solveBoat(boat) });
+    const text = planText({ boat, plan: await solveBoat(boat), file: `${name}.boat.json` });
     if (process.env.GOLDEN === 'write') writeFileSync(file, text);
     expect(text).toBe(readFileSync(file, 'utf8'));
   });

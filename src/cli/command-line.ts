@@ -126,7 +126,7 @@ commandLine
   .option('--date <day>', 'day printed on the binder, as 2026-11-26; none is printed where none is given')
   .option(
     '--issue <sentence>',
-    'give out the next revision, for what or why; needs --date, and is kept in the boat file',
+    'give out the next revision, for what or why, of today or of --date; kept in the boat file',
   )
   .option('--by <name>', 'who gives it out')
   .option('--revision <mark>', 'go back to a revision that was given out')

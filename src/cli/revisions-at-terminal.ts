@@ -10,22 +10,18 @@ import { type GivenOut, givenOutThen } from '../papers/binder/given-out.ts';
 interface Issue {
   readonly says: string;
   readonly by?: string | undefined;
-  readonly on?: string | undefined;
+  readonly on: string;
 }
 
 /**
  * The edit by which the next revision of a boat is given out.
  *
- * @throws UserError without a day: a set of papers that was given to somebody is of one
+ * @throws UserError where all marks were given out
  */
 export const issueEdit = (boat: Boat, { says, by, on }: Issue): EditCall => {
   const mark = nextMark((boat.revisions ?? []).map((revision) => revision.mark));
-  if (on === undefined || mark === undefined) {
-    throw new UserError({
-      says: on === undefined ? 'A revision is given out on a day.' : 'All marks have been given out.',
-      whatToDo: on === undefined ? 'Add --date with year, month and day, like 2026-11-26.' : 'Start a new boat file.',
-    });
-  }
+  if (mark === undefined)
+    throw new UserError({ says: 'All marks have been given out.', whatToDo: 'Start a new boat file.' });
   return {
     edit: 'issue-revision',
     params: { mark, standing: standingOf(boat), on, says, ...(by === undefined ? {} : { by }) },

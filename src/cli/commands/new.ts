@@ -3,8 +3,10 @@ import { writeBoat } from '../../core/boat/write-boat.ts';
 import type { HullMeasuresId } from '../../core/facts/hull-measures.ts';
 import { boatFromPattern } from '../../core/starting/boat-from-pattern.ts';
 import { patternOf } from '../../core/starting/pattern-of.ts';
+import { atTerminal } from '../../papers/next/at-terminal.ts';
 import { newBoatText } from '../../papers/starting/new-boat-text.ts';
 import { patternsText } from '../../papers/starting/patterns-text.ts';
+import { fileAsTyped } from '../file-as-typed.ts';
 import { saveNewBoat } from '../save-new-boat.ts';
 import { typedLength } from '../typed-length.ts';
 
@@ -59,5 +61,5 @@ export const newBoat = async (options: NewOptions): Promise<void> => {
   const boat = boatFromPattern({ pattern, name: options.name ?? 'New boat', ...measures });
   await saveNewBoat(out, writeBoat(boat));
   process.stdout.write(newBoatText(boat));
-  process.stderr.write(`Written to ${out}. Next: fairlead plan ${out}\n`);
+  process.stderr.write(`Written to ${out}. Next: ${atTerminal('kit', fileAsTyped(out)) ?? ''}\n`);
 };

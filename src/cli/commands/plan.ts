@@ -2,7 +2,9 @@ import type { Boat } from '../../core/boat/boat-schema.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import { wiringCount, wiringsOf } from '../../core/joins/proposing/wirings.ts';
 import type { Plan } from '../../core/plan-shape.ts';
+import { testedOf } from '../../core/proof/dock/tested.ts';
 import type { WiringEntry } from '../../core/proposal-shape.ts';
+import { doneJobs } from '../../core/work/ticks.ts';
 import { loadBoat } from '../../node/files/load-boat.ts';
 import { picturesBeside } from '../../node/pictures-beside.ts';
 import { type GivenOut, givenOutNow } from '../../papers/binder/given-out.ts';
@@ -11,12 +13,14 @@ import { printCount } from '../../papers/lists/print-figure.ts';
 import { wiringsText } from '../../papers/lists/wirings-text.ts';
 import { binderWish, writeBinder } from '../binder-at-terminal.ts';
 import { changeBoatFile } from '../change-boat-file.ts';
+import { fileAsTyped } from '../file-as-typed.ts';
 import { type LabelsTyped, labelsWish } from '../labels-at-terminal.ts';
 import { logAtTerminal } from '../log-at-terminal.ts';
 import { isOneBoat } from '../many/boats-asked-for.ts';
 import { type ManyTyped, manyAtTerminal } from '../many/many-at-terminal.ts';
 import { issueEdit, oldRevision } from '../revisions-at-terminal.ts';
 import { solveAtTerminal } from '../solve-at-terminal.ts';
+import { today } from '../today.ts';
 import { workAtTerminal } from '../work-at-terminal.ts';
 import { writePapers } from '../write-papers.ts';
 
@@ -61,7 +65,7 @@ const plannedNow = async (file: string, { giveLabels = false, date, issue, by }:
     planned = await solveAtTerminal(read.boat, pictures);
   }
   if (issue !== undefined) {
-    read = await changeBoatFile(file, read, [issueEdit(read.boat, { says: issue, by, on: date })]);
+    read = await changeBoatFile(file, read, [issueEdit(read.boat, { says: issue, by, on: date ?? today() })]);
     process.stderr.write(`Gave out revision ${read.boat.revisions?.at(-1)?.mark ?? ''}, kept in ${file}.\n`);
   }
   return { boat: read.boat, plan: planned, given: givenOutNow(read.boat, date) };
@@ -151,7 +155,12 @@ export const plan = async (files: readonly string[], options: PlanOptions): Prom
   }
   const wirings = compare ? comparedAtTerminal(boat) : undefined;
   const all = wirings === undefined ? found : { ...found, wirings };
-  process.stdout.write(json ? `${JSON.stringify(all, undefined, 2)}\n` : planText({ boat, plan: planned }));
+  const [tested, done] = [testedOf(planned.tests, log), doneJobs(log)];
+  process.stdout.write(
+    json
+      ? `${JSON.stringify(all, undefined, 2)}\n`
+      : planText({ boat, plan: planned, tested, done, file: fileAsTyped(file) }),
+  );
   if (!json && wirings !== undefined) process.stdout.write(`\n${wiringsText(boat, wirings)}`);
   process.stderr.write(`Computed in ${tookMs} ms.\n`);
 };

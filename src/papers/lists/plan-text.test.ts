@@ -8,10 +8,10 @@ import { tableCsv } from '../table/table-csv.ts';
 import { aFinding } from './a-plan.test-helper.ts';
 import { cableSchedule } from './cable-schedule.ts';
 import { findingsText } from './findings-text.ts';
-import { nextSteps } from './next-steps.ts';
 import { planText } from './plan-text.ts';
 
 const planOf = (boat: Boat): Plan => plan(boat, new Map());
+const textOf = (boat: Boat, known: Plan = planOf(boat)): string => planText({ boat, plan: known, file: 'b.boat.json' });
 
 test('findings are read gravest first, each with its cure, its source and its id', () => {
   const text = findingsText({}, [
@@ -67,7 +67,7 @@ test('a boat without findings is told so', () => {
 
 test.each(['gannet', 'wreck'])('the plan of %s fits a terminal of 80 columns', (name) => {
   const boat = anExample(name);
-  const text = planText({ boat, plan: planOf(boat) });
+  const text = textOf(boat);
   const long = text.split('\n').filter((line) => [...line].length > 80);
   expect(long).toEqual([]);
   expect(text).not.toMatch(/undefined|NaN|null|\.\.| {2,}\S.*\.;/);
@@ -75,38 +75,11 @@ test.each(['gannet', 'wreck'])('the plan of %s fits a terminal of 80 columns', (
 
 test('the plan of the Tern says how many readings arrive and what to do next', () => {
   const { boat } = aBoat();
-  const text = planText({ boat, plan: planOf(boat) });
+  const text = textOf(boat);
   expect(text).toContain('5 units: 4 come, 1 stay,');
   expect(text).toContain('3 of 3 readings arrive where they are needed.');
   expect(text).toMatch(/\nlongest drop +[\d.]+ m of 6\n/);
-  expect(text).toMatch(/\nNEXT\n1\. /);
-});
-
-test('what is dangerous comes first among the next steps, and guessed lengths are taped before ordering', () => {
-  const guessedWay = aBoat().change((draft) => {
-    for (const way of draft.ways) if (way.id === 'locker-stern') way.length = { valueM: 4.5, how: 'guessed' };
-  }).boat;
-  const known = planOf(guessedWay);
-  const steps = nextSteps(guessedWay, { ...known, findings: [aFinding('x', { level: 'danger' })] });
-  expect(steps[0]).toBe('Mend 1 danger first, before anyone works on the boat.');
-  expect(steps).toContain('Tape 1 guessed length before ordering: electrical locker to stern rail.');
-});
-
-test('a plan with nothing open says so', () => {
-  const { boat } = aBoat();
-  const known = planOf(boat);
-  const readings = known.readings.map((entry) => ({ ...entry, rests: 'manual' as const }));
-  expect(nextSteps(boat, { ...known, readings, findings: [] })).toEqual([
-    'Nothing is open here. Read the drawing aboard, then order.',
-  ]);
-});
-
-test('a boat that is hardly begun is told what to enter, and is not sent to order', () => {
-  const { boat } = aBoat().with({ ways: [], needs: [] });
-  expect(nextSteps(boat, { ...planOf(boat), findings: [] })).toEqual([
-    'Enter the places of the boat and the ways a cable can take, and put each unit in its place.',
-    'Enter which reading you want to see at which screen.',
-  ]);
+  expect(text).toMatch(/\nWHAT NEXT\n1\. At \w+: /);
 });
 
 test('a reading that does not arrive is named with its reason and its cure', () => {
@@ -130,12 +103,12 @@ test('a reading that does not arrive is named with its reason and its cure', () 
       },
     ],
   };
-  const text = planText({ boat, plan: missing });
+  const text = textOf(boat, missing);
   expect(text).toContain('0 of 1 readings arrive where they are needed.');
   expect(text).toContain(
     '- depth at Helm display: Nothing aboard sends depth.\n  Cure: Fit a depth sensor (about 250 EUR in parts).',
   );
-  expect(text).toContain('1. Bring 1 reading to where it is needed');
+  expect(text).toContain('Bring 1 reading to where it must be seen.');
 });
 
 test('the cable schedule lists every line and every other cable aboard, ends and route in words', () => {

@@ -5,6 +5,8 @@ import type { BusEntry, Finding, Plan, ReadingEntry } from '../../core/plan-shap
 import { textLines } from '../../core/units/text-lines.ts';
 import { antennasText } from '../antennas/antennas-text.ts';
 import { energyText } from '../energy/energy-text.ts';
+import { nextText } from '../next/next-text.ts';
+import type { NextAsked } from '../next/next-thing.ts';
 import { settingsSheetText } from '../settings-sheet/settings-sheet-text.ts';
 import { sourcesText } from '../sources/sources-text.ts';
 import { trafficText } from '../traffic/traffic-text.ts';
@@ -21,7 +23,6 @@ import { lightingText } from './lighting-text.ts';
 import { mastRows } from './mast-rows.ts';
 import { networkRows } from './network-rows.ts';
 import { nextBestWords } from './next-best-words.ts';
-import { nextSteps } from './next-steps.ts';
 import { printMoney } from './order-words.ts';
 import { panelText } from './panel-text.ts';
 import { phasesText } from './phases-text.ts';
@@ -68,7 +69,9 @@ const needsLines = (boat: Boat, plan: Plan): string[] => {
   const missing = readings.filter((entry) => !entry.arrives);
   const typical = readings.filter((entry) => entry.rests === 'typical').length;
   const rests =
-    typical === 0 ? '' : ` ${printCount(typical, 'one rests', 'rest')} on typical sheets: check the makers’ own.`;
+    typical === 0
+      ? ''
+      : ` ${typical} of them ${typical === 1 ? 'rests' : 'rest'} on typical sheets: check the makers’ own.`;
   return [
     'NEEDS',
     ...textLines(
@@ -209,8 +212,8 @@ const withOneCure = (finding: Finding): Finding => {
   return finding.rule === 'readings/needed-but-missing' ? own : finding;
 };
 
-/** The plan in 80 columns of plain text: the boat, what arrives, each bus beside its limits, the lines, the order, what is wrong, what to do next. */
-export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
+/** The plan in 80 columns of plain text: the boat, what arrives, each bus beside its limits, the lines, the order, what is wrong, what to do next; `file` names the boat file in what is to be typed. */
+export const planText = ({ boat, plan, tested, done, file }: NextAsked & { readonly file: string }): string =>
   [
     boatLines(boat),
     needsLines(boat, plan),
@@ -238,7 +241,7 @@ export const planText = ({ boat, plan }: { boat: Boat; plan: Plan }): string =>
     phasesText(boat, plan),
     workText(boat, plan),
     ['FINDINGS', findingsText(boat, plan.findings.map(withOneCure)).trimEnd()],
-    ['NEXT', ...nextSteps(boat, plan).flatMap((step, order) => textLines(step, { width, lead: `${order + 1}. ` }))],
+    nextText({ boat, plan, tested, done }, file),
   ]
     .filter((part) => part.length > 0)
     .map((part) => `${part.join('\n')}\n`)

@@ -23,7 +23,8 @@ export const kit: Look = ({ boat }) =>
     : {
         id: 'kit',
         step: 'kit',
-        does: 'Put the first unit aboard: type what you call it, press it, press where it goes.',
+        does: 'Put the first unit aboard.',
+        onPage: 'Type what you call it, press it, press where it goes.',
         why: 'What she has, what goes and what comes is all that the rest is worked out from.',
       };
 
@@ -45,7 +46,8 @@ export const wiring: Look = ({ boat, plan }) => {
         id: 'wiring',
         step: 'kit',
         does: `When all that comes is aboard, wire her so: ${offered.says}.`,
-        why: 'The plan proposes it as the cheapest that brings what must be seen. One press, and undo takes it back.',
+        onPage: 'One press, and undo takes it back.',
+        why: 'The plan proposes it as the cheapest that brings what must be seen.',
       };
 };
 
@@ -57,7 +59,8 @@ export const mended = (level: 'danger' | 'fault', why: string): Look => {
       : {
           id: level,
           step: stepOfMost(open.map(({ rule }) => rule)),
-          does: `Mend ${printCount(open.length, level)} in the notes; each says how.`,
+          does: `Mend ${printCount(open.length, level)}; each says how.`,
+          onPage: `${open.length === 1 ? 'It stands' : 'They stand'} in the notes.`,
           why,
         };
   };
@@ -70,7 +73,7 @@ export const missing: Look = ({ plan }) => {
     : {
         id: 'missing',
         step: 'needs',
-        does: `Bring ${printCount(count, 'reading')} to where it must be seen.`,
+        does: `Bring ${printCount(count, 'reading')} to where ${count === 1 ? 'it' : 'they'} must be seen.`,
         why: 'Each says at which link it breaks, and the cheapest cure stands first.',
       };
 };

@@ -1,8 +1,7 @@
-import { shortName } from '../../core/boat/short-name.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { cardBoat } from '../cards/card-boat.ts';
 import { currencyOf } from '../lists/cure-words.ts';
-import { printMoney } from '../lists/order-words.ts';
+import { printMoney, wayWords } from '../lists/order-words.ts';
 import { printCount } from '../lists/print-figure.ts';
 import { tapeRows } from '../lists/tape-rows.ts';
 import type { Look, NextAsked } from './next-thing.ts';
@@ -22,17 +21,16 @@ export const hasBegun = ({ done }: NextAsked): boolean => (done?.size ?? 0) > 0;
 export const tape: Look = (asked) => {
   const { boat, plan } = asked;
   if (hasBegun(asked) || toOrder(asked).length === 0) return undefined;
-  const index = cardBoat(boat);
-  const [first] = tapeRows(index, plan, { currency: currencyOf(boat) });
+  const names = cardBoat(boat);
+  const [first] = tapeRows(names, plan, { currency: currencyOf(boat) });
   const [entry] = plan.tape;
   if (first === undefined || entry === undefined) return undefined;
-  const ends = index.ways.get(entry.about)?.ends ?? [];
-  const where = ends.map((end) => shortName(index.places.get(end)?.name ?? end)).join(' to ');
+  const what = names.ways.has(entry.about) ? wayWords(names, entry.about) : (names.kit.get(entry.about)?.name ?? '');
   return {
     id: 'tape',
     step: 'boat',
     does: `Go aboard and tape or prove ${printCount(plan.tape.length, 'thing')} before you order.`,
-    why: `${where === '' ? '' : `First ${where}: `}${printMoney(first.atStake)} ${currencyOf(boat)} of the order hang on it.`,
+    why: `${printMoney(first.atStake)} ${currencyOf(boat)} of the order hang on the first: ${what}.`,
   };
 };
 
@@ -46,6 +44,17 @@ export const doubts: Look = (asked) => {
         does: `Clear up ${printCount(open.length, 'doubt')}: look aboard, mend it, or accept it with a reason.`,
         why: 'What is in doubt now costs a second trip later.',
       };
+};
+
+export const sheets: Look = (asked) => {
+  const count = asked.plan.readings.filter(({ arrives, rests }) => arrives && rests === 'typical').length;
+  if (count === 0 || hasBegun(asked) || toOrder(asked).length === 0) return undefined;
+  return {
+    id: 'sheets',
+    step: 'kit',
+    does: 'Read the makers’ own sheets, and enter what is otherwise than in the typical ones.',
+    why: `${printCount(count, 'reading rests', 'readings rest')} on typical sheets, and what you buy may differ.`,
+  };
 };
 
 export const order: Look = (asked) => {
@@ -84,7 +93,8 @@ export const jobs: Look = ({ plan, done }) => {
       };
 };
 
-export const tests: Look = ({ plan, tested }) => {
+export const tests: Look = ({ boat, plan, tested }) => {
+  if (boat.kit.length === 0) return undefined;
   const { tried, wrong } = tested ?? { tried: 0, wrong: 0 };
   const left = plan.tests.length - tried;
   if (wrong === 0 && left <= 0) return undefined;
@@ -100,7 +110,7 @@ export const tests: Look = ({ plan, tested }) => {
 };
 
 export const papers: Look = ({ boat }) =>
-  (boat.revisions ?? []).length > 0
+  boat.kit.length === 0 || (boat.revisions ?? []).length > 0
     ? undefined
     : {
         id: 'papers',

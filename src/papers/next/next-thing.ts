@@ -9,6 +9,8 @@ export interface NextThing {
   readonly step: JobStep;
   readonly does: string;
   readonly why: string;
+  /** how it is done on the page, where that wants a word; at a terminal `at-terminal.ts` says how */
+  readonly onPage?: string;
 }
 
 /** What is looked at: the boat, her plan, and how far her log says tests and jobs have come. */

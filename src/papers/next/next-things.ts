@@ -1,5 +1,5 @@
 import { kit, mended, missing, needs, places, unfed, wiring } from './first-things.ts';
-import { doubts, hasBegun, jobs, order, papers, start, tape, tests } from './later-things.ts';
+import { doubts, hasBegun, jobs, order, papers, sheets, start, tape, tests } from './later-things.ts';
 import type { Look, NextAsked, NextThing } from './next-thing.ts';
 
 /** What makes a first plan, and what makes it sure, in the order of the job. A danger comes before anything that is done aboard. */
@@ -14,6 +14,7 @@ const looks: readonly Look[] = [
   unfed,
   tape,
   doubts,
+  sheets,
   order,
   start,
   jobs,

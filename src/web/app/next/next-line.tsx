@@ -2,6 +2,7 @@ import { type ReactNode, useMemo, useState } from 'react';
 import { firstPlan } from '../../../papers/next/first-plan.ts';
 import type { NextAsked, NextThing } from '../../../papers/next/next-thing.ts';
 import { nextThings } from '../../../papers/next/next-things.ts';
+import { nothingNext } from '../../../papers/next/nothing-next.ts';
 import { words as courseWords } from '../course/words.ts';
 import { putHintAway } from '../hints/hint-store.ts';
 import type { StepId } from '../route.ts';
@@ -85,7 +86,7 @@ export const NextLine = ({
       {cameToStand ? <PlanStands hrefOf={hrefOf} onAway={forget} /> : null}
       <h2>{words.next}</h2>
       {next === undefined ? (
-        <p>{words.nothing}</p>
+        <p>{nothingNext}</p>
       ) : (
         <>
           <a
@@ -99,7 +100,7 @@ export const NextLine = ({
             <span className="next-at">{words.at(courseWords.step[next.step])}</span>
             {say(next.does)}
           </a>
-          <p className="next-why">{say(next.why)}</p>
+          <p className="next-why">{say(next.onPage === undefined ? next.why : `${next.onPage} ${next.why}`)}</p>
         </>
       )}
       {then.length === 0 ? null : (

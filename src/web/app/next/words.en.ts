@@ -2,7 +2,6 @@
 export const en = {
   next: 'What next',
   at: (step: string) => `At ${step}: `,
-  nothing: 'Nothing is open here. Keep the binder aboard.',
   firstPlan: 'Her first plan',
   part: {
     boat: 'hull and places',
