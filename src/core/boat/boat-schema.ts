@@ -5,7 +5,7 @@ import { chosenSourceSchema } from './chosen-source.ts';
 import { cableCoaxSchema, coaxKindSchema } from './coax.ts';
 import { daySchema } from './day.ts';
 import { fittedSchema } from './fitted.ts';
-import { dottedIdSchema, idSchema } from './ids.ts';
+import { dottedIdSchema, idSchema, limitIdSchema, lineIdSchema } from './ids.ts';
 import { lineKinds } from './line-kinds.ts';
 import { measureSchema } from './measure.ts';
 import { measuresSchema } from './measures.ts';
@@ -232,20 +232,16 @@ export const pinsSchema = z.strictObject({
     ),
   ),
   /** by line id: the ways it takes, from either end to the other */
-  routes: z.exactOptional(
-    z.record(z.string().min(1).max(300), z.strictObject({ ways: z.array(idSchema), state: stateSchema })),
-  ),
+  routes: z.exactOptional(z.record(lineIdSchema, z.strictObject({ ways: z.array(idSchema), state: stateSchema }))),
   /** by line id: the copper of its conductors */
   wires: z.exactOptional(
     z.record(
-      z.string().min(1).max(300),
+      lineIdSchema,
       z.strictObject({ areaMm2: z.number().positive().max(1000).meta({ unit: 'mm²' }), state: stateSchema }),
     ),
   ),
   /** by line id: the kind of its coax */
-  coax: z.exactOptional(
-    z.record(z.string().min(1).max(300), z.strictObject({ kind: coaxKindSchema, state: stateSchema })),
-  ),
+  coax: z.exactOptional(z.record(lineIdSchema, z.strictObject({ kind: coaxKindSchema, state: stateSchema }))),
   /** by `panel.circuit`: the protection that stands there whatever the plan would pick */
   fuses: z.exactOptional(
     z.record(
@@ -256,7 +252,7 @@ export const pinsSchema = z.strictObject({
   /** by line id: the cables it is made of, end to end; `cable` where one is aboard already */
   pieces: z.exactOptional(
     z.record(
-      z.string().min(1).max(300),
+      lineIdSchema,
       z.strictObject({
         pieces: z
           .array(
@@ -320,11 +316,11 @@ export const boatSchema = z
     steering: z.exactOptional(steeringSchema),
     openings: z.exactOptional(z.array(openingSchema)),
     prices: z.exactOptional(pricesSchema),
-    limits: z.exactOptional(z.record(z.string().min(1).max(80), limitOverrideSchema)),
+    limits: z.exactOptional(z.record(limitIdSchema, limitOverrideSchema)),
     pins: z.exactOptional(pinsSchema),
     labels: z.exactOptional(
       z.record(
-        z.string().min(1).max(300),
+        lineIdSchema,
         z
           .string()
           .regex(

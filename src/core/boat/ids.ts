@@ -7,6 +7,18 @@ export const idSchema = z
   .max(64)
   .meta({ id: 'Id' });
 
+/** A name under which something stands in a boat file. A reader could take `__proto__` for more than a name, so nothing is called that. */
+const keySchema = z
+  .string()
+  .min(1)
+  .refine((name) => name !== '__proto__', 'Nothing in a boat file is called "__proto__".');
+
+/** A line of the plan by the id that the plan gives it. */
+export const lineIdSchema = keySchema.max(300);
+
+/** A limit by its name in the list of limits. */
+export const limitIdSchema = keySchema.max(80);
+
 /** A reference to a port or a plug of a unit: `kit.port`. */
 export const dottedIdSchema = z
   .string()

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { coaxKinds } from '../../facts/coax.ts';
 import { pinsSchema } from '../boat-schema.ts';
+import { lineIdSchema } from '../ids.ts';
 import { defineEdit } from './define-edit.ts';
 
 const { kind, state } = pinsSchema.shape.coax.unwrap().valueType.shape;
@@ -9,7 +10,7 @@ const { kind, state } = pinsSchema.shape.coax.unwrap().valueType.shape;
 export const pinCoax = defineEdit({
   id: 'pin-coax',
   params: z.strictObject({
-    line: z.string().min(1).max(300),
+    line: lineIdSchema,
     as: z.exactOptional(z.strictObject({ kind, state })),
   }),
   title: ({ line, as }) =>

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { pinsSchema } from '../boat-schema.ts';
+import { lineIdSchema } from '../ids.ts';
 import { defineEdit } from './define-edit.ts';
 
 const piecesPin = pinsSchema.shape.pieces.unwrap().valueType;
@@ -7,7 +8,7 @@ const piecesPin = pinsSchema.shape.pieces.unwrap().valueType;
 /** Settles the cables a line is made of, end to end. */
 export const pinPieces = defineEdit({
   id: 'pin-pieces',
-  params: z.strictObject({ line: z.string().min(1).max(300), ...piecesPin.shape }),
+  params: z.strictObject({ line: lineIdSchema, ...piecesPin.shape }),
   title: ({ line, pieces }) =>
     `${line} is made of ${pieces.map(({ mm }) => `${(mm / 1000).toFixed(2)} m`).join(' and ')}.`,
   change: (boat, { line, pieces, state }) => {

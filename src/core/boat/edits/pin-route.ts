@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { pinsSchema } from '../boat-schema.ts';
+import { lineIdSchema } from '../ids.ts';
 import { defineEdit } from './define-edit.ts';
 
 const routePin = pinsSchema.shape.routes.unwrap().valueType;
@@ -9,7 +10,7 @@ const stateWords = { fixed: 'is settled', bought: 'is bought for its route', fit
 /** Settles the ways a line takes, from either end to the other. */
 export const pinRoute = defineEdit({
   id: 'pin-route',
-  params: z.strictObject({ line: z.string().min(1).max(300), ...routePin.shape }),
+  params: z.strictObject({ line: lineIdSchema, ...routePin.shape }),
   title: ({ line, state }) => `${line} ${stateWords[state]}.`,
   change: (boat, { line, ways, state }) => {
     boat.pins = { ...boat.pins, routes: { ...boat.pins?.routes, [line]: { ways, state } } };
