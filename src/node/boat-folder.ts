@@ -2,13 +2,9 @@ import { realpath } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { boatFileName } from '../core/boat/boat-file-name.ts';
 import { byCodeUnit } from '../core/boat/ids.ts';
-import { listLine } from '../core/boat/list-line.ts';
-import { NewerFile } from '../core/boat/newer-file.ts';
-import { readBoat } from '../core/boat/read-boat.ts';
-import { readNewerBoat } from '../core/boat/read-newer-boat.ts';
-import { UserError } from '../core/boat/user-error.ts';
 import type { BoatOnList, SavedState } from '../core/boat-store-shape.ts';
 import type { LogEntry } from '../core/log/log-entry.ts';
+import { boatDescriber } from './describe-boats.ts';
 import { contentHash } from './files/content-hash.ts';
 import { fileHash } from './files/file-hash.ts';
 import { goodState } from './files/good-state.ts';
@@ -18,7 +14,7 @@ import { type NewRecording, newRecording } from './files/new-recording.ts';
 import { readText } from './files/read-text.ts';
 import { recoverBoat } from './files/recover-boat.ts';
 import { saveBoat } from './files/save-boat.ts';
-import { boatEnding, type FoundBoat, findBoats } from './find-boats.ts';
+import { boatEnding, findBoats } from './find-boats.ts';
 import { type PictureFolder, pictureFolder } from './picture-folder.ts';
 import { type SheetFolder, sheetFolder } from './sheet-folder.ts';
 
@@ -72,81 +68,67 @@ export interface BoatFolder {
 /** The folder beside the boats in which sheets are kept for the next one. */
 export const ownSheets = 'own-sheets';
 
-const describe = async ({ id, path }: FoundBoat): Promise<BoatOnList> => {
-  try {
-    const { text } = await readText(path);
-    try {
-      const boat = readBoat(text);
-      return { id, name: boat.name, says: listLine(boat) };
-    } catch (cause) {
-      if (!(cause instanceof NewerFile)) throw cause;
-      const { boat } = readNewerBoat(text);
-      return { id, name: boat.name, says: `${listLine(boat)}, written by a newer Fairlead: to look at only` };
-    }
-  } catch (cause) {
-    const says = cause instanceof UserError ? cause.says : 'This file cannot be read.';
-    return { id, name: id, says };
-  }
-};
-
 /** The boats of one folder: their list, the text of each by id, and saving. A file that cannot be read is listed with the reason. */
-export const boatFolder = (folder: string): BoatFolder => ({
-  sheets: sheetFolder(join(folder, ownSheets)),
-  mark: async () => contentHash(await realpath(folder)).slice(0, 16),
-  list: async () => {
-    const boats = [...(await findBoats(folder)).values()].sort((a, b) => byCodeUnit(a.id, b.id));
-    return Promise.all(boats.map(describe));
-  },
-  read: async (id) => {
-    const found = (await findBoats(folder)).get(id);
-    return found === undefined ? undefined : readText(found.path);
-  },
-  save: async (id, { text, readHash }) => {
-    const found = (await findBoats(folder)).get(id);
-    return found === undefined ? undefined : saveBoat({ path: found.path, text, readHash });
-  },
-  pictures: async (id) => {
-    const found = (await findBoats(folder)).get(id);
-    return found === undefined ? undefined : pictureFolder(found.path);
-  },
-  log: async (id) => {
-    const found = (await findBoats(folder)).get(id);
-    if (found === undefined) return undefined;
-    return { read: () => readLogText(found.path), add: (entries) => addToLog(found.path, entries) };
-  },
-  newRecording: async (id, nowMs) => {
-    const found = (await findBoats(folder)).get(id);
-    return found === undefined ? undefined : newRecording(found.path, nowMs);
-  },
-  states: async (id) => {
-    const found = (await findBoats(folder)).get(id);
-    if (found === undefined) return undefined;
-    return (await keptStates(found.path)).map(({ name, untilMs }) => ({ id: basename(name, '.json'), untilMs }));
-  },
-  state: async (id, state) => {
-    const found = (await findBoats(folder)).get(id);
-    const states = found === undefined ? [] : await keptStates(found.path);
-    const wanted = states.find(({ name }) => basename(name, '.json') === state);
-    return wanted === undefined ? undefined : readText(wanted.path);
-  },
-  damaged: async (id) => {
-    const found = (await findBoats(folder)).get(id);
-    if (found === undefined) return undefined;
-    const good = await goodState(found.path);
-    return {
-      hash: await fileHash(found.path),
-      ...(good === undefined
-        ? {}
-        : { good: { id: basename(good.name, '.json'), untilMs: good.untilMs, text: good.text } }),
-    };
-  },
-  recover: async (id, { text, readHash }) => {
-    const found = (await findBoats(folder)).get(id);
-    return found === undefined ? undefined : recoverBoat({ path: found.path, text, readHash });
-  },
-  add: async ({ name, text }) => {
-    const id = boatFileName(name, new Set((await findBoats(folder)).keys()));
-    const { hash } = await saveBoat({ path: join(folder, `${id}${boatEnding}`), text, isNew: true });
-    return { id, hash };
-  },
-});
+export const boatFolder = (folder: string): BoatFolder => {
+  const describe = boatDescriber();
+  return {
+    sheets: sheetFolder(join(folder, ownSheets)),
+    mark: async () => contentHash(await realpath(folder)).slice(0, 16),
+    list: async () => {
+      const boats = [...(await findBoats(folder)).values()].sort((a, b) => byCodeUnit(a.id, b.id));
+      return describe(boats);
+    },
+    read: async (id) => {
+      const found = (await findBoats(folder)).get(id);
+      return found === undefined ? undefined : readText(found.path);
+    },
+    save: async (id, { text, readHash }) => {
+      const found = (await findBoats(folder)).get(id);
+      return found === undefined ? undefined : saveBoat({ path: found.path, text, readHash });
+    },
+    pictures: async (id) => {
+      const found = (await findBoats(folder)).get(id);
+      return found === undefined ? undefined : pictureFolder(found.path);
+    },
+    log: async (id) => {
+      const found = (await findBoats(folder)).get(id);
+      if (found === undefined) return undefined;
+      return { read: () => readLogText(found.path), add: (entries) => addToLog(found.path, entries) };
+    },
+    newRecording: async (id, nowMs) => {
+      const found = (await findBoats(folder)).get(id);
+      return found === undefined ? undefined : newRecording(found.path, nowMs);
+    },
+    states: async (id) => {
+      const found = (await findBoats(folder)).get(id);
+      if (found === undefined) return undefined;
+      return (await keptStates(found.path)).map(({ name, untilMs }) => ({ id: basename(name, '.json'), untilMs }));
+    },
+    state: async (id, state) => {
+      const found = (await findBoats(folder)).get(id);
+      const states = found === undefined ? [] : await keptStates(found.path);
+      const wanted = states.find(({ name }) => basename(name, '.json') === state);
+      return wanted === undefined ? undefined : readText(wanted.path);
+    },
+    damaged: async (id) => {
+      const found = (await findBoats(folder)).get(id);
+      if (found === undefined) return undefined;
+      const good = await goodState(found.path);
+      return {
+        hash: await fileHash(found.path),
+        ...(good === undefined
+          ? {}
+          : { good: { id: basename(good.name, '.json'), untilMs: good.untilMs, text: good.text } }),
+      };
+    },
+    recover: async (id, { text, readHash }) => {
+      const found = (await findBoats(folder)).get(id);
+      return found === undefined ? undefined : recoverBoat({ path: found.path, text, readHash });
+    },
+    add: async ({ name, text }) => {
+      const id = boatFileName(name, new Set((await findBoats(folder)).keys()));
+      const { hash } = await saveBoat({ path: join(folder, `${id}${boatEnding}`), text, isNew: true });
+      return { id, hash };
+    },
+  };
+};

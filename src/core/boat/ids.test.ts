@@ -9,7 +9,7 @@ const asLine: readonly EditCall[] = [
   { edit: 'give-labels', params: { lines: ['a-line', line] } },
   { edit: 'pin-route', params: { line, ways: [], state: 'fixed' } },
   { edit: 'pin-wire', params: { line, areaMm2: 4, state: 'fixed' } },
-  { edit: 'pin-coax', params: { line, as: { kind: 'rg58', state: 'fixed' } } },
+  { edit: 'pin-coax', params: { line, as: { kind: 'rg-58c-u', state: 'fixed' } } },
   { edit: 'pin-pieces', params: { line, pieces: [{ mm: 1000 }], state: 'fixed' } },
 ];
 
