@@ -1,15 +1,11 @@
-import { type ChildProcess, spawn } from 'node:child_process';
-import { copyFileSync, cpSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { copyFileSync } from 'node:fs';
 import { mkdir } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import AxeBuilder from '@axe-core/playwright';
-import { type Browser, chromium, type Page } from 'playwright-core';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { inject } from 'vitest';
+import { ownServer, root } from './built-server.ts';
 import { faintWords } from './looked-at.ts';
-
-const root = fileURLToPath(new URL('../../', import.meta.url));
 
 /** A window to test in: a laptop at the chart table, a tablet at the helm, or a phone in a locker. */
 export const windows = {
@@ -26,40 +22,18 @@ export interface PageWish {
 /** The built app served from a folder of boats, and a browser to look at it with. */
 export interface AppUnderTest {
   readonly address: string;
-  /** a fresh page with nothing remembered, and the demo boats put back, in place of the page before; whatever it logs as an error is kept in `complaints` */
+  /** a fresh page with nothing remembered, and the demo boats put back, in place of the fresh page before; whatever it logs as an error is kept in `complaints` */
   readonly newPage: (wish: PageWish) => Promise<Page>;
-  /** a page as wished that stands since the last `newPage`, gone back to the list of boats; a fresh one where there is none */
+  /** a page as wished that stands from test to test, gone back to the list of boats */
   readonly samePage: (wish: PageWish) => Promise<Page>;
   /** puts a copy of a demo boat into the folder, which no page has seen; comes back with its id */
   readonly copyOf: (boat: string) => string;
-  /** the folder of boats, the test's own */
+  /** the folder of boats, empty but for the demo boats when a file begins */
   readonly folder: string;
   /** errors that any page logged or threw */
   readonly complaints: string[];
   readonly close: () => Promise<void>;
 }
-
-/** Starts the built server on a folder of boats, with what else is said at its start, and waits until it says where it is. */
-export const startServer = async (
-  folder: string,
-  ...said: readonly string[]
-): Promise<{ server: ChildProcess; address: string }> => {
-  const program = `${root}dist/cli/main.js`;
-  if (!existsSync(program)) throw new Error('The app is not built: run npm run build first.');
-  const server = spawn(process.execPath, [program, 'open', folder, '--port', '0', ...said], { cwd: root });
-  const address = await new Promise<string>((resolve, reject) => {
-    let told = '';
-    const listen = (chunk: Buffer): void => {
-      told += chunk.toString();
-      const found = /http:\/\/127\.0\.0\.1:\d+/.exec(told);
-      if (found !== null) resolve(found[0]);
-    };
-    server.stdout.on('data', listen);
-    server.stderr.on('data', listen);
-    server.once('exit', () => reject(new Error(`The server stopped at once and said: ${told}`)));
-  });
-  return { server, address };
-};
 
 /** A save that is under way would land in the boats that are put back; a page that cannot save is not waited for long. */
 const saveDone = (page: Page): Promise<unknown> =>
@@ -89,60 +63,82 @@ const pageOf = async (browser: Browser, { window, light }: PageWish, complaints:
   return page;
 };
 
-/** Starts the built server on a folder of the test's own, which goes with it, and takes its pages from the browser of the run. */
-export const appUnderTest = async ({ demos = true }: { demos?: boolean } = {}): Promise<AppUnderTest> => {
-  const folder = mkdtempSync(join(tmpdir(), 'fairlead-boats-'));
-  // the app saves what is edited, so every page starts from the demo boats as they come
-  const putBack = (): void => {
-    if (demos) cpSync(`${root}examples`, folder, { recursive: true });
-  };
-  putBack();
-  const { server, address } = await startServer(folder);
+/** A server with a browser that looks at it, and the pages that stand. */
+const startLook = async (demos: boolean) => {
+  const server = await ownServer({ demos });
   const browser = await chromium.connect(inject('browserAt'));
   const complaints: string[] = [];
-  const anotherPage = (wish: PageWish): Promise<Page> => pageOf(browser, wish, complaints);
-  const standing = new Map<string, Page>();
-  let copies = 0;
+  return { server, browser, complaints, standing: new Map<string, Page>(), copies: { made: 0 } };
+};
+type Look = Awaited<ReturnType<typeof startLook>>;
+
+/** The demo boats are looked at by one server and in pages that stand for all files that a process tests, as to start them takes longer than many a test. */
+let shared: Promise<Look> | undefined;
+
+/** Goes back to the list of boats in a page that stands, seen as it was at first. */
+const goToBoats = async (
+  page: Page,
+  { window, address }: { window: PageWish['window']; address: string },
+): Promise<void> => {
+  await saveDone(page);
+  await page.setViewportSize(windows[window]);
+  await page.emulateMedia({ media: 'screen' });
+  // what lies under the mouse would be lit
+  await page.mouse.move(0, 0);
+  await page.goto(`${address}/#/`);
+  await page.locator('.boats a').first().waitFor();
+};
+
+/** The built server on the demo boats, and pages in the browser of the run; without the demo boats, a server of the test's own. */
+export const appUnderTest = async ({ demos = true }: { demos?: boolean } = {}): Promise<AppUnderTest> => {
+  if (demos) shared ??= startLook(true);
+  const look = await (demos && shared !== undefined ? shared : startLook(false));
+  const { server, browser, complaints, standing, copies } = look;
+  const { address, folder } = server;
+  const stands = (): ReadonlySet<BrowserContext> => new Set([...standing.values()].map((page) => page.context()));
+  const shutOthers = async (): Promise<void> => {
+    for (const context of browser.contexts().filter((one) => !stands().has(one))) {
+      await Promise.all(context.pages().map(saveDone));
+      await context.close();
+    }
+  };
   return {
     address,
     folder,
     complaints,
     samePage: async (wish) => {
       const name = `${wish.window} ${wish.light}`;
-      const page = standing.get(name);
-      if (page === undefined) {
-        const fresh = await anotherPage(wish);
-        standing.set(name, fresh);
-        return fresh;
-      }
-      await page.emulateMedia({ media: 'screen' });
-      // what lies under the mouse would be lit
-      await page.mouse.move(0, 0);
-      await page.goto(`${address}/#/`);
-      await page.locator('.boats a').first().waitFor();
+      const page = standing.get(name) ?? (await pageOf(browser, wish, complaints));
+      standing.set(name, page);
+      await goToBoats(page, { address, window: wish.window });
       return page;
     },
     copyOf: (boat) => {
-      copies += 1;
-      const id = `${boat}-${copies}`;
+      copies.made += 1;
+      const id = `${boat}-${copies.made}`;
       copyFileSync(`${root}examples/${boat}/${boat}.boat.json`, join(folder, `${id}.boat.json`));
       return id;
     },
     newPage: async (wish) => {
-      standing.clear();
-      for (const old of browser.contexts()) {
-        await Promise.all(old.pages().map(saveDone));
-        await old.close();
-      }
-      putBack();
-      const page = await anotherPage(wish);
-      standing.set(`${wish.window} ${wish.light}`, page);
-      return page;
+      await shutOthers();
+      // the app saves what is edited
+      server.putBack();
+      return pageOf(browser, wish, complaints);
     },
     close: async () => {
-      await browser.close();
-      server.kill();
-      rmSync(folder, { recursive: true, force: true });
+      await shutOthers();
+      if (!demos) {
+        await browser.close();
+        server.end();
+        return;
+      }
+      // the next file finds all of it as the first one did
+      for (const [name, page] of standing) {
+        const window = name.split(' ')[0] as PageWish['window'];
+        await goToBoats(page, { address, window });
+      }
+      server.empty();
+      complaints.length = 0;
     },
   };
 };

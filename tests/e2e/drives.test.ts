@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, openBoat } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, openAnother } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -10,8 +10,7 @@ afterAll(async () => {
 });
 
 test('pilot and drive stand at the step Power, point by point behind a press, with the caution and the steering places', async () => {
-  const page = await app.newPage({ window: 'phone', light: 'night' });
-  await openBoat(app, page, 'gannet/power');
+  const page = await openAnother(app, { window: 'phone', light: 'night' }, 'gannet/power');
   const points = page.locator('.drive-points');
   await page.getByRole('heading', { name: 'Computer against drive' }).waitFor();
   expect(await points.locator('visible=true').count()).toBe(0);

@@ -115,6 +115,7 @@ test('the keys take a step back and make it again, but not while somebody types'
   });
   await page.keyboard.press('Control+z');
   expect(await said(page)).toContain('Made again:');
+  await page.evaluate(() => document.body.querySelector(':scope > input')?.remove());
   expect(app.complaints).toEqual([]);
 });
 

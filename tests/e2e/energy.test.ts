@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, openBoat } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, openAnother } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -10,8 +10,7 @@ afterAll(async () => {
 });
 
 test('the day’s energy stands at the step Power: the chart first, the figures of each day behind it', async () => {
-  const page = await app.newPage({ window: 'phone', light: 'night' });
-  await openBoat(app, page, 'gannet/power');
+  const page = await openAnother(app, { window: 'phone', light: 'night' }, 'gannet/power');
   const block = page.locator('.energy-block');
   await block.waitFor();
   expect(await block.locator('svg.energy-chart').getAttribute('aria-label')).toContain('before the refit and after it');
@@ -31,8 +30,7 @@ test('the day’s energy stands at the step Power: the chart first, the figures 
 });
 
 test('a day is made one’s own, its hours are changed, and both are taken back', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page, 'gannet/power');
+  const page = await openAnother(app, { window: 'laptop', light: 'day' }, 'gannet/power');
   const days = page.locator('.energy-day');
   await days.first().waitFor();
   const before = await days.count();

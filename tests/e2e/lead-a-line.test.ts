@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, barriers, keepPicture, openBoat } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, barriers, keepPicture, openAnother } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -50,8 +50,7 @@ const choose = async (page: Page): Promise<void> => {
 };
 
 test('the route of a drop dragged over another place says its price and the limit it breaks, Escape leaves it, letting go settles it', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page);
+  const page = await openAnother(app, { window: 'laptop', light: 'day' });
   await choose(page);
   const says = page.locator('.drag-says');
   const hold = async (): Promise<void> => {
@@ -87,8 +86,7 @@ test('the route of a drop dragged over another place says its price and the limi
 });
 
 test('by the keyboard a route is chosen from a list, told of, shown on the drawing, and led there', async () => {
-  const page = await app.newPage({ window: 'phone', light: 'night' });
-  await openBoat(app, page);
+  const page = await openAnother(app, { window: 'phone', light: 'night' });
   const rows = page.locator('.block', { hasText: 'Routes of the drops' });
   const row = rows.locator('.row', { hasText: /AIS class B/ }).first();
   await row.getByRole('button', { name: 'lead it through another place' }).press('Enter');

@@ -6,7 +6,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { barriers, contrasts, keepPicture, startServer, windows } from './app-under-test.ts';
+import { barriers, contrasts, keepPicture, windows } from './app-under-test.ts';
+import { startServer } from './built-server.ts';
 import { pastEdgePx, unseenFocus } from './looked-at.ts';
 
 const examples = fileURLToPath(new URL('../../examples/', import.meta.url));

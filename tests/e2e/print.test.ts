@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, openBoat } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, openAnother } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -8,8 +8,7 @@ beforeAll(async () => {
 afterAll(() => app.close());
 
 test('a print from a phone at night is drawn for paper lying on its side, in the inks of the day on white', async () => {
-  const page = await app.newPage({ window: 'phone', light: 'night' });
-  await openBoat(app, page);
+  const page = await openAnother(app, { window: 'phone', light: 'night' });
   const width = (): Promise<number> =>
     page.locator('.sheet-svg').evaluate((svg) => Number(svg.getAttribute('viewBox')?.split(' ')[2]));
   const onScreenMm = await width();
@@ -29,8 +28,7 @@ test('a print from a phone at night is drawn for paper lying on its side, in the
 });
 
 test('the order is printed with a box to tick by hand in place of its buttons', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page, 'gannet/buy');
+  const page = await openAnother(app, { window: 'laptop', light: 'day' }, 'gannet/buy');
   const row = page.locator('.row', { has: page.locator('.order-choice') }).first();
   await row.waitFor();
   const tickBox = (): Promise<string> =>
@@ -43,8 +41,7 @@ test('the order is printed with a box to tick by hand in place of its buttons', 
 });
 
 test('a table to type in is printed whole: its head on every page, no cell cut, nothing to press', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'dusk' });
-  await openBoat(app, page, 'gannet/kit');
+  const page = await openAnother(app, { window: 'laptop', light: 'dusk' }, 'gannet/kit');
   await page.locator('.table-switch').first().click();
   await page.locator('.grid-table tbody tr').nth(10).waitFor();
   await page.emulateMedia({ media: 'print' });

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, openBoat } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, openAnother } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -11,8 +11,7 @@ afterAll(() => app.close());
 const markedAs = (page: Page, mark: string): Promise<number> => page.locator(`.sheet-svg [data-out="${mark}"]`).count();
 
 test('a unit pulled out by a press goes dark with its cables, and the margin says what goes off which screen', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page);
+  const page = await openAnother(app, { window: 'laptop', light: 'day' });
   await page.getByRole('button', { name: 'pull out and see' }).click();
   await page.locator('.balloon[data-about~="switch"]').first().click();
   const card = page.locator('.pull-card');
@@ -27,8 +26,7 @@ test('a unit pulled out by a press goes dark with its cables, and the margin say
 });
 
 test('the keyboard alone pulls out the worst failure from the margin, and Escape puts it back', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'night' });
-  await openBoat(app, page, 'gannet/power');
+  const page = await openAnother(app, { window: 'laptop', light: 'night' }, 'gannet/power');
   const row = page.locator('.blackout-block .row-button').first();
   await row.focus();
   await page.keyboard.press('Enter');
@@ -41,8 +39,7 @@ test('the keyboard alone pulls out the worst failure from the margin, and Escape
 });
 
 test('a finger pulls out on the phone, and the card and the dark stay on paper', async () => {
-  const page = await app.newPage({ window: 'phone', light: 'day' });
-  await openBoat(app, page);
+  const page = await openAnother(app, { window: 'phone', light: 'day' });
   await page.getByRole('button', { name: 'pull out and see' }).tap();
   await page.locator('.balloon[data-about~="mfd-helm"]').first().tap();
   await page

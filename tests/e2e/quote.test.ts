@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, barriers, keepPicture, openBoat } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, barriers, keepPicture, openAnother } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -9,8 +9,7 @@ beforeAll(async () => {
 afterAll(() => app.close());
 
 const opened = async (light: 'day' | 'night'): Promise<Page> => {
-  const page = await app.newPage({ window: 'laptop', light });
-  await openBoat(app, page, 'gannet/buy');
+  const page = await openAnother(app, { window: 'laptop', light }, 'gannet/buy');
   await page.locator('.quote-block').waitFor();
   return page;
 };

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, openBoat } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, openAnother } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -8,8 +8,7 @@ beforeAll(async () => {
 afterAll(() => app.close());
 
 test('a long boat opens large enough to read, with a small map that takes the window anywhere on her', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page, 'bonxie');
+  const page = await openAnother(app, { window: 'laptop', light: 'day' }, 'bonxie');
   const place = (): Promise<string> =>
     page.locator('.sheet-layer').evaluate((layer) => getComputedStyle(layer).transform);
   const label = await page.locator('.sheet-svg text').first().boundingBox();

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, barriers, openBoat, windows } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, barriers, openAnother, windows } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -8,8 +8,7 @@ beforeAll(async () => {
 afterAll(() => app.close());
 
 test('another source is chosen from the keyboard as one step, the plan holds to it, and undo takes it back', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page, 'gannet/needs');
+  const page = await openAnother(app, { window: 'laptop', light: 'day' }, 'gannet/needs');
   const choice = page.getByLabel('depth comes from');
   await choice.waitFor();
   expect(await choice.inputValue()).toBe('');
@@ -28,8 +27,7 @@ test('another source is chosen from the keyboard as one step, the plan holds to 
 test.each(['laptop', 'phone'] as const)(
   'settings and pairs stand over the sheet on a %s, without a barrier that axe knows and nothing past the edge',
   async (window) => {
-    const page = await app.newPage({ window, light: 'night' });
-    await openBoat(app, page, 'gannet/lines');
+    const page = await openAnother(app, { window, light: 'night' }, 'gannet/lines');
     await page.getByRole('button', { name: 'settings and pairs' }).click();
     const pair = page.locator('.setting-table', { hasText: 'small converter (data) to old fixed VHF' });
     await pair.waitFor();
@@ -52,8 +50,7 @@ test.each(['laptop', 'phone'] as const)(
 );
 
 test('the print of the step Lines has a box to tick before every setting and every wire', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page, 'gannet/lines');
+  const page = await openAnother(app, { window: 'laptop', light: 'day' }, 'gannet/lines');
   await page.getByRole('button', { name: 'settings and pairs' }).waitFor();
   await page.emulateMedia({ media: 'print' });
   const pages = page.locator('.power-pages .setting-table');

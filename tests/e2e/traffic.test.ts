@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, openBoat } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, openAnother } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -10,8 +10,7 @@ afterAll(async () => {
 });
 
 test('traffic stands at the step Lines: a bar for each sender, its messages and their waits behind it, the lines below', async () => {
-  const page = await app.newPage({ window: 'phone', light: 'night' });
-  await openBoat(app, page, 'gannet');
+  const page = await openAnother(app, { window: 'phone', light: 'night' }, 'gannet');
   const block = page.locator('.traffic-block');
   await block.waitFor();
   expect(await block.locator('.traffic-bus p').first().textContent()).toMatch(/% expected, .*% at the worst/);
@@ -28,8 +27,7 @@ test('traffic stands at the step Lines: a bar for each sender, its messages and 
 });
 
 test('a rate is changed for one unit, shown there, and taken back; and so are the waters', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page, 'gannet');
+  const page = await openAnother(app, { window: 'laptop', light: 'day' }, 'gannet');
   const block = page.locator('.traffic-block');
   await block.waitFor();
   const sender = block.locator('.traffic-sender').first();
