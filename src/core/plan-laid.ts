@@ -5,16 +5,19 @@ import { boatText } from './boat/boat-text.ts';
 import { lastPhase } from './boat/phase.ts';
 import { remember } from './boat/remember.ts';
 import type { planFitting } from './fitting/plan-fitting.ts';
-import { standingBoat, withoutNeeds } from './joins/standing-boat.ts';
+import { type BoatWithoutNeeds, standingBoat, withoutNeeds } from './joins/standing-boat.ts';
 import { planBuses } from './plan-buses.ts';
 import type { planEnergy } from './plan-energy.ts';
 import type { planPanels } from './plan-panels.ts';
 import type { planPower } from './plan-power.ts';
 import { passagesTogether, planRound } from './plan-round.ts';
+import type { LaidPlan } from './plan-shape.ts';
 import type { planStray } from './plan-stray.ts';
 import type { planTraffic } from './plan-traffic.ts';
 import { beforeOf } from './readings/before-and-after.ts';
+import type { Refit } from './readings/refit.ts';
 import { roundPlan } from './round-plan.ts';
+import type { LaidInput } from './rules/rule.ts';
 import type { busChoices } from './shopping/bus-choices.ts';
 import type { ledRound, orderOf } from './shopping/order-of.ts';
 
@@ -43,8 +46,18 @@ export interface LaidLateParts {
 /** How many boats are kept as they were laid, and with how many sets of layouts: a step back finds the one before. */
 const kept = { boats: 3, layouts: 2 } as const;
 
+/** What the rules read that look at what is laid, for each phase the very same object as long as she lies so. */
+const laidInputs = (index: LaidInput['index'], reachesIn: Refit['reachesIn'], plan: Omit<LaidPlan, 'phase'>) => {
+  const known = new Map<number, LaidInput>();
+  return (phase: number): LaidInput => {
+    const input = known.get(phase) ?? { index, plan: { phase, ...plan }, reaches: reachesIn(phase) };
+    known.set(phase, input);
+    return input;
+  };
+};
+
 /** One boat without its needs, and what follows once its layouts are known. */
-const laidBoat = (boat: Boat, late: LaidLateParts) => {
+const laidBoat = (boat: BoatWithoutNeeds, late: LaidLateParts) => {
   const { stray, fitting, power, panels, energy, traffic, order, ledRound, choices } = late;
   const { index, joinsAt, refit } = standingBoat(boat);
   const problems = problemsOf(boat);
@@ -80,7 +93,9 @@ const laidBoat = (boat: Boat, late: LaidLateParts) => {
       // what looks on computes with the figures as they are; the plan shows them rounded
       const chosen = choices({ index, buses });
       const entries = buses.map(({ entry }) => ({ ...entry, ...chosen.get(entry.id) }));
-      return { ...standing, buses, laid, shown: { laid: roundPlan(laid), buses: roundPlan(entries) } };
+      const shown = { laid: roundPlan(laid), buses: roundPlan(entries) };
+      const ruled = laidInputs({ ...index, boat }, refit.reachesIn, { ...shown.laid, buses: shown.buses });
+      return { ...standing, buses, laid, shown, ruled };
     },
   });
 };
@@ -92,7 +107,7 @@ const laidBoat = (boat: Boat, late: LaidLateParts) => {
 export const planLaid = (late: LaidLateParts) => {
   const boats = remember({
     most: kept.boats,
-    keyOf: (boat: Boat) => boatText(boat),
+    keyOf: (boat: BoatWithoutNeeds) => boatText(boat),
     find: (boat) => laidBoat(boat, late),
   });
   return (boat: Boat, layouts: LayoutMap) => boats(withoutNeeds(boat))(layouts);

@@ -3,7 +3,7 @@ import { blackoutEntriesSchema } from './blackouts-shape.ts';
 import { joinKinds, lineKindSchema, orderSchema } from './boat/boat-schema.ts';
 import { coaxKindSchema } from './boat/coax.ts';
 import { readingSchema, referenceSchema } from './boat/sheet.ts';
-import { busEntrySchema, mendSchema } from './buses-shape.ts';
+import { type BusEntry, busEntrySchema, mendSchema } from './buses-shape.ts';
 import { cureSchema } from './cure-shape.ts';
 import { drivesEntriesSchema } from './drives-shape.ts';
 import { energyEntriesSchema } from './energy-shape.ts';
@@ -270,6 +270,31 @@ export const planDraftSchema = z.strictObject({
   ...workEntriesSchema,
 });
 export type PlanDraft = z.infer<typeof planDraftSchema>;
+
+/** What of a plan hangs on what is aboard and where it lies alone: not on what is needed where, chosen, typed in, ordered or accepted. */
+export interface LaidPlan
+  extends Pick<
+    PlanDraft,
+    | 'phase'
+    | 'joins'
+    | 'lines'
+    | 'gaps'
+    | 'tape'
+    | 'ways'
+    | 'passages'
+    | 'masts'
+    | 'networks'
+    | keyof typeof strayEntriesSchema
+    | keyof typeof fitsEntriesSchema
+    | keyof typeof fittingEntriesSchema
+    | keyof typeof powerEntriesSchema
+    | keyof typeof panelsEntriesSchema
+    | keyof typeof energyEntriesSchema
+    | keyof typeof drivesEntriesSchema
+    | keyof typeof trafficEntriesSchema
+  > {
+  readonly buses: readonly Omit<BusEntry, 'mend'>[];
+}
 
 export const planSchema = planDraftSchema
   .extend({

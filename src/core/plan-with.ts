@@ -23,7 +23,7 @@ import type { Reaches } from './readings/reaches.ts';
 import type { Refit } from './readings/refit.ts';
 import type { planRemote } from './remote/plan-remote.ts';
 import { roundPlan } from './round-plan.ts';
-import type { RuleInput } from './rules/rule.ts';
+import type { LaidInput, RuleInput } from './rules/rule.ts';
 import type { planLighting } from './screens/plan-lighting.ts';
 import { withOrders } from './shopping/with-orders.ts';
 import type { planSources } from './sources/plan-sources.ts';
@@ -55,8 +55,8 @@ export interface LateParts extends LaidLateParts {
   readonly tests: typeof dockSheet;
   /** what is done in which order, by whom, and what is dark meanwhile */
   readonly work: (input: WorkInput) => PlanWork | undefined;
-  /** what every rule finds */
-  readonly findings: (input: RuleInput) => Finding[];
+  /** what every rule finds; `laid` is the very same from plan to plan while she lies as she does */
+  readonly findings: (input: RuleInput, laid: LaidInput) => Finding[];
 }
 
 /** The late parts left out: hints in place of cures that were tried, no order, no other layout beside the one taken, nothing found. */
@@ -127,7 +127,7 @@ export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
   return (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat), pictures?: ReadonlySet<string>): Plan => {
     const { boat: wired, proposal } = wire(boat);
     const index = indexBoat(wired);
-    const { problems, joinsAt, reachesIn, before, buses, laid, shown } = laidOf(index.boat, layouts);
+    const { problems, joinsAt, reachesIn, before, buses, laid, shown, ruled } = laidOf(index.boat, layouts);
     const refit = refitWith(index, reachesIn);
     const mended = mends({ refit, phase: lastPhase(boat), buses: withUnlaid(problems, buses) });
     const unlaid = unlaidOf(mended, buses);
@@ -175,7 +175,7 @@ export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
     const done = work({ index, plan: tested, laid: shown.laid });
     const whole: PlanDraft = done === undefined ? tested : { ...tested, work: roundedWork(done) };
     const beside = pictures === undefined ? {} : { pictures };
-    const found = findings({ index, plan: whole, reaches: refit.reachesIn(phase), ...beside });
+    const found = findings({ index, plan: whole, reaches: refit.reachesIn(phase), ...beside }, ruled(phase));
     return { ...whole, findings: withReasons(found, boat.accepted) };
   };
 };

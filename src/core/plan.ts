@@ -1,4 +1,5 @@
 import { blackoutTable } from './blackouts/blackout-table.ts';
+import { keptFor } from './boat/kept-for.ts';
 import { mendBuses } from './cures/mend-bus.ts';
 import { withCures } from './cures/with-cures.ts';
 import { withReserves } from './cures/with-reserves.ts';
@@ -17,15 +18,22 @@ import { type LateParts, planWith, withoutLateParts } from './plan-with.ts';
 import { dockSheet } from './proof/dock/dock-sheet.ts';
 import { planRemote } from './remote/plan-remote.ts';
 import { rules } from './rules/index.ts';
-import type { RuleInput } from './rules/rule.ts';
-import { runRules } from './rules/run-rules.ts';
+import type { LaidInput, RuleInput } from './rules/rule.ts';
+import { inOrder, runLaidRules, runRules } from './rules/run-rules.ts';
 import { planLighting } from './screens/plan-lighting.ts';
 import { busChoices } from './shopping/bus-choices.ts';
 import { ledRound, orderOf } from './shopping/order-of.ts';
 import { planSources } from './sources/plan-sources.ts';
 import { planWork } from './work/plan-work.ts';
 
-const findings = (input: RuleInput): Finding[] => runRules(rules, input);
+const laidRules = rules.filter((rule) => rule.looksAt === undefined);
+const otherRules = rules.filter((rule) => rule.looksAt === 'whole-plan');
+
+/** What rules find that look at what is laid, for as long as she lies so. */
+const laidFindings = keptFor((laid: LaidInput) => runLaidRules(laidRules, laid));
+
+const findings = (input: RuleInput, laid: LaidInput): Finding[] =>
+  inOrder([...laidFindings(laid), ...runRules(otherRules, input)]);
 
 /** Every late part, as a whole plan has them. */
 export const lateParts: LateParts = {

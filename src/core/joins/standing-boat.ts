@@ -33,6 +33,21 @@ export const standingBoat: (boat: Boat) => StandingBoat = remember({
   },
 });
 
+type NotLaid =
+  | 'accepted'
+  | 'sources'
+  | 'orders'
+  | 'underlays'
+  | 'photos'
+  | 'quote'
+  | 'measures'
+  | 'papers'
+  | 'sea'
+  | 'work';
+
+/** What of a boat her joins and lines hang on. */
+export type BoatWithoutNeeds = Omit<Boat, NotLaid | 'needs'> & { readonly needs: [] };
+
 /**
  * What neither joins nor lines hang on is left out: what is needed where, which source counts, what a person has accepted or
  * ordered, pictures, the terms of a quote, what is said of the work, and what is set by her measures, her papers and what was
@@ -50,4 +65,4 @@ export const withoutNeeds = ({
   sea: _________,
   work: __________,
   ...own
-}: Boat): Boat => ({ ...own, needs: [] });
+}: Boat): BoatWithoutNeeds => ({ ...own, needs: [] });

@@ -5,7 +5,7 @@ import { emptyPlan } from '../empty-plan.test-helper.ts';
 import { joinsOf } from '../joins/joins-of.ts';
 import type { BusEntry, Finding, PlanDraft } from '../plan-shape.ts';
 import { refitOf } from '../readings/refit.ts';
-import type { Rule } from './rule.ts';
+import type { Rule, RuleInput } from './rule.ts';
 import { runRules } from './run-rules.ts';
 
 /** A bus that keeps every limit, for rules that look at figures; a case changes the one figure it is about. */
@@ -52,14 +52,11 @@ export interface RuleCase {
   readonly pictures?: ReadonlySet<string>;
 }
 
-/** What one rule finds in one small case; readings follow the joins of the boat file. */
-export const findingsOf = (
-  rule: Rule,
-  { boat = aBoat().boat, bus = {}, plan = {}, pictures }: RuleCase = {},
-): Finding[] => {
+/** What the rules are given in one small case; readings follow the joins of the boat file. */
+export const ruleInput = ({ boat = aBoat().boat, bus = {}, plan = {}, pictures }: RuleCase = {}): RuleInput => {
   const index = indexBoat(boat);
   const { phase = 1 } = plan;
-  return runRules([rule], {
+  return {
     index,
     ...(pictures === undefined ? {} : { pictures }),
     reaches: refitOf(index, (at) => joinsOf(index, at)).reachesIn(phase),
@@ -70,5 +67,8 @@ export const findingsOf = (
       buses: [{ ...soundBus, ...bus }],
       ...plan,
     },
-  });
+  };
 };
+
+/** What one rule finds in one small case. */
+export const findingsOf = (rule: Rule, given?: RuleCase): Finding[] => runRules([rule], ruleInput(given));

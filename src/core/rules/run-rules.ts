@@ -1,6 +1,7 @@
 import { byCodeUnit } from '../boat/ids.ts';
+import { withoutNeeds } from '../joins/standing-boat.ts';
 import type { Finding } from '../plan-shape.ts';
-import type { Observation, Rule, RuleInput } from './rule.ts';
+import type { LaidInput, LaidRule, Observation, Rule, RuleInput } from './rule.ts';
 
 const sentence = (says: string): string => says.replace(/^./, (first) => first.toUpperCase());
 
@@ -19,16 +20,32 @@ const crashed = (rule: Rule): Finding => ({
   says: `The check "${rule.title}" broke down, so nothing is known about it on this boat. This is a fault in the program, not in the boat.`,
 });
 
-const runOne = (rule: Rule, input: RuleInput): readonly Finding[] => {
+const runOne = (rule: Rule, check: () => readonly Observation[]): readonly Finding[] => {
   try {
-    return rule.check(input).map((observation) => toFinding(rule, observation));
+    return check().map((observation) => toFinding(rule, observation));
   } catch {
     return [crashed(rule)];
   }
 };
 
+/** The same without what a rule of the laid boat may not look at. */
+const asLaid = ({ index: whole, plan, reaches }: RuleInput): LaidInput => {
+  const index = { ...whole, boat: withoutNeeds(whole.boat) };
+  return { index, plan, reaches: { ...reaches, network: { ...reaches.network, index } } };
+};
+
+/** Findings sorted by id, one an id. */
+export const inOrder = (findings: readonly Finding[]): Finding[] =>
+  [...new Map(findings.map((finding) => [finding.id, finding])).values()].sort((a, b) => byCodeUnit(a.id, b.id));
+
+/** Every finding of rules that look at what is laid, sorted by id; one finding per id. */
+export const runLaidRules = (rules: readonly LaidRule[], input: LaidInput): Finding[] =>
+  inOrder(rules.flatMap((rule) => runOne(rule, () => rule.check(input))));
+
 /** Every finding of the given rules, sorted by id; one finding per id. */
 export const runRules = (rules: readonly Rule[], input: RuleInput): Finding[] => {
-  const found = new Map(rules.flatMap((rule) => runOne(rule, input)).map((finding) => [finding.id, finding]));
-  return [...found.values()].sort((a, b) => byCodeUnit(a.id, b.id));
+  const laid = asLaid(input);
+  return inOrder(
+    rules.flatMap((rule) => runOne(rule, () => (rule.looksAt === 'whole-plan' ? rule.check(input) : rule.check(laid)))),
+  );
 };

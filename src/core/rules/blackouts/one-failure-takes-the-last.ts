@@ -65,6 +65,7 @@ export const oneFailureTakesTheLast: Rule = {
   title: 'One failure takes the last of depth, heading, position or radio.',
   sources: ['practice-fallback-kit', 'choice-cheap-reserve'],
   // on the way there the table tells it; what is bought is chosen for the boat as she is when all is done
+  looksAt: 'whole-plan',
   check: (input) =>
     input.plan.phase < lastPhase(input.index.boat) ? [] : input.plan.vitals.flatMap((vital) => observe(input, vital)),
 };

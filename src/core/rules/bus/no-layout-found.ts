@@ -6,6 +6,7 @@ export const noLayoutFound: Rule = {
   level: 'fault',
   title: 'No layout was found for a bus.',
   sources: ['project-layout'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) => {
     const laid = new Map(plan.buses.map((bus) => [bus.id, bus.layout]));
     const joined = new Set(plan.joins.flatMap((join) => (join.bus === undefined ? [] : [join.bus])));

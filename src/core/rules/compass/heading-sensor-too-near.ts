@@ -1,7 +1,7 @@
 import type { SourceKey } from '../../facts/sources.ts';
 import type { HeadingNear } from '../../heading-shape.ts';
 import type { Level } from '../../plan-shape.ts';
-import type { Observation, Rule, RuleInput } from '../rule.ts';
+import type { LaidInput, Observation, Rule } from '../rule.ts';
 import { metres, sourceWords, unitName } from '../rule-words.ts';
 import { betterPlace, type HeadingFound, magneticSites, nearName, neighbourWords } from './heading-words.ts';
 
@@ -40,7 +40,7 @@ const asked = (near: HeadingNear): { words: string; source: SourceKey } => {
     : { words: `nobody knows its distance from a compass, and ${leastM} is taken`, source: 'choice-siting' };
 };
 
-const observed = (input: RuleInput, { near, units }: TooNear): Observation => {
+const observed = (input: LaidInput, { near, units }: TooNear): Observation => {
   const { words, source } = asked(near);
   const level = levelOf(near);
   const names = units.map((unit) => unitName(input.index, unit)).join(' and ');

@@ -3,7 +3,7 @@ import type { HeadingInput } from '../../fitting/heading/heading-field.ts';
 import { headingPlaces } from '../../fitting/heading/heading-places.ts';
 import type { HeadingNear, HeadingSite } from '../../heading-shape.ts';
 import type { SiteEntry } from '../../sites-shape.ts';
-import type { RuleInput } from '../rule.ts';
+import type { LaidInput } from '../rule.ts';
 
 /** What is near a heading sensor, in words that follow a distance. */
 const kindWords: Readonly<Record<HeadingNear['is'], string>> = {
@@ -39,11 +39,11 @@ export interface HeadingFound {
 }
 
 /** The magnetic heading sensors of a plan. */
-export const magneticSites = ({ plan }: Pick<RuleInput, 'plan'>): HeadingFound[] =>
+export const magneticSites = ({ plan }: Pick<LaidInput, 'plan'>): HeadingFound[] =>
   plan.sites.flatMap((site) => (site.heading?.magnetic === true ? [{ site, heading: site.heading }] : []));
 
 /** Where it could go instead: the best place of the boat that is no worse than good, in words; nothing where there is none. */
-export const betterPlace = ({ index, plan }: RuleInput, unit: string): string => {
+export const betterPlace = ({ index, plan }: LaidInput, unit: string): string => {
   const input: HeadingInput = { index, lines: plan.lines, feeds: plan.feeds };
   const here = index.kit.get(unit)?.place;
   const best = headingPlaces(input, unit).find(({ place, verdict }) => verdict === 'good' && place !== here);

@@ -1,20 +1,20 @@
 import { limitOf } from '../../boat/limit-of.ts';
 import type { Bank } from '../../boat/supply.ts';
 import { bankFigures } from '../../facts/day-duty.ts';
-import type { EnergyDay, PlanDraft } from '../../plan-shape.ts';
+import type { EnergyDay, LaidPlan } from '../../plan-shape.ts';
 import { bankAh } from '../../power/bank-ah.ts';
-import type { Observation, Rule, RuleInput } from '../rule.ts';
+import type { LaidInput, Observation, Rule } from '../rule.ts';
 import { limitPart } from '../rule-words.ts';
 import { ampHours, dayWords, lasting } from './day-words.ts';
 
 type Given = EnergyDay['banks'][number];
 
 /** Days after which a bank is charged again: one at anchor, and the person's own, which say so themselves. */
-const betweenCharges = ({ energy }: PlanDraft): readonly EnergyDay[] =>
+const betweenCharges = ({ energy }: LaidPlan): readonly EnergyDay[] =>
   energy.filter(({ when, like }) => when === 'anchor' || like !== undefined);
 
 /** The largest draws on the bank that day, as somebody who wants to switch off needs them. */
-const largest = ({ index }: RuleInput, day: EnergyDay, bank: string): string =>
+const largest = ({ index }: LaidInput, day: EnergyDay, bank: string): string =>
   day.byKit
     .flatMap(({ kit, after }) => (after?.bank === bank ? [{ kit, ah: after.ah }] : []))
     .sort((one, other) => other.ah - one.ah)
@@ -22,7 +22,7 @@ const largest = ({ index }: RuleInput, day: EnergyDay, bank: string): string =>
     .map(({ kit, ah }) => `${index.kit.get(kit)?.name ?? kit} ${ampHours(ah)}`)
     .join(', ');
 
-const observed = (input: RuleInput, day: EnergyDay, bank: Bank, given: Given): Observation => {
+const observed = (input: LaidInput, day: EnergyDay, bank: Bank, given: Given): Observation => {
   const { boat } = input.index;
   const limit = limitOf(boat, bankFigures[bank.chemistry].usable);
   const takenAh = given.fromBankAh * day.chargedAfter;

@@ -1,5 +1,5 @@
 import type { EnergyDay } from '../../plan-shape.ts';
-import type { Rule, RuleInput } from '../rule.ts';
+import type { LaidInput, Rule } from '../rule.ts';
 import { dayWords, lasting } from './day-words.ts';
 
 type DayUnit = EnergyDay['byKit'][number];
@@ -11,7 +11,7 @@ const greatest = (day: EnergyDay): DayUnit | undefined =>
 const terminalWords =
   ' A satellite internet terminal is often the largest draw of a boat, and takes it as long as it is on, used or not.';
 
-const daysOf = (input: RuleInput, days: readonly EnergyDay[]): string =>
+const daysOf = (input: LaidInput, days: readonly EnergyDay[]): string =>
   days.map((day) => dayWords(input.index.boat, day)).join(', ');
 
 /** Where one unit takes more than all others together, its switch is worth more than any other saving. */

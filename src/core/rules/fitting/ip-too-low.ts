@@ -3,7 +3,7 @@ import { isAboard, lastPhase } from '../../boat/phase.ts';
 import type { SourceKey } from '../../facts/sources.ts';
 import type { FitEntry } from '../../fits-shape.ts';
 import { waterAt } from '../../fitting/openings/water-at.ts';
-import type { Observation, Rule, RuleInput } from '../rule.ts';
+import type { LaidInput, Observation, Rule } from '../rule.ts';
 import { sourceWords, unitName } from '../rule-words.ts';
 import { aboutFit, isSet } from './fit-words.ts';
 
@@ -16,7 +16,7 @@ interface Wet {
 }
 
 /** Faces in a panel. */
-const faces = ({ plan }: RuleInput): Wet[] =>
+const faces = ({ plan }: LaidInput): Wet[] =>
   plan.fits.flatMap((fit): Wet[] => {
     const { unit, place, water } = fit;
     return unit === undefined || water === undefined || !isSet(fit)
@@ -25,7 +25,7 @@ const faces = ({ plan }: RuleInput): Wet[] =>
   });
 
 /** What stands in a housing of its own, where somebody knows its code; an opening speaks for what comes into it. */
-const byThemselves = ({ index, plan }: RuleInput): Wet[] => {
+const byThemselves = ({ index, plan }: LaidInput): Wet[] => {
   const inPanels = new Set(plan.fits.map(({ unit }) => unit));
   const last = lastPhase(index.boat);
   return index.boat.kit.flatMap((unit): Wet[] => {

@@ -14,6 +14,7 @@ export const severalSources: Rule = {
   level: 'doubt',
   title: 'Several units send the same reading and nothing says which counts.',
   sources: ['messages-conflicts'],
+  looksAt: 'whole-plan',
   check: ({ index, reaches }) =>
     doubledSources(reaches)
       .filter(({ reading }) => soleReadings.has(reading) && !isSettled(index.boat, reading))

@@ -1,7 +1,7 @@
 import type { BoatIndex } from '../../boat/boat-index.ts';
 import { throughHullKinds } from '../../facts/isolation-figures.ts';
 import type { StrayWay } from '../../isolation-shape.ts';
-import type { Observation, RuleInput } from '../rule.ts';
+import type { LaidInput, Observation } from '../rule.ts';
 
 /** Which rule speaks of a way. */
 type Topic = 'braid' | 'case' | 'engine' | 'radar' | 'speaker' | 'supplies' | 'transducer';
@@ -25,7 +25,7 @@ const metWords = { hull: 'the hull', water: 'the water', supply: 'another minus'
 const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
 
 /** What a rule says of each way of its topic: the joints from the minus on, and what parts them. */
-export const wayFindings = ({ index, plan }: RuleInput, topic: Topic, harm: string): Observation[] =>
+export const wayFindings = ({ index, plan }: LaidInput, topic: Topic, harm: string): Observation[] =>
   plan.isolation.ways
     .filter((way) => topicOf(index, way) === topic)
     .map(({ meets, from, to, bonds, sure, cure }): Observation => {

@@ -16,6 +16,7 @@ export const boughtTwice: Rule = {
   level: 'advice',
   title: 'A phase buys what a later one throws away.',
   sources: ['choice-phases'],
+  looksAt: 'whole-plan',
   check: ({ index, plan: { phases } }) => {
     if (phases === undefined || phases.costs.cost <= 0) return [];
     const { costs, between } = phases;

@@ -66,5 +66,6 @@ export const mustWaitsForLater: Rule = {
   level: 'doubt',
   title: 'A reading that must be seen, and was before, arrives again in a later phase only.',
   sources: ['choice-phases'],
+  looksAt: 'whole-plan',
   check: (input) => waitingOf(input.plan).flatMap((waiting) => observationOf(input, waiting)),
 };

@@ -73,6 +73,7 @@ export const nothingProvided: Rule = {
   level: 'advice',
   title: 'A later phase opens again what an earlier one closes: no messenger line, no tee left free.',
   sources: ['choice-phases', 'practice-labour'],
+  looksAt: 'whole-plan',
   check: (input) => {
     const missing = (input.plan.phases?.provide ?? []).filter(
       ({ does, closed }) => does === 'tee' || (does === 'messenger' && closed === true),

@@ -1,6 +1,6 @@
 import { lengthMm } from '../../boat/measure.ts';
 import { bendFactors, leastBend } from '../../facts/bends.ts';
-import type { LineEntry, PlanDraft } from '../../plan-shape.ts';
+import type { LaidPlan, LineEntry } from '../../plan-shape.ts';
 import { drawnCable } from '../../ways/way-fills.ts';
 import type { Rule } from '../rule.ts';
 import { sourceWords, unitName } from '../rule-words.ts';
@@ -23,7 +23,7 @@ const factorOf = (kind: LineEntry['kind']): number => {
 };
 
 /** Least radius a new line may be bent at, mm: the larger of 100 mm and the multiple of its outside diameter. */
-const radiusMm = (line: LineEntry, plan: Pick<PlanDraft, 'buses'>): number =>
+const radiusMm = (line: LineEntry, plan: Pick<LaidPlan, 'buses'>): number =>
   Math.max(leastBend.value, factorOf(line.kind) * drawnCable(line, plan.buses).outsideMm);
 
 /** A tail that is shorter than its plug and a quarter turn breaks the cable behind the plug, or the plug. */

@@ -6,6 +6,7 @@ export const needsRestOnTypicalSheets: Rule = {
   level: 'doubt',
   title: 'Readings that must arrive rest on typical sheets only.',
   sources: ['project-provenance'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) => {
     const must = plan.readings.filter((entry) => entry.must && entry.arrives);
     const resting = must.filter((entry) => entry.rests === 'typical');

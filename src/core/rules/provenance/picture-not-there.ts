@@ -54,6 +54,7 @@ export const pictureNotThere: Rule = {
   level: 'doubt',
   title: 'A picture that the boat file names is not beside it.',
   sources: ['project-provenance'],
+  looksAt: 'whole-plan',
   check: ({ index, pictures }) =>
     pictures === undefined
       ? []

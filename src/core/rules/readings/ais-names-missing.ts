@@ -22,6 +22,7 @@ export const aisNamesMissing: Rule = {
   level: 'doubt',
   title: 'AIS targets arrive without their names.',
   sources: ['practice-ais-static'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) =>
     plan.readings
       .filter((entry) => entry.reading === 'ais-targets' && entry.arrives)

@@ -35,6 +35,7 @@ export const backupReadsDifferently: Rule = {
   level: 'doubt',
   title: 'Two sources at one screen read differently.',
   sources: ['heading-reference', 'message-fields'],
+  looksAt: 'whole-plan',
   check: ({ index, plan, reaches }) =>
     plan.sources.flatMap((entry) =>
       entry.backups.flatMap((backup): Observation[] => {

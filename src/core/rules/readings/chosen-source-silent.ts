@@ -8,6 +8,7 @@ export const chosenSourceSilent: Rule = {
   level: 'doubt',
   title: 'The source that was chosen does not bring the reading.',
   sources: ['project-readings'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) =>
     (index.boat.sources ?? []).flatMap(({ reading, instance, at, primary }) => {
       const isHeard = plan.sources.some(

@@ -12,6 +12,7 @@ export const lostWithTheRefit: Rule = {
   level: 'doubt',
   title: 'A reading that was on a screen before is on none afterwards.',
   sources: ['choice-before-and-after'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) => {
     const { needs } = index.boat;
     const isAsked = (entry: SeenEntry): boolean =>

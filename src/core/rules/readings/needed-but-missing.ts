@@ -11,6 +11,7 @@ export const neededButMissing: Rule = {
   level: 'fault',
   title: 'A reading that is needed does not arrive.',
   sources: ['project-readings'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) =>
     plan.readings.flatMap(({ reading, instance, at, must, whyNot }) => {
       if (whyNot === undefined) return [];

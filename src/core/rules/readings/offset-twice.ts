@@ -21,6 +21,7 @@ export const offsetTwice: Rule = {
   level: 'doubt',
   title: 'The offset of a depth may be added twice.',
   sources: ['message-fields', 'practice-converter'],
+  looksAt: 'whole-plan',
   check: ({ index, reaches }) =>
     metNeeds(reaches, ({ reading }) => reading === 'depth').flatMap(({ need, ways }) => {
       const [way] = ways.filter((one) => turnedAt(one) !== undefined);

@@ -17,6 +17,7 @@ export const referenceUnknown: Rule = {
   level: 'doubt',
   title: 'Nothing says whether a heading is true or magnetic.',
   sources: ['heading-reference'],
+  looksAt: 'whole-plan',
   check: ({ index, reaches }) =>
     metNeeds(reaches, ({ reading }) => reading === 'heading').flatMap((met) => {
       const wanted = unsaid(met);

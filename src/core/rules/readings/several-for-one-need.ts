@@ -39,6 +39,7 @@ export const severalForOneNeed: Rule = {
   level: 'doubt',
   title: 'Several sensors meet one need, and it does not say which counts.',
   sources: ['messages-conflicts'],
+  looksAt: 'whole-plan',
   check: ({ index, reaches }) => {
     const doubled = doubledSources(reaches);
     const isAsked = (reading: ReadingId): boolean => numberedReadings.has(reading) || soleReadings.has(reading);

@@ -8,6 +8,7 @@ export const trueWindFromGround: Rule = {
   level: 'doubt',
   title: 'True wind is worked out without speed through the water.',
   sources: ['practice-derived-readings'],
+  looksAt: 'whole-plan',
   check: ({ index, reaches }) =>
     metNeeds(reaches, ({ reading, reference }) => {
       // who asks for ground has chosen it; who asks for water and gets ground is told so as a fault

@@ -7,6 +7,7 @@ export const trueWindOfTwoKinds: Rule = {
   level: 'doubt',
   title: 'Two screens show true wind of two kinds.',
   sources: ['practice-derived-readings'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) => {
     const winds = plan.sources.filter(({ reading }) => reading === 'wind-true');
     const by = (reference: 'water' | 'ground') => winds.filter(({ primary }) => primary.reference === reference);

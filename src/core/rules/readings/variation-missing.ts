@@ -31,6 +31,7 @@ export const variationMissing: Rule = {
   level: 'doubt',
   title: 'Variation is missing where heading needs it, or may be empty.',
   sources: ['heading-reference', 'practice-empty-variation'],
+  looksAt: 'whole-plan',
   check: ({ index, reaches }) =>
     metNeeds(reaches, ({ reading }) => reading === 'heading')
       .filter(({ ways }) => ways.every(({ signal }) => signal.reference === 'magnetic'))

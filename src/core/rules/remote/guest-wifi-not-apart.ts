@@ -8,6 +8,7 @@ export const guestWifiNotApart: Rule = {
   level: 'advice',
   title: 'The wifi that guests are let on to is not apart from the boat.',
   sources: ['practice-remote'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) =>
     plan.remote.flatMap(({ kit, port, guests, network, gates, writes }) => {
       // What joins her to the shore is what guests are let on for, and so is another guest’s phone.

@@ -56,5 +56,6 @@ export const pilotFromAPhone: Rule = {
   level: 'fault',
   title: 'A pilot can be given a course from a phone, or from ashore.',
   sources: ['practice-remote'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) => found(plan.remote).map((one) => observed(index, one)),
 };

@@ -10,6 +10,7 @@ export const writesUnknown: Rule = {
   level: 'doubt',
   title: 'Nobody has said whether a converter in reach of wifi writes to the bus.',
   sources: ['practice-remote'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) => {
     const toPilot = new Set(
       plan.remote.flatMap(({ commands }) =>

@@ -10,6 +10,7 @@ export const writesWithoutNeed: Rule = {
   level: 'doubt',
   title: 'A converter in reach of wifi writes to the bus, and nobody needs that.',
   sources: ['practice-remote'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) => {
     const toPilot = new Set(plan.remote.flatMap(({ commands }) => commands.map(({ through }) => through)));
     const open = plan.remote.flatMap((entry) =>

@@ -13,6 +13,7 @@ export const alarmNotQuietenedTogether: Rule = {
   level: 'advice',
   title: 'An alarm silenced on one screen goes on at another beside it.',
   sources: ['practice-lighting'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) =>
     plan.lighting.flatMap(({ place, screens }) => {
       const known = screens.filter(({ quietens }) => quietens !== undefined);

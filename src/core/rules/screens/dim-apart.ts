@@ -13,6 +13,7 @@ export const dimApart: Rule = {
   level: 'advice',
   title: 'Screens at one place do not dim together.',
   sources: ['practice-lighting'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) =>
     plan.lighting.flatMap(({ place, screens }) => {
       const known = screens.filter((screen) => dimmedWith(screen) !== undefined);

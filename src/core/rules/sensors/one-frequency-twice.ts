@@ -1,5 +1,5 @@
 import { sensorSiting } from '../../facts/sensor-figures.ts';
-import type { Observation, Rule, RuleInput } from '../rule.ts';
+import type { LaidInput, Observation, Rule } from '../rule.ts';
 import { unitName } from '../rule-words.ts';
 import { sensorSites } from './sensor-words.ts';
 
@@ -8,7 +8,7 @@ interface Sounding {
   readonly kHz: number;
 }
 
-const soundings = ({ index, plan }: RuleInput): Sounding[] =>
+const soundings = ({ index, plan }: LaidInput): Sounding[] =>
   sensorSites({ plan }).flatMap(({ site }) =>
     (index.sheetOf.get(site.unit)?.sensor?.signals ?? []).flatMap(({ frequenciesKHz = [] }) =>
       frequenciesKHz.map((kHz) => ({ unit: site.unit, kHz })),

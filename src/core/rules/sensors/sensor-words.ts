@@ -1,7 +1,7 @@
 import type { SourceKey } from '../../facts/sources.ts';
 import type { SensorCheck, SensorSite } from '../../sensor-shape.ts';
 import type { SiteEntry } from '../../sites-shape.ts';
-import type { Observation, RuleInput } from '../rule.ts';
+import type { LaidInput, Observation } from '../rule.ts';
 import { sourceWords } from '../rule-words.ts';
 
 /** One check of one sensor that came out badly. */
@@ -11,11 +11,11 @@ export interface BadCheck {
 }
 
 /** The sensors of a plan with how each sits. */
-export const sensorSites = ({ plan }: Pick<RuleInput, 'plan'>): { site: SiteEntry; sensor: SensorSite }[] =>
+export const sensorSites = ({ plan }: Pick<LaidInput, 'plan'>): { site: SiteEntry; sensor: SensorSite }[] =>
   plan.sites.flatMap((site) => (site.sensor === undefined ? [] : [{ site, sensor: site.sensor }]));
 
 /** Every sensor for which one of the named checks came out badly. */
-export const badChecks = (input: Pick<RuleInput, 'plan'>, ...checks: readonly SensorCheck['check'][]): BadCheck[] =>
+export const badChecks = (input: Pick<LaidInput, 'plan'>, ...checks: readonly SensorCheck['check'][]): BadCheck[] =>
   sensorSites(input).flatMap(({ site, sensor }) =>
     sensor.checks
       .filter(({ check, verdict }) => verdict === 'bad' && checks.includes(check))

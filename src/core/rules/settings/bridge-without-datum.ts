@@ -7,6 +7,7 @@ export const bridgeWithoutDatum: Rule = {
   level: 'fault',
   title: 'The height of a bridge names no reference level.',
   sources: ['practice-air-draft'],
+  looksAt: 'whole-plan',
   check: ({ index: { boat } }) =>
     (boat.sea?.bridges ?? [])
       .filter(({ datum }) => datum === undefined)

@@ -9,6 +9,7 @@ export const classBByOwner: Rule = {
   level: 'fault',
   title: 'The owner may not enter the static data of this AIS.',
   sources: ['cfr-80-231'],
+  looksAt: 'whole-plan',
   check: ({ index }) => {
     const { flag, workBy } = index.boat.papers ?? {};
     if (flag === undefined || workBy !== 'owner') return [];

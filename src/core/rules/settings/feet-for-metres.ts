@@ -15,6 +15,7 @@ export const feetForMetres: Rule = {
   level: 'doubt',
   title: 'A value looks like feet typed as metres.',
   sources: ['choice-feet-for-metres'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) =>
     (index.boat.measures?.typed ?? []).flatMap((found) => {
       const entry = plan.typed.find(

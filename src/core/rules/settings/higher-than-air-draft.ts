@@ -8,6 +8,7 @@ export const higherThanAirDraft: Rule = {
   level: 'fault',
   title: 'New gear stands higher than the air draft.',
   sources: ['practice-air-draft'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) => {
     const last = lastPhase(index.boat);
     const { mostM } = plan.airDraft;

@@ -7,6 +7,7 @@ export const numberNotAbroad: Rule = {
   level: 'fault',
   title: 'The ship’s number does not hold abroad.',
   sources: ['uscg-mmsi'],
+  looksAt: 'whole-plan',
   check: ({ index }) => {
     const { number, goesAbroad = false } = index.boat.papers ?? {};
     if (number === undefined || numberHolds({ from: number.from, goesAbroad })) return [];

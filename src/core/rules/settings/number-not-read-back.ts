@@ -7,6 +7,7 @@ export const numberNotReadBack: Rule = {
   level: 'doubt',
   title: 'The ship’s number was not read back by a second person.',
   sources: ['practice-papers-first'],
+  looksAt: 'whole-plan',
   check: ({ index }) => {
     const number = index.boat.papers?.number;
     if (number === undefined || number.readBackBy !== undefined) return [];

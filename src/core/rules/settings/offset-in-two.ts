@@ -10,6 +10,7 @@ export const offsetInTwo: Rule = {
   level: 'fault',
   title: 'The offset of a depth is set in two units.',
   sources: ['practice-depth-settings'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) => {
     const offsetOf = (unit: string): number | undefined => {
       const found = index.boat.measures?.typed?.find((one) => one.unit === unit && one.what === 'depth-offset');

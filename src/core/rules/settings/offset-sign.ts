@@ -8,6 +8,7 @@ export const offsetSign: Rule = {
   level: 'danger',
   title: 'The offset to the keel has the wrong sign.',
   sources: ['practice-depth-settings'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) =>
     (index.boat.measures?.typed ?? []).flatMap((found) => {
       if (found.what !== 'depth-offset' || siOf(found) <= 0) return [];

@@ -7,6 +7,7 @@ export const papersNotStarted: Rule = {
   level: 'doubt',
   title: 'Papers are not started before the order.',
   sources: ['practice-papers-first', 'memory-paper-waits'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) => {
     const open = plan.shipPapers.flatMap((entry) => {
       const coming = entry.for.filter((unit) => index.kit.get(unit)?.fate === 'comes');

@@ -10,6 +10,7 @@ export const sizeBlockNotMoved: Rule = {
   level: 'fault',
   title: 'The size block of the AIS is not that of its antenna.',
   sources: ['itu-m1371'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) => {
     const wrong = plan.typed.filter(({ what, stands }) => sizes.has(what) && stands?.agrees === false);
     const units = [...new Set(wrong.map(({ kit }) => kit))];

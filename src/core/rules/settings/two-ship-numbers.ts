@@ -11,6 +11,7 @@ export const twoShipNumbers: Rule = {
   level: 'fault',
   title: 'Her own sets have two numbers.',
   sources: ['uscg-mmsi'],
+  looksAt: 'whole-plan',
   check: ({ index }) => {
     const { boat } = index;
     const last = lastPhase(boat);

@@ -6,6 +6,7 @@ export const orderedForNothing: Rule = {
   level: 'doubt',
   title: 'An item is ordered that the plan does not need.',
   sources: ['choice-orders'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) => {
     const wanted = new Set(plan.shopping.map(({ id }) => id));
     return (index.boat.orders ?? [])

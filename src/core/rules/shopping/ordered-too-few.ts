@@ -6,6 +6,7 @@ export const orderedTooFew: Rule = {
   level: 'doubt',
   title: 'Less of an item is ordered than the plan needs.',
   sources: ['choice-orders'],
+  looksAt: 'whole-plan',
   check: ({ plan }) =>
     plan.shopping.flatMap(({ id, item, count: needed, by, order }) => {
       if (order?.count === undefined || order.state === 'order' || order.state === 'returned') return [];

@@ -1,5 +1,5 @@
 import type { DriveCheckId, DriveEntry } from '../../drives-shape.ts';
-import type { Observation, Rule, RuleInput } from '../rule.ts';
+import type { LaidInput, Observation, Rule } from '../rule.ts';
 import { unitName } from '../rule-words.ts';
 
 const missing = {
@@ -23,7 +23,7 @@ const unknownOf = ({ checks }: DriveEntry): string[] => [
   ...new Set(checks.filter(({ verdict }) => verdict === 'unknown').map(({ check }) => missing[check])),
 ];
 
-const doubtOf = ({ index }: RuleInput, entry: DriveEntry, unknown: readonly string[]): Observation => {
+const doubtOf = ({ index }: LaidInput, entry: DriveEntry, unknown: readonly string[]): Observation => {
   const drive = unitName(index, entry.drive);
   if (entry.computer === undefined && entry.checks.some(({ check }) => check === 'output-kind')) {
     return {

@@ -1,5 +1,5 @@
 import type { DriveCheck, DriveCheckId, DriveEntry } from '../../drives-shape.ts';
-import type { Observation, RuleInput } from '../rule.ts';
+import type { LaidInput, Observation } from '../rule.ts';
 import { sourceWords, unitName } from '../rule-words.ts';
 
 /** A pair and the one check that went wrong. */
@@ -26,7 +26,7 @@ const apartBy: Partial<Record<DriveCheckId, string>> = {
 
 /** What is said of every pair in which one of some checks went so. */
 export const eachCheck = (
-  { index, plan }: RuleInput,
+  { index, plan }: LaidInput,
   ids: readonly DriveCheckId[],
   says: (wrong: Wrong) => Omit<Observation, 'about'>,
   verdict: DriveCheck['verdict'] = 'fails',

@@ -1,6 +1,6 @@
 import { limitOf } from '../../boat/limit-of.ts';
 import type { LetGoEntry, SteeringEntry } from '../../drives-shape.ts';
-import type { Observation, Rule, RuleInput } from '../rule.ts';
+import type { LaidInput, Observation, Rule } from '../rule.ts';
 import { limitPart, metres } from '../rule-words.ts';
 
 const hows = {
@@ -29,7 +29,7 @@ const byWords = {
   'emergency-tiller': 'emergency tiller',
 } as const satisfies Record<SteeringEntry['by'], string>;
 
-const locked = ({ index }: RuleInput, { place, by, ways }: SteeringEntry): Observation => {
+const locked = ({ index }: LaidInput, { place, by, ways }: SteeringEntry): Observation => {
   const where = index.places.get(place)?.name ?? place;
   const lacks = ways.length === 0 ? 'nothing is entered' : ways.map(why).join('; ');
   const far = ways.find(({ whyNot }) => whyNot === 'out-of-reach');

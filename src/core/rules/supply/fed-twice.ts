@@ -1,6 +1,6 @@
 import type { BoatIndex } from '../../boat/boat-index.ts';
 import { feedsOfOne } from '../../facts/supply-figures.ts';
-import type { PlanDraft } from '../../plan-shape.ts';
+import type { LaidPlan } from '../../plan-shape.ts';
 import type { Rule } from '../rule.ts';
 import { figurePart } from '../rule-words.ts';
 import { fedName, someNames, unitOf } from './supply-words.ts';
@@ -12,7 +12,7 @@ interface Feed {
 }
 
 /** Every feed of a unit, panel or converter; a bus has a rule of its own. */
-const feedsOf = (index: BoatIndex, { panels }: PlanDraft): Feed[] =>
+const feedsOf = (index: BoatIndex, { panels }: LaidPlan): Feed[] =>
   panels.flatMap(({ circuits, banks }) =>
     circuits.flatMap(({ circuit, feeds }) =>
       feeds.filter((target) => !index.buses.has(target)).map((target) => ({ target, by: circuit, banks })),
@@ -20,7 +20,7 @@ const feedsOf = (index: BoatIndex, { panels }: PlanDraft): Feed[] =>
   );
 
 /** A panel that hangs on one thing while a circuit of another feeds it too. */
-const hungElsewhere = ({ panels }: PlanDraft): Feed[] =>
+const hungElsewhere = ({ panels }: LaidPlan): Feed[] =>
   panels.flatMap(({ panel, from, banks }) => {
     const feeding = panels.filter(({ circuits }) => circuits.some(({ feeds }) => feeds.includes(panel)));
     return feeding.length > 0 && feeding.every((entry) => entry.panel !== from)

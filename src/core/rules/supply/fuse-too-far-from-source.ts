@@ -3,7 +3,7 @@ import { lengthMm } from '../../boat/measure.ts';
 import type { Protection } from '../../boat/supply.ts';
 import { type FusePlaceRow, fusePlaceRow } from '../../facts/fuse-places.ts';
 import type { MainEntry } from '../../panels-shape.ts';
-import type { PlanDraft } from '../../plan-shape.ts';
+import type { LaidPlan } from '../../plan-shape.ts';
 import type { Observation, Rule } from '../rule.ts';
 import { sourceWords } from '../rule-words.ts';
 import { millimetres } from './supply-words.ts';
@@ -20,7 +20,7 @@ interface FirstMain {
 
 const hasOwn = ({ kind }: MainEntry): boolean => kind === 'fuse' || kind === 'breaker';
 
-const bankMains = (index: BoatIndex, { banks }: PlanDraft): FirstMain[] =>
+const bankMains = (index: BoatIndex, { banks }: LaidPlan): FirstMain[] =>
   banks
     .filter(({ main }) => hasOwn(main))
     .map(({ bank, main }) => ({
@@ -33,7 +33,7 @@ const bankMains = (index: BoatIndex, { banks }: PlanDraft): FirstMain[] =>
     }));
 
 /** Mains of panels that nothing stands before. */
-const panelMains = (index: BoatIndex, { panels }: PlanDraft): FirstMain[] =>
+const panelMains = (index: BoatIndex, { panels }: LaidPlan): FirstMain[] =>
   panels
     .filter(({ guardBy, main }) => guardBy === 'panel-main' && main.kind !== 'none')
     .map(({ panel, from, main }) => ({

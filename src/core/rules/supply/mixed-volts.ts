@@ -1,5 +1,5 @@
 import type { BoatIndex } from '../../boat/boat-index.ts';
-import type { PlanDraft } from '../../plan-shape.ts';
+import type { LaidPlan } from '../../plan-shape.ts';
 import type { Observation, Rule } from '../rule.ts';
 import { fedName, someNames } from './supply-words.ts';
 
@@ -14,7 +14,7 @@ const voltsWords = (volts: readonly number[]): string =>
 
 const differ = (volts: readonly number[]): boolean => new Set(volts).size > 1;
 
-const feedsOf = ({ panels }: PlanDraft): Feed[] => [
+const feedsOf = ({ panels }: LaidPlan): Feed[] => [
   ...panels.flatMap(({ panel, nominalV, circuits }) =>
     circuits.flatMap(({ feeds }) => feeds.map((target) => ({ target, panel, nominalV }))),
   ),
@@ -26,7 +26,7 @@ const feedsOf = ({ panels }: PlanDraft): Feed[] => [
 ];
 
 /** One thing fed at two voltages: the higher one goes through it into the lower. */
-const joined = (index: BoatIndex, plan: PlanDraft): Observation[] => {
+const joined = (index: BoatIndex, plan: LaidPlan): Observation[] => {
   const feeds = feedsOf(plan);
   const targets = [...new Set(feeds.map(({ target }) => target))];
   return targets.flatMap((target) => {

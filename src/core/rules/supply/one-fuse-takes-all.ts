@@ -1,7 +1,7 @@
 import type { BoatIndex } from '../../boat/boat-index.ts';
 import { readingsOf } from '../../facts/message-readings.ts';
 import { vitalKinds } from '../../facts/supply-figures.ts';
-import type { PlanDraft } from '../../plan-shape.ts';
+import type { LaidPlan } from '../../plan-shape.ts';
 import type { LoadEntry } from '../../power-shape.ts';
 import type { Rule } from '../rule.ts';
 import { radiosAboard } from './radios.ts';
@@ -10,7 +10,7 @@ import { fedName, someNames, staysAboard, unitOf } from './supply-words.ts';
 const screenKindsHere: readonly string[] = vitalKinds.screen;
 
 /** What one circuit feeds, through panels and converters behind it; a ring is gone round once. */
-const fedThrough = ({ panels, converters }: PlanDraft, feeds: readonly string[]): ReadonlySet<string> => {
+const fedThrough = ({ panels, converters }: LaidPlan, feeds: readonly string[]): ReadonlySet<string> => {
   const fed = new Set<string>();
   const open = [...feeds];
   for (let target = open.pop(); target !== undefined; target = open.pop()) {

@@ -1,10 +1,10 @@
 import type { BoatIndex } from '../../boat/boat-index.ts';
-import type { PlanDraft } from '../../plan-shape.ts';
+import type { LaidPlan } from '../../plan-shape.ts';
 import type { Observation, Rule } from '../rule.ts';
 import { aFew, fedName, someNames, unitOf } from './supply-words.ts';
 
 /** The units on a bank by circuits of panels, through a converter too; buses have a rule of their own. */
-const unitsOn = ({ panels }: PlanDraft, bank: string): string[] =>
+const unitsOn = ({ panels }: LaidPlan, bank: string): string[] =>
   panels
     .filter(({ banks }) => banks.includes(bank))
     .flatMap(({ circuits }) => circuits.flatMap(({ feeds }) => feeds.filter((target) => target.includes('.'))));

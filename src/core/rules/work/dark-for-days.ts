@@ -27,6 +27,7 @@ export const darkForDays: Rule = {
   level: 'fault',
   title: 'An essential function is dark for days.',
   sources: ['choice-dark-limit', 'choice-watched-functions'],
+  looksAt: 'whole-plan',
   check: ({ plan }) =>
     phasesOf(plan).flatMap((phase) =>
       (phase.order?.dark ?? []).flatMap((dark) => {

@@ -8,6 +8,7 @@ export const essentialsUnsaid: Rule = {
   level: 'doubt',
   title: 'Nobody has said what an essential function hangs on.',
   sources: ['choice-watched-functions'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) => {
     if (index.boat.work === undefined) return [];
     const phases = phasesOf(plan);

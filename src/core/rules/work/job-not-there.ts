@@ -7,6 +7,7 @@ export const jobNotThere: Rule = {
   level: 'doubt',
   title: 'Something is settled of a job that is not there.',
   sources: ['choice-work-rules'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) => {
     const { jobs = [], own = [] } = index.boat.work ?? {};
     const phases = phasesOf(plan);
