@@ -1,6 +1,8 @@
-import { writeFile } from 'node:fs/promises';
+import { existsSync } from 'node:fs';
+import { basename, dirname } from 'node:path';
 import { UserError } from '../core/boat/user-error.ts';
 import { binderPdf } from '../node/binder-pdf.ts';
+import { writeSet } from '../node/files/write-set.ts';
 import { type BinderOf, binderOf } from '../papers/binder/binder.ts';
 import type { SetBinder } from '../papers/pages/page-shape.ts';
 import { type PaperName, paperSizes } from '../papers/pages/paper-sizes.ts';
@@ -58,14 +60,14 @@ export const binderAtTerminal = (of: BinderOf): Promise<Uint8Array> => binderPdf
  * @throws UserError when the file cannot be written
  */
 export const writeBinder = async (file: string, of: BinderOf): Promise<void> => {
-  const bytes = await binderAtTerminal(of);
-  try {
-    await writeFile(file, bytes);
-  } catch {
+  const folder = dirname(file);
+  // a folder that is not there is a slip of the pen more often than a wish
+  if (!existsSync(folder)) {
     throw new UserError({
-      says: 'The binder could not be written.',
-      place: file,
-      whatToDo: 'Choose a folder that is there and that you may write to, with room left on the disk.',
+      says: 'There is no folder for the binder.',
+      place: folder,
+      whatToDo: 'Make it, or name another.',
     });
   }
+  await writeSet(folder, [[basename(file), await binderAtTerminal(of)]]);
 };

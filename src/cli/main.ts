@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 import { UserError } from '../core/boat/user-error.ts';
 import { commandLine } from './command-line.ts';
+import { hearOutputTrouble } from './hear-output-trouble.ts';
 
 const fail = (cause: unknown): void => {
   if (cause instanceof UserError) process.stderr.write(`${cause.text}\n`);
@@ -13,6 +14,14 @@ const fail = (cause: unknown): void => {
 
 const isCommanderExit = (cause: unknown): cause is { exitCode: number } =>
   cause instanceof Error && cause.name === 'CommanderError';
+
+hearOutputTrouble(process, (sentence) => {
+  process.stderr.write(`${sentence}\n`);
+  // whatever else is found is no answer that somebody has
+  process.once('exit', () => {
+    process.exitCode = 2;
+  });
+});
 
 try {
   await commandLine.parseAsync(process.argv);

@@ -1,10 +1,8 @@
-import { mkdir, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import type { Boat } from '../core/boat/boat-schema.ts';
-import { UserError } from '../core/boat/user-error.ts';
 import type { BoatLog } from '../core/log/boat-log.ts';
 import type { Plan } from '../core/plan-shape.ts';
 import { drawingPng } from '../node/drawing-png.ts';
+import { writeSet } from '../node/files/write-set.ts';
 import type { GivenOut } from '../papers/binder/given-out.ts';
 import { toSvg } from '../papers/drawing/to-svg.ts';
 import { energyChart } from '../papers/energy/energy-chart.ts';
@@ -60,9 +58,9 @@ const drawingSheets = async (
 };
 
 /**
- * Writes the papers of one plan to a folder, made when missing, and returns their file names.
+ * Writes the papers of one plan to a folder, made when missing, all of them or none, and returns their file names.
  *
- * @throws UserError when the folder cannot be written to
+ * @throws UserError when the folder cannot be written to; papers that are in it are then as they were
  */
 export const writePapers = async ({
   folder,
@@ -126,16 +124,6 @@ export const writePapers = async ({
     })),
     ['boat.svg', toSvg(boatSheet({ boat, plan, ...sheetSize }).drawing, 'paper')],
   ]);
-  try {
-    await mkdir(join(folder, 'drawings'), { recursive: true });
-    if (plan.fits.length > 0) await mkdir(join(folder, 'templates'), { recursive: true });
-    for (const [name, text] of papers) await writeFile(join(folder, name), text);
-  } catch {
-    throw new UserError({
-      says: 'The papers could not be written.',
-      place: folder,
-      whatToDo: 'Choose a folder you may write to, with room left on the disk.',
-    });
-  }
+  await writeSet(folder, papers);
   return [...papers.keys()];
 };

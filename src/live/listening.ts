@@ -34,7 +34,11 @@ const steadyClock = (): (() => number) => {
   return () => startMs + performance.now();
 };
 
-/** Starts listening to a source; `recordTo` is the file that what comes in is written on the end of. */
+/**
+ * Starts listening to a source; `recordTo` is the file that what comes in is written on the end of.
+ *
+ * @throws UserError where that file cannot be opened, before anything is listened to
+ */
 export const startListening = ({
   source,
   boat,

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test, vi } from 'vitest';
 import { type LiveLine, startLiveLines } from '../core/proof/live/live-lines.ts';
@@ -56,9 +56,19 @@ test.skipIf(!existsSync('/dev/full'))('a full disk is told, and nothing is throw
   await recorder.stop();
 });
 
-test('a folder that is not there is told, and nothing is thrown', async () => {
-  const recorder = startRecorder(join(tempFolder(), 'no-such-folder', 'out.log'));
-  for (const line of linesOf('can0 09F8012B#11\n')) recorder.line(line, nowMs);
-  await vi.waitFor(() => expect(recorder.state().kind).toBe('stopped'), 2000);
+test('a folder that is not there is told before anything is recorded', () => {
+  const path = join(tempFolder(), 'no-such-folder', 'out.log');
+  expect(() => startRecorder(path)).toThrow('There is no such file or folder.');
+});
+
+test('a file that was taken away is told, for what is written to it is nowhere', async () => {
+  const path = join(tempFolder(), 'out.log');
+  const recorder = startRecorder(path, { lookEveryMs: 5 });
+  rmSync(path);
+  await vi.waitFor(
+    () => expect(recorder.state()).toMatchObject({ kind: 'stopped', says: expect.stringContaining('taken away') }),
+    2000,
+  );
   await recorder.stop();
+  expect(existsSync(path)).toBe(false);
 });

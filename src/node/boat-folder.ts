@@ -6,7 +6,9 @@ import type { BoatOnList, SavedState } from '../core/boat-store-shape.ts';
 import type { LogEntry } from '../core/log/log-entry.ts';
 import { boatDescriber } from './describe-boats.ts';
 import { contentHash } from './files/content-hash.ts';
+import { DiskTrouble } from './files/disk-trouble.ts';
 import { fileHash } from './files/file-hash.ts';
+import { fileRefusal } from './files/file-refusal.ts';
 import { goodState } from './files/good-state.ts';
 import { keptStates } from './files/keep-backup.ts';
 import { addToLog, readLogText } from './files/log-file.ts';
@@ -14,7 +16,7 @@ import { type NewRecording, newRecording } from './files/new-recording.ts';
 import { readText } from './files/read-text.ts';
 import { recoverBoat } from './files/recover-boat.ts';
 import { saveBoat } from './files/save-boat.ts';
-import { boatEnding, findBoats } from './find-boats.ts';
+import { boatEnding, type FoundBoat, findBoats } from './find-boats.ts';
 import { type PictureFolder, pictureFolder } from './picture-folder.ts';
 import { type SheetFolder, sheetFolder } from './sheet-folder.ts';
 
@@ -68,50 +70,67 @@ export interface BoatFolder {
 /** The folder beside the boats in which sheets are kept for the next one. */
 export const ownSheets = 'own-sheets';
 
+/** A folder may go while it is open: a stick is pulled, a disk of the network falls asleep, somebody renames it. */
+const orGone = async <Value>(folder: string, wanted: Promise<Value>): Promise<Value> => {
+  try {
+    return await wanted;
+  } catch (error) {
+    const code = error instanceof Error && 'code' in error ? error.code : undefined;
+    if (code !== 'ENOENT' && code !== 'ENOTDIR') throw fileRefusal(error, folder);
+    throw new DiskTrouble({
+      says: 'The folder of the boats is not there any more; what is open in the app is kept there.',
+      place: folder,
+      whatToDo: 'Put the folder back where it was, or start the program with the folder as it is called now.',
+    });
+  }
+};
+
+const boatsIn = (folder: string): Promise<ReadonlyMap<string, FoundBoat>> => orGone(folder, findBoats(folder));
+
 /** The boats of one folder: their list, the text of each by id, and saving. A file that cannot be read is listed with the reason. */
 export const boatFolder = (folder: string): BoatFolder => {
   const describe = boatDescriber();
   return {
     sheets: sheetFolder(join(folder, ownSheets)),
-    mark: async () => contentHash(await realpath(folder)).slice(0, 16),
+    mark: async () => contentHash(await orGone(folder, realpath(folder))).slice(0, 16),
     list: async () => {
-      const boats = [...(await findBoats(folder)).values()].sort((a, b) => byCodeUnit(a.id, b.id));
+      const boats = [...(await boatsIn(folder)).values()].sort((a, b) => byCodeUnit(a.id, b.id));
       return describe(boats);
     },
     read: async (id) => {
-      const found = (await findBoats(folder)).get(id);
+      const found = (await boatsIn(folder)).get(id);
       return found === undefined ? undefined : readText(found.path);
     },
     save: async (id, { text, readHash }) => {
-      const found = (await findBoats(folder)).get(id);
+      const found = (await boatsIn(folder)).get(id);
       return found === undefined ? undefined : saveBoat({ path: found.path, text, readHash });
     },
     pictures: async (id) => {
-      const found = (await findBoats(folder)).get(id);
+      const found = (await boatsIn(folder)).get(id);
       return found === undefined ? undefined : pictureFolder(found.path);
     },
     log: async (id) => {
-      const found = (await findBoats(folder)).get(id);
+      const found = (await boatsIn(folder)).get(id);
       if (found === undefined) return undefined;
       return { read: () => readLogText(found.path), add: (entries) => addToLog(found.path, entries) };
     },
     newRecording: async (id, nowMs) => {
-      const found = (await findBoats(folder)).get(id);
+      const found = (await boatsIn(folder)).get(id);
       return found === undefined ? undefined : newRecording(found.path, nowMs);
     },
     states: async (id) => {
-      const found = (await findBoats(folder)).get(id);
+      const found = (await boatsIn(folder)).get(id);
       if (found === undefined) return undefined;
       return (await keptStates(found.path)).map(({ name, untilMs }) => ({ id: basename(name, '.json'), untilMs }));
     },
     state: async (id, state) => {
-      const found = (await findBoats(folder)).get(id);
+      const found = (await boatsIn(folder)).get(id);
       const states = found === undefined ? [] : await keptStates(found.path);
       const wanted = states.find(({ name }) => basename(name, '.json') === state);
       return wanted === undefined ? undefined : readText(wanted.path);
     },
     damaged: async (id) => {
-      const found = (await findBoats(folder)).get(id);
+      const found = (await boatsIn(folder)).get(id);
       if (found === undefined) return undefined;
       const good = await goodState(found.path);
       return {
@@ -122,11 +141,11 @@ export const boatFolder = (folder: string): BoatFolder => {
       };
     },
     recover: async (id, { text, readHash }) => {
-      const found = (await findBoats(folder)).get(id);
+      const found = (await boatsIn(folder)).get(id);
       return found === undefined ? undefined : recoverBoat({ path: found.path, text, readHash });
     },
     add: async ({ name, text }) => {
-      const id = boatFileName(name, new Set((await findBoats(folder)).keys()));
+      const id = boatFileName(name, new Set((await boatsIn(folder)).keys()));
       const { hash } = await saveBoat({ path: join(folder, `${id}${boatEnding}`), text, isNew: true });
       return { id, hash };
     },

@@ -1,10 +1,11 @@
-import { mkdir, readdir, readFile, stat } from 'node:fs/promises';
+import { mkdir, readFile, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import type { PictureType } from '../core/boat/picture.ts';
 import { largestPictureBytes, pictureTypes } from '../core/boat/picture-limits.ts';
 import { pictureTypeOf } from '../core/boat/picture-type-of.ts';
 import { UserError } from '../core/boat/user-error.ts';
 import { contentHash } from './files/content-hash.ts';
+import { entriesOf } from './files/entries-of.ts';
 import { fileRefusal } from './files/file-refusal.ts';
 import { sweepTemporaries, writeWhole } from './files/write-whole.ts';
 import { boatEnding } from './find-boats.ts';
@@ -32,7 +33,7 @@ const named = new RegExp(`^([0-9a-f]{64})\\.(${pictureTypes.join('|')})$`);
 
 /** The files of the folder by hash: a hash that somebody asks for is looked up here and never made into a path. */
 const listed = async (folder: string): Promise<ReadonlyMap<string, string>> => {
-  const entries = await readdir(folder, { withFileTypes: true }).catch(() => []);
+  const entries = await entriesOf(folder);
   return new Map(
     entries.flatMap((entry): [string, string][] => {
       const hash = entry.isFile() ? named.exec(entry.name)?.[1] : undefined;

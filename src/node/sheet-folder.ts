@@ -1,4 +1,4 @@
-import { mkdir, readdir, rm } from 'node:fs/promises';
+import { mkdir, rm } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { boatFileName } from '../core/boat/boat-file-name.ts';
 import { byCodeUnit } from '../core/boat/ids.ts';
@@ -6,6 +6,7 @@ import { readSheet } from '../core/boat/read-sheet.ts';
 import type { Sheet } from '../core/boat/sheet.ts';
 import { UserError } from '../core/boat/user-error.ts';
 import { writeSheet } from '../core/boat/write-sheet.ts';
+import { entriesOf } from './files/entries-of.ts';
 import { fileRefusal } from './files/file-refusal.ts';
 import { readText } from './files/read-text.ts';
 import { sweepTemporaries, writeWhole } from './files/write-whole.ts';
@@ -25,7 +26,7 @@ export interface SheetFolder {
 
 /** The files of the folder by id: an id that somebody asks for is looked up here and never made into a path. */
 const listed = async (folder: string): Promise<ReadonlyMap<string, string>> => {
-  const entries = await readdir(folder, { withFileTypes: true }).catch(() => []);
+  const entries = await entriesOf(folder);
   return new Map(
     entries
       .filter((entry) => entry.isFile() && entry.name.endsWith(sheetEnding))

@@ -2,6 +2,7 @@ import type { IncomingMessage } from 'node:http';
 import { largestFileBytes, readBoat } from '../core/boat/read-boat.ts';
 import { UserError } from '../core/boat/user-error.ts';
 import type { BoatFolder } from '../node/boat-folder.ts';
+import { DiskTrouble } from '../node/files/disk-trouble.ts';
 import { FileChanged } from '../node/files/file-changed.ts';
 import { type Answer, says } from './answer.ts';
 import { bodyOf } from './body-of.ts';
@@ -36,6 +37,8 @@ const quoted = /^"([0-9a-f]{64})"$/;
 
 const refusalOf = (error: unknown): Answer => {
   if (!(error instanceof UserError)) throw error;
+  // whoever sent something is to keep it and send it again
+  if (error instanceof DiskTrouble) return { ...says(503, error.says, error.whatToDo), retryAfterS: 30 };
   const answer = says(error instanceof FileChanged ? 412 : 422, error.says, error.whatToDo);
   // a line is told; the path of a file is nothing a page needs to know
   const line = /^line \d+/.exec(error.place ?? '')?.[0];
@@ -170,7 +173,7 @@ const answerTo = async (request: IncomingMessage, address: string, folders: Fold
  * `If-None-Match` says), `GET /api/boats/ID/states` lists what it was, `GET /api/boats/ID/states/STATE` reads one of
  * those, `PUT /api/boats/ID` saves over one that still holds what `If-Match` says, `GET` and `PUT /api/boats/ID/damaged` tell what can take the place of one that cannot be read, and put it there, `POST /api/boats` adds one; `GET /api/boats/ID/files`
  * lists the pictures beside it, `GET` and `PUT /api/boats/ID/files/HASH` read and keep one of them; `GET` and `POST /api/boats/ID/log` read her log and add to it; `/api/demos` may be read in the same way. Only pages
- * of this very server may write, as JSON, at most 16 MB, and only a boat that can be read again. Undefined
+ * of this very server may write, as JSON, at most 16 MB, and only a boat that can be read again; what a disk refuses is answered by 503, and is to be sent again. Undefined
  * for any other address.
  */
 export const boatRequest = async (

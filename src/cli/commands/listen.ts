@@ -1,4 +1,5 @@
 import { UserError } from '../../core/boat/user-error.ts';
+import type { RecordingState } from '../../core/proof/live/live-snapshot.ts';
 import { wiresAboard } from '../../core/proof/live/wires-aboard.ts';
 import { type Listening, startListening } from '../../live/listening.ts';
 import { hasSerialLibrary } from '../../live/sources/serial-port.ts';
@@ -37,6 +38,16 @@ const mustBeWire = (on: string, wires: readonly string[]): void => {
     says: 'The boat has no such wire.',
     place: on,
     whatToDo: `Give one of: ${wires.join(', ')}.`,
+  });
+};
+
+/** Whoever asked for a recording must not take half of one for the whole. */
+const mustBeWhole = (recording: RecordingState | undefined, path: string | undefined): void => {
+  if (recording?.kind !== 'stopped') return;
+  throw new UserError({
+    says: `${recording.why}: the recording ends with its line ${recording.lines}.`,
+    ...(path === undefined ? {} : { place: path }),
+    whatToDo: 'Make room or choose another disk, then record again.',
   });
 };
 
@@ -81,4 +92,5 @@ export const listen = async (file: string, options: ListenOptions): Promise<void
   screen.end();
   await listening.stop();
   printProof(boat, listening.report(), json);
+  mustBeWhole(listening.snapshot().recording, options.record);
 };

@@ -1,10 +1,8 @@
-import { mkdir, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import type { Boat } from '../../core/boat/boat-schema.ts';
-import { UserError } from '../../core/boat/user-error.ts';
 import type { ProofReport } from '../../core/proof/compare/proof-report.ts';
 import { binderPdf } from '../../node/binder-pdf.ts';
 import { loadBoat } from '../../node/files/load-boat.ts';
+import { writeSet } from '../../node/files/write-set.ts';
 import { briefBoat } from '../../papers/binder/brief-boat.ts';
 import { proofChapter } from '../../papers/binder/chapters/proof-of-the-bus.ts';
 import { setAlone } from '../../papers/pages/set-binder.ts';
@@ -28,12 +26,7 @@ const writeProof = async (folder: string, boat: Boat, report: ProofReport, typed
     ['proof.txt', proofText(boat, report)],
     ['proof.pdf', await binderPdf(pages)],
   ];
-  try {
-    await mkdir(folder, { recursive: true });
-    for (const [name, content] of files) await writeFile(join(folder, name), content);
-  } catch {
-    throw new UserError({ says: 'Nothing can be written here.', place: folder, whatToDo: 'Give another folder.' });
-  }
+  await writeSet(folder, files);
   return files.map(([name]) => name);
 };
 

@@ -1,5 +1,4 @@
-import { mkdir, writeFile } from 'node:fs/promises';
-import { basename, join } from 'node:path';
+import { basename } from 'node:path';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import { wiringsOf } from '../../core/joins/proposing/wirings.ts';
@@ -10,6 +9,7 @@ import type { Quote } from '../../core/quote/quote-shape.ts';
 import { wiredAs } from '../../core/quote/wired-as.ts';
 import { binderPdf } from '../../node/binder-pdf.ts';
 import { loadBoat } from '../../node/files/load-boat.ts';
+import { writeSet } from '../../node/files/write-set.ts';
 import type { Chapter } from '../../papers/binder/binder-shape.ts';
 import { briefBoat } from '../../papers/binder/brief-boat.ts';
 import { changeOrderChapter } from '../../papers/binder/chapters/change-order.ts';
@@ -76,16 +76,7 @@ const writeQuote = async (
   folder: string,
   papers: readonly (readonly [name: string, content: string | Uint8Array])[],
 ): Promise<void> => {
-  try {
-    await mkdir(folder, { recursive: true });
-    for (const [name, content] of papers) await writeFile(join(folder, name), content);
-  } catch {
-    throw new UserError({
-      says: 'The quote could not be written.',
-      place: folder,
-      whatToDo: 'Choose a folder you may write to, with room left on the disk.',
-    });
-  }
+  await writeSet(folder, papers);
   process.stderr.write(`Written to ${folder}: ${papers.map(([name]) => name).join(', ')}.\n`);
 };
 

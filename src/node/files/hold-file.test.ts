@@ -27,6 +27,24 @@ test('works on one file are done one after the other, and nothing stays behind',
   expect(readdirSync(folder)).toEqual([]);
 });
 
+test('a mark that is gone by the time it was read is no mark that was left', async () => {
+  const path = join(tempFolder(), 'tern.boat.json');
+  let inside = 0;
+  let most = 0;
+  const busy = async (): Promise<void> => {
+    for (let turn = 0; turn < 8; turn += 1)
+      await holdFile(path, async () => {
+        inside += 1;
+        most = Math.max(most, inside);
+        await wait(Math.random());
+        inside -= 1;
+      });
+  };
+  // marks come and go as fast as they can, so that many are looked at just as they change hands
+  await Promise.all(Array.from({ length: 8 }, busy));
+  expect(most).toBe(1);
+});
+
 test('work that fails holds nobody up', async () => {
   const path = join(tempFolder(), 'tern.boat.json');
   await expect(holdFile(path, () => Promise.reject(new Error('no')))).rejects.toThrow('no');
@@ -37,8 +55,8 @@ const aDeadProgram = (): number => spawnSync(process.execPath, ['-e', '']).pid;
 
 test.each<[string, () => string, number]>([
   ['a program that was killed', () => `${hostname()} ${aDeadProgram()}`, 0],
-  ['one of our own number that was killed', () => `${hostname()} ${process.pid}`, 0],
-  ['one that died before it wrote its name', () => '', 5_000],
+  ['one of our own number that was killed', () => `${hostname()} ${process.pid} 7 0-1`, 0],
+  ['one that died before it wrote its name', () => '', 6_000],
   ['one of another machine, long ago', () => 'elsewhere 7', 120_000],
   ['one of another machine, by a clock that is ahead', () => 'elsewhere 7', -120_000],
 ])('what is left by %s is taken away', async (_, says, ageMs) => {

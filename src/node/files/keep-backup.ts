@@ -3,6 +3,7 @@ import { basename, dirname, join } from 'node:path';
 import { type Backup, backupsToDrop } from '../../core/boat/backups-to-drop.ts';
 import { datedId, freeStateId, stateMs } from '../../core/boat/free-state-id.ts';
 import { byCodeUnit } from '../../core/boat/ids.ts';
+import { fileRefusal } from './file-refusal.ts';
 import { sweepTemporaries, writeWhole } from './write-whole.ts';
 
 const isBackup = (name: string): boolean => /^\d{4}(-\d{2}){5}-\d{3}(-\d+)?\.json$/.test(name);
@@ -49,21 +50,24 @@ const described = async (folder: string, names: readonly string[]): Promise<Back
     names.map(async (name) => ({ name, keptMs: stateMs(name), bytes: (await stat(join(folder, name))).size })),
   );
 
-/**
- * Keeps what a boat file holds before it is saved over, under the date and time, in the folder beside it; nothing where
- * the newest backup holds the same. They are thinned out with age, as `backupsToDrop` says. The files end in .json alone,
- * so that they are not listed as boats. Throws what the operating system says.
- */
-export const keepBackup = async ({
-  path,
-  content,
-  date,
-}: {
-  path: string;
-  content: Uint8Array;
-  date: Date;
-}): Promise<void> => {
-  const folder = backupFolder(path);
+/** What a file holds that is to be kept, and when. */
+interface Kept {
+  readonly path: string;
+  readonly content: Uint8Array;
+  readonly date: Date;
+}
+
+/** A full disk is that of the boat file too, and told of it; anything else is the matter of the folder. */
+const orRefused = async <Value>(folder: string, wanted: Promise<Value>): Promise<Value> => {
+  try {
+    return await wanted;
+  } catch (error) {
+    const code = error instanceof Error && 'code' in error ? error.code : undefined;
+    throw code === 'ENOSPC' || code === 'EDQUOT' ? error : fileRefusal(error, folder);
+  }
+};
+
+const keep = async (folder: string, { content, date }: Kept): Promise<void> => {
   await mkdir(folder, { recursive: true });
   await sweepTemporaries({ folder, nowMs: date.getTime() });
   const kept = await backupsIn(folder);
@@ -75,25 +79,29 @@ export const keepBackup = async ({
 };
 
 /**
+ * Keeps what a boat file holds before it is saved over, under the date and time, in the folder beside it; nothing where
+ * the newest backup holds the same. They are thinned out with age, as `backupsToDrop` says. The files end in .json alone,
+ * so that they are not listed as boats.
+ *
+ * @throws UserError that names the folder, where the operating system refuses it; that a disk is full as the system says it
+ */
+export const keepBackup = async (kept: Kept): Promise<void> => {
+  const folder = backupFolder(kept.path);
+  await orRefused(folder, keep(folder, kept));
+};
+
+/**
  * Keeps what a damaged file holds in the folder of its backups, under a name that ends in .damaged.json: it is no state of
  * the boat, and is never thinned out. Gives where it is.
  */
-export const setAside = async ({
-  path,
-  content,
-  date,
-}: {
-  path: string;
-  content: Uint8Array;
-  date: Date;
-}): Promise<string> => {
+export const setAside = async ({ path, content, date }: Kept): Promise<string> => {
   const folder = backupFolder(path);
-  await mkdir(folder, { recursive: true });
+  await orRefused(folder, mkdir(folder, { recursive: true }));
   const taken = new Set(await readdir(folder));
   const name = datedId(date);
   let ending = '.damaged.json';
   for (let counter = 2; taken.has(`${name}${ending}`); counter += 1) ending = `-${counter}.damaged.json`;
   const aside = join(folder, `${name}${ending}`);
-  await writeWhole(aside, content);
+  await orRefused(folder, writeWhole(aside, content));
   return aside;
 };

@@ -1,4 +1,4 @@
-import { open, readFile } from 'node:fs/promises';
+import { type FileHandle, open, readFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { UserError } from '../../core/boat/user-error.ts';
 import { addedLines } from '../../core/log/added-lines.ts';
@@ -38,6 +38,14 @@ const inTurn = async <Result>(path: string, work: () => Promise<Result>): Promis
   }
 };
 
+/** Cuts off the part of some lines that came into a log before the disk refused the rest, where nobody added more since. */
+const takeBack = async (file: FileHandle, { size, text }: { size: number; text: string }): Promise<void> => {
+  const now = (await file.stat()).size;
+  const part = Buffer.alloc(Math.max(0, now - size));
+  await file.read(part, 0, part.length, size);
+  if (Buffer.from(text).subarray(0, part.length).equals(part)) await file.truncate(size);
+};
+
 const addTo = async (path: string, entries: readonly LogEntry[]): Promise<number> => {
   const file = await open(path, 'a+');
   try {
@@ -51,8 +59,13 @@ const addTo = async (path: string, entries: readonly LogEntry[]): Promise<number
     }
     const { text, count } = addedLines((await file.readFile()).toString('utf8'), entries);
     if (count === 0) return 0;
-    await file.appendFile(text);
-    await file.datasync();
+    try {
+      await file.appendFile(text);
+      await file.datasync();
+    } catch (error) {
+      await takeBack(file, { size, text }).catch(() => undefined);
+      throw error;
+    }
     return count;
   } finally {
     await file.close();
@@ -63,7 +76,7 @@ const addTo = async (path: string, entries: readonly LogEntry[]): Promise<number
  * Adds entries to the log beside a boat file and waits for the disk; an entry that is in it already is left out. Gives how
  * many were new.
  *
- * @throws UserError when the operating system refuses the file
+ * @throws UserError when the operating system refuses the file; it holds then what it held
  */
 export const addToLog = (boatPath: string, entries: readonly LogEntry[]): Promise<number> => {
   const path = logPathOf(boatPath);

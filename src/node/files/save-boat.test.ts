@@ -56,6 +56,14 @@ test('a file that was changed outside is not saved over', async () => {
   expect(readdirSync(folder)).toEqual(['tern.boat.json']);
 });
 
+test('a save whose answer was lost is taken for made when it is asked for again', async () => {
+  const path = join(tempFolder(), 'tern.boat.json');
+  const { hash } = await saveBoat({ path, text: named('Tern') });
+  const saved = await saveBoat({ path, text: named('Skua'), readHash: hash });
+  expect(await saveBoat({ path, text: named('Skua'), readHash: hash })).toEqual(saved);
+  expect(await refusalOf(saveBoat({ path, text: named('Skua'), isNew: true }))).toBeDefined();
+});
+
 test('a file that is to be new is not written where one is, nor at the same moment as another', async () => {
   const path = join(tempFolder(), 'tern.boat.json');
   const saves = ['Tern', 'Skua'].map((name) => refusalOf(saveBoat({ path, text: named(name), isNew: true })));
@@ -180,7 +188,10 @@ test('a save that cannot keep its backup changes nothing', async () => {
   const path = join(folder, 'tern.boat.json');
   await saveBoat({ path, text: named('Tern') });
   writeFileSync(join(folder, 'tern.backups'), 'in the way');
-  expect(await refusalOf(saveBoat({ path, text: named('Skua') }))).toBeDefined();
+  expect(await refusalOf(saveBoat({ path, text: named('Skua') }))).toMatchObject({
+    says: 'A file stands where a folder has to be.',
+    place: join(folder, 'tern.backups'),
+  });
   expect(readFileSync(path, 'utf8')).toBe(named('Tern'));
 });
 
@@ -196,7 +207,8 @@ test.runIf(process.getuid?.() !== 0)('a folder that may only be read is refused,
 });
 
 test.each([
-  ['ENOSPC', 'The disk is full; the file is as it was before.'],
+  ['ENOSPC', 'The disk is full; nothing was written, and what was there is as it was.'],
+  ['EFBIG', 'The file would be larger than files may be here; what was there is as it was.'],
   ['EROFS', 'The disk can only be read.'],
   ['EACCES', 'This program may not use the file or its folder.'],
   ['EIO', 'The operating system refused the file: EIO.'],

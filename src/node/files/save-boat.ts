@@ -1,4 +1,4 @@
-import { access, constants, readFile, realpath } from 'node:fs/promises';
+import { access, constants, readFile, realpath, rm } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { contentHash } from './content-hash.ts';
 import { FileChanged } from './file-changed.ts';
@@ -56,16 +56,23 @@ const save = async (path: string, wanted: Save): Promise<Saved> => {
   const held = await unlessMissing(readFile(path));
   const hash = contentHash(wanted.text);
   if (held !== undefined) {
+    // a save that was made, and whose answer was lost, is asked for again
+    if (wanted.isNew !== true && contentHash(held) === hash) return { hash };
     checkUnchanged(held, wanted);
-    if (contentHash(held) === hash) return { hash };
     // a rename would replace a file that its owner made read-only
     await access(path, constants.W_OK);
     const kept = { path, content: held, date: now };
     if (wanted.isDamaged === true) aside = await setAside(kept);
     else await keepBackup(kept);
   }
-  await sweepTemporaries({ folder: dirname(path), nowMs: now.getTime() });
-  await writeWhole(path, wanted.text);
+  try {
+    await sweepTemporaries({ folder: dirname(path), nowMs: now.getTime() });
+    await writeWhole(path, wanted.text);
+  } catch (error) {
+    // the damaged file is still in its place, and each try would leave one more of it
+    if (aside !== undefined) await rm(aside, { force: true });
+    throw error;
+  }
   return { hash, ...(aside === undefined ? {} : { aside }) };
 };
 

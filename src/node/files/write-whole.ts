@@ -1,16 +1,6 @@
-import { type FileHandle, open, readdir, rename, rm, stat } from 'node:fs/promises';
-import { basename, dirname, join } from 'node:path';
-
-const mark = '.fairlead-';
-const ending = '.tmp';
-
-let written = 0;
-
-/** A name in the folder of a file that no other save of any process uses. */
-const temporaryName = (path: string): string => {
-  written += 1;
-  return join(dirname(path), `${mark}${process.pid}-${written}-${basename(path).slice(0, 100)}${ending}`);
-};
+import { type FileHandle, open, readdir, rm, stat } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import { isTemporaryName, writeBeside } from './write-beside.ts';
 
 /** What systems say that cannot push a folder through to the disk, or do it by themselves. */
 const cannotSync: ReadonlySet<unknown> = new Set(['EINVAL', 'ENOTSUP', 'EPERM', 'EACCES', 'EISDIR']);
@@ -28,13 +18,6 @@ const syncFolder = async (folder: string): Promise<void> => {
   }
 };
 
-/** Permissions of the file that is replaced; a new file gets the usual ones. */
-const modeOf = async (path: string): Promise<number> =>
-  stat(path).then(
-    (found) => found.mode & 0o777,
-    () => 0o666,
-  );
-
 /**
  * Writes a file so that at every moment, power cut included, it holds either what it held or all of the new text: to a
  * temporary file in the same folder, through to the disk, renamed over the file, the folder through to the disk.
@@ -42,18 +25,11 @@ const modeOf = async (path: string): Promise<number> =>
  * which systems without such bits do not look at.
  */
 export const writeWhole = async (path: string, content: string | Uint8Array, mode?: number): Promise<void> => {
-  const temporary = temporaryName(path);
-  const handle = await open(temporary, 'wx', mode ?? (await modeOf(path)));
+  const { put, drop } = await writeBeside(path, content, { mode, isSafe: true });
   try {
-    try {
-      await handle.writeFile(content);
-      await handle.sync();
-    } finally {
-      await handle.close();
-    }
-    await rename(temporary, path);
+    await put();
   } catch (error) {
-    await rm(temporary, { force: true });
+    await drop();
     throw error;
   }
   await syncFolder(dirname(path));
@@ -62,7 +38,7 @@ export const writeWhole = async (path: string, content: string | Uint8Array, mod
 /** Takes away temporary files that a save cut short left in a folder, once they are older than a minute. */
 export const sweepTemporaries = async ({ folder, nowMs }: { folder: string; nowMs: number }): Promise<void> => {
   for (const name of await readdir(folder)) {
-    if (!name.startsWith(mark) || !name.endsWith(ending)) continue;
+    if (!isTemporaryName(name)) continue;
     const path = join(folder, name);
     // another process may have swept it in between
     const found = await stat(path).catch(() => undefined);

@@ -1,4 +1,4 @@
-import { lstat, readFile } from 'node:fs/promises';
+import { access, lstat, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import * as z from 'zod';
 import { UserError } from '../../core/boat/user-error.ts';
@@ -71,6 +71,11 @@ export const deviceFile = (folder: string): DeviceFile => {
       if (error.code === 'ENOENT') return undefined;
       throw fileRefusal(error, path);
     });
+    // a folder that went while it was open has not forgotten its phones
+    if (found === undefined)
+      await access(folder).catch((error: unknown) => {
+        throw fileRefusal(error, folder);
+      });
     if (found === undefined) return 'none';
     // a link could lead to a list of somebody else’s making
     if (!found.isFile() || found.size > largestBytes) throw damaged(path);

@@ -106,8 +106,8 @@ export interface LiveSnapshot extends LiveHeard {
 /** How a recording stands. */
 export type RecordingState =
   | { readonly kind: 'writing'; readonly lines: number; readonly bytes: number }
-  /** it could not be written on; listening goes on without it */
-  | { readonly kind: 'stopped'; readonly says: string; readonly lines: number };
+  /** it could not be written on, and why; listening goes on without it; `lines` are those it has */
+  | { readonly kind: 'stopped'; readonly says: string; readonly why: string; readonly lines: number };
 
 /** A snapshot with what goes on beside the bus. */
 export interface LiveNow extends LiveSnapshot {

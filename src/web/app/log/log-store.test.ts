@@ -63,16 +63,42 @@ test('lines that a newer program wrote, and damaged ones, are told of and stay w
   expect(shelf.get('log tern')).toBe(odd);
 });
 
-test('what the folder refuses for good does not hold up the rest, and is told of', async () => {
-  const store = startLogStore({
-    name: 'tern',
-    shelf: memory(),
-    link: { read: async () => '', add: async () => 'Entry 1 cannot be added.' },
-    stamp,
-  });
-  store.append(tick('job-1'));
+test('what the folder refuses for good does not hold up the rest, is told of, and stays on the shelf', async () => {
+  const shelf = memory();
+  const { lines, link } = folder(() => 'whole');
+  const picky: LogLink = {
+    ...link,
+    add: async (entries) =>
+      entries.some((entry) => entry.kind === 'tick' && entry.of === 'job-2')
+        ? 'This cannot be added.'
+        : link.add(entries),
+  };
+  const store = startLogStore({ name: 'tern', shelf, link: picky, stamp });
+  for (const of of ['job-1', 'job-2', 'job-3', 'job-4']) store.append(tick(of));
   await store.sync();
-  expect(store.state()).toMatchObject({ waiting: 0, refused: 'Entry 1 cannot be added.' });
+  expect(store.state()).toMatchObject({ waiting: 0, refused: 'This cannot be added.' });
+  expect(lines.size).toBe(3);
+  const later = startLogStore({ name: 'tern', shelf, link, stamp });
+  await later.sync();
+  expect(lines.size).toBe(4);
+  expect(shelf.get('log tern')).toBe('');
+});
+
+test('no more is sent at once than is taken in', async () => {
+  const sizes: number[] = [];
+  const { lines, link } = folder(() => 'whole');
+  const add: LogLink['add'] = (entries) => {
+    sizes.push(Buffer.byteLength(JSON.stringify(entries)));
+    return link.add(entries);
+  };
+  const shelf = memory();
+  const note = { kind: 'note', at: '2027-03-31T09:30:00Z', about: [], text: '帆'.repeat(2000) };
+  const waiting = Array.from({ length: 300 }, (_, turn) => JSON.stringify({ ...note, id: `note${1000 + turn}` }));
+  shelf.set('log tern', waiting.join('\n'));
+  const store = startLogStore({ name: 'tern', shelf, link: { ...link, add }, stamp });
+  await store.sync();
+  expect(lines.size).toBe(300);
+  expect(Math.max(...sizes)).toBeLessThan(1_000_000);
 });
 
 test('a link that loses and doubles, and a page closed at any moment, lose nothing and double nothing', async () => {

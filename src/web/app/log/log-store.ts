@@ -36,6 +36,18 @@ export interface LogStore {
 }
 
 const mostAtOnce = 500;
+/** The server takes in a megabyte at once; no letter is longer than three bytes. */
+const mostLettersAtOnce = 300_000;
+
+/** The first of some entries, as many as are sent at once; at least one. */
+const firstOf = (entries: readonly LogEntry[], most: number): readonly LogEntry[] => {
+  let letters = 0;
+  const end = entries.findIndex((entry, at) => {
+    letters += JSON.stringify(entry).length;
+    return at >= most || (at > 0 && letters > mostLettersAtOnce);
+  });
+  return end < 0 ? entries : entries.slice(0, end);
+};
 
 const written = (entries: readonly LogEntry[], unread: readonly string[]): string =>
   [...unread, ...entries.map((entry) => JSON.stringify(entry))].join('\n');
@@ -80,19 +92,30 @@ export const startLogStore = ({
     state = made();
     for (const listener of listeners) listener();
   };
+  /** refused on this visit: they stay on the shelf, and are sent again on the next one */
+  const putAside: LogEntry[] = [];
   const keepWaiting = (entries: readonly LogEntry[]): void => {
     waiting = entries;
-    shelf.set(key, written(entries, unread));
+    shelf.set(key, written([...putAside, ...entries], unread));
   };
 
   const send = async ({ add }: LogLink): Promise<void> => {
+    let most = mostAtOnce;
     while (waiting.length > 0) {
-      const some = waiting.slice(0, mostAtOnce);
+      const some = firstOf(waiting, most);
       const answer = await add(some);
       if (answer === undefined) return;
+      if (answer !== true && some.length > 1) {
+        // all are refused for the sake of one: fewer are sent until it is found
+        most = Math.ceil(some.length / 2);
+        continue;
+      }
       const sent = new Set(some.map(({ id }) => id));
       if (answer === true) inFolder = [...inFolder, ...some];
-      else refused = answer;
+      else {
+        refused = answer;
+        putAside.push(...some);
+      }
       keepWaiting(waiting.filter(({ id }) => !sent.has(id)));
     }
   };

@@ -150,8 +150,9 @@ const logsOf = (server: Server): Pick<BoatStore, 'readLog' | 'addToLog'> => {
       try {
         const response = await server.fetch(at(id), sent('POST', JSON.stringify(entries)));
         if (response.ok) return true;
-        const { says } = (await sentenceIn(response)) ?? {};
-        return response.status < 500 ? (says ?? response.statusText) : undefined;
+        // a boat whose file is gone may come back, and what was found aboard is not thrown away meanwhile
+        if (response.status === 404 || response.status >= 500) return undefined;
+        return (await sentenceIn(response))?.says ?? response.statusText;
       } catch {
         return undefined;
       }
