@@ -79,7 +79,7 @@ const brokenOne = (problem: WorkProblem, job: WorkItem, { day, lastDay, half, en
     broken.push(`${job.id} ends on day ${lastDay}, after day ${job.notAfter}.`);
   const [first, last] = roomOn(problem, job, one);
   const base = day * 48 + problem.from;
-  const isLong = lastDay > day || end - half > job.slots;
+  const isLong = lastDay > day;
   if (!isLong && (half < base + first || end > base + last))
     broken.push(`${job.id} lies outside the hours there are for it on day ${day}.`);
   if (isLong && lengthOn(problem, job, one) === 0)
