@@ -45,6 +45,38 @@ test('trunk that goes, serves another bus or cannot be placed is not held', () =
   expect(heldOf(boatWith(...cables, trunkCable('c-cable', ['locker', 'mast-base'], ['helm-mast'])))).toBeUndefined();
 });
 
+test('cables that both start at the place where they meet, and a third beyond, are one walk', () => {
+  const cables = [
+    trunkCable('a-cable', ['helm', 'mast-base'], ['helm-mast']),
+    trunkCable('b-cable', ['helm', 'locker'], ['locker-helm']),
+    trunkCable('c-cable', ['stern-rail', 'locker'], ['locker-stern']),
+  ];
+  expect(heldOf(boatWith(...cables))).toStrictEqual([
+    { place: 'mast-base', tees: [] },
+    { place: 'helm', via: 'helm-mast', tees: [] },
+    { place: 'locker', via: 'locker-helm', tees: [] },
+    { place: 'stern-rail', via: 'locker-stern', tees: [] },
+  ]);
+});
+
+test('a cable through several ways meets the next at its end, not where it passes', () => {
+  const long = trunkCable('a-cable', ['mast-base', 'locker'], ['helm-mast', 'locker-helm']);
+  const beyond = trunkCable('b-cable', ['locker', 'stern-rail'], ['locker-stern']);
+  const passed = trunkCable('b-cable', ['helm', 'locker'], ['locker-helm']);
+  const vias = (boat: Boat) => heldOf(boat)?.map(({ via }) => via);
+  expect(vias(boatWith(long, beyond))).toEqual([undefined, 'helm-mast', 'locker-helm', 'locker-stern']);
+  expect(heldOf(boatWith(long, passed))?.at(-1)?.place).toBe('helm');
+});
+
+test('a cable of which no way is known, or whose way takes neither trunk nor drop, is not held', () => {
+  expect(heldOf(boatWith(trunkCable('a-cable', ['helm', 'locker'], [])))).toBeUndefined();
+  const shut = aBoat().change((boat) => {
+    for (const way of boat.ways) if (way.id === 'locker-helm') way.allows = ['feed'];
+    boat.cables.push(toHelm, toMast);
+  });
+  expect(heldOf(shut.boat)?.map(({ via }) => via)).toEqual([undefined, 'helm-mast']);
+});
+
 test('of kept trunk that does not meet the longest run is held', () => {
   const far = trunkCable('c-cable', ['locker', 'stern-rail'], ['locker-stern']);
   expect(heldOf(boatWith(toMast, far))?.map(({ via }) => via)).toEqual([undefined, 'locker-stern']);
