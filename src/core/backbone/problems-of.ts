@@ -43,10 +43,11 @@ const layoutProblem = ({
   const panel = feedPanel({ index, router, bus: bus.id, devicePlaces: ports.map(({ place }) => place) });
   const prices = boat.prices ?? typicalPrices;
   const places = [...boat.places].sort((one, other) => byCodeUnit(one.id, other.id));
-  const ways = problemWays({ index, hourPrice: prices.hour });
-  // A walk that is fixed says itself where the trunk lies.
-  const isFixed = boat.pins?.layouts?.[bus.id] !== undefined;
-  const held = isFixed ? undefined : heldWalk({ index, bus: bus.id, ways });
+  // A walk that is fixed says itself where the trunk lies, also where none may be led any more.
+  const fixed = boat.pins?.layouts?.[bus.id]?.walk;
+  const walked = new Set(fixed?.flatMap(({ via }) => via ?? []));
+  const ways = problemWays({ index, walked, hourPrice: prices.hour });
+  const held = fixed === undefined ? heldWalk({ index, bus: bus.id, ways }) : undefined;
   const body: Omit<Problem, 'hash'> = {
     format: 1,
     bus: bus.id,
@@ -118,9 +119,11 @@ const problemPlace = (place: Place): ProblemPlace => ({
 
 const problemWays = ({
   index,
+  walked,
   hourPrice,
 }: {
   readonly index: BoatIndex;
+  readonly walked: ReadonlySet<string>;
   readonly hourPrice: number;
 }): readonly ProblemWay[] => {
   const lengths = wayLengths({ ways: index.boat.ways, places: index.places });
@@ -128,7 +131,7 @@ const problemWays = ({
     const length = lengths.get(way.id);
     const trunk = trunkTimes(way);
     const drop = allowsLine(way, 'drop');
-    if (length === undefined || (trunk === 0 && !drop)) return [];
+    if (length === undefined || (trunk === 0 && !drop && !walked.has(way.id))) return [];
     const [a, b] = [...way.ends].sort(byCodeUnit);
     if (a === undefined || b === undefined) return [];
     const extra = Math.round((way.hours ?? 0) * hourPrice);
