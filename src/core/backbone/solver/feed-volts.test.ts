@@ -99,3 +99,39 @@ test('BB-30: one leg of 11 A breaks a limit of 3 A by 8000 mA', () => {
   ];
   expect(fedAt(heavy, { step: 0, leadM: 0, microOhmPerM: 1, leadMicroOhmPerM: 1 }).violation).toBe(8000);
 });
+
+test('millivolts a device has too few count as broken, begun ones whole, and none at the limit itself', () => {
+  // 2 x 0.05 ohm a metre x 10 m x 0.1 A of trunk and 2 x 0.05 x 1 m x 0.1 A of drop: 110 mV.
+  const short = (minMv: number) => {
+    const problem = aProblem({
+      places: [aPlace('any')],
+      ways: [],
+      devices: [aDevice('near.n2k', 'any', { len: 2 }), aDevice('far.n2k', 'any', { len: 2, minMv })],
+      feed: { mv: 12_000, leadPerM: 0, leadMicroOhmPerM: 0, reach: [] },
+    });
+    const ground = layGround({ problem, grade: aGrade({ microOhmPerM: 50_000 }), stretched: false });
+    const option = { place: 0, mm: 1000, boughtMm: 1000, cost: 0 };
+    const loads = hungLoads(ground, { steps: 2, tees: [undefined, { step: 1, option }] });
+    const ask = { ground, atMm: [0, 10_000], loads, step: 0, lead: { place: 0, cost: 0, maxMm: 0 } };
+    return [feedVolts(ask)?.violation, feedVolts({ ...ask, most: 0 })?.violation];
+  };
+  expect(short(11_890)).toEqual([0, 0]);
+  expect(short(11_891)).toEqual([1, undefined]);
+  expect(short(11_900)).toEqual([10, undefined]);
+});
+
+test('two devices on one step load it together', () => {
+  const problem = aProblem({
+    places: [aPlace('any')],
+    ways: [],
+    devices: ['one', 'other'].map((id) => aDevice(`${id}.n2k`, 'any', { len: 2 })),
+    feed: { mv: 12_000, leadPerM: 0, leadMicroOhmPerM: 0, reach: [] },
+  });
+  const ground = layGround({ problem, grade: aGrade({ microOhmPerM: 50_000 }), stretched: false });
+  const tee = { step: 1, option: { place: 0, mm: 0, boughtMm: 0, cost: 0 } };
+  const loads = hungLoads(ground, { steps: 2, tees: [tee, tee] });
+  expect([loads.loadMa, loads.allMa]).toEqual([[0, 200], 200]);
+  const fed = feedVolts({ ground, atMm: [0, 10_000], loads, step: 0, lead: { place: 0, cost: 0, maxMm: 0 } });
+  // 2 x 0.05 ohm a metre x 10 m x 0.2 A
+  expect(fed?.worst).toBe(200e9);
+});

@@ -1,54 +1,16 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { shortestRoutes } from '../../network/shortest-route.ts';
-import { aDevice, aGrade, aPlace, aProblem, aWay } from '../a-problem.test-helper.ts';
+import { aDevice, aPlace, aWay } from '../a-problem.test-helper.ts';
 import { bruteLayout } from '../brute-layout.test-helper.ts';
 import { ladderBoat } from '../ladder-boat.test-helper.ts';
 import type { Problem } from '../problem.ts';
 import { tinyProblem } from '../tiny-problem.test-helper.ts';
 import { dropTable } from './drop-table.ts';
 import { FeedSieve } from './feed-sieve.ts';
-import { layGround } from './ground.ts';
+import { firstGround, inARow, isHopeless } from './hopeless.test-helper.ts';
 import { LeastMoment } from './least-moment.ts';
 import { noLegsKeepVolts } from './leg-search.ts';
-
-const firstGround = (problem: Problem) => {
-  const grade = problem.grades[0];
-  if (grade === undefined) throw new Error('The boat has no grade of cable.');
-  return layGround({ problem, grade, stretched: false });
-};
-
-/** Whether no legs from any place of the feed keep the volts, as far as so much work tells. */
-const isHopeless = (problem: Problem, { under = Number.POSITIVE_INFINITY, work = 100_000 } = {}): boolean => {
-  const ground = firstGround(problem);
-  return noLegsKeepVolts({ ground, leads: ground.leads, under, purse: { left: work } });
-};
-
-/** Bow, helm and stern 4 m and 5 m apart, fed at the helm, with devices of 50 mA on tails of 0.3 m. */
-const inARow = ({
-  lostMv,
-  devices = ['bow', 'helm', 'stern'],
-  ...limits
-}: {
-  lostMv: number;
-  devices?: readonly string[];
-  dropMm?: number;
-  dropsMm?: number;
-}): Problem =>
-  aProblem({
-    places: ['bow', 'helm', 'stern'].map((id) => aPlace(id)),
-    ways: [aWay({ id: 'fore', a: 'bow', b: 'helm', mm: 4000 }), aWay({ id: 'rear', a: 'helm', b: 'stern', mm: 5000 })],
-    devices: devices.map((place, n) => aDevice(`d${n}.n2k`, place)),
-    grades: [aGrade({ microOhmPerM: 100_000 })],
-    limits: { dropMm: 300, dropsMm: 78_000, devices: 50, ...limits },
-    feed: {
-      mv: 12_000,
-      lostMv: { warn: lostMv, fail: lostMv },
-      leadPerM: 0,
-      leadMicroOhmPerM: 0,
-      reach: [{ place: 'helm', mm: 1000, maxMm: 1000 }],
-    },
-  });
 
 test('the least moment of three devices in a row is current times trunk, in shares of what two legs may have', () => {
   // 50 mA x (4 m + 5 m) = 0.45 A m; two legs may have 90 mV / 0.1 ohm a metre = 0.9 A m.
@@ -63,6 +25,36 @@ test('the least moment of three devices in a row is current times trunk, in shar
   expect(shareAt(8700, 8700)).toBeCloseTo(17.4 / 18, 12);
   expect(shareAt(4000, 8701)).toBe(Number.POSITIVE_INFINITY);
   expect(purse.left).toBeLessThan(100);
+});
+
+test('what the feed lead loses is taken off both limits before the moment is measured', () => {
+  // 150 mA lose 30 of the 90 mV in 1 m of lead at 0.1 ohm a metre; 60 mV are 0.6 A m for two legs, and 6 m for one device.
+  const ground = firstGround(inARow({ lostMv: 90, leadMicroOhmPerM: 100_000 }));
+  const [lead] = ground.leads;
+  if (lead === undefined) throw new Error('The boat has no feed.');
+  const moment = new LeastMoment({ ground, drops: dropTable(ground), lead, purse: { left: 100 } });
+  const shareAt = (bowMm: number, sternMm: number): number => moment.share(Float64Array.of(bowMm, 0, sternMm));
+  expect(shareAt(4000, 5000)).toBeCloseTo(0.75, 12);
+  expect(shareAt(5700, 5700)).toBeCloseTo(0.95, 12);
+  expect(shareAt(4000, 5701)).toBe(Number.POSITIVE_INFINITY);
+});
+
+test('one feed that keeps the volts is enough, however hopeless the others are', () => {
+  // From the bow 50 mA x (4 m + 9 m) = 0.65 A m, from the helm 0.45 A m; two legs may have 0.6 A m.
+  const fed = (...fedAt: readonly string[]) => inARow({ lostMv: 60, fedAt });
+  expect([isHopeless(fed('bow')), isHopeless(fed('helm')), isHopeless(fed('bow', 'helm'))]).toEqual([
+    true,
+    false,
+    false,
+  ]);
+  expect(bruteLayout(fed('bow', 'helm'))).toBeDefined();
+  expect(isHopeless(fed('bow', 'stern'))).toBe(true);
+});
+
+test('legs as long together as the trunk may be are allowed, a millimetre more is not', () => {
+  const long = (mostMm: number) => inARow({ lostMv: 60, tailMm: 0, dropMm: 100, mostMm });
+  expect([bruteLayout(long(9000)) === undefined, isHopeless(long(9000))]).toEqual([false, false]);
+  expect([bruteLayout(long(8999)) === undefined, isHopeless(long(8999))]).toEqual([true, true]);
 });
 
 test('long drops spare the trunk its moment, as far as the limit on all drops lets them', () => {
