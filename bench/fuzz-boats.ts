@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { boatSeeds, fuzzBoats } from '../tests/fuzz/fuzz-boats.ts';
 import { startLot } from '../tests/recordings/mutate-bytes.ts';
@@ -12,7 +13,8 @@ const count = Number(values.count);
 const lot = startLot(Number(values.seed));
 const batch = 50_000;
 
-const seeds = boatSeeds();
+const whole = readFileSync(new URL('../examples/sandpiper/sandpiper.boat.json', import.meta.url), 'utf8');
+const seeds = boatSeeds(whole);
 const startMs = performance.now();
 console.log(`${count} damaged boats, seed ${values.seed}`);
 for (let done = 0; done < count && process.exitCode !== 1; done += batch) {

@@ -26,6 +26,8 @@ export const withAt = (data: unknown, [step, ...rest]: DataPath, value: unknown)
   // JSON has no undefined
   if (step === undefined) return value === undefined ? goneEntry : value;
   if (typeof data !== 'object' || data === null) return data;
+  // a list that was cut short before has no such entry, and JSON has no gaps
+  if (Array.isArray(data) && !Object.hasOwn(data, step)) return data;
   const inner = withAt(Reflect.get(data, step), rest, value);
   if (Array.isArray(data)) {
     const copy = [...data];

@@ -1,20 +1,16 @@
 import { type Boat, boatSchema } from '../../src/core/boat/boat-schema.ts';
+import { checkReferences } from '../../src/core/boat/check-references.ts';
 import { aFullBoat } from '../../src/core/boat/full-boat.test-helper.ts';
-import { readBoat } from '../../src/core/boat/read-boat.ts';
-import { UserError } from '../../src/core/boat/user-error.ts';
+import { misfitIn } from './misfit-in.ts';
 
 /** Parsed JSON of a boat file. */
 export type BoatData = Readonly<Record<string, unknown>>;
 
-const isGood = (data: BoatData): boolean => {
-  try {
-    readBoat(JSON.stringify(data));
-    return true;
-  } catch (error) {
-    if (error instanceof UserError) return false;
-    throw error;
-  }
-};
+/** Whether a boat that came of a good one is good herself. */
+const isGood = (data: BoatData, of: BoatData): boolean =>
+  misfitIn(of, data) === undefined &&
+  // reason: every part fits its schema
+  checkReferences(data as unknown as Boat).length === 0;
 
 const listsToThin = ['needs', 'joins', 'cables', 'kit', 'sheets', 'buses', 'ways', 'places'] as const;
 
@@ -28,7 +24,7 @@ const thinned = (boat: BoatData, keeps: (entry: unknown) => boolean): BoatData =
       const now = thin[list];
       if (!Array.isArray(now) || keeps(entry)) continue;
       const without = { ...thin, [list]: now.filter((one) => one !== entry) };
-      if (isGood(without)) thin = without;
+      if (isGood(without, thin)) thin = without;
     }
   }
   return thin;
@@ -54,16 +50,16 @@ export const smallBoats = (): readonly BoatData[] => {
     const value = new Map<string, unknown>(Object.entries(full)).get(part);
     if (value === undefined) continue;
     const alone = { ...noSupply, [part]: value };
-    boats.push(thinned(isGood(alone) ? alone : { ...bare, [part]: value }, () => false));
+    boats.push(thinned(isGood(alone, full) ? alone : { ...bare, [part]: value }, () => false));
   }
   for (const unit of full.kit) {
     const sheet = full.sheets.find(({ id }) => id === unit.sheet);
     const alone = { ...noSupply, needs: [], joins: [] };
-    boats.push(thinned(isGood(alone) ? alone : bare, (entry) => entry === unit || entry === sheet));
+    boats.push(thinned(isGood(alone, full) ? alone : bare, (entry) => entry === unit || entry === sheet));
   }
   boats.push(thinned(bare, (entry) => full.joins.some((join) => join === entry)));
   boats.push(thinned(bare, (entry) => full.needs.some((need) => need === entry)));
   boats.push(thinned(bare, (entry) => full.ways.some((way) => way === entry)));
   boats.push(thinned(bare, (entry) => full.cables.some((cable) => cable === entry)));
-  return boats.filter(isGood);
+  return boats.filter((boat) => isGood(boat, full));
 };

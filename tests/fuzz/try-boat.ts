@@ -1,14 +1,11 @@
-import * as z from 'zod';
-import { type BoatProblem, sentenceOf } from '../../src/core/boat/boat-problem.ts';
+import { sentenceOf } from '../../src/core/boat/boat-problem.ts';
 import { type Boat, boatSchema } from '../../src/core/boat/boat-schema.ts';
 import { checkReferences } from '../../src/core/boat/check-references.ts';
-import { checkedBySchema } from '../../src/core/boat/checked-by-schema.ts';
 import { placeInFile } from '../../src/core/boat/place-in-file.ts';
 import { readBoat } from '../../src/core/boat/read-boat.ts';
-import { schemaProblems } from '../../src/core/boat/schema-problems.ts';
 import { writeBoat } from '../../src/core/boat/write-boat.ts';
 import { faultOfRefusal, faultOfWords, leadsSomewhere } from './judge-refusal.ts';
-import type { Seed } from './mutate-boat.ts';
+import { misfitIn } from './misfit-in.ts';
 import type { BoatData } from './small-boats.ts';
 
 /** What became of a damaged boat file: the boat it still is, or nothing where it was refused as it should; else what is wrong. */
@@ -35,35 +32,17 @@ export const tryBoat = (text: string): Tried => {
   return { boat };
 };
 
-/** Parts of the boat that was damaged which are as they were, and good. */
-const isAsItWas = (seed: Seed, name: string, part: unknown): boolean =>
-  Object.hasOwn(seed.data, name) && seed.data[name] === part;
-
 const isReal = (data: unknown): data is BoatData => typeof data === 'object' && data !== null && !Array.isArray(data);
 
-/** The first thing that the schema has against the parts of a boat that were damaged. */
-const misfitIn = (seed: Seed, data: BoatData): BoatProblem | undefined => {
-  for (const [name, schema] of Object.entries(boatSchema.shape)) {
-    const part = Object.hasOwn(data, name) ? data[name] : undefined;
-    const mayBeAbsent = part === undefined && schema instanceof z.ZodExactOptional;
-    if (mayBeAbsent || isAsItWas(seed, name, part)) continue;
-    const whole = z.strictObject({ [name]: schema });
-    const given = part === undefined ? {} : { [name]: part };
-    const checked = checkedBySchema(whole, given);
-    if ('issues' in checked) return schemaProblems(whole, given, checked.issues)[0];
-  }
-  return undefined;
-};
-
 /**
- * Tries a damaged boat as parsed JSON: the schema of the parts that were damaged, then the references of the whole. As
+ * Tries a damaged boat as parsed JSON: the schema of all that is otherwise than it was, then the references of the whole. As
  * `tryBoat`, but for what only a text can hold, at a fraction of the work.
  */
-export const tryData = (seed: Seed, data: unknown): Tried => {
+export const tryData = (good: BoatData, data: unknown): Tried => {
   // what is no object, or has a name that is none of a boat’s, is for the text to try
   if (!isReal(data) || Object.keys(data).some((name) => !Object.hasOwn(boatSchema.shape, name))) return {};
   try {
-    const problem = misfitIn(seed, data);
+    const problem = misfitIn(good, data);
     // reason: every part fits its schema by now
     const boat = data as unknown as Boat;
     const [first] = problem === undefined ? checkReferences(boat) : [problem];

@@ -32,18 +32,18 @@ const countIn = (value: unknown, left: number): number => {
 
 const isSmall = (value: unknown): boolean => countIn(value, smallAtMost) <= smallAtMost;
 
-/** Adds the issues of a value until there are enough: a small one is looked at whole, a large one part by part, and itself only where all its parts are good. */
+/** Adds the issues of the small parts of a value until there are enough; a part is looked at once, and by itself. */
 const collect = (schema: z.core.$ZodType, value: unknown, { path, issues }: { path: Path; issues: Issue[] }): void => {
-  const before = issues.length;
-  for (const [step, entry] of isSmall(value) ? [] : entriesOf(bareSchema(schema), value)) {
+  if (isSmall(value)) {
+    const parsed = z.safeParse(schema, value);
+    for (const issue of parsed.error?.issues ?? []) issues.push({ ...issue, path: [...path, ...issue.path] });
+    return;
+  }
+  for (const [step, entry] of entriesOf(bareSchema(schema), value)) {
     if (issues.length >= issuesAtMost) return;
     const inner = schemaOfEntry(schema, step);
     if (inner !== undefined) collect(inner, entry, { path: [...path, step], issues });
   }
-  if (issues.length > before) return;
-  const parsed = z.safeParse(schema, value);
-  if (parsed.success) return;
-  for (const issue of parsed.error.issues) issues.push({ ...issue, path: [...path, ...issue.path] });
 };
 
 /**
