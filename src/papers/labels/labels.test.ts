@@ -60,26 +60,33 @@ describe.each([...examples, ...drawn])('the labels of $name', ({ boat, plan: own
     (geometry) => {
       const { pages, placed } = labelPages(labels, geometry, { boat: boat.name, startAt: 3 });
       expect(pages.flatMap(({ insets }) => insets)).toHaveLength(labels.length);
+      // gathered, as to expect something of each of a million boxes takes longer than to draw them
+      const amiss: string[] = [];
+      const see = (isRight: boolean, what: string): void => void (isRight || amiss.push(what));
       for (const { label, set } of placed) {
-        expect(set.fits, label.id).toBe(true);
-        expect(textsOf(set.shapes)[0]?.text).toBe(label.id);
+        see(set.fits, `${label.id} does not fit`);
+        see(textsOf(set.shapes)[0]?.text === label.id, `${label.id} does not begin with its id`);
       }
-      for (const { insets, widthMm, heightMm } of pages) {
-        const boxes = insets.map(({ drawing, xMm, yMm }): Box => {
+      for (const [number, { insets, widthMm, heightMm }] of pages.entries()) {
+        const boxes = insets.map(({ drawing, xMm, yMm }, place): Box => {
           const room = { leftMm: 0, topMm: 0, rightMm: drawing.widthMm, bottomMm: drawing.heightMm };
           const texts = textsOf(drawing.shapes).map(textBox);
           const codes = drawing.shapes.flatMap((shape) => (shape.kind === 'path' ? [pathBox(shape.d)] : []));
-          for (const box of [...texts, ...codes]) expect(contains(grown(room, 0.02), box)).toBe(true);
-          for (const [at, box] of codes.entries())
-            for (const other of [...texts, ...codes.slice(at + 1)]) expect(overlaps(box, other)).toBe(false);
+          const at = `label ${place} of page ${number}`;
+          for (const box of [...texts, ...codes]) see(contains(grown(room, 0.02), box), `${at} goes past its edge`);
+          for (const [first, box] of codes.entries())
+            for (const other of [...texts, ...codes.slice(first + 1)])
+              see(!overlaps(box, other), `${at} is overprinted`);
           return { leftMm: xMm, topMm: yMm, rightMm: xMm + drawing.widthMm, bottomMm: yMm + drawing.heightMm };
         });
         const page = { leftMm: 0, topMm: 0, rightMm: widthMm, bottomMm: heightMm };
         for (const [at, box] of boxes.entries()) {
-          expect(contains(grown(page, 0.01), box)).toBe(true);
-          for (const other of boxes.slice(at + 1, at + 8)) expect(overlaps(box, other)).toBe(false);
+          see(contains(grown(page, 0.01), box), `label ${at} goes past page ${number}`);
+          for (const other of boxes.slice(at + 1, at + 8))
+            see(!overlaps(box, other), `label ${at} of page ${number} is covered`);
         }
       }
+      expect(amiss).toEqual([]);
     },
   );
 });
