@@ -1,4 +1,5 @@
 import { generate } from 'lean-qr';
+import { remember } from '../../core/boat/remember.ts';
 
 /** A code of squares: how many along a side, and which are dark. */
 export interface LabelCode {
@@ -11,10 +12,15 @@ export interface LabelCode {
  *
  * @example labelCode('C07').squares // 21
  */
-export const labelCode = (text: string): LabelCode => {
-  const made = generate(text);
-  return { squares: made.size, isDark: (x, y) => made.get(x, y) };
-};
+export const labelCode = remember({
+  // the labels of a large boat, which are set anew for every paper and at every change of the binder
+  most: 2000,
+  keyOf: (text: string) => text,
+  find: (text): LabelCode => {
+    const made = generate(text);
+    return { squares: made.size, isDark: (x, y) => made.get(x, y) };
+  },
+});
 
 /** A code as one path: each run of dark squares in a row is one rectangle. */
 export const codePath = (
