@@ -128,9 +128,11 @@ test('the power step draws the feeds and lists them, the buy step lists the orde
   expect(app.complaints).toEqual([]);
 });
 
-const wishes = (['laptop', 'phone'] as const).flatMap((window) =>
-  (['day', 'night'] as const).map((light) => ({ window, light })),
-);
+/** In the other lights cards are looked at on the walk over all screens. */
+const wishes = [
+  { window: 'laptop', light: 'night' },
+  { window: 'phone', light: 'day' },
+] as const;
 
 test.each(wishes)(
   'cards and explanations on a $window by $light have no barrier that axe knows and nothing past the edge',

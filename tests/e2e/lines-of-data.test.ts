@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, barriers, keepPicture, openAnother } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, keepPicture, openAnother } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -28,7 +28,6 @@ test.each([
   for (const words of ['Navigation bus', 'Ethernet', 'converter 0183/2000', 'network switch', 'With no line of data']) {
     expect(drawing).toContain(words);
   }
-  expect(await barriers(page)).toEqual([]);
   await keepPicture(page, `lines-of-data-${window}-${light}`);
   expect(app.complaints).toEqual([]);
 });
