@@ -8,6 +8,7 @@ export const tooFarEndToEnd: Rule = {
   level: 'fault',
   title: 'The two farthest points of a bus are too far apart along the cable.',
   sources: ['toshiba-devicenet'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) =>
     plan.buses.flatMap((bus) => {
       const warn = limitOf(index.boat, `nmea2000-trunk-${bus.grade}-warn`);

@@ -45,6 +45,7 @@ export const voltsTooLow: Rule = {
   level: 'fault',
   title: 'A device on the bus gets too few volts.',
   sources: ['choice-lost-volts', 'practice-bus-limits'],
+  looksAt: 'whole-plan',
   check: ({ index, plan }) => {
     const least = limitOf(index.boat, 'nmea2000-device-volts-least');
     return plan.buses.flatMap((bus) => {
