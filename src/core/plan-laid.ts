@@ -62,12 +62,8 @@ const laidBoat = (boat: BoatWithoutNeeds, late: LaidLateParts) => {
   const { index, joinsAt, refit } = standingBoat(boat);
   const problems = problemsOf(boat);
   const joins = joinsAt(lastPhase(boat));
-  const standing = {
-    problems,
-    joinsAt,
-    reachesIn: refit.reachesIn,
-    before: beforeOf(refit),
-  };
+  const before = roundPlan(beforeOf(refit));
+  const standing = { problems, joinsAt, reachesIn: refit.reachesIn };
   const supply = { ...panels({ index, joinsAt }), ...energy({ index, joinsAt }), ...traffic({ index, joins }) };
   return remember({
     most: kept.layouts,
@@ -93,7 +89,7 @@ const laidBoat = (boat: BoatWithoutNeeds, late: LaidLateParts) => {
       // what looks on computes with the figures as they are; the plan shows them rounded
       const chosen = choices({ index, buses });
       const entries = buses.map(({ entry }) => ({ ...entry, ...chosen.get(entry.id) }));
-      const shown = { laid: roundPlan(laid), buses: roundPlan(entries) };
+      const shown = { laid: roundPlan(laid), buses: roundPlan(entries), before };
       const ruled = laidInputs({ ...index, boat }, refit.reachesIn, { ...shown.laid, buses: shown.buses });
       return { ...standing, buses, laid, shown, ruled };
     },
@@ -112,3 +108,6 @@ export const planLaid = (late: LaidLateParts) => {
   });
   return (boat: Boat, layouts: LayoutMap) => boats(withoutNeeds(boat))(layouts);
 };
+
+/** A boat as she is laid, as `planLaid` keeps her. */
+export type Laid = ReturnType<ReturnType<typeof planLaid>>;

@@ -11,8 +11,9 @@ import { notFitted } from './fitting/not-fitted.ts';
 import type { planSettingsSheet } from './fitting/settings/plan-settings-sheet.ts';
 import { withoutSheet } from './fitting/settings/without-sheet.ts';
 import { asFiled } from './joins/wired-with.ts';
+import { keptWithLaid, saidOfSettings, saidOfSources } from './kept-with-laid.ts';
 import type { PlannedBus } from './plan-buses.ts';
-import { type LaidLateParts, planLaid } from './plan-laid.ts';
+import { type Laid, type LaidLateParts, planLaid } from './plan-laid.ts';
 import type { planPhases } from './plan-phases.ts';
 import type { Finding, Plan, PlanDraft } from './plan-shape.ts';
 import { program } from './program.ts';
@@ -87,17 +88,49 @@ export const withoutLateParts: LateParts = {
   findings: () => [],
 };
 
+/** Where readings get to, for the same boat with other needs. */
+const reachesFor = (index: BoatIndex, reaches: Reaches): Reaches => ({
+  ...reaches,
+  network: { ...reaches.network, index },
+});
+
 /** A boat through her refit with where readings get to found before, for the same boat with other needs. */
 const refitWith = (index: BoatIndex, found: Refit['reachesIn']): Refit => {
   const known = new Map<number, Reaches>();
   const reachesIn: Refit['reachesIn'] = (phase) => {
     const reaches = found(phase);
-    const own = known.get(phase) ?? { ...reaches, network: { ...reaches.network, index } };
+    const own = known.get(phase) ?? reachesFor(index, reaches);
     known.set(phase, own);
     return own;
   };
   return { index, reachesIn };
 };
+
+/** Which source counts where: as it is computed with, and as a plan shows it. */
+const keptSources = ({ sources }: LateParts) =>
+  keptWithLaid(saidOfSources, ({ laid, joinsAt, reachesIn }: Laid, index, phase) => {
+    const set = sources({
+      reaches: reachesFor(index, reachesIn(phase)),
+      joins: joinsAt(phase),
+      lines: laid.lines,
+      shields: laid.isolation.shields,
+    });
+    return { settings: set.settings, shown: roundPlan(set) };
+  });
+
+/** What is typed into each unit, and the papers; it rests on which source counts where. */
+const keptSheet = ({ sheet }: LateParts, sourcesOf: ReturnType<typeof keptSources>) =>
+  keptWithLaid(
+    (boat) => ({ ...saidOfSources(boat), ...saidOfSettings(boat) }),
+    (lies: Laid, index, phase) =>
+      roundPlan(
+        sheet({
+          index,
+          joins: lies.joinsAt(lastPhase(index.boat)),
+          settings: sourcesOf(lies, index, phase).settings,
+        }),
+      ),
+  );
 
 /** Tests of a bus are reckoned anew, and kept while it lies as it does; all others repeat figures that are rounded already. */
 const roundedBusTest = keptFor((test: TestEntry) => roundPlan(test));
@@ -123,11 +156,15 @@ const unlaidOf = (mended: ReturnType<typeof mendBuses>, buses: readonly PlannedB
  * `pictures`: hashes of those that lie beside the boat file, where somebody looked; a plan without says nothing of them.
  */
 export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
-  const { wire, cures, mends, sources, sheet, blackouts, phases, remote, lighting, tests, work, findings } = given;
+  const { wire, cures, mends, blackouts, phases, remote, lighting, tests, work, findings } = given;
+  const sourcesOf = keptSources(given);
+  const sheetOf = keptSheet(given, sourcesOf);
   return (boat: Boat, layouts: LayoutMap, phase: number = lastPhase(boat), pictures?: ReadonlySet<string>): Plan => {
     const { boat: wired, proposal } = wire(boat);
     const index = indexBoat(wired);
-    const { problems, joinsAt, reachesIn, before, buses, laid, shown, ruled } = laidOf(index.boat, layouts);
+    const lies = laidOf(index.boat, layouts);
+    const { problems, joinsAt, reachesIn, buses, laid, shown, ruled } = lies;
+    const { before } = shown;
     const refit = refitWith(index, reachesIn);
     const mended = mends({ refit, phase: lastPhase(boat), buses: withUnlaid(problems, buses) });
     const unlaid = unlaidOf(mended, buses);
@@ -137,23 +174,11 @@ export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
       ...remote(refit.reachesIn(phase).network),
       ...lighting(refit.reachesIn(phase).network),
     };
-    const set = sources({
-      reaches: refit.reachesIn(phase),
+    const readings = cures({
+      refit,
+      phase,
       joins: joinsAt(phase),
-      lines: laid.lines,
-      shields: laid.isolation.shields,
-    });
-    const own = roundPlan({
-      ...(proposal === undefined ? {} : { proposal }),
-      readings: cures({
-        refit,
-        phase,
-        joins: joinsAt(phase),
-        readings: withSeenBefore(arrivals(refit, phase), before),
-      }),
-      before,
-      ...set,
-      ...sheet({ index, joins: joinsAt(lastPhase(boat)), settings: set.settings }),
+      readings: withSeenBefore(arrivals(refit, phase), before),
     });
     const steps = phases({ refit, layouts, last: { ...laid, buses: entries }, before });
     const parts: Omit<PlanDraft, 'tests'> = {
@@ -162,7 +187,11 @@ export const planWith = (given: LateParts, laidOf = planLaid(given)) => {
       phase,
       ...shown.laid,
       shopping: withOrders(shown.laid.shopping, boat.orders),
-      ...own,
+      ...(proposal === undefined ? {} : { proposal: roundPlan(proposal) }),
+      readings: roundPlan(readings),
+      before,
+      ...sourcesOf(lies, index, phase).shown,
+      ...sheetOf(lies, index, phase),
       buses: shown.buses.map((entry) => {
         const mend = mended.get(entry.id);
         return mend === undefined ? entry : { ...entry, mend: roundPlan(mend) };

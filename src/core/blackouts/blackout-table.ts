@@ -1,10 +1,13 @@
 import type { BlackoutEntry, BlackoutParts, Failure, Loss } from '../blackouts-shape.ts';
 import type { BoatIndex } from '../boat/boat-index.ts';
+import type { Need } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import { isAboard } from '../boat/phase.ts';
+import { remember } from '../boat/remember.ts';
 import { rememberFor } from '../boat/remember-for.ts';
 import type { BusEntry, JoinEntry, LineEntry, StandingJoin } from '../plan-shape.ts';
 import type { Reaches } from '../readings/reaches.ts';
+import { askedBy } from '../readings/ways-in.ts';
 import { type BusState, busTrunk } from './bus-trunk.ts';
 import { darkNodesIn } from './dark-nodes.ts';
 import { type Effect, effectOf, type FailureModel, failureModel, type Hit, stillLines } from './effect.ts';
@@ -83,23 +86,6 @@ const groupsOf = (model: FailureModel, hits: readonly Hit[]): FailureGroup[] => 
     .sort(({ failures: [a] }, { failures: [b] }) => (a === undefined || b === undefined ? 0 : byFailure(a, b)));
 };
 
-/** What each failure does to the boat as she is laid: none of it hangs on what is needed where, so it is kept with the lines. */
-export const failuresIn = rememberFor({
-  most: 4,
-  keyOf: ({ phase }: { readonly phase: number; readonly laid: LaidBoat }) => String(phase),
-  find: (_lines: readonly LineEntry[], { laid, phase }) => {
-    const model = modelIn(laid, phase);
-    const groups = groupsOf(model, everyFailure(model));
-    const effects = groups.map(({ effect }) => effect);
-    const lossesIn = rememberFor({
-      most: 1,
-      keyOf: () => '',
-      find: (_of: Reaches['of'], reaches: Reaches) => needLosses(model.wired, effects, reaches),
-    });
-    return { model, groups, lossesIn };
-  },
-});
-
 /** What a failure does, as a line of the table. */
 export const tableLine = (
   { failures: [first, ...also], effect, dark, still }: FailureGroup,
@@ -118,14 +104,48 @@ export const tableLine = (
   return [{ entry, effect }];
 };
 
+/** How many tables are kept: that of the edit before, for a step back. */
+const mostTables = 2;
+
+/** The table for what is needed where; whether a reading must arrive is no part of it. */
+const tableOf = (
+  { model, groups }: { readonly model: FailureModel; readonly groups: readonly FailureGroup[] },
+  { ways, lossesOf }: ReturnType<typeof needLosses>,
+) =>
+  remember({
+    most: mostTables,
+    keyOf: (needs: readonly Need[]) => needs.map(askedBy).join('\n'),
+    find: (needs): BlackoutParts => {
+      const { held, losses } = lossesOf(needs);
+      const lines = groups.flatMap((group, at) => tableLine(group, losses[at] ?? []));
+      return {
+        blackouts: lines.map(({ entry }) => entry),
+        vitals: vitalsOf({ wired: model.wired, ways, held, lines }),
+      };
+    },
+  });
+
+/** What each failure does to the boat as she is laid: none of it hangs on what is needed where, so it is kept with the lines. */
+export const failuresIn = rememberFor({
+  most: 4,
+  keyOf: ({ phase }: { readonly phase: number; readonly laid: LaidBoat }) => String(phase),
+  find: (_lines: readonly LineEntry[], { laid, phase }) => {
+    const model = modelIn(laid, phase);
+    const groups = groupsOf(model, everyFailure(model));
+    const effects = groups.map(({ effect }) => effect);
+    const tableIn = rememberFor({
+      most: 1,
+      keyOf: () => '',
+      find: (_of: Reaches['of'], reaches: Reaches) =>
+        tableOf({ model, groups }, needLosses(model.wired, effects, reaches)),
+    });
+    return { model, groups, tableIn };
+  },
+});
+
 /**
  * Every single failure of a boat in one phase and what it takes off which screen, failures that do the same together; and
  * those that take the last of a vital reading. Pure.
  */
-export const blackoutTable = (laid: LaidBoat, reaches: Reaches, phase: number): BlackoutParts => {
-  const { model, groups, lossesIn } = failuresIn(laid.lines, { laid, phase });
-  const { ways, lossesOf } = lossesIn(reaches.of, reaches);
-  const { held, losses } = lossesOf(laid.index.boat.needs);
-  const lines = groups.flatMap((group, at) => tableLine(group, losses[at] ?? []));
-  return { blackouts: lines.map(({ entry }) => entry), vitals: vitalsOf({ wired: model.wired, ways, held, lines }) };
-};
+export const blackoutTable = (laid: LaidBoat, reaches: Reaches, phase: number): BlackoutParts =>
+  failuresIn(laid.lines, { laid, phase }).tableIn(reaches.of, reaches)(laid.index.boat.needs);

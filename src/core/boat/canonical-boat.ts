@@ -1,8 +1,8 @@
+import type * as z from 'zod';
 import { type Boat, type Bus, boatSchema, type Cable, type Join, type Kit, type Way } from './boat-schema.ts';
 import { canonicalMeasures, canonicalPapers, canonicalSea } from './canonical-measures.ts';
 import { canonicalSheet } from './canonical-sheet.ts';
 import { canonicalWork } from './canonical-work.ts';
-import { emptyParts } from './empty-parts.ts';
 import { byCodeUnit } from './ids.ts';
 import { inSchemaOrder } from './in-schema-order.ts';
 import { keptFor } from './kept-for.ts';
@@ -160,28 +160,66 @@ const { shape } = boatSchema;
 const waysById = keptFor((ways: Boat['ways']): ReadonlyMap<string, Way> => new Map(ways.map((way) => [way.id, way])));
 const sheetInOrder = keptFor((sheet: Sheet) => inSchemaOrder(sheetSchema, canonicalSheet(sheet)));
 
-/** The parts of every boat that are long, each put in order once: an edit leaves nearly all of them the very ones they were. */
-const inOrderOf = {
-  places: keptFor((places: Boat['places']) => inSchemaOrder(shape.places, sortedBy(places, byId))),
-  ways: keptFor((ways: Boat['ways']) => inSchemaOrder(shape.ways, sortedBy(ways.map(canonicalWay), byId))),
-  cables: keptFor((cables: Boat['cables']) =>
-    keptFor((ways: Boat['ways']) => {
-      const own = cables.map((cable) => canonicalCable(cable, waysById(ways)));
-      return inSchemaOrder(shape.cables, sortedBy(own, byId));
-    }),
-  ),
-  sheets: keptFor((sheets: Boat['sheets']) => sortedBy(sheets.map(sheetInOrder), byId)),
-  kit: keptFor((kit: Boat['kit']) => inSchemaOrder(shape.kit, sortedBy(kit.map(canonicalUnit), byId))),
-  needs: keptFor((needs: Boat['needs']) =>
-    inSchemaOrder(
-      shape.needs,
-      sortedBy(needs, (need) => [need.reading, need.instance, need.at]),
+type Parts = Required<Boat>;
+/** The names of the parts that are more than a word or a number. */
+type PartName = { [Name in keyof Parts]: Parts[Name] extends object ? Name : never }[keyof Parts];
+
+/** A part with its lists in order; those of some hang on the ways of the boat. */
+type Ordered<Name extends PartName> = (part: Parts[Name], ways: Boat['ways']) => Parts[Name];
+
+/** Parts whose lists have no order of their own; what is not named here is left as it is. */
+const ordered: { readonly [Name in PartName]?: Ordered<Name> } = {
+  hull: (hull) => (hull.masts === undefined ? hull : { ...hull, masts: sortedBy(hull.masts, ({ foot }) => [foot]) }),
+  places: (places) => sortedBy(places, byId),
+  ways: (ways) => sortedBy(ways.map(canonicalWay), byId),
+  cables: (cables, ways) =>
+    sortedBy(
+      cables.map((cable) => canonicalCable(cable, waysById(ways))),
+      byId,
     ),
-  ),
-  buses: keptFor((buses: Boat['buses']) => inSchemaOrder(shape.buses, sortedBy(buses.map(canonicalBus), byId))),
-  joins: keptFor((joins: Boat['joins']) => inSchemaOrder(shape.joins, sortedBy(joins.map(canonicalJoin), byId))),
-  supply: keptFor((supply: Supply) => inSchemaOrder(shape.supply, canonicalSupply(supply))),
+  sheets: (sheets) => sortedBy(sheets.map(sheetInOrder), byId),
+  kit: (kit) => sortedBy(kit.map(canonicalUnit), byId),
+  needs: (needs) => sortedBy(needs, (need) => [need.reading, need.instance, need.at]),
+  sources: (sources) => sortedBy(sources, ({ reading, instance, at }) => [reading, instance, at]),
+  buses: (buses) => sortedBy(buses.map(canonicalBus), byId),
+  joins: (joins) => sortedBy(joins.map(canonicalJoin), byId),
+  supply: canonicalSupply,
+  measures: canonicalMeasures,
+  papers: canonicalPapers,
+  sea: canonicalSea,
+  days: canonicalDays,
+  steering: canonicalSteering,
+  openings: (openings) => sortedBy(openings.map(canonicalOpening), byId),
+  pins: (pins, ways) => canonicalPins(pins, waysById(ways)),
+  orders: (orders) => sortedBy(orders, (entry) => [entry.item]),
+  quote: canonicalQuote,
+  work: canonicalWork,
+  accepted: (accepted) => sortedBy(accepted, (entry) => [entry.finding]),
+  underlays: (underlays) => sortedBy(underlays, (entry) => [entry.view]),
+  photos: (photos) => sortedBy(photos, ({ of, shows, picture }) => [of, shows, picture.hash]),
+  fitted: (fitted) => sortedBy(fitted, byId),
+  revisions: (revisions) => sortedBy(revisions, ({ mark }) => [mark]),
+  proof: ({ proved }) => ({ proved: sortedBy(proved, ({ reading, instance, from }) => [reading, instance, from]) }),
 };
+
+type AnyOrdered = (part: object, ways: Boat['ways']) => object;
+
+/** One part in order, kept for as long as it stands: an edit leaves nearly all of them the very ones they were. */
+const partInOrder = (name: keyof Boat): AnyOrdered => {
+  // reason: each is given the part of its own name only
+  const { [name]: order = (part: object) => part } = ordered as Partial<Record<keyof Boat, AnyOrdered>>;
+  const put = (part: object, ways: Boat['ways']): object => {
+    const own = order(part, ways);
+    // each sheet was put in order by itself
+    return name === 'sheets' ? own : (inSchemaOrder(shape[name] as z.ZodType, own) as object);
+  };
+  if (name !== 'cables' && name !== 'pins') return keptFor((part: object) => put(part, []));
+  const kept = keptFor((part: object) => keptFor((ways: Boat['ways']) => put(part, ways)));
+  return (part, ways) => kept(part)(ways);
+};
+
+const names = Object.keys(shape) as (keyof Boat)[];
+const inOrderOf = new Map(names.map((name) => [name, partInOrder(name)]));
 
 /**
  * The same boat with everything that has no order of its own put into one: lists sorted by their ids, the ends of ways by
@@ -191,48 +229,11 @@ const inOrderOf = {
  * canonical boat is the same, to the byte when written.
  */
 export const canonicalBoat = (boat: Boat): Boat => {
-  const { hull, places, ways, cables, sheets, kit, needs, sources, buses, joins, supply, ...others } = boat;
-  const { days, steering, openings, pins, orders, quote, accepted, underlays, photos, fitted, revisions } = others;
-  const { measures, papers, sea, proof, work } = others;
-  const inOrder = inSchemaOrder(boatSchema, {
-    ...others,
-    hull: hull.masts === undefined ? hull : { ...hull, masts: sortedBy(hull.masts, ({ foot }) => [foot]) },
-    ...(sources === undefined
-      ? {}
-      : { sources: sortedBy(sources, ({ reading, instance, at }) => [reading, instance, at]) }),
-    ...(measures === undefined ? {} : { measures: canonicalMeasures(measures) }),
-    ...(papers === undefined ? {} : { papers: canonicalPapers(papers) }),
-    ...(sea === undefined ? {} : { sea: canonicalSea(sea) }),
-    ...(days === undefined ? {} : { days: canonicalDays(days) }),
-    ...(steering === undefined ? {} : { steering: canonicalSteering(steering) }),
-    ...(openings === undefined ? {} : { openings: sortedBy(openings.map(canonicalOpening), byId) }),
-    ...(pins === undefined ? {} : { pins: canonicalPins(pins, waysById(ways)) }),
-    ...(orders === undefined ? {} : { orders: sortedBy(orders, (entry) => [entry.item]) }),
-    ...(quote === undefined ? {} : { quote: canonicalQuote(quote) }),
-    ...(work === undefined ? {} : { work: canonicalWork(work) }),
-    ...(accepted === undefined ? {} : { accepted: sortedBy(accepted, (entry) => [entry.finding]) }),
-    ...(underlays === undefined ? {} : { underlays: sortedBy(underlays, (entry) => [entry.view]) }),
-    ...(photos === undefined
-      ? {}
-      : { photos: sortedBy(photos, ({ of, shows, picture }) => [of, shows, picture.hash]) }),
-    ...(fitted === undefined ? {} : { fitted: sortedBy(fitted, byId) }),
-    ...(revisions === undefined ? {} : { revisions: sortedBy(revisions, ({ mark }) => [mark]) }),
-    ...(proof === undefined
-      ? {}
-      : { proof: { proved: sortedBy(proof.proved, ({ reading, instance, from }) => [reading, instance, from]) } }),
-    // the long parts only take their places here
-    ...emptyParts(),
-  });
-  return {
-    ...inOrder,
-    places: inOrderOf.places(places),
-    ways: inOrderOf.ways(ways),
-    cables: inOrderOf.cables(cables)(ways),
-    sheets: inOrderOf.sheets(sheets),
-    kit: inOrderOf.kit(kit),
-    needs: inOrderOf.needs(needs),
-    buses: inOrderOf.buses(buses),
-    joins: inOrderOf.joins(joins),
-    supply: inOrderOf.supply(supply),
-  };
+  const own: Record<string, unknown> = {};
+  for (const name of names) {
+    const part = boat[name];
+    if (part !== undefined) own[name] = typeof part === 'object' ? inOrderOf.get(name)?.(part, boat.ways) : part;
+  }
+  // reason: every part came from the boat under its own name
+  return own as Boat;
 };

@@ -1,12 +1,13 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
 import type { Need } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
+import { rememberFor } from '../boat/remember-for.ts';
 import type { ReadingEntry } from '../plan-shape.ts';
 import { chosenPrimary } from './chosen-primary.ts';
 import { formOf } from './form-of.ts';
 import type { Reaches } from './reaches.ts';
 import type { Refit } from './refit.ts';
-import { type WayIn, waysInto } from './ways-in.ts';
+import { askedBy, type WayIn, waysInto } from './ways-in.ts';
 import { whyNotOf } from './why-not.ts';
 import type { WhyNot } from './why-words.ts';
 
@@ -42,22 +43,48 @@ const restsOn = (index: BoatIndex, need: Need, way: WayIn): (typeof trust)[numbe
   return trust[Math.min(...ranks)] ?? 'typical';
 };
 
-const entryOf = (refit: Refit, reaches: Reaches, need: Need): Arrival => {
-  const { reading, instance, at, must } = need;
-  const named = { reading, ...(instance === undefined ? {} : { instance }), at, must };
+interface Asked {
+  readonly index: BoatIndex;
+  readonly reaches: Reaches;
+  readonly need: Need;
+  /** the port from which the person wants it */
+  readonly chosen: string | undefined;
+}
+
+/** How a reading arrives, as far as it does: by a way, on what that rests, and what else could bring it. */
+const arrivalOf = ({
+  index,
+  reaches,
+  need,
+  chosen,
+}: Asked): Pick<Arrival, 'rests' | 'by' | 'forms' | 'backups'> | undefined => {
   const ways = waysInto(reaches, need);
-  const chosen = chosenPrimary(refit.index.boat, need)?.primary;
   const by = ways.find(({ ports }) => ports[0] === chosen) ?? ways[0];
-  if (by === undefined)
-    return { ...named, arrives: false, by: [], backups: [], whyNot: whyNotOf(refit, reaches, need) };
+  if (by === undefined) return undefined;
   return {
-    ...named,
-    arrives: true,
-    rests: restsOn(refit.index, need, by),
+    rests: restsOn(index, need, by),
     by: [...by.ports],
     forms: by.signals.map(formOf),
-    backups: backupsOf(by, ways, at),
+    backups: backupsOf(by, ways, need.at),
   };
+};
+
+/** After an edit of one need the others arrive as they did. */
+const arrivalKept = rememberFor({
+  most: 2000,
+  keyOf: ({ need, chosen = '' }: Asked) => `${askedBy(need)} ${chosen}`,
+  find: (_of: Reaches['of'], asked) => arrivalOf(asked),
+});
+
+const entryOf = (refit: Refit, reaches: Reaches, need: Need): Arrival => {
+  const { index } = refit;
+  const { reading, instance, at, must } = need;
+  const named = { reading, ...(instance === undefined ? {} : { instance }), at, must };
+  const chosen = chosenPrimary(index.boat, need)?.primary;
+  const arrival = arrivalKept(reaches.of, { index, reaches, need, chosen });
+  if (arrival === undefined)
+    return { ...named, arrives: false, by: [], backups: [], whyNot: whyNotOf(refit, reaches, need) };
+  return { ...named, arrives: true, ...arrival };
 };
 
 const orderOf = (need: Need): string =>

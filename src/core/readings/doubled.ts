@@ -1,4 +1,5 @@
 import { byCodeUnit } from '../boat/ids.ts';
+import { rememberFor } from '../boat/remember-for.ts';
 import { type ReadingId, readingIds } from '../facts/reading-ids.ts';
 import type { Reaches } from './reaches.ts';
 
@@ -15,11 +16,7 @@ export interface DoubledSource {
 const byPlace = (a: DoubledSource, b: DoubledSource): number =>
   byCodeUnit(a.bus, b.bus) || byCodeUnit(a.reading, b.reading) || (a.instance ?? -1) - (b.instance ?? -1);
 
-/**
- * Readings that several units send on one bus with the same instance, or all without one; only what really leaves a
- * port counts, so a converter that is given nothing is no sender. Pure.
- */
-export const doubledSources = (reaches: Reaches): DoubledSource[] => {
+const doubledIn = (reaches: Reaches): readonly DoubledSource[] => {
   const { buses } = reaches.network.index;
   const doubled = readingIds.flatMap((reading) => {
     const senders = new Map<string, DoubledSource & { readonly ports: string[]; readonly kit: Set<string> }>();
@@ -39,3 +36,16 @@ export const doubledSources = (reaches: Reaches): DoubledSource[] => {
   });
   return doubled.sort(byPlace);
 };
+
+/** Several rules and the settings ask for them, and none of it hangs on what is needed where. */
+const kept = rememberFor({
+  most: 1,
+  keyOf: () => '',
+  find: (_of: Reaches['of'], reaches: Reaches) => doubledIn(reaches),
+});
+
+/**
+ * Readings that several units send on one bus with the same instance, or all without one; only what really leaves a
+ * port counts, so a converter that is given nothing is no sender. Pure.
+ */
+export const doubledSources = (reaches: Reaches): readonly DoubledSource[] => kept(reaches.of, reaches);
