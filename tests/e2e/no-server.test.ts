@@ -57,7 +57,62 @@ const exported = async (page: Page, boat: string): Promise<{ name: string; bytes
   return { name: download.suggestedFilename(), bytes: await buffer(await download.createReadStream()) };
 };
 
-test('with no server boats are kept in the browser, the app opens and plans with no network, and a boat moves in one file', async () => {
+/** What a page says and draws of a boat’s plan: every line and balloon, how far each step is, and the order with its notes. */
+const planShown = async (page: Page, boat: string): Promise<(string | null)[]> => {
+  const app = page.url().replace(/#.*$/, '');
+  await page.goto(`${app}#/boat/${boat}/lines`);
+  await page.locator('.sheet-svg .balloon').first().waitFor();
+  await settled(page);
+  const drawing = await page.locator('.sheet-svg').first().innerHTML();
+  await page.goto(`${app}#/boat/${boat}/buy`);
+  await page.locator('#buy-order').waitFor();
+  await settled(page);
+  return [drawing, await page.locator('.course').textContent(), await page.locator('.margin').textContent()];
+};
+
+/** A change under way is planned, and kept. */
+const changed = async (page: Page, does: () => Promise<void>): Promise<void> => {
+  const before = await page.locator('.edit-says').textContent();
+  await does();
+  await page.waitForFunction((old) => document.querySelector('.edit-says')?.textContent !== old, before);
+  await settled(page);
+  await isKept(page);
+};
+
+/** Made up in one browser, for another. */
+let tern: { readonly name: string; readonly bytes: Buffer; readonly made: readonly (string | null)[] };
+
+test('a boat made up in a browser outlasts the page, and goes out in one file', async () => {
+  const page = await newProfile('laptop', 'day');
+  await page.goto(host.address);
+  await page.getByRole('radio', { name: 'sloop, mast on deck' }).click();
+  await page.getByLabel('Name').fill('Tern');
+  await page.getByLabel('Length').fill('31 ft');
+  await page.getByRole('button', { name: 'Make this boat' }).click();
+  await page.waitForURL(/boat\/tern\/boat$/);
+  await page.goto(`${host.address}#/boat/tern/kit`);
+  for (const what of [/^10-inch multifunction display/, /^10 Hz position antenna/, /^Through-hull sensor for depth/]) {
+    await page.locator('.kit-found').getByRole('button', { name: what }).click();
+    await changed(page, () => page.locator('.kit-put').first().click());
+  }
+  await changed(page, () => page.getByRole('button', { name: /wire her so/ }).click());
+  await page.goto(`${host.address}#/boat/tern/boat`);
+  const field = page.locator('.tape-field input').first();
+  await field.fill('9 ft 2 in');
+  await changed(page, () => field.press('Enter'));
+  await page.reload();
+  await page.locator('.tape-field input').first().waitFor();
+  const made = await planShown(page, 'tern');
+  expect(made.join(' ')).toMatch(/\d of \d arrive/);
+  await page.getByRole('link', { name: 'all boats' }).click();
+  tern = { ...(await exported(page, 'Tern')), made };
+  expect(tern.name).toBe('tern.zip');
+  // what was edited before the page was loaded anew
+  expect(textIn(tern.bytes, 'tern.boat.json')).toContain('"valueM": 2.794');
+  await page.context().close();
+}, 120_000);
+
+test('with no server boats are kept in the browser, the app opens and plans with no network, and a boat comes in with one file', async () => {
   const page = await newProfile('laptop', 'day');
   await page.goto(host.address);
   await page.getByRole('button', { name: /^Gannet/ }).click();
@@ -110,6 +165,14 @@ test('with no server boats are kept in the browser, the app opens and plans with
   await page.getByRole('link', { name: 'all boats' }).click();
   const again = await exported(page, 'Gannet');
   expect(textIn(again.bytes, 'gannet-2.boat.json')).toBe(text);
+
+  // a boat that was made up in another browser is the same boat here
+  const zip = { name: tern.name, mimeType: 'application/zip', buffer: tern.bytes };
+  await page.locator('input[type=file]').first().setInputFiles(zip);
+  await page.getByRole('heading', { level: 1, name: 'Tern' }).waitFor();
+  expect(await planShown(page, 'tern')).toEqual(tern.made);
+  await page.getByRole('link', { name: 'all boats' }).click();
+  await page.getByRole('button', { name: 'export Tern with' }).waitFor();
 
   await page.setViewportSize(windows.phone);
   await page.evaluate(() => {
