@@ -4,6 +4,8 @@ import { join, resolve } from 'node:path';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { commandLine } from '../src/cli/command-line.ts';
 import { readBoat } from '../src/core/boat/read-boat.ts';
+import { boatLog } from '../src/core/log/boat-log.ts';
+import { readLog } from '../src/core/log/read-log.ts';
 import type { Plan } from '../src/core/plan-shape.ts';
 
 const repository = resolve(import.meta.dirname, '..');
@@ -44,11 +46,11 @@ const commandsOf = (page: string): { readonly line: string; readonly code: numbe
     }));
 
 test('the guide at the terminal leads from a hull pattern to the papers, command by command', {
-  timeout: 120_000,
+  timeout: 180_000,
 }, async () => {
   symlinkSync(join(repository, 'examples'), join(home, 'examples'));
   const commands = commandsOf(readFileSync(join(repository, 'docs/guide/at-the-terminal.md'), 'utf8'));
-  expect(commands.length).toBeGreaterThan(15);
+  expect(commands.length).toBeGreaterThan(30);
   const wide: string[] = [];
   for (const { line, code } of commands) {
     [printed, told, process.exitCode] = ['', '', 0];
@@ -68,10 +70,21 @@ test('the guide at the terminal leads from a hull pattern to the papers, command
       ['w6', 7.1],
     ],
   );
-  expect(boat.revisions?.map(({ mark }) => mark)).toEqual(['A']);
+  expect(boat.ways.find(({ id }) => id === 'w2')).toMatchObject({ known: 'pulled', bore: { mm: 25, how: 'taped' } });
+  expect(boat.revisions?.map(({ mark }) => mark)).toEqual(['A', 'B']);
+  expect(new Set(boat.orders?.map(({ state }) => state))).toEqual(new Set(['ordered', 'arrived']));
+  expect(boat.accepted).toHaveLength(1);
+  expect(boat.work?.starts).toEqual([{ phase: 1, on: '2027-03-31' }]);
+  expect(readBoat(readFileSync('heard.boat.json', 'utf8')).proof?.proved.length).toBeGreaterThan(0);
+  const log = readLog(readFileSync('kittiwake.log.jsonl', 'utf8'));
+  expect(log.broken).toEqual([]);
+  const { ticks, readings: found } = boatLog(log.entries);
+  expect([...ticks.values()].map(({ done }) => done)).toEqual([true, false]);
+  expect(ticks.get('job/survey')?.done).toBe(false);
+  expect([...found.values()].map(({ value }) => value)).toEqual([60.4]);
   const { readings } = JSON.parse(readFileSync('papers/plan.json', 'utf8')) as Plan;
   expect(readings.length).toBeGreaterThan(6);
   expect(readings.every(({ arrives }) => arrives)).toBe(true);
-  for (const name of ['papers/binder.pdf', 'papers/labels.pdf', 'quote/quote.pdf'])
+  for (const name of ['papers/binder.pdf', 'papers/labels.pdf', 'quote/quote.pdf', 'aboard.pdf'])
     expect(existsSync(name), name).toBe(true);
 });

@@ -7,6 +7,7 @@ import { type BinderOf, binderOf } from '../papers/binder/binder.ts';
 import type { SetBinder } from '../papers/pages/page-shape.ts';
 import { type PaperName, paperSizes } from '../papers/pages/paper-sizes.ts';
 import { setBinder } from '../papers/pages/set-binder.ts';
+import { typedDay } from './typed-day.ts';
 
 /** How a binder is wanted: on which paper, of what day. */
 export interface BinderWish {
@@ -15,11 +16,6 @@ export interface BinderWish {
 }
 
 const isPaper = (name: string): name is PaperName => Object.hasOwn(paperSizes, name);
-
-const isDay = (text: string): boolean =>
-  /^\d{4}-\d{2}-\d{2}$/.test(text) &&
-  !Number.isNaN(Date.parse(`${text}T00:00:00Z`)) &&
-  new Date(`${text}T00:00:00Z`).toJSON().startsWith(text);
 
 /**
  * What was typed of the binder, checked.
@@ -36,12 +32,7 @@ export const binderWish = ({
   if (!isPaper(paper))
     throw new UserError({ says: `There is no paper “${paper}”.`, whatToDo: 'Write --paper a4 or --paper letter.' });
   if (date === undefined) return { paper };
-  if (!isDay(date))
-    throw new UserError({
-      says: `“${date}” is no day.`,
-      whatToDo: 'Write --date with year, month and day, like 2026-11-26.',
-    });
-  return { paper, dateIso: date };
+  return { paper, dateIso: typedDay(date, '--date') };
 };
 
 const setAtTerminal = (of: BinderOf): SetBinder => {

@@ -1,11 +1,14 @@
 import { Command, InvalidArgumentError } from 'commander';
 import { program as programName } from '../core/program.ts';
+import { accept } from './commands/accept.ts';
 import { add } from './commands/add.ts';
 import { check } from './commands/check.ts';
 import { cure } from './commands/cure.ts';
 import { listen } from './commands/listen.ts';
+import { need } from './commands/need.ts';
 import { newBoat } from './commands/new.ts';
 import { open } from './commands/open.ts';
+import { order } from './commands/order.ts';
 import { plan } from './commands/plan.ts';
 import { prove } from './commands/prove.ts';
 import { quote } from './commands/quote.ts';
@@ -14,6 +17,8 @@ import { sheets } from './commands/sheets.ts';
 import { survey } from './commands/survey.ts';
 import { tape } from './commands/tape.ts';
 import { wire } from './commands/wire.ts';
+import { commandsAboard } from './commands-aboard.ts';
+import { countNumber } from './count-number.ts';
 
 const portNumber = (text: string): number => {
   const port = Number(text);
@@ -22,11 +27,10 @@ const portNumber = (text: string): number => {
   return port;
 };
 
-const countNumber = (text: string): number => {
-  const count = Number(text);
-  if (!Number.isInteger(count) || count < 1 || count > 1000)
-    throw new InvalidArgumentError('That is a whole number from 1 to 1000.');
-  return count;
+const boreNumber = (text: string): number => {
+  const mm = Number(text);
+  if (!(mm > 0 && mm <= 1000)) throw new InvalidArgumentError('A bore is a number of millimetres from 1 to 1000.');
+  return mm;
 };
 
 const jobInOrder = `
@@ -38,7 +42,13 @@ The job in its order, for a boat of your own:
   fairlead tape b.boat.json                             ways, to be taped
   fairlead check b.boat.json                            what is wrong
   fairlead cure b.boat.json FINDING                     what would mend it
+  fairlead order b.boat.json                            what to buy
+  fairlead work b.boat.json --starts 2027-03-31         jobs, day by day
+  fairlead tick b.boat.json 1                           a job that is done
+  fairlead dock b.boat.json                             tests at the dock
+  fairlead prove b.boat.json bus.log                    a recording, held to it
   fairlead plan b.boat.json --out papers                all papers, the binder
+fairlead plan b.boat.json says at its end what is next.
 docs/guide/at-the-terminal.md goes through it.`;
 
 /** All that can be typed at the terminal. It throws where something wrong was typed, and ends no program by itself. */
@@ -100,6 +110,25 @@ commandLine
   .action(cure);
 
 commandLine
+  .command('accept')
+  .description('leave a finding as it is, with the reason; a danger is mended')
+  .argument('<file>', 'boat file')
+  .argument('<finding>', 'what stands in square brackets below it, in quotes')
+  .argument('<reason...>', 'why it may stay')
+  .action(accept);
+
+commandLine
+  .command('need')
+  .description('say what must be seen at which screen; without a reading, list what is said')
+  .argument('<file>', 'boat file')
+  .argument('[reading...]', 'what is to be seen, for example: water temperature')
+  .option('--at <unit>', 'id of the screen, or words of its name')
+  .option('--number <number>', 'of which engine, tank or battery', countNumber)
+  .option('--wish', 'it is a wish, no must')
+  .option('--remove', 'it need no longer be seen there')
+  .action(need);
+
+commandLine
   .command('wire')
   .description('put into the file what the plan proposes: joins, plugs on the bus, circuits')
   .argument('<file>', 'boat file')
@@ -107,10 +136,14 @@ commandLine
 
 commandLine
   .command('tape')
-  .description('put a taped length on a way; without a way, list them all')
+  .description('put a taped length on a way, or on the cable of a unit; without one, list what to tape')
   .argument('<file>', 'boat file')
-  .argument('[way]', 'id of the way')
+  .argument('[way]', 'id of the way, or of a unit: from its place to its plug')
   .argument('[length]', 'for example 3.45 or "11 ft 4 in"')
+  .option('--seen', 'somebody looked into the way')
+  .option('--pulled', 'a line was pulled through the way')
+  .option('--bore <millimetres>', 'how wide the way is, as measured', boreNumber)
+  .option('--counted', 'every cable in the way is in the boat file')
   .action(tape);
 
 commandLine
@@ -151,6 +184,17 @@ commandLine
   .action(check);
 
 commandLine
+  .command('order')
+  .description('list what to buy, or note where an item stands')
+  .argument('<file>', 'boat file')
+  .argument('[item]', 'what stands in square brackets below it; all: each that is still to be ordered')
+  .argument('[state]', 'have, order, ordered, arrived or returned')
+  .option('--from <supplier>', 'where it was ordered')
+  .option('--due <day>', 'the day it is to arrive, as 2027-03-31')
+  .option('--lead-days <number>', 'how many days it takes to come', countNumber)
+  .action(order);
+
+commandLine
   .command('quote')
   .description('what the refit brings, takes away and costs: parts, hours, what is not in it')
   .argument('<file>', 'boat file, or - for standard input')
@@ -164,6 +208,8 @@ commandLine
   .option('--paper <size>', 'paper of its pages: a4 or letter', 'a4')
   .option('--json', 'print the quote as JSON')
   .action(quote);
+
+commandsAboard(commandLine);
 
 commandLine
   .command('restore')
@@ -197,6 +243,7 @@ commandLine
   .description('hold recordings against the plan; ends with 1 when anything planned is missing or wrong')
   .argument('<file>', 'boat file, or - for standard input')
   .argument('<logs...>', 'recordings of her buses and 0183 lines; BUS=LOG or KIT.PORT=LOG says which one it is of')
+  .option('--keep', 'note in the boat file who the units are and which readings were heard')
   .option('--out <folder>', 'write the report as JSON, text and pages to this folder')
   .option('--paper <size>', 'paper of its pages: a4 or letter', 'a4')
   .option('--json', 'print the report as JSON')

@@ -1,7 +1,6 @@
 import type { Boat } from '../core/boat/boat-schema.ts';
 import { UserError } from '../core/boat/user-error.ts';
 import type { Plan } from '../core/plan-shape.ts';
-import type { ProofReport } from '../core/proof/compare/proof-report.ts';
 import { type WatchedLog, watchLogs } from '../core/proof/compare/watch-logs.ts';
 import { readInto } from './read-into.ts';
 
@@ -36,7 +35,7 @@ const logOf = (plan: Plan, typed: string): WatchedLog => {
 export const watchRecordings = async (
   planned: { readonly boat: Boat; readonly plan: Plan },
   typed: readonly string[],
-): Promise<ProofReport> => {
+): ReturnType<typeof watchLogs> => {
   const logs = typed.map((one) => logOf(planned.plan, one));
-  return (await watchLogs(planned, logs)).report;
+  return watchLogs(planned, logs);
 };

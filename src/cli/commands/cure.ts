@@ -1,6 +1,5 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { EditCall } from '../../core/boat/history.ts';
-import { nearestName } from '../../core/boat/nearest-name.ts';
 import { UserError } from '../../core/boat/user-error.ts';
 import type { Cure, Finding } from '../../core/plan-shape.ts';
 import { textLines } from '../../core/units/text-lines.ts';
@@ -8,23 +7,10 @@ import { loadBoat } from '../../node/files/load-boat.ts';
 import { picturesBeside } from '../../node/pictures-beside.ts';
 import { cureWords, currencyOf } from '../../papers/lists/cure-words.ts';
 import { changeBoatFile } from '../change-boat-file.ts';
+import { findingOf } from '../finding-of.ts';
 import { solveAtTerminal } from '../solve-at-terminal.ts';
 
 const width = 80;
-
-/** What stands for a finding at the terminal is its id, in square brackets below it. */
-const findingOf = (findings: readonly Finding[], id: string): Finding => {
-  const found = findings.find((finding) => finding.id === id);
-  if (found !== undefined) return found;
-  const near = nearestName(
-    id,
-    findings.map((finding) => finding.id),
-  );
-  throw new UserError({
-    says: `There is no finding “${id}”${near === undefined ? '' : `; did you mean ${near}?`}`,
-    whatToDo: 'Copy what stands in square brackets below the finding, as fairlead check prints it.',
-  });
-};
 
 const cureLines = (boat: Boat, { says, cure, cures = [] }: Finding): string[] => [
   ...textLines(says, { width, lead: '' }),

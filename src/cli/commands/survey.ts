@@ -51,6 +51,9 @@ const noUnits = new UserError({
   whatToDo: 'Record the bus with everything on it switched on; old talkers of a 0183 line are entered by hand.',
 });
 
+const nextSays = 'Next: the same with --out new.boat.json; with --into FILE for a boat you have.\n';
+const notPutAboard = 'Nothing was put aboard: --out says into which file the boat goes with it.\n';
+
 /** The boat with what was heard aboard, and how that is told. */
 const drafted = (report: SurveyReport, boat: Boat | undefined): { boat: Boat; says: string } => {
   if (boat === undefined) return { boat: draftBoat(report), says: 'A boat file drafted from it is in' };
@@ -70,11 +73,14 @@ const drafted = (report: SurveyReport, boat: Boat | undefined): { boat: Boat; sa
  * `--pattern`, or with what was heard put aboard the boat of `--into`, whose own file is left as it is.
  */
 export const survey = async (logs: readonly string[], options: SurveyOptions): Promise<void> => {
-  const { out, json = false } = options;
+  const { out, into, json = false } = options;
   const boat = await boatFor(options);
   const report = await surveyOf(logs);
   process.stdout.write(json ? `${maskedReport(report)}\n` : surveyText(report));
-  if (out === undefined) return;
+  if (out === undefined) {
+    if (!json) process.stderr.write(into === undefined ? nextSays : notPutAboard);
+    return;
+  }
   if (report.senders.length === 0) throw noUnits;
   const draft = drafted(report, boat);
   await saveNewBoat(out, writeBoat(draft.boat));

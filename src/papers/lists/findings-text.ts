@@ -4,6 +4,7 @@ import { type Finding, type Level, levels } from '../../core/plan-shape.ts';
 import { textLines } from '../../core/units/text-lines.ts';
 import { cureWords, currencyOf } from './cure-words.ts';
 import { type Gathered, gatherFindings } from './gather-findings.ts';
+import { keepUnits } from './print-figure.ts';
 
 const width = 80;
 
@@ -18,18 +19,18 @@ const headings: Readonly<Record<Level, string>> = {
 /** Every cure with its price where one is known, else the first in words. */
 const cureLines = ({ cure, cures = [] }: Finding, currency: string): string[] => {
   if (cures.every(({ cost }) => cost === undefined))
-    return cure === undefined ? [] : textLines(cure, { width, lead: '  Cure: ' });
+    return cure === undefined ? [] : textLines(keepUnits(cure), { width, lead: '  Cure: ' });
   return cures.flatMap((own, at) =>
-    textLines(cureWords(own, currency), { width, lead: at === 0 ? '  Cure: ' : '  Or:   ' }),
+    textLines(keepUnits(cureWords(own, currency)), { width, lead: at === 0 ? '  Cure: ' : '  Or:   ' }),
   );
 };
 
 const findingLines = (finding: Finding, currency: string): string[] => {
   const { says, limit, id, accepted } = finding;
   return [
-    ...textLines(says, { width, lead: '- ' }),
+    ...textLines(keepUnits(says), { width, lead: '- ' }),
     ...cureLines(finding, currency),
-    ...(limit === undefined ? [] : textLines(limit.source, { width, lead: '  Limit: ' })),
+    ...(limit === undefined ? [] : textLines(keepUnits(limit.source), { width, lead: '  Limit: ' })),
     ...(accepted === undefined ? [] : textLines(accepted, { width, lead: '  Accepted because: ' })),
     `  [${id}]`,
   ];
@@ -41,7 +42,7 @@ const noteLines = ({ said, more }: Gathered, currency: string): string[] => [
     ? []
     : [
         `- and ${more.length} more of this kind:`,
-        ...more.flatMap(({ says, id }) => [...textLines(says, { width, lead: '  . ' }), `    [${id}]`]),
+        ...more.flatMap(({ says, id }) => [...textLines(keepUnits(says), { width, lead: '  . ' }), `    [${id}]`]),
       ]),
 ];
 

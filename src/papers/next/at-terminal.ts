@@ -8,6 +8,11 @@ const typed: Readonly<Record<string, (file: string) => string>> = {
   missing: (file) => `fairlead check ${file}`,
   tape: (file) => `fairlead tape ${file}`,
   doubts: (file) => `fairlead check ${file}`,
+  needs: (file) => `fairlead need ${file} depth --at display`,
+  order: (file) => `fairlead order ${file}`,
+  start: (file) => `fairlead work ${file} --starts 2027-03-31`,
+  jobs: (file) => `fairlead work ${file}`,
+  tests: (file) => `fairlead dock ${file}`,
   papers: (file) => `fairlead plan ${file} --issue "For the yard." --out papers`,
 };
 

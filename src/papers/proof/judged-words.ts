@@ -19,7 +19,9 @@ export const judgedWords = (
   { verdict, why, by = 0, limit = 0, against = 0 }: Judged,
 ): string => {
   const { unit } = test;
-  const off = `${printReading(by, unit)} ${sideOf(found, limit)}`;
+  const far = printReading(by, unit);
+  // an open circuit lies over a limit by no figure
+  const off = `${far}${far === 'open' ? ',' : ''} ${sideOf(found, limit)}`;
   switch (why) {
     case 'passes':
       return `Wrong: ${off} the ${printReading(limit, unit)} that passes.`;
