@@ -1,7 +1,11 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { CDPSession, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { aBoat } from '../../src/core/boat/a-boat.test-helper.ts';
+import { writeBoat } from '../../src/core/boat/write-boat.ts';
 import { type StepId, stepIds } from '../../src/web/app/route.ts';
-import { type AppUnderTest, appUnderTest, contrasts, keepPicture, openBoat } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, contrasts, keepPicture, openBoat, settled } from './app-under-test.ts';
 import { amissOn } from './look-at.ts';
 import { faintWords } from './looked-at.ts';
 import { opensNothing, screens } from './screens.ts';
@@ -115,7 +119,19 @@ test('no screen of a boat has a barrier, in any light or window, and none is ove
   expect(app.complaints).toEqual([]);
 }, 300_000);
 
-test('the first page has no barrier, nor has the list of boats', async () => {
+/** Puts a boat into the folder that a newer program wrote, and one that is damaged and has a backup. */
+const putOddOnes = (folder: string): void => {
+  const tern = writeBoat(aBoat().with({ name: 'Tern' }).boat);
+  const newer = tern
+    .replace('"version": 1', '"version": 2')
+    .replace('"name": "Tern"', '"name": "Tern", "mood": "calm"');
+  writeFileSync(join(folder, 'newer.boat.json'), newer);
+  writeFileSync(join(folder, 'damaged.boat.json'), tern.slice(0, 200));
+  mkdirSync(join(folder, 'damaged.backups'));
+  writeFileSync(join(folder, 'damaged.backups', '2026-03-01-09-30-00-000.json'), tern);
+};
+
+test('the first page has no barrier, nor have the list of boats, a newer boat and a damaged one', async () => {
   const { page, look, found } = await openedOnLaptop(empty, { partsScroll: false });
   await page.goto(empty.address);
   await page.getByRole('radio', { name: 'ketch' }).check();
@@ -133,6 +149,14 @@ test('the first page has no barrier, nor has the list of boats', async () => {
   await page.goto(app.address);
   await page.locator('.boats a').first().waitFor();
   await look('the boats');
+  putOddOnes(app.folder);
+  await page.goto(`${app.address}/#/boat/damaged`);
+  await page.getByRole('button', { name: /^go on from this: As she was until/ }).waitFor();
+  await look('a damaged boat, and what there is of her');
+  await page.goto(`${app.address}/#/boat/newer`);
+  await page.getByText('A newer Fairlead wrote this file').first().waitFor();
+  await settled(page);
+  await look('a boat of a newer program, to be looked at');
   expect(found).toEqual({});
   expect(empty.complaints).toEqual([]);
 });
