@@ -4,6 +4,7 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 /** Files that take longest; begun first, so that no core waits for one of them in the end. */
 const longest = [
   'tests/wreck.test.ts',
+  'tests/fuzz-boats.test.ts',
   'src/core/blackouts/another-search.test.ts',
   'tests/order-survives-the-tape.test.ts',
   'src/papers/sheet/boat-sheet.test.ts',
