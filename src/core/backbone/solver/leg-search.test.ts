@@ -39,6 +39,16 @@ test('what the feed lead loses is taken off both limits before the moment is mea
   expect(shareAt(4000, 5701)).toBe(Number.POSITIVE_INFINITY);
 });
 
+test('what both legs may lose goes by the device that may lose most, for it may be the farthest of both', () => {
+  const boat = inARow({ lostMv: 90 });
+  const devices = boat.devices.map((device) => (device.place === 'helm' ? { ...device, minMv: 11_950 } : device));
+  const ground = firstGround({ ...boat, devices });
+  const [lead] = ground.leads;
+  if (lead === undefined) throw new Error('The boat has no feed.');
+  const moment = new LeastMoment({ ground, drops: dropTable(ground), lead, purse: { left: 100 } });
+  expect(moment.share(Float64Array.of(4000, 0, 5000))).toBeCloseTo(0.5, 12);
+});
+
 test('one feed that keeps the volts is enough, however hopeless the others are', () => {
   // From the bow 50 mA x (4 m + 9 m) = 0.65 A m, from the helm 0.45 A m; two legs may have 0.6 A m.
   const fed = (...fedAt: readonly string[]) => inARow({ lostMv: 60, fedAt });
