@@ -45,8 +45,8 @@ const ofProgram = /undefined|\[object|Invalid input|Invalid key|expected .* rece
 export const faultOfWords = (says: string, whatToDo: string): string | undefined => {
   if (says.length < 10 || says.length > 400) return `says too little or too much: ${says.slice(0, 200)}`;
   if (whatToDo.length < 4 || whatToDo.length > 2000) return `what to do: "${whatToDo.slice(0, 200)}" of ${says}`;
-  // an odd text of the file may be quoted; it is looked at apart from it
-  const own = says.replace(/"(?:[^"\\]|\\.)*"…?|`[^`]*`|"[^"]*…/g, '');
+  // an odd text of the file may be quoted or stand in a place; it is looked at apart from it
+  const own = says.replace(/"(?:[^"\\]|\\.)*"…?|`[^`]*`|"[^"]*…|\bat [^\s:]+:/g, '');
   return ofProgram.test(own) ? `speaks like a program: ${says}` : undefined;
 };
 
