@@ -44,6 +44,18 @@ const earlyFonts = (): Plugin => ({
   },
 });
 
+/** Tells first-worker.js which file is the planning worker: it is the longest part of the way to the first picture. */
+const earlyWorker = (): Plugin => ({
+  name: 'fairlead-early-worker',
+  transformIndexHtml: {
+    order: 'post',
+    handler: (html, { bundle = {} }) => {
+      const worker = Object.keys(bundle).find((name) => /plan-worker-[^/]*\.js$/.test(name));
+      return worker === undefined ? html : html.replace(/(?<=first-worker\.js")/, ` data-worker="./${worker}"`);
+    },
+  },
+});
+
 const { paper } = themes.day;
 
 /** The worker that keeps the page for use without a network, and what an installed app is called. The page registers it. */
@@ -95,6 +107,7 @@ export default defineConfig({
     react(),
     themesCss(),
     earlyFonts(),
+    earlyWorker(),
     icons({ sign: 'src/web/public/fairlead.svg', ground: paper }),
     demoBoats('examples'),
     keptPage(),
