@@ -6,8 +6,7 @@ const startedWithPage = (): Worker | undefined => (globalThis as { firstWorker?:
 
 /** The planning worker; it loads while the page is being drawn. */
 export const workerPort = (): PlanPort => {
-  const worker =
-    startedWithPage() ?? new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' });
+  const worker = startedWithPage() ?? new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' });
   return {
     postMessage: (request) => worker.postMessage(request),
     // The worker is built from the same protocol, so what comes back is a reply.
