@@ -195,6 +195,27 @@ describe.each([
     expect(lines.map((line) => JSON.parse(line).id).sort()).toEqual(ids);
   });
 
+  test('a boat that is removed is on no list, and a new one of her name has nothing of hers', async () => {
+    const { store, other } = await empty();
+    const { id, tag } = await kept(store, tern);
+    await kept(store, skua);
+    await store.save({ id, tag }, named('Tern'));
+    await store.addToLog(id, [note('entry0001')]);
+    await store.keepPicture(id, bytesHash(png), { type: 'png', bytes: png });
+    const done = await store.remove(id);
+    expect(done).not.toHaveProperty('refusal');
+    expect('aside' in done ? done.aside : 'set-aside/tern-1').toMatch(/^set-aside\/tern-/);
+    expect(await other.read('boats', id)).toHaveProperty('refusal');
+    const listed = await other.list('boats');
+    expect('boats' in listed ? listed.boats.map((boat) => boat.id) : listed).toEqual(['skua']);
+    const again = await kept(store, tern);
+    expect([await store.readLog(again.id), await store.pictures(again.id), await store.states(again.id)]).toEqual([
+      '',
+      [],
+      { states: [] },
+    ]);
+  });
+
   test('a picture is kept under the hash of its bytes, and nothing else is', async () => {
     const { store, other } = await empty();
     const { id } = await kept(store, tern);

@@ -82,6 +82,8 @@ export interface BoatStore {
   readonly damaged: (id: string) => Promise<DamagedBoat | Refused>;
   /** puts a good text in the place of one that cannot be read and still is what its tag says, which is set aside for good; gives why not */
   readonly putInPlace: (boat: { id: string; tag: string }, text: string) => Promise<Refused | undefined>;
+  /** takes a boat with all that lies beside her off the list; a folder sets her files `aside` and says where, a browser deletes them */
+  readonly remove: (id: string) => Promise<{ readonly aside?: string } | Refused>;
   /** the lines of a boat’s log; undefined where it could not be reached */
   readonly readLog: (id: string) => Promise<string | undefined>;
   /** true once the entries are safe, or why they are refused for good, in a sentence; undefined where they are to be sent again */

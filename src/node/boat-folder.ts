@@ -16,6 +16,7 @@ import { type NewRecording, newRecording } from './files/new-recording.ts';
 import { readText } from './files/read-text.ts';
 import { recoverBoat } from './files/recover-boat.ts';
 import { saveBoat } from './files/save-boat.ts';
+import { setBoatAside } from './files/set-boat-aside.ts';
 import { boatEnding, type FoundBoat, findBoats } from './find-boats.ts';
 import { type PictureFolder, pictureFolder } from './picture-folder.ts';
 import { type SheetFolder, sheetFolder } from './sheet-folder.ts';
@@ -63,6 +64,8 @@ export interface BoatFolder {
   readonly damaged: (id: string) => Promise<DamagedBoat | undefined>;
   /** puts a good text in the place of a damaged file that still holds what `readHash` says, and sets that aside */
   readonly recover: (id: string, save: { text: string; readHash: string }) => Promise<{ hash: string } | undefined>;
+  /** sets a boat file aside with all that lies beside it; gives where in the folder it is then, undefined where there is no such boat */
+  readonly setAside: (id: string) => Promise<string | undefined>;
   /** adds a boat under a free name made from its own; throws as `saveBoat` does */
   readonly add: (boat: { name: string; text: string }) => Promise<{ id: string; hash: string }>;
 }
@@ -143,6 +146,10 @@ export const boatFolder = (folder: string): BoatFolder => {
     recover: async (id, { text, readHash }) => {
       const found = (await boatsIn(folder)).get(id);
       return found === undefined ? undefined : recoverBoat({ path: found.path, text, readHash });
+    },
+    setAside: async (id) => {
+      const found = (await boatsIn(folder)).get(id);
+      return found === undefined ? undefined : setBoatAside({ folder, path: found.path });
     },
     add: async ({ name, text }) => {
       const id = boatFileName(name, new Set((await boatsIn(folder)).keys()));

@@ -72,6 +72,11 @@ const recover = async (request: IncomingMessage, folder: BoatFolder, id: string)
   return saved === undefined ? noSuchBoat(id) : { status: 200, json: {}, hash: saved.hash };
 };
 
+const remove = async (folder: BoatFolder, id: string): Promise<Answer> => {
+  const aside = await folder.setAside(id);
+  return aside === undefined ? noSuchBoat(id) : { status: 200, json: { aside } };
+};
+
 /** What can take the place of a boat file that cannot be read; its tag is that of the file as it is. */
 const damagedOne = async (folder: BoatFolder, id: string): Promise<Answer> => {
   const damaged = await folder.damaged(id);
@@ -157,13 +162,16 @@ const answerTo = async (request: IncomingMessage, address: string, folders: Fold
   const isSave = isPut && states === undefined && !damaged;
   const isRecovery = isPut && damaged;
   const isAdd = request.method === 'POST' && id === undefined;
-  if (shelf === 'demos' || (!isSave && !isAdd && !isRecovery)) return says(405, 'Only reading is possible here.');
+  const gone = request.method === 'DELETE' && states === undefined && !damaged ? id : undefined;
+  if (shelf === 'demos' || (!isSave && !isAdd && !isRecovery && gone === undefined))
+    return says(405, 'Only reading is possible here.');
   const refused = refusalOfWriting(request, {
     type: /^application\/json(;|$)/i,
     as: 'A boat is sent as application/json.',
   });
   if (refused !== undefined) return refused;
   if (Number(request.headers['content-length'] ?? 0) > largestFileBytes) return tooLarge;
+  if (gone !== undefined) return remove(folder, gone);
   if (isRecovery) return recover(request, folder, id);
   return isSave ? save(request, folder, id) : add(request, folder);
 };
@@ -171,7 +179,7 @@ const answerTo = async (request: IncomingMessage, address: string, folders: Fold
 /**
  * Answers what concerns boats: `GET /api/boats` lists them, `GET /api/boats/ID` reads one (304 where it is still what
  * `If-None-Match` says), `GET /api/boats/ID/states` lists what it was, `GET /api/boats/ID/states/STATE` reads one of
- * those, `PUT /api/boats/ID` saves over one that still holds what `If-Match` says, `GET` and `PUT /api/boats/ID/damaged` tell what can take the place of one that cannot be read, and put it there, `POST /api/boats` adds one; `GET /api/boats/ID/files`
+ * those, `PUT /api/boats/ID` saves over one that still holds what `If-Match` says, `GET` and `PUT /api/boats/ID/damaged` tell what can take the place of one that cannot be read, and put it there, `POST /api/boats` adds one, `DELETE /api/boats/ID` sets one aside; `GET /api/boats/ID/files`
  * lists the pictures beside it, `GET` and `PUT /api/boats/ID/files/HASH` read and keep one of them; `GET` and `POST /api/boats/ID/log` read her log and add to it; `/api/demos` may be read in the same way. Only pages
  * of this very server may write, as JSON, at most 16 MB, and only a boat that can be read again; what a disk refuses is answered by 503, and is to be sent again. Undefined
  * for any other address.

@@ -17,10 +17,14 @@ const said = isHere ? { ...hereWords, inPlace: hereWords.inBrowser } : { ...word
 
 const bringKeptHere = () => import('../kept-here/kept-here.ts');
 const bringNothing = async () => undefined;
+const bringAway = () => import('./row-away.tsx');
 
 /** What a list of boats in this browser has more than one of a folder. */
 const useKeptHere = () =>
   usePart<typeof import('../kept-here/kept-here.ts') | undefined>(isHere ? bringKeptHere : bringNothing);
+
+/** How a boat of a folder is taken off its list. */
+const useAway = () => usePart<typeof import('./row-away.tsx') | undefined>(isHere ? bringNothing : bringAway);
 
 /** Takes the page, and the keyboard, to the hulls a boat is made from. */
 const goToHulls = (): void => {
@@ -108,8 +112,16 @@ export const BoatsPage = ({ onFile }: { onFile: (file: File) => void }): ReactNo
       else window.location.hash = hashOf({ page: 'boat', id: made.id, step: 'boat' });
     });
   };
-  const toolsOf = (boat: BoatOnList): { tools?: ReactNode } =>
-    here === undefined ? {} : { tools: <here.RowTools boat={boat} onRefusal={setRefusal} onGone={lookAgain} /> };
+  const away = useAway();
+  const [goneSays, setGoneSays] = useState('');
+  const onGone = (says: string): void => {
+    setGoneSays(says);
+    lookAgain();
+  };
+  const toolsOf = (boat: BoatOnList): { tools?: ReactNode } => {
+    if (here !== undefined) return { tools: <here.RowTools boat={boat} onRefusal={setRefusal} onGone={lookAgain} /> };
+    return away === undefined ? {} : { tools: <away.RowAway boat={boat} onRefusal={setRefusal} onGone={onGone} /> };
+  };
   return (
     <main className="boats-page">
       <section className="first-words">
@@ -125,6 +137,7 @@ export const BoatsPage = ({ onFile }: { onFile: (file: File) => void }): ReactNo
       <h2>{said.inPlace}</h2>
       {refusal === undefined ? null : <RefusalView refusal={refusal} />}
 
+      <p role="status">{goneSays}</p>
       {boats === undefined && refusal === undefined ? <p className="quiet">{words.looking}</p> : null}
       {isEmpty ? <p className="first-boat">{said.nothingYet}</p> : null}
       {boats === undefined || isEmpty ? null : (

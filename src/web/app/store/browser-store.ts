@@ -1,4 +1,4 @@
-import type { BoatStore, Refused } from '../../../core/boat-store-shape.ts';
+import type { BoatStore } from '../../../core/boat-store-shape.ts';
 import { answerOf, boatBase, drawers } from './boat-base.ts';
 import { damagedBoats } from './damaged-boats.ts';
 import { demoShelf } from './demo-shelf.ts';
@@ -11,8 +11,6 @@ export interface BrowserStore extends BoatStore {
   readonly kind: 'browser';
   /** what is known of each boat, by id */
   readonly facts: () => Promise<ReadonlyMap<string, KeptFacts>>;
-  /** deletes a boat with all that lies beside her; gives why not */
-  readonly remove: (id: string) => Promise<Refused | undefined>;
   /** tells that an export holds all of a boat, her first `held` changes included */
   readonly noteExported: (id: string, held: number) => Promise<void>;
 }
@@ -60,13 +58,11 @@ export const browserStore = ({
       }));
       return 'refusal' in found ? new Map() : found.all;
     },
-    remove: async (id) => {
-      const done = await orRefusal(async () => {
+    remove: (id) =>
+      orRefusal(async () => {
         await removed(tools, id);
-        return undefined;
-      });
-      return done;
-    },
+        return {};
+      }),
     noteExported: async (id, held) => {
       await orRefusal(() =>
         tools.at([boats], 'readwrite', async (drawer) => {

@@ -81,7 +81,7 @@ const asker =
 
 const pathOf = (shelf: Shelf, id: string): string => `${shelf}/${encodeURIComponent(id)}`;
 
-type Boats = Pick<BoatStore, 'list' | 'read' | 'look' | 'add' | 'save' | 'states' | 'state'>;
+type Boats = Pick<BoatStore, 'list' | 'read' | 'look' | 'add' | 'remove' | 'save' | 'states' | 'state'>;
 
 const boatsOf = (server: Server): Boats => {
   const ask = asker(server);
@@ -100,6 +100,8 @@ const boatsOf = (server: Server): Boats => {
     read: (shelf, id) => ask(pathOf(shelf, id), {}, boatOf),
     look,
     add: (text) => ask('boats', sent('POST', text), async (response) => (await response.json()) as { id: string }),
+    remove: (id) =>
+      ask(pathOf('boats', id), sent('DELETE', ''), async (response) => (await response.json()) as { aside: string }),
     save: async ({ id, tag }, text) => {
       try {
         const request = sent('PUT', text, { 'if-match': tag });

@@ -120,7 +120,7 @@ export const en = {
   giveOutFoundBy: ['issue', 'release', 'hand over', 'mark'],
   stands: 'She stands',
   asStands: (standing: string) => `as ${standing}`,
-  whatFor: 'What for',
+  whatFor: 'What for (it is needed)',
   whatForHint: 'for the yard, to quote from',
   since: (mark: string) => `what changed since ${mark}?`,
   comparing: 'Comparing.',
