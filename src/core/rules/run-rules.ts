@@ -31,7 +31,9 @@ const runOne = (rule: Rule, check: () => readonly Observation[]): readonly Findi
 /** The same without what a rule of the laid boat may not look at. */
 const asLaid = ({ index: whole, plan: all, reaches }: RuleInput): LaidInput => {
   const index = { ...whole, boat: withoutNeeds(whole.boat) };
-  const plan = Object.create(all, { buses: { value: all.buses.map(({ mend: _, ...bus }) => bus) } });
+  // hidden rather than taken out, so that nothing of a bus is read before a rule does
+  const unmended = { mend: { value: undefined } };
+  const plan = Object.create(all, { buses: { value: all.buses.map((bus) => Object.create(bus, unmended)) } });
   return { index, plan, reaches: { ...reaches, network: { ...reaches.network, index } } };
 };
 
