@@ -93,8 +93,9 @@ const saveOver = async (
   return at([boats, texts, states], 'readwrite', async (drawer): Promise<SaveOutcome> => {
     const [facts, before] = await Promise.all([factsOf(drawer(boats), id), textIn(drawer(texts), id)]);
     if (facts === undefined || before === undefined) return { kind: 'changed', says: words.noBoat(id) };
+    // a save that was made, and whose answer was lost, is asked for again
+    if (facts.tag === next) return { kind: 'saved', tag: next };
     if (facts.tag !== tag) return { kind: 'changed', says: words.changed };
-    if (facts.tag === next) return { kind: 'saved', tag };
     const kept = await withState(drawer(states), { id, facts, before, nowMs: nowMs() });
     drawer(boats).put(withChange({ ...kept, name: boat.name, says: listLine(boat), tag: next }, nowMs()), id);
     drawer(texts).put(text, id);
