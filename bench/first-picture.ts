@@ -1,7 +1,7 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
+import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { chromium } from 'playwright-core';
+import { scriptsBeforePicture } from '../tests/e2e/scripts-before-picture.ts';
 import { findBrowser } from '../tools/browser.mjs';
 import { serveExamples } from '../tools/serve-examples.ts';
 import { tell } from './figure.ts';
@@ -9,7 +9,6 @@ import { tell } from './figure.ts';
 /** From asking for the page to the first picture of Gannet, each run in a browser that never saw it; and the script it takes. Run after a build. */
 const runs = 9;
 const limits = { picture: { limit: 1000, stretch: 500 }, script: { limit: 250, stretch: 180 } };
-const root = fileURLToPath(new URL('..', import.meta.url));
 
 const { address, stop } = await serveExamples();
 const executablePath = findBrowser();
@@ -28,21 +27,10 @@ await browser.close();
 stop();
 times.sort((a, b) => a - b);
 const median = times[Math.floor(times.length / 2)] ?? 0;
-const assets = `${root}dist/web/assets`;
+const assets = new URL('../dist/web/assets/', import.meta.url);
 
-/** A script with all that it cannot do without: what it imports, and what that imports. */
-const withImports = (name: string, found: Set<string>): void => {
-  if (found.has(name)) return;
-  found.add(name);
-  const text = readFileSync(`${assets}/${name}`, 'utf8');
-  for (const [, other = ''] of text.matchAll(/(?:from|import)\s*"\.\/([^"]+\.js)"/g)) withImports(other, found);
-};
-
-// cards, tables, glossary, edits and cures are asked for once the page stands
-const isStart = (name: string): boolean => /^(?:index|plan-worker)-.*\.js$/.test(name);
-const scripts = new Set<string>();
-for (const name of readdirSync(assets).filter(isStart)) withImports(name, scripts);
-const scriptKb = [...scripts].reduce((sum, name) => sum + gzipSync(readFileSync(`${assets}/${name}`)).length, 0) / 1000;
+const scripts = scriptsBeforePicture(assets);
+const scriptKb = scripts.reduce((sum, name) => sum + gzipSync(readFileSync(new URL(name, assets))).length, 0) / 1000;
 const note = `median of ${runs}, from ${times[0]?.toFixed(0)} to ${times.at(-1)?.toFixed(0)} ms`;
 tell({
   what: 'from asking for the page to the first picture of Gannet',
@@ -56,5 +44,5 @@ tell({
   value: scriptKb,
   unit: 'kB',
   ...limits.script,
-  note: `${scripts.size} files, with all that they import`,
+  note: `${scripts.length} files, with all that they import`,
 });

@@ -1,6 +1,6 @@
 import type { BoatIndex } from './boat/boat-index.ts';
 import { byCodeUnit } from './boat/ids.ts';
-import { limitOf } from './boat/limit-of.ts';
+import { limitValue } from './boat/limit-value.ts';
 import { isAboard, lastPhase } from './boat/phase.ts';
 import type { CompassEntry } from './compass-shape.ts';
 import { compassLimits } from './facts/compass-figures.ts';
@@ -25,7 +25,7 @@ export interface CompassInput {
 export const planCompass = (input: CompassInput): CompassEntry[] => {
   const { index } = input;
   const aboard = index.boat.kit.filter((unit) => isAboard(unit, lastPhase(index.boat)));
-  const horizontalUt = limitOf(index.boat, 'compass-field').value;
+  const horizontalUt = limitValue(index.boat, 'compass-field');
   const routes = feedRoutes(input);
   const { limitFieldUt } = compassSafeDistance({ currentA: 0, compass: 'steering' });
   return aboard

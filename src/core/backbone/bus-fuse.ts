@@ -1,10 +1,10 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
 import type { GradeId } from '../boat/boat-schema.ts';
-import { limitOf } from '../boat/limit-of.ts';
+import { limitValue } from '../boat/limit-value.ts';
 import { deviceFuses } from '../facts/fuses.ts';
 
 /** The largest fuse that is not above what a leg of the bus cable carries, A; absent where none is made so small. */
 export const busFuseA = ({ boat }: Pick<BoatIndex, 'boat'>, grade: GradeId): number | undefined => {
-  const carriesA = limitOf(boat, `nmea2000-current-${grade}`).value;
+  const carriesA = limitValue(boat, `nmea2000-current-${grade}`);
   return deviceFuses.stepsA.findLast((stepA) => stepA <= carriesA);
 };

@@ -1,6 +1,6 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
 import { byCodeUnit } from '../boat/ids.ts';
-import { limitOf } from '../boat/limit-of.ts';
+import { limitValue } from '../boat/limit-value.ts';
 import type { Panel } from '../boat/supply.ts';
 import type { Router } from '../ways/routes.ts';
 import { panelNominalV } from './panel-volts.ts';
@@ -40,4 +40,4 @@ const unreachedMm = 1_000_000_000;
 
 const isUnfit = (index: BoatIndex, panel: Panel): boolean =>
   index.banks.get(panelsUp(index, panel).source)?.for === 'start' ||
-  panelNominalV(index, panel) > limitOf(index.boat, 'nmea2000-device-volts-most').value;
+  panelNominalV(index, panel) > limitValue(index.boat, 'nmea2000-device-volts-most');

@@ -3,7 +3,7 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { type BoatIndex, indexBoat } from '../boat/boat-index.ts';
 import type { Boat, Bus, GradeId, Place, Way } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
-import { limitOf } from '../boat/limit-of.ts';
+import { limitValue } from '../boat/limit-value.ts';
 import { readyLengthsMm } from '../boat/ready-lengths.ts';
 import type { Panel } from '../boat/supply.ts';
 import { feedLead } from '../facts/cable-grades.ts';
@@ -59,13 +59,13 @@ const layoutProblem = ({
       bus: bus.id,
       ports,
       nominalV: panel === undefined ? supplyDefaults.nominalV.value : panelNominalV(index, panel),
-      leastMv: thousandths(limitOf(boat, 'nmea2000-device-volts-least').value),
+      leastMv: thousandths(limitValue(boat, 'nmea2000-device-volts-least')),
     }),
     grades: gradesOf(bus).map((grade) => problemGrade({ boat, grade })),
     limits: {
-      dropMm: thousandths(limitOf(boat, 'nmea2000-one-drop').value),
-      dropsMm: thousandths(limitOf(boat, 'nmea2000-all-drops').value),
-      devices: Math.floor(limitOf(boat, 'nmea2000-devices').value),
+      dropMm: thousandths(limitValue(boat, 'nmea2000-one-drop')),
+      dropsMm: thousandths(limitValue(boat, 'nmea2000-all-drops')),
+      devices: Math.floor(limitValue(boat, 'nmea2000-devices')),
     },
     pieces: readyLengthsMm({ boat, kind: 'drop' }),
     prices: { tee: prices.tee, terminator: prices.terminator, feed: prices.feed },
@@ -100,8 +100,8 @@ const problemFeed = ({
 /** What may be lost on the way to a device: a regulated supply may lose more than a battery. */
 const lostMv = (boat: Boat, feedMv: number): { warn: number; fail: number } => {
   const limit = (id: 'warn' | 'fail' | 'regulated-fail'): number =>
-    thousandths(limitOf(boat, `nmea2000-lost-volts-${id}`).value);
-  const isRegulated = feedMv >= thousandths(limitOf(boat, 'nmea2000-regulated-volts').value);
+    thousandths(limitValue(boat, `nmea2000-lost-volts-${id}`));
+  const isRegulated = feedMv >= thousandths(limitValue(boat, 'nmea2000-regulated-volts'));
   return isRegulated
     ? { warn: limit('regulated-fail'), fail: limit('regulated-fail') }
     : { warn: limit('warn'), fail: limit('fail') };
@@ -148,10 +148,10 @@ const problemGrade = ({ boat, grade }: { readonly boat: Boat; readonly grade: Gr
   const perM = own === undefined ? typicalPrices.byGrade[grade] : (own.byGrade?.[grade] ?? own);
   return {
     id: grade,
-    warnMm: thousandths(limitOf(boat, `nmea2000-trunk-${grade}-warn`).value),
-    failMm: thousandths(limitOf(boat, `nmea2000-trunk-${grade}-fail`).value),
-    microOhmPerM: Math.round(limitOf(boat, `nmea2000-ohm-${grade}`).value * 1_000_000),
-    maxMa: thousandths(limitOf(boat, `nmea2000-current-${grade}`).value),
+    warnMm: thousandths(limitValue(boat, `nmea2000-trunk-${grade}-warn`)),
+    failMm: thousandths(limitValue(boat, `nmea2000-trunk-${grade}-fail`)),
+    microOhmPerM: Math.round(limitValue(boat, `nmea2000-ohm-${grade}`) * 1_000_000),
+    maxMa: thousandths(limitValue(boat, `nmea2000-current-${grade}`)),
     trunkPerM: perM.trunkPerM,
     dropPerM: perM.dropPerM,
   };

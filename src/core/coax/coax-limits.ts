@@ -1,6 +1,6 @@
 import type { Boat } from '../boat/boat-schema.ts';
 import { keptFor } from '../boat/kept-for.ts';
-import { limitOf } from '../boat/limit-of.ts';
+import { limitValue } from '../boat/limit-value.ts';
 import { coaxJoints, radioMhz } from '../facts/coax.ts';
 import type { CoaxLimits } from './coax-verdict.ts';
 
@@ -12,11 +12,11 @@ export interface CoaxRules extends CoaxLimits {
 
 export const coaxRules = keptFor(
   (boat: Boat): CoaxRules => ({
-    newAimDb: limitOf(boat, 'coax-new-aim').value,
-    newMostDb: limitOf(boat, 'coax-new-most').value,
-    keptMostDb: limitOf(boat, 'coax-kept-most').value,
-    soundDb: limitOf(boat, 'coax-joint-sound').value,
-    weatheredDb: limitOf(boat, 'coax-joint-weathered').value,
+    newAimDb: limitValue(boat, 'coax-new-aim'),
+    newMostDb: limitValue(boat, 'coax-new-most'),
+    keptMostDb: limitValue(boat, 'coax-kept-most'),
+    soundDb: limitValue(boat, 'coax-joint-sound'),
+    weatheredDb: limitValue(boat, 'coax-joint-weathered'),
   }),
 );
 

@@ -1,5 +1,5 @@
 import type { Boat } from '../boat/boat-schema.ts';
-import { limitOf } from '../boat/limit-of.ts';
+import { limitValue } from '../boat/limit-value.ts';
 import type { Bank } from '../boat/supply.ts';
 import { bankFigures, ratedHours } from '../facts/day-duty.ts';
 import { peukert } from '../power/peukert.ts';
@@ -29,6 +29,6 @@ export const bankEndurance = (
     currentA: meanA,
     exponent: exponent.most,
   });
-  const usableAh = (given.usableAh * limitOf(boat, usable).value) / 100;
+  const usableAh = (given.usableAh * limitValue(boat, usable)) / 100;
   return meanA > 0 ? { usableAh, hours: usableAh / meanA } : { usableAh };
 };

@@ -1,5 +1,5 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
-import { limitOf } from '../boat/limit-of.ts';
+import { limitValue } from '../boat/limit-value.ts';
 import { awgConductors } from '../facts/conductors.ts';
 import { feedInsulation } from '../facts/power-limits.ts';
 import type { BusEntry, LineEntry } from '../plan-shape.ts';
@@ -47,7 +47,7 @@ const loopM = ({ line }: FeedTask): number => 2 * line.longestM;
 
 const allowed = ({ index, task, panelV }: SizeAsk): Pick<FeedEntry, 'allowedV' | 'allowedBy'> => {
   const { nominalV, leastV } = task;
-  const limitPct = limitOf(index.boat, 'feed-drop').value;
+  const limitPct = limitValue(index.boat, 'feed-drop');
   const unit = leastV === undefined ? {} : { unit: { sourceV: panelV, leastV } };
   const { dropV, by } = dropBudget({ nominalV, limitPct, ...unit });
   return { allowedV: Math.max(0, dropV), allowedBy: by };
@@ -64,7 +64,7 @@ const layingWith = ({ laying, share }: WireAsk): FeedLaying => {
 
 /** Volts that feed and lead of a drive may lose together at its peak. */
 const peakLimitV = ({ index, task }: SizeAsk): number =>
-  (task.nominalV * limitOf(index.boat, 'drive-peak-drop').value) / 100;
+  (task.nominalV * limitValue(index.boat, 'drive-peak-drop')) / 100;
 
 /** The current a wire is picked with: that of its load, or as much as keeps the share of a drive’s peak too. */
 const pickedForA = (ask: WireAsk, dropV: number): number => {
@@ -167,7 +167,7 @@ const pickFor = (
 ): { pick: ConductorPick | NoConductor; missed: boolean } => {
   const first = wireFor(ask, { system: 'metric', dropV, fuseA });
   if (first.fits || first.why !== 'drop') return { pick: first, missed: false };
-  const byRule = (ask.task.nominalV * limitOf(ask.index.boat, 'feed-drop').value) / 100;
+  const byRule = (ask.task.nominalV * limitValue(ask.index.boat, 'feed-drop')) / 100;
   return { pick: wireFor(ask, { system: 'metric', dropV: byRule, fuseA }), missed: true };
 };
 

@@ -1,6 +1,6 @@
 import type { Way } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
-import { limitOf } from '../boat/limit-of.ts';
+import { limitValue } from '../boat/limit-value.ts';
 import { passageHours } from '../facts/buying.ts';
 import { fillVerdict } from '../facts/cable-work.ts';
 import { typicalPrices } from '../facts/prices.ts';
@@ -75,8 +75,8 @@ const dropKeeps = (input: OrderInput, line: LineEntry, mm: number): boolean => {
   const boughtM = boughtMm(pieces) / 1000;
   const { boat } = input.index;
   return (
-    boughtM <= limitOf(boat, 'nmea2000-one-drop').value &&
-    bus.dropsM - own.boughtM + boughtM <= limitOf(boat, 'nmea2000-all-drops').value
+    boughtM <= limitValue(boat, 'nmea2000-one-drop') &&
+    bus.dropsM - own.boughtM + boughtM <= limitValue(boat, 'nmea2000-all-drops')
   );
 };
 

@@ -1,5 +1,5 @@
 import { byCodeUnit } from '../boat/ids.ts';
-import { limitOf } from '../boat/limit-of.ts';
+import { limitValue } from '../boat/limit-value.ts';
 import { numberedReadings } from '../facts/numbered-readings.ts';
 import { type ReadingId, readingIds } from '../facts/reading-ids.ts';
 import type { PortNetwork, PortNode } from '../readings/port-network.ts';
@@ -65,7 +65,7 @@ const isCrossed = (network: PortNetwork, reading: ReadingId, inOrder: readonly N
 
 const proposalsFor = (network: PortNetwork, reading: ReadingId, numbered: readonly Numbered[]): NumberEntry[] => {
   const isTank = reading === 'fuel-level' || reading === 'water-level';
-  const most = isTank ? limitOf(network.index.boat, 'tank-number-most').value : 252;
+  const most = isTank ? limitValue(network.index.boat, 'tank-number-most') : 252;
   const inOrder = [...numbered].sort(byPlace(network));
   const named = ({ source, port, now, setBy }: Numbered) => ({
     reading,

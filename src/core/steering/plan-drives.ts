@@ -1,6 +1,6 @@
 import { panelNominalV } from '../backbone/panel-volts.ts';
 import type { BoatIndex } from '../boat/boat-index.ts';
-import { limitOf } from '../boat/limit-of.ts';
+import { limitValue } from '../boat/limit-value.ts';
 import type { DriveCheck, DriveEntry, DriveVerdict, SteeringEntry } from '../drives-shape.ts';
 import type { StandingJoin } from '../plan-shape.ts';
 import { circuitsByTarget } from '../power/circuits-by-target.ts';
@@ -48,8 +48,8 @@ const checksOf = ({ index, joins, feeds }: DrivesInput, pair: DrivePair, levers:
   const output = outputOf(pair);
   const isOnBus = computer.sheet.ports.some(({ protocol }) => protocol === 'nmea2000');
   const limits = {
-    runPct: limitOf(index.boat, 'feed-drop').value,
-    peakPct: limitOf(index.boat, 'drive-peak-drop').value,
+    runPct: limitValue(index.boat, 'feed-drop'),
+    peakPct: limitValue(index.boat, 'drive-peak-drop'),
   };
   return [
     ...outputChecks({ drive, output, supplyV: supplyVOf(index, computer.kit) }),

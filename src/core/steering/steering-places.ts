@@ -1,7 +1,7 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
 import type { Place } from '../boat/boat-schema.ts';
 import { splitDotted } from '../boat/ids.ts';
-import { limitOf } from '../boat/limit-of.ts';
+import { limitValue } from '../boat/limit-value.ts';
 import type { LetGo, SteeringPlace } from '../boat/steering.ts';
 import type { LetGoEntry, SteeringEntry } from '../drives-shape.ts';
 import { letGoKinds } from '../facts/steering-figures.ts';
@@ -50,7 +50,7 @@ const letGoEntry = (
   const panel = way.circuit === undefined ? undefined : index.panels.get(splitDotted(way.circuit).kit)?.place;
   const at = way.at ?? panel ?? place;
   const away = awayM(index.places.get(place), index.places.get(at));
-  const far = away > limitOf(index.boat, 'steering-reach').value + 1e-9;
+  const far = away > limitValue(index.boat, 'steering-reach') + 1e-9;
   const whyNot = whyNotOf(index, pairs, { way, at, far, isHere: at === place });
   return {
     how: way.how,

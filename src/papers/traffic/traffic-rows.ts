@@ -1,5 +1,6 @@
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { limitOf } from '../../core/boat/limit-of.ts';
+import { limitValue } from '../../core/boat/limit-value.ts';
 import type { Waters } from '../../core/facts/waters.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import type { BusTraffic, LineTraffic, SenderEntry, SentEntry } from '../../core/traffic-shape.ts';
@@ -196,7 +197,7 @@ const busRows = (boat: Boat, names: Names, traffic: BusTraffic, waters: Waters):
 
 const lineRows = (boat: Boat, names: Names, line: LineTraffic): LineRows => {
   const { talker, baud, inputs, charsPerS, sharePct, sentences } = line;
-  const markPct = limitOf(boat, 'nmea0183-load').value;
+  const markPct = limitValue(boat, 'nmea0183-load');
   const passes = inputs < 2 ? '' : `, ${inputs} inputs together`;
   return {
     talker,

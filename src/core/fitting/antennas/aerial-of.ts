@@ -1,7 +1,7 @@
 import type { Aerial } from '../../aerial-shape.ts';
 import type { BoatIndex } from '../../boat/boat-index.ts';
 import type { Kit, Place } from '../../boat/boat-schema.ts';
-import { limitOf } from '../../boat/limit-of.ts';
+import { limitValue } from '../../boat/limit-value.ts';
 import type { Sheet } from '../../boat/sheet.ts';
 import { otherStations, takenFor } from '../../facts/antenna-figures.ts';
 import { outsideUnits } from '../outside-units.ts';
@@ -21,7 +21,7 @@ const usesOf = ({ antenna, kind, ports }: Sheet): Aerial['for'] => {
 };
 
 const sendsBy = (index: BoatIndex, antenna: string, gainDbi: number, on: readonly RadioAntenna[]): Aerial['sends'] => {
-  const limitWPerM2 = limitOf(index.boat, 'radio-power-density').value;
+  const limitWPerM2 = limitValue(index.boat, 'radio-power-density');
   const sending = on.flatMap(({ radio, antenna: at, use: { powerW } }) => {
     if (at !== antenna || powerW === undefined) return [];
     const dutyPct = index.sheetOf.get(radio.split('.')[0] ?? '')?.transmits?.dutyPct ?? 100;

@@ -1,6 +1,6 @@
 import type { Spacing } from '../../aerial-shape.ts';
 import type { BoatIndex } from '../../boat/boat-index.ts';
-import { limitOf } from '../../boat/limit-of.ts';
+import { limitValue } from '../../boat/limit-value.ts';
 import { takenFor } from '../../facts/antenna-figures.ts';
 import { radioMhz } from '../../facts/coax.ts';
 import type { SiteEntry } from '../../sites-shape.ts';
@@ -46,9 +46,9 @@ const betweenRadios = (index: BoatIndex, one: Antenna, other: Antenna): Spacing 
   const [distanceM, across, upM] = [apartM(one, other), acrossM(one, other), middleUpM(one, other)];
   const what = one.isAis || other.isAis ? ('ais' as const) : ('radios' as const);
   const limits = {
-    shipM: limitOf(boat, 'ais-to-radio-antenna').value,
-    shipUpM: limitOf(boat, 'ais-over-radio-antenna').value,
-    apartM: limitOf(boat, 'radio-antennas-apart').value,
+    shipM: limitValue(boat, 'ais-to-radio-antenna'),
+    shipUpM: limitValue(boat, 'ais-over-radio-antenna'),
+    apartM: limitValue(boat, 'radio-antennas-apart'),
   };
   // what stands at one spot has no formula
   const isOne = across === 0 && upM === 0;
@@ -78,8 +78,8 @@ const toPosition = (index: BoatIndex, own: Antenna, senders: readonly Antenna[])
   if (nearest === undefined) return [];
   const { sender, distanceM } = nearest;
   const limits = {
-    warnM: limitOf(index.boat, 'position-antenna-warn').value,
-    adviceM: limitOf(index.boat, 'position-antenna-advice').value,
+    warnM: limitValue(index.boat, 'position-antenna-warn'),
+    adviceM: limitValue(index.boat, 'position-antenna-advice'),
   };
   return [
     {

@@ -1,6 +1,6 @@
 import type { BoatIndex } from '../../boat/boat-index.ts';
 import type { Boat, Kit } from '../../boat/boat-schema.ts';
-import { limitOf } from '../../boat/limit-of.ts';
+import { limitValue } from '../../boat/limit-value.ts';
 import { isAboard, lastPhase } from '../../boat/phase.ts';
 import { compassLimits } from '../../facts/compass-figures.ts';
 import { headingClearanceM, headingNeighbourOf } from '../../facts/heading-figures.ts';
@@ -70,7 +70,7 @@ const obstaclesOf = (index: BoatIndex): HeadingObstacle[] => {
 /** Gathers what may turn a heading sensor: units by kind or by their sheets, batteries, engines, feeds with their currents. */
 export const headingField = (input: HeadingInput): HeadingField => ({
   hull: input.index.boat.hull,
-  horizontalUt: limitOf(input.index.boat, 'compass-field').value,
+  horizontalUt: limitValue(input.index.boat, 'compass-field'),
   obstacles: obstaclesOf(input.index),
   feeds: feedRoutes(input),
 });

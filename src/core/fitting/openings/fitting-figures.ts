@@ -1,5 +1,5 @@
 import type { Boat } from '../../boat/boat-schema.ts';
-import { limitOf } from '../../boat/limit-of.ts';
+import { limitValue } from '../../boat/limit-value.ts';
 
 /** The figures of fitting over an old hole as they hold on one boat. */
 export interface FittingFigures {
@@ -13,10 +13,10 @@ export interface FittingFigures {
 
 /** The owner’s own figures where the file has them, else those of facts. */
 export const fittingFigures = (boat: Pick<Boat, 'limits'>): FittingFigures => ({
-  landMm: limitOf(boat, 'gasket-land').value,
-  overlapMm: limitOf(boat, 'plate-overlap').value,
-  screwDiameters: limitOf(boat, 'screw-to-edge').value,
-  edgeLeastMm: limitOf(boat, 'panel-edge-least').value,
-  webLeastMm: limitOf(boat, 'web-least').value,
-  webThicknesses: limitOf(boat, 'web-thicknesses').value,
+  landMm: limitValue(boat, 'gasket-land'),
+  overlapMm: limitValue(boat, 'plate-overlap'),
+  screwDiameters: limitValue(boat, 'screw-to-edge'),
+  edgeLeastMm: limitValue(boat, 'panel-edge-least'),
+  webLeastMm: limitValue(boat, 'web-least'),
+  webThicknesses: limitValue(boat, 'web-thicknesses'),
 });

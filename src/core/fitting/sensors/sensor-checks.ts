@@ -1,6 +1,6 @@
 import type { BoatIndex } from '../../boat/boat-index.ts';
 import type { Kit, Place } from '../../boat/boat-schema.ts';
-import { limitOf } from '../../boat/limit-of.ts';
+import { limitValue } from '../../boat/limit-value.ts';
 import { isAboard, lastPhase } from '../../boat/phase.ts';
 import type { Sheet } from '../../boat/sheet.ts';
 import type { KitSite } from '../../boat/site.ts';
@@ -64,7 +64,7 @@ const headroom = ({ site }: Sits): SensorCheck =>
 
 const tilt = ({ index, site }: Sits): SensorCheck => {
   if (site.tiltDeg === undefined) return site.tiltBy === undefined ? ask('tilt') : { check: 'tilt', verdict: 'ok' };
-  const limit = limitOf(index.boat, 'transducer-tilt').value;
+  const limit = limitValue(index.boat, 'transducer-tilt');
   const isUpright = site.tiltBy !== undefined || tiltVerdict({ tiltDeg: site.tiltDeg, mostDeg: limit }) === 'ok';
   return { check: 'tilt', verdict: isUpright ? 'ok' : 'bad', measured: site.tiltDeg, limit, unit: '°' };
 };

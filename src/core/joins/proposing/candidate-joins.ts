@@ -1,7 +1,7 @@
 import type { BoatIndex } from '../../boat/boat-index.ts';
 import type { Join } from '../../boat/boat-schema.ts';
 import { byCodeUnit } from '../../boat/ids.ts';
-import { limitOf } from '../../boat/limit-of.ts';
+import { limitValue } from '../../boat/limit-value.ts';
 import { nmea0183 } from '../../facts/nmea0183.ts';
 import type { StandingJoin } from '../../plan-shape.ts';
 import { type PriceList, priceList } from '../../prices/price-list.ts';
@@ -65,7 +65,7 @@ const isForbidden = ({ index }: Context, members: readonly Member[], bus: string
 const saysTooMuch = ({ index }: Context, { port }: PortNode): boolean =>
   port.protocol === 'nmea0183' &&
   lineLoad({ charsPerS: charsPerSecond(port.sends ?? []), baud: port.baud ?? nmea0183.baud.value }).sharePct >
-    limitOf(index.boat, 'nmea0183-load').value;
+    limitValue(index.boat, 'nmea0183-load');
 
 const onBus = (context: Context, node: PortNode, bus: string): CandidateJoin[] => {
   const { router, sockets, prices, offers } = context;

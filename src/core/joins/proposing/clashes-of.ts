@@ -1,5 +1,5 @@
 import type { BoatIndex } from '../../boat/boat-index.ts';
-import { limitOf } from '../../boat/limit-of.ts';
+import { limitValue } from '../../boat/limit-value.ts';
 import { readingsOf } from '../../facts/message-readings.ts';
 import { nmea0183 } from '../../facts/nmea0183.ts';
 import type { StandingJoin } from '../../plan-shape.ts';
@@ -49,7 +49,7 @@ const doubledBy = (index: BoatIndex, all: readonly JoinWithCandidate[], hops: re
 
 /** Joins whose sentences a multiplexer's output cannot carry together. */
 const overflowing = (index: BoatIndex, joins: readonly StandingJoin[]): string[][] => {
-  const most = limitOf(index.boat, 'nmea0183-load').value;
+  const most = limitValue(index.boat, 'nmea0183-load');
   return joins.flatMap((out) =>
     out.members
       .filter(({ as }) => as === 'talk' && out.kind === 'nmea0183')

@@ -1,7 +1,7 @@
 import type { BoatIndex } from '../../boat/boat-index.ts';
 import type { Join } from '../../boat/boat-schema.ts';
 import { byCodeUnit } from '../../boat/ids.ts';
-import { limitOf } from '../../boat/limit-of.ts';
+import { limitValue } from '../../boat/limit-value.ts';
 import type { StandingJoin } from '../../plan-shape.ts';
 import type { PortNetwork, PortNode } from '../../readings/port-network.ts';
 
@@ -83,7 +83,7 @@ export const freePorts = (
   const talkers = others.filter((node) => talksToMany(node) || isFree(node));
   const listeners = others.filter(isFree);
 
-  const mostListeners = limitOf(index.boat, 'nmea0183-listeners').value;
+  const mostListeners = limitValue(index.boat, 'nmea0183-listeners');
   for (const node of [...loose, ...listeners])
     room.set(takenAt(node, 'listen'), freeAlike(node, (id) => taken.has(id)).length);
   for (const node of talkers) {
@@ -91,7 +91,7 @@ export const freePorts = (
     else if (node.port.protocol === 'nmea0183')
       room.set(takenAt(node, 'talk'), Math.max(0, mostListeners - (heardBy.get(node.id) ?? 0)));
   }
-  const mostDevices = limitOf(index.boat, 'nmea2000-devices').value;
+  const mostDevices = limitValue(index.boat, 'nmea2000-devices');
   const placesOn = (bus: string): { kit: string; place: string }[] => {
     const on = standing.filter((join) => join.bus === bus).flatMap(({ members }) => members.map(({ kit }) => kit));
     const units = on.length > 0 ? on : loose.map(({ kit }) => kit);

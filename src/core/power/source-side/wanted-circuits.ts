@@ -1,7 +1,7 @@
 import { panelsUp } from '../../backbone/panels-up.ts';
 import type { BoatIndex } from '../../boat/boat-index.ts';
 import { byCodeUnit, splitDotted } from '../../boat/ids.ts';
-import { limitOf } from '../../boat/limit-of.ts';
+import { limitValue } from '../../boat/limit-value.ts';
 import { isAboard } from '../../boat/phase.ts';
 import type { Panel } from '../../boat/supply.ts';
 import type { StandingJoin } from '../../plan-shape.ts';
@@ -66,7 +66,7 @@ const unfedBuses = (
     readonly named: ReadonlySet<string>;
   },
 ): Wanted[] => {
-  const busMostV = limitOf(index.boat, 'nmea2000-device-volts-most').value;
+  const busMostV = limitValue(index.boat, 'nmea2000-device-volts-most');
   return index.boat.buses
     .filter(({ id }) => !named.has(id))
     .flatMap(({ id }) => {

@@ -1,5 +1,6 @@
 import type { BoatIndex } from '../../boat/boat-index.ts';
 import { type LimitOnBoat, limitOf } from '../../boat/limit-of.ts';
+import { limitValue } from '../../boat/limit-value.ts';
 import type { BusEntry, Level } from '../../plan-shape.ts';
 import type { Observation, Rule } from '../rule.ts';
 import { limitPart, unitName, warnCures } from '../rule-words.ts';
@@ -31,7 +32,7 @@ const lostVolts = (
 
 /** The limits on lost volts for one bus: a regulated supply may lose more than a battery. */
 const lostLimits = (index: BoatIndex, bus: BusEntry): { limit: LimitOnBoat; level: Level }[] => {
-  const regulated = (bus.supplyV ?? 0) >= limitOf(index.boat, 'nmea2000-regulated-volts').value;
+  const regulated = (bus.supplyV ?? 0) >= limitValue(index.boat, 'nmea2000-regulated-volts');
   if (regulated) return [{ limit: limitOf(index.boat, 'nmea2000-lost-volts-regulated-fail'), level: 'fault' }];
   return [
     { limit: limitOf(index.boat, 'nmea2000-lost-volts-fail'), level: 'fault' },

@@ -1,4 +1,4 @@
-import { limitOf } from '../../boat/limit-of.ts';
+import { limitValue } from '../../boat/limit-value.ts';
 import { within } from '../../power/within.ts';
 import type { Rule } from '../rule.ts';
 import { unitName } from '../rule-words.ts';
@@ -14,7 +14,7 @@ export const voltsAtPlugTooLow: Rule = {
     const at = new Map(
       plan.supplies.flatMap((supply) => supply.at.map(({ node, volts: value }) => [node, value] as const)),
     );
-    const busLeastV = limitOf(index.boat, 'nmea2000-device-volts-least').value;
+    const busLeastV = limitValue(index.boat, 'nmea2000-device-volts-least');
     // A unit that the rule of its bus or of its own wire speaks of already is not told of twice.
     const told = new Set([
       ...plan.buses.flatMap((bus) => bus.volts.filter(({ lowestV }) => lowestV < busLeastV).map(({ port }) => port)),

@@ -1,4 +1,4 @@
-import { limitOf } from '../../boat/limit-of.ts';
+import { limitValue } from '../../boat/limit-value.ts';
 import { pgnInfo } from '../../facts/pgns.ts';
 import type { BusTraffic, SentEntry } from '../../traffic-shape.ts';
 import type { Rule } from '../rule.ts';
@@ -33,7 +33,7 @@ export const messageWaitsPastItsTurn: Rule = {
   title: 'A message may still wait when its next is due.',
   sources: ['davis-2007', 'computed-packet-wait'],
   check: ({ index, plan }) => {
-    const stopPct = limitOf(index.boat, 'nmea2000-load-stop').value;
+    const stopPct = limitValue(index.boat, 'nmea2000-load-stop');
     return plan.traffic.buses.flatMap((bus) => {
       const late = lateOn(bus);
       const [worst] = late;

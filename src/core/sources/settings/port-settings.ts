@@ -1,4 +1,4 @@
-import { limitOf } from '../../boat/limit-of.ts';
+import { limitValue } from '../../boat/limit-value.ts';
 import type { Sends } from '../../boat/sheet.ts';
 import { sentencePreference } from '../../facts/conversion.ts';
 import { readingsOf } from '../../facts/message-readings.ts';
@@ -37,7 +37,7 @@ const shipNames = ({ kit, id, port }: PortNode, relied: readonly ReliedMessage[]
 
 const loadPct = (network: PortNetwork, { port }: PortNode, sends: readonly Sends[]): { over: boolean } => {
   const { sharePct } = lineLoad({ charsPerS: charsPerSecond(sends), baud: port.baud ?? nmea0183.baud.value });
-  return { over: sharePct > limitOf(network.index.boat, 'nmea0183-load').value };
+  return { over: sharePct > limitValue(network.index.boat, 'nmea0183-load') };
 };
 
 const stopOf = (node: PortNode, sentence: string, why: NonNullable<Setting['why']>): Setting => ({
