@@ -63,17 +63,35 @@ const pageOf = async (browser: Browser, { window, light }: PageWish, complaints:
   return page;
 };
 
+/** A page that stands from test to test, and what it remembered at first of the one who reads. */
+interface Standing {
+  readonly page: Page;
+  readonly window: PageWish['window'];
+  readonly choices: string;
+}
+
 /** A server with a browser that looks at it, and the pages that stand. */
 const startLook = async (demos: boolean) => {
   const server = await ownServer({ demos });
   const browser = await chromium.connect(inject('browserAt'));
   const complaints: string[] = [];
-  return { server, browser, complaints, standing: new Map<string, Page>(), copies: { made: 0 } };
+  return { server, browser, complaints, standing: new Map<string, Standing>(), copies: { made: 0 } };
 };
 type Look = Awaited<ReturnType<typeof startLook>>;
 
 /** The demo boats are looked at by one server and in pages that stand for all files that a process tests, as to start them takes longer than many a test. */
 let shared: Promise<Look> | undefined;
+
+/** What a page remembers of the one who reads, in whatever boat: units, lights, which picture is seen. */
+const choicesOf = (page: Page): Promise<string> =>
+  page.evaluate(() =>
+    JSON.stringify(
+      Object.entries(localStorage)
+        // what is remembered of one boat has her name behind a space
+        .filter(([key]) => !key.includes(' '))
+        .sort(),
+    ),
+  );
 
 /** Goes back to the list of boats in a page that stands, seen as it was at first. */
 const goToBoats = async (
@@ -95,7 +113,7 @@ export const appUnderTest = async ({ demos = true }: { demos?: boolean } = {}): 
   const look = await (demos && shared !== undefined ? shared : startLook(false));
   const { server, browser, complaints, standing, copies } = look;
   const { address, folder } = server;
-  const stands = (): ReadonlySet<BrowserContext> => new Set([...standing.values()].map((page) => page.context()));
+  const stands = (): ReadonlySet<BrowserContext> => new Set([...standing.values()].map(({ page }) => page.context()));
   const shutOthers = async (): Promise<void> => {
     for (const context of browser.contexts().filter((one) => !stands().has(one))) {
       await Promise.all(context.pages().map(saveDone));
@@ -108,9 +126,10 @@ export const appUnderTest = async ({ demos = true }: { demos?: boolean } = {}): 
     complaints,
     samePage: async (wish) => {
       const name = `${wish.window} ${wish.light}`;
-      const page = standing.get(name) ?? (await pageOf(browser, wish, complaints));
-      standing.set(name, page);
+      const stood = standing.get(name);
+      const page = stood?.page ?? (await pageOf(browser, wish, complaints));
       await goToBoats(page, { address, window: wish.window });
+      if (stood === undefined) standing.set(name, { page, window: wish.window, choices: await choicesOf(page) });
       return page;
     },
     copyOf: (boat) => {
@@ -133,10 +152,11 @@ export const appUnderTest = async ({ demos = true }: { demos?: boolean } = {}): 
         return;
       }
       // the next file finds all of it as the first one did
-      for (const [name, page] of standing) {
-        const window = name.split(' ')[0] as PageWish['window'];
+      for (const [name, { page, window, choices }] of standing) {
         await goToBoats(page, { address, window });
+        if ((await choicesOf(page)) !== choices) standing.delete(name);
       }
+      await shutOthers();
       server.empty();
       complaints.length = 0;
     },

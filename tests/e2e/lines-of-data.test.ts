@@ -22,7 +22,7 @@ test.each([
   ['laptop', 'night'],
   ['phone', 'day'],
   ['phone', 'night'],
-] as const)('on a %s by %s the lines of data are drawn, without barriers', async (window, light) => {
+] as const)('on a %s by %s the lines of data are drawn', async (window, light) => {
   const page = await openLines(window, light);
   const drawing = await page.locator('.sheet-svg').textContent();
   for (const words of ['Navigation bus', 'Ethernet', 'converter 0183/2000', 'network switch', 'With no line of data']) {
