@@ -19,7 +19,18 @@ const feed: CompassFeed = {
 };
 const unit: CompassUnit = { unit: 'display', distanceM: 0.5, safeM: 0.3, safeBy: 'sheet', tooNear: false };
 
-const sound: CompassEntry = {
+/** A unit near a compass, or a feed that turns it, each as said. */
+export const unitNear = (own: Partial<CompassUnit>): CompassUnit => ({ ...unit, ...own });
+export const feedTooNear = (own: Partial<CompassFeed>): CompassFeed => ({
+  ...feed,
+  fieldUt: 0.4,
+  deviationDeg: 1.5,
+  keepM: 0.6,
+  tooNear: true,
+  ...own,
+});
+
+export const soundCompass: CompassEntry = {
   compass: 'card',
   horizontalUt: 15,
   allowedUt: 0.314,
@@ -37,5 +48,5 @@ export const compassFindings = (
 ): Finding[] =>
   findingsOf(rule, {
     boat: own.boat ?? aCompassBoat().boat,
-    plan: { compass: [{ ...sound, feeds: [{ ...feed, ...own.feed }], units: [{ ...unit, ...own.unit }] }] },
+    plan: { compass: [{ ...soundCompass, feeds: [{ ...feed, ...own.feed }], units: [{ ...unit, ...own.unit }] }] },
   });

@@ -5,7 +5,7 @@ import type { Finding } from '../../plan-shape.ts';
 import type { Rule } from '../rule.ts';
 import { findingsOf } from '../rule-case.test-helper.ts';
 
-const sound: HeadingSite = {
+export const soundHeading: HeadingSite = {
   north: 'fluxgate',
   magnetic: true,
   verdict: 'good',
@@ -20,6 +20,8 @@ export const headingFindings = (rule: Rule, heading: Partial<HeadingSite>, boat:
   findingsOf(rule, {
     boat,
     plan: {
-      sites: [{ unit: 'compass', is: 'heading', place: 'locker', aboveWaterM: 0.5, heading: { ...sound, ...heading } }],
+      sites: [
+        { unit: 'compass', is: 'heading', place: 'locker', aboveWaterM: 0.5, heading: { ...soundHeading, ...heading } },
+      ],
     },
   });

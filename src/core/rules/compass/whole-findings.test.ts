@@ -1,43 +1,13 @@
 import { expect, test } from 'vitest';
 import type { Boat } from '../../boat/boat-schema.ts';
 import { aCompassBoat } from '../../compass-boat.test-helper.ts';
-import type { CompassEntry, CompassFeed, CompassUnit } from '../../compass-shape.ts';
+import type { CompassEntry, CompassFeed } from '../../compass-shape.ts';
 import { told as toldBy } from '../told.test-helper.ts';
+import { feedTooNear, soundCompass, unitNear } from './compass-case.test-helper.ts';
 import { compassRules } from './index.ts';
 
-const sound: CompassEntry = {
-  compass: 'card',
-  horizontalUt: 15,
-  allowedUt: 0.314,
-  allowedDeg: 1.2,
-  feeds: [],
-  sumUt: 0,
-  sumDeg: 0,
-  units: [],
-};
 const told = (id: string, own: Partial<CompassEntry>, boat: Boat = aCompassBoat().boat) =>
-  toldBy(compassRules, `compass/${id}`, { boat, plan: { compass: [{ ...sound, ...own }] } });
-const unit = (own: Partial<CompassUnit>): CompassUnit => ({
-  unit: 'display',
-  distanceM: 0.5,
-  safeM: 0.3,
-  safeBy: 'sheet',
-  tooNear: false,
-  ...own,
-});
-const feed = (own: Partial<CompassFeed>): CompassFeed => ({
-  line: 'feed:display.supply~main-panel',
-  to: 'display.dc',
-  currentA: 2,
-  distanceM: 0.5,
-  laid: 'pair',
-  laidBy: 'plan',
-  fieldUt: 0.4,
-  deviationDeg: 1.5,
-  keepM: 0.6,
-  tooNear: true,
-  ...own,
-});
+  toldBy(compassRules, `compass/${id}`, { boat, plan: { compass: [{ ...soundCompass, ...own }] } });
 
 test('of new units near a compass without a swing the nearest is told, of those too near if there are any', () => {
   const swung =
@@ -45,9 +15,9 @@ test('of new units near a compass without a swing the nearest is told, of those 
   const cure =
     'Plan a swing after the work, everything off and everything on, and enter it; until then the old card is worth nothing. The binder has both cards to fill in.';
   const units = [
-    unit({ unit: 'gnss', distanceM: 0.4 }),
-    unit({ unit: 'converter', distanceM: 0.7, safeM: 1.2, tooNear: true }),
-    unit({ unit: 'display', distanceM: 0.6, safeM: 0.9, tooNear: true }),
+    unitNear({ unit: 'gnss', distanceM: 0.4 }),
+    unitNear({ unit: 'converter', distanceM: 0.7, safeM: 1.2, tooNear: true }),
+    unitNear({ unit: 'display', distanceM: 0.6, safeM: 0.9, tooNear: true }),
   ];
   expect(told('no-swing-planned', { units })).toEqual([
     `doubt card display: Helm display comes 0.60 m from steering compass, with 2 more within a metre or their own distance, ${swung} [0.6 m / 0.9] ${cure}`,
@@ -59,10 +29,10 @@ test('of new units near a compass without a swing the nearest is told, of those 
 
 test('new units of which no distance is known are told with the nearest, and what is usual for the kind only where too near', () => {
   const units = [
-    unit({ unit: 'display', distanceM: 0.9, safeBy: 'taken' }),
-    unit({ unit: 'gnss', distanceM: 0.6, safeBy: 'kind', tooNear: true }),
-    unit({ unit: 'compass', distanceM: 0.2, safeBy: 'kind' }),
-    unit({ unit: 'converter', distanceM: 0.1, safeBy: 'sheet', tooNear: true }),
+    unitNear({ unit: 'display', distanceM: 0.9, safeBy: 'taken' }),
+    unitNear({ unit: 'gnss', distanceM: 0.6, safeBy: 'kind', tooNear: true }),
+    unitNear({ unit: 'compass', distanceM: 0.2, safeBy: 'kind' }),
+    unitNear({ unit: 'converter', distanceM: 0.1, safeBy: 'sheet', tooNear: true }),
   ];
   expect(told('plate-not-read', { units })).toEqual([
     'doubt card display gnss: Near steering compass come units whose safe distance is not known: Helm display at 0.90 m, GNSS on the stern rail at 0.60 m. [0.6 m / 1] Read the distance on the plate or in the manual and enter it. Without one keep 1 m off, and swing the compass afterwards.',
@@ -70,10 +40,11 @@ test('new units of which no distance is known are told with the nearest, and wha
 });
 
 test('a feed beside a compass is told with its current, field, turn and how far it must keep', () => {
-  expect(told('pair-too-near', { feeds: [feed({})] })).toEqual([
+  expect(told('pair-too-near', { feeds: [feedTooNear({})] })).toEqual([
     'doubt card display: The feed of Helm display passes steering compass at 0.50 m: with 2.0 A its two wires may make 0.40 µT there and turn the card by 1.5°, where 1.2° is allowed. [1.5 ° / 1.2] Twist the two wires where they pass, or keep them 0.60 m off the compass. Then switch it on and watch the card.',
   ]);
-  const single = (own: Partial<CompassFeed>) => told('single-wire-near', { feeds: [feed({ laid: 'single', ...own })] });
+  const single = (own: Partial<CompassFeed>) =>
+    told('single-wire-near', { feeds: [feedTooNear({ laid: 'single', ...own })] });
   expect(single({ deviationDeg: 12.4 })).toEqual([
     'fault card display: The feed of Helm display passes steering compass at 0.50 m as a single wire: 2.0 A make 0.40 µT there and turn the card by up to 12°, where 1.2° is allowed. [12.4 ° / 1.2] Lead plus and minus side by side all the way, twisted where they pass the compass. A single wire would have to keep 0.60 m off. Swing the compass afterwards.',
   ]);
@@ -84,7 +55,7 @@ test('a feed beside a compass is told with its current, field, turn and how far 
 });
 
 test('two feeds of one unit beside a compass are two findings', () => {
-  expect(told('pair-too-near', { feeds: [feed({}), feed({ to: 'display.n2k' })] })).toHaveLength(2);
+  expect(told('pair-too-near', { feeds: [feedTooNear({}), feedTooNear({ to: 'display.n2k' })] })).toHaveLength(2);
 });
 
 test('of units nobody has read the cure speaks of one or of each, and what leaves is none of them', () => {
@@ -96,7 +67,9 @@ test('of units nobody has read the cure speaks of one or of each, and what leave
       for (const sheet of draft.sheets) if (sheet.id === 'small-display') sheet.kind = 'fan';
       for (const one of draft.kit) if (one.id === 'display' && fate === 'goes') one.fate = 'goes';
     });
-    return toldBy(compassRules, 'compass/units-not-read', { boat: boat.boat, plan: { compass: [sound] } })[0] ?? '';
+    return (
+      toldBy(compassRules, 'compass/units-not-read', { boat: boat.boat, plan: { compass: [soundCompass] } })[0] ?? ''
+    );
   };
   expect(unread('stays')).toMatch(
     /Read the distance on its plate or in the manual and enter it\. Until then watch the compass while it is switched on/,

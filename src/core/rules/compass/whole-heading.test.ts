@@ -4,21 +4,9 @@ import type { Boat } from '../../boat/boat-schema.ts';
 import type { CompassFeed } from '../../compass-shape.ts';
 import type { HeadingNear, HeadingSite } from '../../heading-shape.ts';
 import { told as toldBy } from '../told.test-helper.ts';
+import { feedTooNear } from './compass-case.test-helper.ts';
+import { soundHeading } from './heading-case.test-helper.ts';
 import { compassRules } from './index.ts';
-
-const feed = (own: Partial<CompassFeed>): CompassFeed => ({
-  line: 'feed:display.supply~main-panel',
-  to: 'display.dc',
-  currentA: 2,
-  distanceM: 0.5,
-  laid: 'pair',
-  laidBy: 'plan',
-  fieldUt: 0.4,
-  deviationDeg: 1.5,
-  keepM: 0.6,
-  tooNear: true,
-  ...own,
-});
 
 const heading = (id: string, own: Partial<HeadingSite>, boat: Boat = aBoat().boat, places = ['locker']) =>
   toldBy(compassRules, `compass/${id}`, {
@@ -29,16 +17,7 @@ const heading = (id: string, own: Partial<HeadingSite>, boat: Boat = aBoat().boa
         is: 'heading',
         place,
         aboveWaterM: 0.5,
-        heading: {
-          north: 'fluxgate',
-          magnetic: true,
-          verdict: 'good',
-          near: [],
-          feeds: [],
-          sumDeg: 0,
-          allowedDeg: 1.2,
-          ...own,
-        },
+        heading: { ...soundHeading, ...own },
       })),
     },
   });
@@ -55,7 +34,7 @@ const slide =
   'Move the one or the other. Before a hole is drilled slide the sensor 30 cm each way with everything switched on: 5° of change or less is good, over 10° is another place.';
 
 test('a feed that turns a heading sensor is a fault from high current on or as a single wire', () => {
-  const by = (own: Partial<CompassFeed>) => heading('wire-turns-heading-sensor', { feeds: [feed(own)] });
+  const by = (own: Partial<CompassFeed>) => heading('wire-turns-heading-sensor', { feeds: [feedTooNear(own)] });
   expect(by({})).toEqual([
     'doubt compass display: The feed of Helm display passes Heading sensor at the mast at 0.50 m: 2.0 A turn it by up to 1.5°, where 1.2° is allowed for a compass. [1.5 ° / 1.2] Twist the two wires where they pass it, or keep them 0.60 m off. Then switch it on and watch the heading.',
   ]);
@@ -108,8 +87,8 @@ test.each([
 
 test('a feed told by its current is not told by its distance too', () => {
   const beside = { near: [near({ id: 'feed:display.supply~main-panel', is: 'high-current' })] };
-  expect(heading('heading-sensor-too-near', { ...beside, feeds: [feed({ tooNear: false })] })).toHaveLength(1);
-  expect(heading('heading-sensor-too-near', { ...beside, feeds: [feed({})] })).toEqual([]);
+  expect(heading('heading-sensor-too-near', { ...beside, feeds: [feedTooNear({ tooNear: false })] })).toHaveLength(1);
+  expect(heading('heading-sensor-too-near', { ...beside, feeds: [feedTooNear({})] })).toEqual([]);
 });
 
 test('two sensors at one place too near to one thing are one finding, at two places two', () => {
