@@ -124,7 +124,7 @@ const hit = (seed: Seed, current: unknown, lot: Lot): unknown => {
     case 5:
       return typeof value === 'object' && value !== null && !Array.isArray(value)
         ? withAt(current, [...path, oddTexts[lot(oddTexts.length)] ?? ''], 1)
-        : withAt(current, path, { [String(value ?? 'none')]: value });
+        : withAt(current, path, { [typeof value === 'object' || value === undefined ? 'none' : String(value)]: value });
     case 6:
     case 7:
       return schema === undefined ? current : withAt(current, path, grow(schema, nameOf(path)));
