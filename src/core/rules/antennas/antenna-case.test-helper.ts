@@ -2,7 +2,7 @@ import type { CoaxRun, Spacing } from '../../aerial-shape.ts';
 import { aBoat } from '../../boat/a-boat.test-helper.ts';
 import type { Boat } from '../../boat/boat-schema.ts';
 import type { Finding, PlanDraft } from '../../plan-shape.ts';
-import type { Radar } from '../../radar-shape.ts';
+import type { PersonAtRadar, Radar } from '../../radar-shape.ts';
 import type { SiteEntry } from '../../sites-shape.ts';
 import type { Rule } from '../rule.ts';
 import { findingsOf } from '../rule-case.test-helper.ts';
@@ -43,6 +43,18 @@ export const aRun = (own: Partial<CoaxRun>): CoaxRun => ({
   weatheredW: 17.7,
   rangeShare: 0.92,
   faultReadsSwr: 2.1,
+  ...own,
+});
+
+/** Somebody at the helm whose head is in the beam. */
+export const personAtRadar = (own: Partial<PersonAtRadar>): PersonAtRadar => ({
+  place: 'helm',
+  distanceM: 1.5,
+  headM: 2.4,
+  beamFromM: 2.2,
+  beamToM: 2.8,
+  inBeam: true,
+  soleKnown: true,
   ...own,
 });
 

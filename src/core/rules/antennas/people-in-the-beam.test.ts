@@ -1,19 +1,10 @@
 import { expect, test } from 'vitest';
 import type { PersonAtRadar, Radar } from '../../radar-shape.ts';
-import { antennaFindings, aRadar } from './antenna-case.test-helper.ts';
+import { antennaFindings, aRadar, personAtRadar } from './antenna-case.test-helper.ts';
 import { peopleInTheBeam } from './people-in-the-beam.ts';
 
-const person: PersonAtRadar = {
-  place: 'helm',
-  distanceM: 1.5,
-  headM: 2.4,
-  beamFromM: 2.2,
-  beamToM: 2.8,
-  inBeam: true,
-  soleKnown: true,
-};
 const found = (own: Partial<PersonAtRadar>, radar: Partial<Radar> = {}) =>
-  antennaFindings(peopleInTheBeam, { sites: [aRadar({ people: [{ ...person, ...own }], ...radar })] });
+  antennaFindings(peopleInTheBeam, { sites: [aRadar({ people: [personAtRadar(own)], ...radar })] });
 
 test('a head under the beam passes', () => {
   expect(found({ inBeam: false })).toEqual([]);

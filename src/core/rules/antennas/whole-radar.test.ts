@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { sources } from '../../facts/sources.ts';
 import type { PersonAtRadar, Radar, Shadow } from '../../radar-shape.ts';
 import { told as toldBy } from '../told.test-helper.ts';
-import { anAntenna, antennaFindings, aRadar } from './antenna-case.test-helper.ts';
+import { anAntenna, antennaFindings, aRadar, personAtRadar } from './antenna-case.test-helper.ts';
 import { antennasRules } from './index.ts';
 import { peopleInTheBeam } from './people-in-the-beam.ts';
 
@@ -10,20 +10,10 @@ const withRadar = (id: string, own: Partial<Radar>) =>
   toldBy(antennasRules, `antennas/${id}`, {
     plan: { sites: [aRadar(own), anAntenna('radio-antenna', { for: [], topM: 3 })] },
   });
-const person = (own: Partial<PersonAtRadar>): PersonAtRadar => ({
-  place: 'helm',
-  distanceM: 1.5,
-  headM: 2.4,
-  beamFromM: 2.2,
-  beamToM: 2.8,
-  inBeam: true,
-  soleKnown: true,
-  ...own,
-});
 
 test('a head in the beam is told with heights, the distance people keep off, and what says so', () => {
   const found = (own: Partial<PersonAtRadar>, radar: Partial<Radar>) =>
-    withRadar('people-in-the-beam', { people: [person(own)], ...radar });
+    withRadar('people-in-the-beam', { people: [personAtRadar(own)], ...radar });
   const said =
     'Who stands at helm dash has the beam of Helm display at the head: 1.50 m off the beam reaches from 2.20 m to 2.80 m over the water, the head is at 2.40 m;';
   const higher = 'Mount the scanner higher, so that its beam passes over every head';
@@ -41,10 +31,11 @@ test('a head in the beam is told with heights, the distance people keep off, and
 
 test('at the distance of its plate a head in the beam is only advice; where none is known a doubt, however far off', () => {
   const level = (distanceM: number, radar: Partial<Radar> = {}) =>
-    withRadar('people-in-the-beam', { people: [person({ distanceM })], ...radar })[0]?.split(' ')[0];
+    withRadar('people-in-the-beam', { people: [personAtRadar({ distanceM })], ...radar })[0]?.split(' ')[0];
   expect([level(1.99), level(2)]).toEqual(['fault', 'advice']);
   expect([level(1.99, { peopleBy: 'size' }), level(2, { peopleBy: 'typical' })]).toEqual(['fault', 'advice']);
-  const { peopleM: _, ...unknown } = aRadar({ people: [person({ distanceM: 9 })], peopleBy: 'unknown' }).radar ?? {};
+  const { peopleM: _, ...unknown } =
+    aRadar({ people: [personAtRadar({ distanceM: 9 })], peopleBy: 'unknown' }).radar ?? {};
   expect(
     toldBy(antennasRules, 'antennas/people-in-the-beam', {
       plan: { sites: [{ ...aRadar({}), radar: unknown as Radar }] },
@@ -56,11 +47,11 @@ test('at the distance of its plate a head in the beam is only advice; where none
 
 test('what says how far people keep off is the source of the limit', () => {
   const sourceOf = (peopleBy: Radar['peopleBy']) =>
-    antennaFindings(peopleInTheBeam, { sites: [aRadar({ people: [person({})], peopleBy })] })[0]?.limit?.source;
+    antennaFindings(peopleInTheBeam, { sites: [aRadar({ people: [personAtRadar({})], peopleBy })] })[0]?.limit?.source;
   expect(sourceOf('plate')).toBe('the plate of the radar');
   expect(sourceOf('size')).toContain(sources['maker-radar-distance'].text);
   expect(sourceOf('typical')).toContain(sources['memory-scanners'].text);
-  const { peopleM: _, ...unknown } = aRadar({ people: [person({})], peopleBy: 'unknown' }).radar ?? {};
+  const { peopleM: _, ...unknown } = aRadar({ people: [personAtRadar({})], peopleBy: 'unknown' }).radar ?? {};
   const [finding] = antennaFindings(peopleInTheBeam, { sites: [{ ...aRadar({}), radar: unknown as Radar }] });
   expect(finding).not.toHaveProperty('limit');
 });
