@@ -1,10 +1,9 @@
-import { readFileSync } from 'node:fs';
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Boat, boatSchema } from '../src/core/boat/boat-schema.ts';
-import { readBoat } from '../src/core/boat/read-boat.ts';
-import { plan } from '../src/core/plan.ts';
+import { quickPlan } from '../src/core/quick-plan.test-helper.ts';
 import { wreck } from '../tools/demo-boats/wreck/index.ts';
+import { anExample } from './an-example.test-helper.ts';
 import { askNgspice, type Followed, hasNgspice, steps } from './circuits/ask-ngspice.ts';
 import { boatCircuit } from './circuits/boat-circuit.ts';
 import { type Circuit, type CircuitVolts, solveCircuit, timesAsHeavy } from './circuits/circuit.ts';
@@ -38,12 +37,9 @@ const loadedTo = (shares: readonly number[], count: number, seed: number): Circu
     .sample(randomCircuit, { numRuns: count, seed })
     .map((circuit, n) => timesAsHeavy(circuit, mostTimes(circuit) * (shares[n % shares.length] ?? 1)));
 
-const demoBoat = (name: string): Boat =>
-  readBoat(readFileSync(new URL(`../examples/${name}/${name}.boat.json`, import.meta.url), 'utf8'));
-
 /** Volts in a plan that the simulator does not give: each node of each supply, and the far end of each feed. */
 const unlike = (boat: Boat): { compared: number; apart: string[] } => {
-  const made = plan(boat, new Map());
+  const made = quickPlan(boat);
   const theirs = askNgspice([boatCircuit(boat, made)])[0]?.at(-1);
   const stageOf = (panel: string): number => made.supplies.findIndex(({ at }) => at.some(({ node }) => node === panel));
   const claims = [
@@ -58,7 +54,7 @@ const unlike = (boat: Boat): { compared: number; apart: string[] } => {
 
 /** The boat with her backbones settled as they are, so that no other is laid where the volts change. */
 const settled = (boat: Boat): Boat => {
-  const layouts = plan(boat, new Map()).buses.map(({ id, grade, walk }) => [id, { grade, walk, state: 'fixed' }]);
+  const layouts = quickPlan(boat).buses.map(({ id, grade, walk }) => [id, { grade, walk, state: 'fixed' }]);
   return boatSchema.parse({ ...boat, pins: { ...boat.pins, layouts: Object.fromEntries(layouts) } });
 };
 
@@ -128,7 +124,7 @@ describe.skipIf(!hasNgspice)('a circuit simulator from elsewhere', () => {
     { timeout: 60_000 },
     (name, atLeast) => {
       // without the one bank that cannot work: a simulator that finds no volts there finds none at all
-      const { compared, apart } = unlike(name === 'wreck' ? wreck('power/cannot-work') : demoBoat(name));
+      const { compared, apart } = unlike(name === 'wreck' ? wreck('power/cannot-work') : anExample(name));
 
       expect(apart).toEqual([]);
       expect(compared).toBeGreaterThanOrEqual(atLeast);
@@ -136,10 +132,10 @@ describe.skipIf(!hasNgspice)('a circuit simulator from elsewhere', () => {
   );
 
   test('sees a sagging panel feeder at the far end of the backbone, as the plan does', { timeout: 60_000 }, () => {
-    const sound = settled(demoBoat('gannet'));
+    const sound = settled(anExample('gannet'));
     const sags = sagging(sound, 'main');
     const volts = (boat: Boat, at: string): number =>
-      plan(boat, new Map())
+      quickPlan(boat)
         .supplies.flatMap((supply) => supply.at)
         .find(({ node }) => node === at)?.volts ?? Number.NaN;
     const lostV = volts(sound, 'main') - volts(sags, 'main');

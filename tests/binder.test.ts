@@ -2,15 +2,15 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { readBoat } from '../src/core/boat/read-boat.ts';
 import { papersAboard } from '../src/core/facts/papers-aboard.ts';
-import { plan } from '../src/core/plan.ts';
+import { quickPlan } from '../src/core/quick-plan.test-helper.ts';
 import { byCodeUnit } from '../src/core/units/by-code-unit.ts';
 import { binderPdf } from '../src/node/binder-pdf.ts';
 import { binderOf } from '../src/papers/binder/binder.ts';
 import { aSetBinder } from '../src/papers/pages/a-binder.test-helper.ts';
 import type { SetBinder } from '../src/papers/pages/page-shape.ts';
 import { type PaperName, paperSizes } from '../src/papers/pages/paper-sizes.ts';
+import { anExample } from './an-example.test-helper.ts';
 import {
   fonts,
   greyPicture,
@@ -29,9 +29,9 @@ afterAll(() => rmSync(folder, { recursive: true }));
 const pointMm = 25.4 / 72;
 
 const setOf = (name: string, paper: PaperName, dateIso?: string): SetBinder => {
-  const boat = readBoat(readFileSync(new URL(`../examples/${name}/${name}.boat.json`, import.meta.url), 'utf8'));
+  const boat = anExample(name);
   return aSetBinder(
-    binderOf({ boat, plan: plan(boat, new Map()), paper, ...(dateIso === undefined ? {} : { dateIso }) }),
+    binderOf({ boat, plan: quickPlan(boat), paper, ...(dateIso === undefined ? {} : { dateIso }) }),
     paper,
   );
 };

@@ -9,24 +9,31 @@ import { layoutProblems } from '../src/core/backbone/layout-problems.ts';
 import type { Layout, LayoutMap } from '../src/core/backbone/problem.ts';
 import { solveLayout } from '../src/core/backbone/solve-layout.ts';
 import type { Boat } from '../src/core/boat/boat-schema.ts';
+import { frozen } from '../src/core/boat/frozen.test-helper.ts';
+import { keptFor } from '../src/core/boat/kept-for.ts';
 import { readBoat } from '../src/core/boat/read-boat.ts';
 import { plan } from '../src/core/plan.ts';
 import type { Finding, Plan } from '../src/core/plan-shape.ts';
+import { quickPlan } from '../src/core/quick-plan.test-helper.ts';
 import { planText } from '../src/papers/lists/plan-text.ts';
+import { anExample } from './an-example.test-helper.ts';
 
 const repository = resolve(import.meta.dirname, '..');
 const names = readdirSync(join(repository, 'examples'), { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
   .map((entry) => entry.name);
-const load = (name: string): Boat =>
-  readBoat(readFileSync(join(repository, `examples/${name}/${name}.boat.json`), 'utf8'));
 
+/** Each bus of a boat with the layouts that a search of her comes by, one better than the other; searched once. */
+const searched = keptFor((boat: Boat) =>
+  layoutProblems(boat).map((problem) => ({ problem, layouts: [...solveLayout(problem, fullWork)] })),
+);
 const bestLayouts = (boat: Boat): LayoutMap =>
   new Map(
-    layoutProblems(boat).flatMap((problem) =>
-      [...solveLayout(problem, fullWork)].map((layout): [string, Layout] => [problem.hash, layout]),
-    ),
+    searched(boat).flatMap(({ problem, layouts }) => layouts.map((layout): [string, Layout] => [problem.hash, layout])),
   );
+
+/** The plan that the command line makes of a boat, made once. */
+const solved = keptFor(async (boat: Boat) => frozen(await solveBoat(boat)));
 
 /** A small generator of its own, so that a shuffle that fails can be run again. */
 const numbersFrom = (seed: number): (() => number) => {
@@ -69,10 +76,10 @@ const shuffled = (value: unknown, next: () => number, key = ''): unknown => {
 };
 
 describe.each(names)('the demo boat %s', (name) => {
-  const boat = load(name);
+  const boat = anExample(name);
 
   test('gives the same plan, byte for byte, however its lists and keys are shuffled', () => {
-    const bytes = JSON.stringify(plan(boat, new Map()));
+    const bytes = JSON.stringify(quickPlan(boat));
     for (const seed of [1, 2, 3]) {
       const other = readBoat(JSON.stringify(shuffled(boat, numbersFrom(seed))));
       expect(JSON.stringify(plan(other, new Map()))).toBe(bytes);
@@ -83,13 +90,13 @@ describe.each(names)('the demo boat %s', (name) => {
   test('gives a plan that the exported schema accepts', async () => {
     const schema: object = JSON.parse(readFileSync(join(repository, 'schema/plan.schema.json'), 'utf8'));
     const validate = new Ajv2020({ strict: false }).compile(schema);
-    expect(validate(await solveBoat(boat)), JSON.stringify(validate.errors?.slice(0, 3))).toBe(true);
+    expect(validate(await solved(boat)), JSON.stringify(validate.errors?.slice(0, 3))).toBe(true);
   });
 
   test('gets better and better layouts, and the separate checker agrees on each', () => {
-    for (const problem of layoutProblems(boat)) {
+    for (const { problem, layouts } of searched(boat)) {
       let before = { cost: Number.POSITIVE_INFINITY, bound: 0 };
-      for (const layout of solveLayout(problem, fullWork)) {
+      for (const layout of layouts) {
         const { cost, broken } = checkLayout(problem, layout);
         expect(broken.length > 0, broken.join(' ')).toBe(layout.status === 'infeasible');
         expect(cost).toBe(layout.cost);
@@ -102,7 +109,7 @@ describe.each(names)('the demo boat %s', (name) => {
 
   test('reads at the terminal as it did before', async () => {
     const file = join(repository, `examples/${name}/expected/plan.txt`);
-    const text = planText({ boat, plan: await solveBoat(boat), file: `${name}.boat.json` });
+    const text = planText({ boat, plan: await solved(boat), file: `${name}.boat.json` });
     if (process.env.GOLDEN === 'write') writeFileSync(file, text);
     expect(text).toBe(readFileSync(file, 'utf8'));
   });
@@ -119,8 +126,8 @@ const sound: [string, string[]][] = [
 ];
 
 describe.each(sound)('%s, soundly designed,', async (name, later) => {
-  const boat = load(name);
-  const last = await solveBoat(boat);
+  const boat = anExample(name);
+  const last = await solved(boat);
   const first = plan(boat, bestLayouts(boat), 1);
   const missing = (planned: Plan): string[] =>
     planned.readings.filter(({ must, arrives }) => must && !arrives).map(({ reading, at }) => `${reading} at ${at}`);

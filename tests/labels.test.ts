@@ -2,16 +2,16 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { plan } from '../src/core/plan.ts';
+import { quickPlan } from '../src/core/quick-plan.test-helper.ts';
 import { binderPdf } from '../src/node/binder-pdf.ts';
-import { anExample } from '../src/papers/an-example.test-helper.ts';
 import { cableLabels } from '../src/papers/labels/cable-labels.ts';
 import { labelSheets, labelTapes } from '../src/papers/labels/label-geometry.ts';
 import { labelPages, labelTitle } from '../src/papers/labels/label-pages.ts';
+import { anExample } from './an-example.test-helper.ts';
 import { fonts, hasReaders, pageSizes, soundness } from './pdf/read-pdf.ts';
 
 const boat = anExample('sandpiper');
-const labels = cableLabels(boat, plan(boat, new Map()), { dateIso: '2026-11-26' });
+const labels = cableLabels(boat, quickPlan(boat), { dateIso: '2026-11-26' });
 const pointsPerMm = 72 / 25.4;
 
 const pdfOf = (geometry: (typeof labelSheets)[number] | (typeof labelTapes)[number]) => {

@@ -2,9 +2,9 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { anExample } from '../../tests/an-example.test-helper.ts';
 import { UserError } from '../core/boat/user-error.ts';
-import { plan } from '../core/plan.ts';
-import { anExample } from '../papers/an-example.test-helper.ts';
+import { quickPlan } from '../core/quick-plan.test-helper.ts';
 import { binderWish, writeBinder } from './binder-at-terminal.ts';
 
 test('a binder is for A4 and of no day, unless told', () => {
@@ -24,7 +24,7 @@ test.each([
 
 test('the binder alone is written to a file, or it is said where it could not be', async () => {
   const boat = anExample('sandpiper');
-  const of = { boat, plan: plan(boat, new Map()), paper: 'letter' } as const;
+  const of = { boat, plan: quickPlan(boat), paper: 'letter' } as const;
   const folder = mkdtempSync(join(tmpdir(), 'fairlead-binder-'));
   const file = join(folder, 'mine.pdf');
   await writeBinder(file, of);

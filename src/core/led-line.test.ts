@@ -1,10 +1,8 @@
-import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { anExample } from '../../tests/an-example.test-helper.ts';
 import { aBoat } from './boat/a-boat.test-helper.ts';
-import type { Boat } from './boat/boat-schema.ts';
 import { applyEdits, undo } from './boat/history.ts';
-import { readBoat } from './boat/read-boat.ts';
 import { startHistory } from './boat/start-history.ts';
 import { leadChoices } from './leading/lead-choices.ts';
 import { leadEdits } from './leading/lead-edits.ts';
@@ -12,9 +10,6 @@ import { mayBeLed } from './leading/may-be-led.ts';
 import { ledLine, newlyBroken, newlyMended, orderCost } from './led-line.ts';
 import { plan } from './plan.ts';
 import type { Finding, LineEntry, Plan } from './plan-shape.ts';
-
-const boatOf = (name: string): Boat =>
-  readBoat(readFileSync(new URL(`../../examples/${name}/${name}.boat.json`, import.meta.url), 'utf8'));
 
 const layouts = new Map();
 const radio = 'pair:converter.wires~radio.wires';
@@ -64,7 +59,7 @@ test('a line that is not there comes to nothing', () => {
 });
 
 test('a drop led by another way keeps its tee: its layout is settled in the same step, and one step back undoes both', () => {
-  const boat = boatOf('gannet');
+  const boat = anExample('gannet');
   const before = plan(boat, layouts);
   const found = before.lines
     .filter((line) => line.kind === 'drop' && mayBeLed(line))
@@ -83,7 +78,7 @@ test('a drop led by another way keeps its tee: its layout is settled in the same
 test('what a led line is said to cost and break is what the plan says of it once it is led', () => {
   const boats = new Map(
     ['gannet', 'sandpiper'].map((name) => {
-      const boat = boatOf(name);
+      const boat = anExample(name);
       return [name, { boat, before: plan(boat, layouts) }];
     }),
   );

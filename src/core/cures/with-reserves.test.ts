@@ -1,15 +1,14 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
 import type { Failure, VitalEntry } from '../blackouts-shape.ts';
 import { aBoat } from '../boat/a-boat.test-helper.ts';
 import type { Boat } from '../boat/boat-schema.ts';
 import { edits } from '../boat/edits/index.ts';
-import { readBoat } from '../boat/read-boat.ts';
-import { plan } from '../plan.ts';
 import type { Cure } from '../plan-shape.ts';
+import { quickPlan } from '../quick-plan.test-helper.ts';
 
 const keyOf = ({ fails, how }: Failure): string => `${how} ${fails}`;
-const vitalsIn = (boat: Boat): VitalEntry[] => plan(boat, new Map()).vitals;
+const vitalsIn = (boat: Boat): VitalEntry[] => quickPlan(boat).vitals;
 const withEdits = (boat: Boat, cure: Cure): Boat =>
   cure.edits.reduce((at, { edit, params }) => edits[edit as keyof typeof edits].apply(at, params), boat);
 
@@ -52,13 +51,12 @@ describe('a single point', () => {
   test.each(['gannet', 'sandpiper'])(
     'on %s is gone for good with each cure made and the whole plan made anew',
     (name) => {
-      const file = new URL(`../../../examples/${name}/${name}.boat.json`, import.meta.url);
-      const boat = readBoat(readFileSync(file, 'utf8'));
-      const before = plan(boat, new Map());
+      const boat = anExample(name);
+      const before = quickPlan(boat);
       let tried = 0;
       for (const { of, points, cures } of before.vitals)
         for (const [at, cure] of cures.entries()) {
-          const after = plan(withEdits(boat, cure), new Map());
+          const after = quickPlan(withEdits(boat, cure));
           const left = new Set(after.vitals.find((vital) => vital.of === of)?.points.map(keyOf));
           // a trunk laid anew has other stretches: units, fuses and panels are the same
           const same = points.filter(

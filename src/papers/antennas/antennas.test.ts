@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
 import { checkedPlan } from '../../core/plan.ts';
-import { anExample } from '../an-example.test-helper.ts';
 import { cardBoat } from '../cards/card-boat.ts';
 import { overlaps, textBox, textsOf } from '../drawing/box.ts';
 import { radarSays } from './aerial-words.ts';

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
 import { emptyPlan } from '../../core/empty-plan.test-helper.ts';
 import { cautions } from '../../core/facts/cautions.ts';
 import { boatLog } from '../../core/log/boat-log.ts';
 import type { LogEntry } from '../../core/log/log-entry.ts';
-import { plan } from '../../core/plan.ts';
 import type { Plan } from '../../core/plan-shape.ts';
-import { anExample } from '../an-example.test-helper.ts';
+import { quickPlan } from '../../core/quick-plan.test-helper.ts';
 import { aFinding, aPlan } from '../lists/a-plan.test-helper.ts';
 import type { ListTable } from '../table/list-table.ts';
 import { binderOf } from './binder.ts';
@@ -18,7 +18,7 @@ import { testTable } from './chapters/test-record.ts';
 import { logEntries } from './log-entries.ts';
 
 const boat = anExample('sandpiper');
-const planned: Plan = plan(boat, new Map());
+const planned: Plan = quickPlan(boat);
 
 const tablesOf = ({ blocks }: Chapter): ListTable[] =>
   blocks.flatMap((block) => (block.kind === 'table' ? [block.table] : []));

@@ -1,12 +1,12 @@
 import { expect, test } from 'vitest';
-import { plan } from '../../core/plan.ts';
-import { anExample } from '../an-example.test-helper.ts';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
+import { quickPlan } from '../../core/quick-plan.test-helper.ts';
 import { cableLabels } from '../labels/cable-labels.ts';
 import { cardBoat } from './card-boat.ts';
 import { lineCard } from './line-card.ts';
 
 const boat = anExample('gannet');
-const planned = plan(boat, new Map());
+const planned = quickPlan(boat);
 const index = cardBoat(boat);
 
 test('the card of every cable names both ends and its length, lights its line, and tells where each label is', () => {

@@ -1,16 +1,14 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { type Boat, boatSchema } from '../../core/boat/boat-schema.ts';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
 import type { ReadingId } from '../../core/facts/reading-ids.ts';
-import { plan } from '../../core/plan.ts';
+import { quickPlan } from '../../core/quick-plan.test-helper.ts';
 import { type CardBoat, cardBoat } from './card-boat.ts';
 import { readingCard } from './reading-card.ts';
 import type { ReadingStop } from './reading-tree.ts';
 
-const file = new URL('../../../examples/gannet/gannet.boat.json', import.meta.url);
-const gannet: Boat = boatSchema.parse(JSON.parse(readFileSync(file, 'utf8')));
+const gannet = anExample('gannet');
 const index: CardBoat = cardBoat(gannet);
-const known = plan(gannet, new Map());
+const known = quickPlan(gannet);
 const cardOf = (reading: ReadingId, instance?: number) =>
   readingCard(index, known, { reading, ...(instance === undefined ? {} : { instance }) });
 

@@ -1,9 +1,9 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
-import { type Boat, boatSchema } from '../../core/boat/boat-schema.ts';
+import type { Boat } from '../../core/boat/boat-schema.ts';
 import { sheetSizes } from '../../core/facts/sheet-sizes.ts';
-import { plan } from '../../core/plan.ts';
+import { quickPlan } from '../../core/quick-plan.test-helper.ts';
 import { cardBoat } from '../cards/card-boat.ts';
 import { insideMm, overlaps, textBox, textsOf } from '../drawing/box.ts';
 import type { CircleShape, TextShape } from '../drawing/shapes.ts';
@@ -27,11 +27,6 @@ import {
 import { leastTextMm } from './sheet-text.ts';
 import { usualBoat } from './usual-boat.test-helper.ts';
 
-const anExample = (name: string): Boat => {
-  const file = new URL(`../../../examples/${name}/${name}.boat.json`, import.meta.url);
-  return boatSchema.parse(JSON.parse(readFileSync(file, 'utf8')));
-};
-
 const boats: Readonly<Record<string, () => Boat>> = {
   gannet: () => anExample('gannet'),
   sandpiper: () => anExample('sandpiper'),
@@ -46,7 +41,7 @@ const boats: Readonly<Record<string, () => Boat>> = {
 const requestFor = (name: string, paper: BinderRequest['paper']): BinderRequest => {
   const boat = boats[name]?.();
   if (boat === undefined) throw new Error(`No boat ${name}.`);
-  return { boat, plan: plan(boat, new Map()), paper, standing: 'as planned', dateIso: '2027-03-01' };
+  return { boat, plan: quickPlan(boat), paper, standing: 'as planned', dateIso: '2027-03-01' };
 };
 
 const cases = [
@@ -246,7 +241,7 @@ test('in feet a way of 2.40 m is 7.9 ft long on the key', () => {
 test('a boat with nothing aboard still has her sheets', () => {
   const { boat } = aBoat().with({ kit: [], joins: [], needs: [], places: [], ways: [], buses: [] });
   const bare: Boat = { ...boat, supply: { banks: [], panels: [], dcdc: [] } };
-  const sheets = binderDrawings({ boat: bare, plan: plan(bare, new Map()), paper: 'a4', standing: 'as fitted' });
+  const sheets = binderDrawings({ boat: bare, plan: quickPlan(bare), paper: 'a4', standing: 'as fitted' });
   expect(sheets.map(({ part }) => part)).toEqual(['boat', 'boat', 'key', 'data', 'power']);
   for (const { drawing } of sheets) {
     expect(toSvg(drawing, 'paper')).not.toMatch(/NaN|Infinity|undefined/);
@@ -266,5 +261,5 @@ test('equal boats give equal bytes, whatever the order of their lists', () => {
     kit: [...asked.boat.kit].reverse(),
     sheets: [...asked.boat.sheets].reverse(),
   };
-  expect(svgs({ ...asked, boat, plan: plan(boat, new Map()) })).toEqual(svgs(asked));
+  expect(svgs({ ...asked, boat, plan: quickPlan(boat) })).toEqual(svgs(asked));
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
 import { indexBoat } from '../../core/boat/boat-index.ts';
-import { plan } from '../../core/plan.ts';
-import { anExample } from '../an-example.test-helper.ts';
+import { quickPlan } from '../../core/quick-plan.test-helper.ts';
 import { cardBoat } from '../cards/card-boat.ts';
 import type { Shape } from '../drawing/shapes.ts';
 import { sensorList } from '../lists/sensor-list.ts';
@@ -10,7 +10,7 @@ import { headingPlaceRows, headingRows } from './heading-rows.ts';
 import { mapDrawing } from './map-drawing.ts';
 
 const boat = anExample('sandpiper');
-const planned = plan(boat, new Map());
+const planned = quickPlan(boat);
 const names = cardBoat(boat);
 const input = { index: indexBoat(boat), lines: planned.lines, feeds: planned.feeds };
 

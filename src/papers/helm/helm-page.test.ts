@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { plan } from '../../core/plan.ts';
-import { anExample } from '../an-example.test-helper.ts';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
+import { quickPlan } from '../../core/quick-plan.test-helper.ts';
 import type { Block } from '../binder/binder-shape.ts';
 import { cardBoat } from '../cards/card-boat.ts';
 import { helmPage } from './helm-page.ts';
@@ -8,7 +8,7 @@ import { helms } from './helms.ts';
 import { switchOn } from './switch-on.ts';
 
 const gannet = anExample('gannet');
-const planned = plan(gannet, new Map());
+const planned = quickPlan(gannet);
 const index = cardBoat(gannet);
 const [fly, pilothouse] = helms(gannet, planned);
 
@@ -31,7 +31,7 @@ test('a boat of which nobody said where she is steered has a helm at each displa
 
 test('the plotter of a small boat goes with her tiller', () => {
   const boat = anExample('sandpiper');
-  const [tiller, ...others] = helms(boat, plan(boat, new Map()));
+  const [tiller, ...others] = helms(boat, quickPlan(boat));
   expect(others).toEqual([]);
   expect(tiller?.screens).toContain('plotter');
 });
@@ -87,7 +87,7 @@ test('the bus is switched on before what is on it, the screens after, the pilot 
 
 test('a tiller pilot is switched on last as well, whatever its kind is called', () => {
   const boat = anExample('sandpiper');
-  const own = plan(boat, new Map());
+  const own = quickPlan(boat);
   const [tiller] = helms(boat, own);
   const rows = tiller === undefined ? [] : switchOn(cardBoat(boat), own, tiller);
   expect(rows.at(-1)?.wakes.join()).toMatch(/^tiller pilot/);

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
 import { drawnBoat } from '../../../tests/drawn-boat.test-helper.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { labelFigures } from '../../core/facts/label-figures.ts';
-import { plan } from '../../core/plan.ts';
 import type { Plan } from '../../core/plan-shape.ts';
-import { anExample } from '../an-example.test-helper.ts';
+import { quickPlan } from '../../core/quick-plan.test-helper.ts';
 import { type Box, contains, grown, overlaps, textBox, textsOf } from '../drawing/box.ts';
 import { paperSizes } from '../pages/paper-sizes.ts';
 import { type CableLabel, cableLabels } from './cable-labels.ts';
@@ -17,7 +17,7 @@ import { cellAt, labelPages } from './label-pages.ts';
 const boatAddress = 'http://192.168.1.20:4610/#/boat/gannet';
 const dateIso = '2026-11-26';
 
-const planned = (boat: Boat): { boat: Boat; plan: Plan } => ({ boat, plan: plan(boat, new Map()) });
+const planned = (boat: Boat): { boat: Boat; plan: Plan } => ({ boat, plan: quickPlan(boat) });
 const examples = ['gannet', 'sandpiper', 'bonxie', 'wreck'].map((name) => ({ name, ...planned(anExample(name)) }));
 const drawn = Array.from({ length: 12 }, (_, seed) => ({ name: `drawn boat ${seed}`, ...planned(drawnBoat(seed)) }));
 

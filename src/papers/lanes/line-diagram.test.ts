@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
-import { plan } from '../../core/plan.ts';
 import type { Plan } from '../../core/plan-shape.ts';
-import { anExample } from '../an-example.test-helper.ts';
+import { quickPlan } from '../../core/quick-plan.test-helper.ts';
 import { cardBoat } from '../cards/card-boat.ts';
 import { readingCard } from '../cards/reading-card.ts';
 import { wayLights } from '../cards/way-lights.ts';
@@ -21,11 +21,10 @@ import {
 } from '../sheet/on-the-sheet.test-helper.ts';
 import { lineDiagram } from './line-diagram.ts';
 
-const planOf = (boat: Boat): Plan => plan(boat, new Map());
 const boats: Readonly<Record<string, { boat: Boat; plan: Plan }>> = Object.fromEntries(
   ['gannet', 'sandpiper', 'bonxie', 'wreck'].map((name) => {
     const boat = anExample(name);
-    return [boat.name, { boat, plan: planOf(boat) }];
+    return [boat.name, { boat, plan: quickPlan(boat) }];
   }),
 );
 const known = (name: string): { boat: Boat; plan: Plan } => {
@@ -156,7 +155,7 @@ test('a unit joined by radio hangs on what makes the network, by dots and a lett
   const wifi = { id: 'air', kind: 'wifi' as const, hold: 'fixed' as const };
   const members = ['mux', 'plotter'].map((kit) => ({ kit, port: 'radio', as: 'both' as const }));
   const joined: Boat = { ...boat, joins: [...boat.joins, { ...wifi, members }] };
-  const { shapes } = lineDiagram({ boat: joined, plan: planOf(joined), widthMm: 242 });
+  const { shapes } = lineDiagram({ boat: joined, plan: quickPlan(joined), widthMm: 242 });
   const air = leavesOf(shapes).filter(({ about }) => about?.includes('air'));
   expect(air.some((shape) => shape.kind === 'path' && shape.stroke?.dashMm !== undefined)).toBe(true);
   expect(air.some((shape) => shape.kind === 'text' && shape.text === 'R')).toBe(true);
@@ -195,7 +194,7 @@ describe('the way of a reading', () => {
       ...boat,
       joins: boat.joins.map((join) => (join.id === 'pair-from-pilot' ? { ...join, hold: 'never' as const } : join)),
     };
-    const own = planOf(cut);
+    const own = quickPlan(cut);
     const card = readingCard(cardBoat(cut), own, { reading: 'rudder' });
     const drawing = lineDiagram({ boat: cut, plan: own, widthMm: 242 });
     const id = 'break:pilot-computer.out~conv-pilot.in';
@@ -225,7 +224,7 @@ const reversed = (boat: Boat): Boat => ({
 });
 
 test('the order of the lists in the file leaves the diagram as it is, to the byte', () => {
-  const svg = (boat: Boat): string => toSvg(lineDiagram({ boat, plan: planOf(boat), widthMm: 242 }), 'day');
+  const svg = (boat: Boat): string => toSvg(lineDiagram({ boat, plan: quickPlan(boat), widthMm: 242 }), 'day');
   const { boat } = known('Gannet');
   expect(svg(reversed(boat))).toBe(svg(boat));
 });
@@ -233,6 +232,6 @@ test('the order of the lists in the file leaves the diagram as it is, to the byt
 test('a boat with nothing aboard is told what to do', () => {
   const boat = aBoat().with({ kit: [], joins: [], needs: [], places: [], ways: [], buses: [] }).boat;
   const bare: Boat = { ...boat, supply: { banks: [], panels: [], dcdc: [] } };
-  const shapes: readonly Shape[] = lineDiagram({ boat: bare, plan: planOf(bare), widthMm: 242 }).shapes;
+  const shapes: readonly Shape[] = lineDiagram({ boat: bare, plan: quickPlan(bare), widthMm: 242 }).shapes;
   expect(textsOf(shapes).map(({ text }) => text)).toContainEqual(expect.stringContaining('No line of data yet.'));
 });

@@ -1,17 +1,16 @@
 import { expect, test } from 'vitest';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import type { Panel } from '../../core/boat/supply.ts';
-import { plan } from '../../core/plan.ts';
-import { anExample } from '../an-example.test-helper.ts';
+import { quickPlan } from '../../core/quick-plan.test-helper.ts';
 import { cardBoat } from '../cards/card-boat.ts';
 import { tableCsv } from '../table/table-csv.ts';
 import { panelList } from './panel-list.ts';
 import { panelRows } from './panel-rows.ts';
 import { panelPaper, panelText } from './panel-text.ts';
 
-const planOf = (boat: Boat) => plan(boat, new Map());
-const rowsOf = (boat: Boat) => panelRows(cardBoat(boat), planOf(boat));
+const rowsOf = (boat: Boat) => panelRows(cardBoat(boat), quickPlan(boat));
 
 const withPanel = (change: (panel: Panel) => void): Boat =>
   aBoat().change((draft) => {
@@ -50,7 +49,7 @@ test('a circuit that draws more than it lets through, and one that is short, are
     for (const circuit of panel.circuits) circuit.ratingA = 7;
   });
   expect(rowsOf(over)[0]).toMatchObject({ isOpen: true, circuits: [{ isOver: false }, { isOver: true }] });
-  expect(panelText(over, planOf(over)).join(' ')).toContain('more than it lets through');
+  expect(panelText(over, quickPlan(over)).join(' ')).toContain('more than it lets through');
   const short = withPanel((panel) => {
     panel.freeWays = 0;
     panel.circuits.splice(1);
@@ -67,7 +66,7 @@ test('the table as CSV has a row for the main, for each circuit and for places w
     panel.freeWays = 1;
     for (const circuit of panel.circuits) circuit.name = '=cmd()';
   });
-  const rows = tableCsv(panelList(boat, planOf(boat)))
+  const rows = tableCsv(panelList(boat, quickPlan(boat)))
     .trimEnd()
     .split('\r\n');
   expect(rows[0]).toBe(
@@ -83,7 +82,7 @@ test.each(['gannet', 'sandpiper', 'bonxie', 'wreck'])(
   'the panels of %s fit a terminal, with cautions first',
   (name) => {
     const boat = anExample(name);
-    const paper = panelPaper(boat, planOf(boat));
+    const paper = panelPaper(boat, quickPlan(boat));
     expect(paper.split('\n').filter((line) => [...line].length > 80)).toEqual([]);
     expect(paper).not.toMatch(/undefined|NaN|null|Infinity|\.\.(?!\d)/);
     expect(paper.indexOf('! Battery short circuit')).toBeLessThan(paper.indexOf('PANEL '));
@@ -93,7 +92,7 @@ test.each(['gannet', 'sandpiper', 'bonxie', 'wreck'])(
 
 test('mains aboard is named only to keep away from it, and the common negative by its place', () => {
   const boat = anExample('bonxie');
-  const paper = panelPaper(boat, planOf(boat));
+  const paper = panelPaper(boat, quickPlan(boat));
   expect(paper).toContain('Mains is aboard (mains-charger, beside 7 ways). It is planned nowhere here:');
   expect(paper).toContain('All negatives meet at one point: 24 V main panel, chartroom.');
 });
@@ -102,5 +101,5 @@ test('a boat without panels has no table in the text', () => {
   const { boat } = aBoat().change((draft) => {
     draft.supply.panels = [];
   });
-  expect(panelText(boat, planOf(boat))).toEqual([]);
+  expect(panelText(boat, quickPlan(boat))).toEqual([]);
 });

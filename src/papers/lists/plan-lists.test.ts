@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import { busPins, screwTerminalPins } from '../../core/facts/plugs.ts';
-import { plan } from '../../core/plan.ts';
-import { anExample } from '../an-example.test-helper.ts';
+import { quickPlan } from '../../core/quick-plan.test-helper.ts';
 import { kitList } from './kit-list.ts';
 import { pinList } from './pin-list.ts';
 import { planLists } from './plan-lists.ts';
@@ -16,7 +16,7 @@ const columnOf = ({ columns, rows }: ReturnType<typeof kitList>, id: string) => 
 
 describe.each(['gannet', 'sandpiper', 'bonxie', 'wreck'])('the lists of %s', (name) => {
   const boat = anExample(name);
-  const planned = plan(boat, new Map());
+  const planned = quickPlan(boat);
   const lists = planLists(boat, planned);
 
   test('have names of their own, a cell for each column, and say what to read where there is no row', () => {
@@ -54,7 +54,7 @@ describe.each(['gannet', 'sandpiper', 'bonxie', 'wreck'])('the lists of %s', (na
 
 test('the pins of a bus plug are those of common practice, with the other numbers of a screw terminal beside them', () => {
   const boat = anExample('gannet');
-  const { rows, says } = pinList(boat, plan(boat, new Map()));
+  const { rows, says } = pinList(boat, quickPlan(boat));
   const bus = rows.filter(([plug]) => String(plug).startsWith('micro bus plug'));
   expect(bus.slice(0, 5).map(([, , pin, signal, colour]) => [Number(pin), signal, colour])).toEqual(
     busPins.pins.map(({ pin, signal, colour }) => [pin, signal, colour]),

@@ -1,17 +1,17 @@
 import { expect, test } from 'vitest';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
-import { plan } from '../../core/plan.ts';
 import type { Plan } from '../../core/plan-shape.ts';
-import { anExample } from '../an-example.test-helper.ts';
+import { quickPlan } from '../../core/quick-plan.test-helper.ts';
 import { tableCsv } from '../table/table-csv.ts';
 import { aFinding } from './a-plan.test-helper.ts';
 import { cableSchedule } from './cable-schedule.ts';
 import { findingsText } from './findings-text.ts';
 import { planText } from './plan-text.ts';
 
-const planOf = (boat: Boat): Plan => plan(boat, new Map());
-const textOf = (boat: Boat, known: Plan = planOf(boat)): string => planText({ boat, plan: known, file: 'b.boat.json' });
+const textOf = (boat: Boat, known: Plan = quickPlan(boat)): string =>
+  planText({ boat, plan: known, file: 'b.boat.json' });
 
 test('findings are read gravest first, each with its cure, its source and its id', () => {
   const text = findingsText({}, [
@@ -51,10 +51,10 @@ test('what was accepted comes last with its reason, but a danger stays where dan
 
 test('a finding accepted in the boat file is accepted in the plan, and no step to take', () => {
   const wreck = anExample('wreck');
-  const found = planOf(wreck).findings;
+  const found = quickPlan(wreck).findings;
   const faults = found.filter(({ level }) => level === 'fault');
   const accepted = faults.map(({ id }) => ({ finding: id, reason: 'We live with it.' }));
-  const after = planOf({ ...wreck, accepted });
+  const after = quickPlan({ ...wreck, accepted });
   expect(after.findings.filter((one) => one.accepted === undefined)).toEqual(
     found.filter(({ level }) => level !== 'fault'),
   );
@@ -84,7 +84,7 @@ test('the plan of the Tern says how many readings arrive and what to do next', (
 
 test('a reading that does not arrive is named with its reason and its cure', () => {
   const { boat } = aBoat();
-  const known = planOf(boat);
+  const known = quickPlan(boat);
   const missing: Plan = {
     ...known,
     readings: [
@@ -113,7 +113,7 @@ test('a reading that does not arrive is named with its reason and its cure', () 
 
 test('the cable schedule lists every line and every other cable aboard, ends and route in words', () => {
   const boat = anExample('gannet');
-  const known = planOf(boat);
+  const known = quickPlan(boat);
   const rows = tableCsv(cableSchedule(boat, known)).trimEnd().split('\r\n');
   const used = new Set(known.lines.flatMap((line) => line.kept ?? []));
   expect(rows).toHaveLength(1 + known.lines.length + boat.cables.filter((cable) => !used.has(cable.id)).length);
@@ -130,7 +130,7 @@ test('the cable schedule lists every line and every other cable aboard, ends and
 
 test('the cable schedule says where a plug does not pass, what is done, and what else it could cost', () => {
   const boat = anExample('wreck');
-  const row = tableCsv(cableSchedule(boat, planOf(boat)))
+  const row = tableCsv(cableSchedule(boat, quickPlan(boat)))
     .split('\r\n')
     .find((entry) => entry.endsWith('drop:gland-bus~gland-key.bus'));
   expect(row).toContain(
@@ -140,7 +140,7 @@ test('the cable schedule says where a plug does not pass, what is done, and what
 
 test('a unit whose name looks like a formula cannot run in a spreadsheet', () => {
   const { boat } = aBoat().unit('display', { name: '=HYPERLINK("x")' });
-  const schedule = tableCsv(cableSchedule(boat, planOf(boat)));
+  const schedule = tableCsv(cableSchedule(boat, quickPlan(boat)));
   expect(schedule).toContain('"\'=HYPERLINK(""x"") (bus)"');
   expect(schedule).not.toMatch(/(^|,|")=/m);
 });

@@ -1,15 +1,15 @@
 import { expect, test } from 'vitest';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
 import { boatLog } from '../../core/log/boat-log.ts';
-import { plan } from '../../core/plan.ts';
+import { quickPlan } from '../../core/quick-plan.test-helper.ts';
 import { byCodeUnit } from '../../core/units/by-code-unit.ts';
 import { jobTickId } from '../../core/work/ticks.ts';
-import { anExample } from '../an-example.test-helper.ts';
 import { testsText } from '../proof/tests-text.ts';
 import { jobsText } from '../work/jobs-text.ts';
 import { orderText } from './order-text.ts';
 
 const boat = anExample('sandpiper');
-const planned = plan(boat, new Map());
+const planned = quickPlan(boat);
 const idsIn = (text: string): string[] => [...text.matchAll(/^ +\[(.+)\]$/gm)].flatMap(([, id]) => id ?? []);
 
 const inOrder = (ids: readonly string[]): string[] => [...ids].sort(byCodeUnit);

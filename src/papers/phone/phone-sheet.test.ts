@@ -1,15 +1,15 @@
 import { expect, test } from 'vitest';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
 import { applyEdits } from '../../core/boat/history.ts';
 import { startHistory } from '../../core/boat/start-history.ts';
-import { plan } from '../../core/plan.ts';
+import { quickPlan } from '../../core/quick-plan.test-helper.ts';
 import { byCodeUnit } from '../../core/units/by-code-unit.ts';
-import { anExample } from '../an-example.test-helper.ts';
 import { phoneSheet } from './phone-sheet.ts';
 
 const inOrder = (ids: readonly string[]): string[] => [...ids].sort(byCodeUnit);
 
 const gannet = anExample('gannet');
-const planned = plan(gannet, new Map());
+const planned = quickPlan(gannet);
 const sheet = phoneSheet(gannet, planned);
 
 test('a phone is given every test of the plan, every place of the boat and every way once', () => {

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
-import { plan } from '../../core/plan.ts';
-import { anExample } from '../an-example.test-helper.ts';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
+import { quickPlan } from '../../core/quick-plan.test-helper.ts';
 import { workingDays } from '../work/working-days.ts';
 import { phoneWork } from './phone-work.ts';
 
 const gannet = anExample('gannet');
-const planned = plan(gannet, new Map());
+const planned = quickPlan(gannet);
 const work = phoneWork(gannet, planned);
 if (work === undefined || planned.work === undefined) throw new Error('The Gannet has an order of her work.');
 const { phases } = planned.work;

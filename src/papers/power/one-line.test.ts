@@ -1,10 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
-import { plan } from '../../core/plan.ts';
-import type { Plan } from '../../core/plan-shape.ts';
-import { anExample } from '../an-example.test-helper.ts';
+import { quickPlan } from '../../core/quick-plan.test-helper.ts';
 import { cardBoat } from '../cards/card-boat.ts';
 import { insideMm, textBox, textsOf } from '../drawing/box.ts';
 import type { Drawing, GroupShape, Shape } from '../drawing/shapes.ts';
@@ -15,8 +14,6 @@ import { rowsOf } from './one-line-rows.ts';
 import { powerSymbols } from './power-node.ts';
 import { powerSymbol, symbolWords } from './power-symbols.ts';
 import { powerTree } from './power-tree.ts';
-
-const planOf = (boat: Boat): Plan => plan(boat, new Map());
 
 /** So many displays on so many panels, each panel on a circuit of the one before. */
 const withLoads = (loads: number, panels: number): Boat =>
@@ -43,7 +40,7 @@ const boats: Record<string, Boat> = {
   'five loads': withLoads(5, 1),
   'no bank': aBoat().with({ supply: { banks: [], panels: [], dcdc: [] } }).boat,
 };
-const plans = new Map(Object.entries(boats).map(([name, boat]) => [name, planOf(boat)]));
+const plans = new Map(Object.entries(boats).map(([name, boat]) => [name, quickPlan(boat)]));
 
 const sizes = [
   { widthMm: 98 },
@@ -104,7 +101,7 @@ test('for any number of loads and panels no text touches another, a bar or the e
       fc.constantFrom(...sizes),
       (loads, panels, size) => {
         const boat = withLoads(loads, panels);
-        const pages = oneLine({ boat, plan: planOf(boat), ...size });
+        const pages = oneLine({ boat, plan: quickPlan(boat), ...size });
         expect(pages.flatMap(faultsOf)).toEqual([]);
         const labels = pages.flatMap(({ shapes }) => groupsOf(shapes)).map(({ label }) => label);
         for (let at = 1; at <= loads; at++) {
@@ -139,7 +136,7 @@ test('each feed of the plan stands once with its rating, size, length, current a
 
 test('pages hold every row once, and none ends with a head that its rows have left', () => {
   const boat = boats.bonxie ?? aBoat().boat;
-  const known = planOf(boat);
+  const known = quickPlan(boat);
   const rows = rowsOf(powerTree(cardBoat(boat), known));
   const pages = oneLine({ boat, plan: known, widthMm: 277, heightMm: 174 });
   const named = pages.map(({ shapes }) => groupsOf(shapes).filter(({ label }) => label !== 'key of the symbols'));
@@ -179,7 +176,7 @@ test('a boat without a bank says what to enter', () => {
     needs: [],
     joins: [],
   }).boat;
-  const [page] = oneLine({ boat: bare, plan: planOf(bare), widthMm: 233 });
+  const [page] = oneLine({ boat: bare, plan: quickPlan(bare), widthMm: 233 });
   expect(page === undefined ? '' : saysOf(page)).toContain('No battery bank is entered yet');
 });
 
@@ -189,7 +186,7 @@ test('the work at a bank has its caution beside it, and lithium its own', () => 
   const lithium = aBoat().change((draft) => {
     for (const bank of draft.supply.banks) bank.chemistry = 'lifepo4';
   }).boat;
-  const [page] = oneLine({ boat: lithium, plan: planOf(lithium), widthMm: 520 });
+  const [page] = oneLine({ boat: lithium, plan: quickPlan(lithium), widthMm: 520 });
   expect(page === undefined ? '' : saysOf(page)).toContain('high-interrupt fuse at the battery');
 });
 
@@ -197,7 +194,7 @@ test('a unit that too few volts reach is told in words, not by colour alone', ()
   const needy = aBoat().sheet('small-display', (sheet) => {
     for (const power of sheet.power ?? []) if (power.port === 'dc') power.minV = 11.79;
   }).boat;
-  const [page] = oneLine({ boat: needy, plan: planOf(needy), widthMm: 233 });
+  const [page] = oneLine({ boat: needy, plan: quickPlan(needy), widthMm: 233 });
   expect(page === undefined ? '' : saysOf(page)).toContain('too few: it needs 11.79 V');
 });
 

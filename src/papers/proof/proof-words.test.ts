@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
 import { boatLog } from '../../core/log/boat-log.ts';
 import type { LogEntry } from '../../core/log/log-entry.ts';
-import { plan } from '../../core/plan.ts';
 import { busDiagnosis } from '../../core/proof/dock/bus-diagnosis.ts';
 import { foundOf } from '../../core/proof/dock/found-of.ts';
 import { type Found, judge } from '../../core/proof/dock/judge.ts';
-import { anExample } from '../an-example.test-helper.ts';
+import { quickPlan } from '../../core/quick-plan.test-helper.ts';
 import { cardBoat } from '../cards/card-boat.ts';
 import { causeSays, rangeWords, searchWords } from './cause-words.ts';
 import { judgedWords } from './judged-words.ts';
@@ -15,7 +15,7 @@ import { expectWords, testWords } from './test-words.ts';
 import { trialSigns } from './trial-words.ts';
 
 const boat = anExample('gannet');
-const planned = plan(boat, new Map());
+const planned = quickPlan(boat);
 const index = cardBoat(boat);
 const [bus] = planned.buses;
 if (bus === undefined) throw new Error('The Gannet has a bus.');
@@ -35,7 +35,7 @@ test('readings are said in the unit a meter shows, an open circuit as open', () 
 
 describe.each(['gannet', 'bonxie', 'sandpiper', 'wreck'])('the tests of %s in words', (name) => {
   const own = anExample(name);
-  const { tests } = plan(own, new Map());
+  const { tests } = quickPlan(own);
   const cards = cardBoat(own);
 
   test('each say what is done and what is expected, without an id or a hole in them', () => {

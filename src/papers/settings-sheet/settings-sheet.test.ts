@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { checkedPlan } from '../../core/plan.ts';
-import { anExample } from '../an-example.test-helper.ts';
 import { cardBoat } from '../cards/card-boat.ts';
 import { paperRows } from './paper-rows.ts';
 import { methodWords, seaRows } from './sea-rows.ts';

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
-import { plan } from '../../core/plan.ts';
 import type { Plan } from '../../core/plan-shape.ts';
-import { anExample } from '../an-example.test-helper.ts';
+import { quickPlan } from '../../core/quick-plan.test-helper.ts';
 import { type Box, contains, overlaps, textBox, textsOf } from '../drawing/box.ts';
 import type { CircleShape, PathShape, Shape } from '../drawing/shapes.ts';
 import { toSvg } from '../drawing/to-svg.ts';
@@ -12,11 +12,10 @@ import { awayMm, balloonsOf, circleBox, clashes, focusableOf, leavesOf, piecesOf
 
 const aGannet = (): Boat => anExample('gannet');
 
-const planOf = (boat: Boat): Plan => plan(boat, new Map());
 const boats: Record<string, { boat: Boat; plan: Plan }> = Object.fromEntries(
   [aGannet(), anExample('sandpiper'), anExample('bonxie'), anExample('wreck'), aBoat().boat].map((boat) => [
     boat.name,
-    { boat, plan: planOf(boat) },
+    { boat, plan: quickPlan(boat) },
   ]),
 );
 
@@ -126,7 +125,7 @@ test('on a phone nothing is left out of the views of a small boat, and hardly an
 
 test('a unit with a fault has a filled balloon, a unit with mere advice has not', () => {
   const { boat } = aBoat();
-  const bare = planOf(boat);
+  const bare = quickPlan(boat);
   const finding = (level: 'fault' | 'advice', unit: string): Plan['findings'][number] => ({
     id: `${level}-${unit}`,
     rule: 'test',
@@ -174,7 +173,7 @@ test('the print of the Gannet fits an A3 sheet', () => {
 
 test('in feet the axis, the trunk and its metres are feet, and nothing touches', () => {
   const boat = aGannet();
-  const known = { boat, plan: planOf(boat) };
+  const known = { boat, plan: quickPlan(boat) };
   const { drawing } = boatSheet({ ...known, widthMm: 242, heightMm: 207, units: 'feet' });
   const texts = textsOf(drawing.shapes);
   const written = texts.map((text) => text.text);
@@ -212,7 +211,7 @@ test.each(['Gannet', 'Tern'])(
     if (known === undefined) throw new Error(`No boat ${name}.`);
     const { boat } = known;
     const svg = (one: Boat): string =>
-      toSvg(boatSheet({ boat: one, plan: planOf(one), widthMm: 240, heightMm: 200 }).drawing, 'day');
+      toSvg(boatSheet({ boat: one, plan: quickPlan(one), widthMm: 240, heightMm: 200 }).drawing, 'day');
     expect(svg(reversed(boat))).toBe(svg(boat));
   },
 );
@@ -220,7 +219,7 @@ test.each(['Gannet', 'Tern'])(
 test('a boat with nothing aboard still has her lines and her scale', () => {
   const boat = aBoat().with({ kit: [], joins: [], needs: [], places: [], ways: [], buses: [] }).boat;
   const bare: Boat = { ...boat, supply: { banks: [], panels: [], dcdc: [] } };
-  const { drawing, balloons } = boatSheet({ boat: bare, plan: planOf(bare), widthMm: 240, heightMm: 200 });
+  const { drawing, balloons } = boatSheet({ boat: bare, plan: quickPlan(bare), widthMm: 240, heightMm: 200 });
   expect(balloons).toEqual([]);
   expect(textsOf(drawing.shapes).map((text) => text.text)).toContain('8');
   expect(toSvg(drawing, 'day')).not.toMatch(/NaN|Infinity|undefined/);

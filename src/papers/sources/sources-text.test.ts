@@ -1,9 +1,8 @@
-import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
 import { applyEdits } from '../../core/boat/history.ts';
-import { readBoat } from '../../core/boat/read-boat.ts';
 import { startHistory } from '../../core/boat/start-history.ts';
-import { plan } from '../../core/plan.ts';
+import { quickPlan } from '../../core/quick-plan.test-helper.ts';
 import { cardBoat } from '../cards/card-boat.ts';
 import { tableCsv } from '../table/table-csv.ts';
 import { numberEdit, numberRows } from './number-rows.ts';
@@ -15,8 +14,8 @@ import { sourceList } from './source-list.ts';
 import { chooseEdit, sourceRows, sourceSentence } from './source-rows.ts';
 import { pairsPaper, settingsPaper, sourcesPaper, sourcesText } from './sources-text.ts';
 
-const gannet = readBoat(readFileSync(new URL('../../../examples/gannet/gannet.boat.json', import.meta.url), 'utf8'));
-const planned = plan(gannet, new Map());
+const gannet = anExample('gannet');
+const planned = quickPlan(gannet);
 const index = cardBoat(gannet);
 const rows = sourceRows({ ...index, boat: gannet }, planned);
 
@@ -45,7 +44,7 @@ test('another source is chosen for the boat in one step of undo, and the plan ho
   expect(history.done.map((step) => step.title)).toEqual([
     'Take depth from bronze through-hull depth and temperature transducer for the module.',
   ]);
-  const after = plan(history.boat, new Map());
+  const after = quickPlan(history.boat);
   const chosen = after.sources.filter(({ chosen: how }) => how === 'owner-boat');
   expect(chosen.map(({ primary }) => primary.from)).toEqual([other.from, other.from]);
   // the way told with each need is that of the source that was chosen
@@ -68,10 +67,8 @@ test('what to set stands unit by unit, each setting once', () => {
 });
 
 test('where depth below the transducer is wanted its offset is left at nothing', () => {
-  const sandpiper = readBoat(
-    readFileSync(new URL('../../../examples/sandpiper/sandpiper.boat.json', import.meta.url), 'utf8'),
-  );
-  const units = settingUnits(cardBoat(sandpiper), plan(sandpiper, new Map()));
+  const sandpiper = anExample('sandpiper');
+  const units = settingUnits(cardBoat(sandpiper), quickPlan(sandpiper));
   const offset = units.find(({ kit }) => kit === 'plotter')?.rows.find(({ what }) => what.startsWith('offset'));
   expect(offset).toMatchObject({ to: 'leave at 0', more: 'depth below the transducer is wanted' });
 });
@@ -80,7 +77,7 @@ test('numbers that clash are given free ones in one step, after which nothing is
   const clash = applyEdits(startHistory(gannet), [
     { edit: 'set-instance', params: { port: 'eng-gw-stbd.n2k', reading: 'engine', instance: 0 } },
   ]).boat;
-  const before = plan(clash, new Map());
+  const before = quickPlan(clash);
   expect(numberEdit(planned)).toBeUndefined();
   expect(
     numberRows(index, before)
@@ -91,7 +88,7 @@ test('numbers that clash are given free ones in one step, after which nothing is
   if (proposed === undefined) return expect.unreachable();
   const history = applyEdits(startHistory(clash), proposed.edits, proposed.title);
   expect(history.done).toHaveLength(1);
-  expect(numberEdit(plan(history.boat, new Map()))).toBeUndefined();
+  expect(numberEdit(quickPlan(history.boat))).toBeUndefined();
 });
 
 test('a pair is told wire by wire by the marks of both ends, with what stays open and the one end of its shield', () => {
@@ -124,5 +121,5 @@ test('every paper keeps to 80 columns, and every table has as many cells in each
 
 test('a boat without needs has nothing to say of sources', () => {
   const bare = { ...gannet, needs: [] };
-  expect(sourcesText(bare, plan(bare, new Map()))).toEqual([]);
+  expect(sourcesText(bare, quickPlan(bare))).toEqual([]);
 });

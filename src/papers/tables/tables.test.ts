@@ -1,6 +1,6 @@
-import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { anExample } from '../../../tests/an-example.test-helper.ts';
 import type { Boat } from '../../core/boat/boat-schema.ts';
 import { applyEdits, type EditCall, undo } from '../../core/boat/history.ts';
 import { readBoat } from '../../core/boat/read-boat.ts';
@@ -16,7 +16,7 @@ import { banksTable, panelsTable } from './supply-tables.ts';
 import type { BoatTable } from './table-shape.ts';
 import { waysTable } from './ways-table.ts';
 
-const gannet = readBoat(readFileSync(new URL('../../../examples/gannet/gannet.boat.json', import.meta.url), 'utf8'));
+const gannet = anExample('gannet');
 const tablesOf = (boat: Boat): BoatTable[] => [
   placesTable,
   waysTable(boat),

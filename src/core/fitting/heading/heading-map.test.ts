@@ -1,17 +1,14 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { anExample } from '../../../../tests/an-example.test-helper.ts';
 import { indexBoat } from '../../boat/boat-index.ts';
-import { readBoat } from '../../boat/read-boat.ts';
-import { plan } from '../../plan.ts';
+import { quickPlan } from '../../quick-plan.test-helper.ts';
 import { headingAt } from './heading-at.ts';
 import { headingField } from './heading-field.ts';
 import { headingJudge } from './heading-judge.ts';
 import { headingMap } from './heading-map.ts';
 
-const boat = readBoat(
-  readFileSync(new URL('../../../../examples/sandpiper/sandpiper.boat.json', import.meta.url), 'utf8'),
-);
-const planned = plan(boat, new Map());
+const boat = anExample('sandpiper');
+const planned = quickPlan(boat);
 const input = { index: indexBoat(boat), lines: planned.lines, feeds: planned.feeds };
 
 describe('the map of where a heading sensor may go', () => {

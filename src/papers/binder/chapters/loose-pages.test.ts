@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { plan } from '../../../core/plan.ts';
-import { anExample } from '../../an-example.test-helper.ts';
+import { anExample } from '../../../../tests/an-example.test-helper.ts';
+import { quickPlan } from '../../../core/quick-plan.test-helper.ts';
 import { chapterPages } from '../../pages/chapter-pages.ts';
 import { briefBoat } from '../brief-boat.ts';
 import { helmChapters } from './helm-pages.ts';
@@ -10,7 +10,7 @@ test.each(['gannet', 'sandpiper'])(
   'the page of each helm of %s has a face and a back, that for the surveyor is one',
   (name) => {
     const boat = anExample(name);
-    const planned = plan(boat, new Map());
+    const planned = quickPlan(boat);
     for (const paper of ['a4', 'letter'] as const) {
       for (const chapter of helmChapters(briefBoat(boat), planned))
         expect(chapterPages(chapter, paper).pages, chapter.title).toHaveLength(2);

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
+import { anExample } from '../../../../tests/an-example.test-helper.ts';
 import { applyEdits } from '../../../core/boat/history.ts';
 import { startHistory } from '../../../core/boat/start-history.ts';
-import { plan } from '../../../core/plan.ts';
+import { quickPlan } from '../../../core/quick-plan.test-helper.ts';
 import { changeOrder } from '../../../core/quote/change-order.ts';
 import { quoteOf } from '../../../core/quote/quote-of.ts';
-import { anExample } from '../../an-example.test-helper.ts';
 import { changeRows } from '../../quote/change-order-text.ts';
 import { quoteRows } from '../../quote/quote-rows.ts';
 import { changeOrderChapter } from './change-order.ts';
@@ -12,7 +12,7 @@ import { quoteChapter } from './quote.ts';
 import { wordsOf } from './words-of.test-helper.ts';
 
 const boat = anExample('sandpiper');
-const planned = plan(boat, new Map());
+const planned = quickPlan(boat);
 const before = { boat, plan: planned };
 const quote = quoteOf(before);
 
@@ -34,7 +34,7 @@ test('a change order as a chapter says what changes and what it costs', () => {
   const { boat: after } = applyEdits(startHistory(boat), [
     { edit: 'set-price', params: { of: 'item', item: item?.id ?? '', each: 999_900 } },
   ]);
-  const replanned = plan(after, new Map());
+  const replanned = quickPlan(after);
   const order = changeOrder({ before, after: { boat: after, plan: replanned } });
   const boats = { before: boat, after };
   const says = wordsOf(changeOrderChapter(boats, order));

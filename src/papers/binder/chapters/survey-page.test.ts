@@ -1,16 +1,16 @@
 import { expect, test } from 'vitest';
+import { anExample } from '../../../../tests/an-example.test-helper.ts';
 import { aBoat } from '../../../core/boat/a-boat.test-helper.ts';
 import type { Boat } from '../../../core/boat/boat-schema.ts';
-import { plan } from '../../../core/plan.ts';
-import { anExample } from '../../an-example.test-helper.ts';
+import { quickPlan } from '../../../core/quick-plan.test-helper.ts';
 import { openingList } from '../../lists/opening-list.ts';
 import { surveyChapter } from './survey-page.ts';
 import { wordsOf } from './words-of.test-helper.ts';
 
 const gannet = anExample('gannet');
-const planned = plan(gannet, new Map());
+const planned = quickPlan(gannet);
 
-const surveyed = (boat: Boat): string => wordsOf(surveyChapter(boat, plan(boat, new Map())));
+const surveyed = (boat: Boat): string => wordsOf(surveyChapter(boat, quickPlan(boat)));
 
 test('the page for the surveyor names what came, what went and where it goes through what must stay tight', () => {
   const says = wordsOf(surveyChapter(gannet, planned));
@@ -25,7 +25,7 @@ test('the page for the surveyor names what came, what went and where it goes thr
 
 test('a finding that was accepted stands there with its reason, a serial with its unit', () => {
   const { boat } = aBoat().unit('display', { fate: 'comes', aboard: { serial: 'SN 4711' } });
-  const [finding] = plan(boat, new Map()).findings.filter(({ level }) => level !== 'danger');
+  const [finding] = quickPlan(boat).findings.filter(({ level }) => level !== 'danger');
   const says = surveyed({ ...boat, accepted: [{ finding: finding?.id ?? '', reason: 'The owner knows.' }] });
   expect(says).toContain(`${finding?.says} Accepted because: The owner knows.`);
   expect(says).toContain('SN 4711');
