@@ -219,3 +219,24 @@ describe('the size of things', () => {
     }
   });
 });
+
+/** What a module keeps by itself between one call and the next: an empty list made once, or a name that is given anew. */
+const keptByModules = (folder: string): string[] =>
+  sourceFiles(join(repository, folder)).flatMap((file) =>
+    readFileSync(file, 'utf8')
+      .split('\n')
+      .filter((line) => !line.includes(': readonly '))
+      .filter((line) => /^(export )?(let |const .*= new (Map|Set)(<.*>)?\(\);|const .*= (\[\]|\{\});)/.test(line))
+      .map((line) => `${relative(repository, file)}: ${line}`),
+  );
+
+describe('a long day of edits', () => {
+  test('fills no list in core or papers: what is kept is kept by keptFor and remember, which let it go', () => {
+    const messagesOnly = 'src/core/proof/decode/decode-message.ts: const decoders = new Map<number, Decoder>();';
+    expect([...keptByModules('src/core'), ...keptByModules('src/papers')]).toEqual([messagesOnly]);
+  });
+
+  test('the net catches a name that a worker gives anew', () => {
+    expect(keptByModules('src/web/workers').length).toBeGreaterThan(0);
+  });
+});

@@ -6,7 +6,7 @@ import { isAboard } from './boat/phase.ts';
 import { remember } from './boat/remember.ts';
 import { editedBoat } from './cures/try-cure.ts';
 import { notFitted } from './fitting/not-fitted.ts';
-import { joinsOf } from './joins/joins-of.ts';
+import { joinedRefit } from './joins/joined-refit.ts';
 import { boatInPhase } from './phases/boat-in-phase.ts';
 import { convertersAboard, forTheTimeBetween } from './phases/converters-aboard.ts';
 import { changesIn, movedTerminators, type PhaseChange, phaseChanges, phasesOf } from './phases/phase-changes.ts';
@@ -19,7 +19,7 @@ import { planLaid } from './plan-laid.ts';
 import { planPower } from './plan-power.ts';
 import type { BusEntry, FeedEntry, LineEntry, PlanDraft, SeenEntry, WayEntry } from './plan-shape.ts';
 import { arrivedIn, needKey } from './readings/arrivals.ts';
-import { type Refit, refitOf } from './readings/refit.ts';
+import type { Refit } from './readings/refit.ts';
 import { ledRound, orderOf } from './shopping/order-of.ts';
 
 /** A boat as laid, as far as her phases look at it. */
@@ -80,7 +80,7 @@ const asLaid = ({ needs: _, accepted: __, sources: ___, ...own }: Boat): Boat =>
 
 /** Whether every need that is met in a phase is met in it with a change too, at a screen that is still aboard then. */
 const keepsAll = (index: BoatIndex, readings: readonly PhaseReadings[]): boolean => {
-  const refit = refitOf(index, (at) => joinsOf(index, at));
+  const refit = joinedRefit(index);
   return readings.every(({ phase, needs }) => {
     const after = arrivedIn(refit, phase);
     const isHere = (unit: string): boolean => refit.reachesIn(phase).network.nodesOf.has(unit);

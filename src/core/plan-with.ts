@@ -1,7 +1,7 @@
 import { withReasons } from './accepted-findings.ts';
 import type { LayoutMap, Problem } from './backbone/problem.ts';
 import type { blackoutTable } from './blackouts/blackout-table.ts';
-import { type BoatIndex, indexBoat } from './boat/boat-index.ts';
+import { indexBoat } from './boat/boat-index.ts';
 import type { Boat } from './boat/boat-schema.ts';
 import { keptFor } from './boat/kept-for.ts';
 import { lastPhase } from './boat/phase.ts';
@@ -10,6 +10,7 @@ import { withHints } from './cures/with-hints.ts';
 import { notFitted } from './fitting/not-fitted.ts';
 import type { planSettingsSheet } from './fitting/settings/plan-settings-sheet.ts';
 import { withoutSheet } from './fitting/settings/without-sheet.ts';
+import { reachesFor, refitWith } from './joins/joined-refit.ts';
 import { asFiled } from './joins/wired-with.ts';
 import { keptWithLaid, saidOfSettings, saidOfSources } from './kept-with-laid.ts';
 import type { PlannedBus } from './plan-buses.ts';
@@ -20,8 +21,6 @@ import { program } from './program.ts';
 import type { dockSheet } from './proof/dock/dock-sheet.ts';
 import { arrivals } from './readings/arrivals.ts';
 import { withSeenBefore } from './readings/before-and-after.ts';
-import type { Reaches } from './readings/reaches.ts';
-import type { Refit } from './readings/refit.ts';
 import type { planRemote } from './remote/plan-remote.ts';
 import { roundPlan } from './round-plan.ts';
 import type { LaidInput, RuleInput } from './rules/rule.ts';
@@ -86,24 +85,6 @@ export const withoutLateParts: LateParts = {
   tests: () => [],
   work: () => undefined,
   findings: () => [],
-};
-
-/** Where readings get to, for the same boat with other needs. */
-const reachesFor = (index: BoatIndex, reaches: Reaches): Reaches => ({
-  ...reaches,
-  network: { ...reaches.network, index },
-});
-
-/** A boat through her refit with where readings get to found before, for the same boat with other needs. */
-const refitWith = (index: BoatIndex, found: Refit['reachesIn']): Refit => {
-  const known = new Map<number, Reaches>();
-  const reachesIn: Refit['reachesIn'] = (phase) => {
-    const reaches = found(phase);
-    const own = known.get(phase) ?? reachesFor(index, reaches);
-    known.set(phase, own);
-    return own;
-  };
-  return { index, reachesIn };
 };
 
 /** Which source counts where: as it is computed with, and as a plan shows it. */

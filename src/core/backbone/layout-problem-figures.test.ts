@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
 import { aBoat, type BoatBuilder } from '../boat/a-boat.test-helper.ts';
 import type { Boat } from '../boat/boat-schema.ts';
+import { canonicalBoat } from '../boat/canonical-boat.ts';
 import { layoutProblems } from './layout-problems.ts';
 import type { Problem } from './problem.ts';
+import { problemsOf as asSheStands } from './problems-of.ts';
 
 const problemsOf = (builder: BoatBuilder): Problem[] => layoutProblems(builder.boat);
 const problemOf = (builder: BoatBuilder): Problem => {
@@ -203,6 +205,17 @@ test('every bus has a problem of its own, in order, with its own devices', () =>
     ['aft', 1],
     ['nav', 3],
   ]);
+});
+
+test('the problems of some buses are those they have among all', () => {
+  const boat = canonicalBoat(
+    aBoat().change((draft) => {
+      draft.buses.push({ id: 'aft', name: 'Aft bus', protocol: 'nmea2000' });
+    }).boat,
+  );
+  const all = asSheStands(boat);
+  expect(all.map(({ bus }) => bus)).toEqual(['aft', 'nav']);
+  expect(asSheStands(boat, new Set(['nav']))).toEqual(all.slice(1));
 });
 
 test('trunk that lies is kept, unless a layout is fixed that says itself where the trunk lies', () => {

@@ -20,11 +20,15 @@ import { panelMv, panelNominalV } from './panel-volts.ts';
 import type { Problem, ProblemFeed, ProblemGrade, ProblemPlace, ProblemWay } from './problem.ts';
 import { feedRoute } from './settled-leads.ts';
 
-/** The layout problem of every bus of a boat as she stands, for the last phase, sorted by bus; see `layoutProblems`. Pure. */
-export const problemsOf = (boat: Boat): Problem[] => {
+/**
+ * The layout problem of every bus of a boat as she stands, or of those asked for, for the last phase, sorted by bus; see
+ * `layoutProblems`. Pure.
+ */
+export const problemsOf = (boat: Boat, only?: ReadonlySet<string>): Problem[] => {
   const index = indexBoat(boat);
   const router = makeRouter(index);
   return [...index.buses.values()]
+    .filter(({ id }) => only === undefined || only.has(id))
     .sort((one, other) => byCodeUnit(one.id, other.id))
     .map((bus) => layoutProblem({ index, router, bus }));
 };

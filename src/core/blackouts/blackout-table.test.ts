@@ -5,11 +5,10 @@ import type { Boat } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
 import { plan } from '../plan.ts';
 import { blackoutTable, modelIn } from './blackout-table.ts';
-import { effectOf, type Hit } from './effect.ts';
+import { type Effect, effectOf, type Hit } from './effect.ts';
 import { everyFailure, together } from './every-failure.ts';
 import { failingBoats } from './failing-boats.test-helper.ts';
-import { heldNeeds, lossesOf } from './need-losses.ts';
-import { needWays } from './need-ways.ts';
+import { needLosses } from './need-losses.ts';
 import { planned } from './planned.test-helper.ts';
 
 const tableOf = (boat: Boat) => {
@@ -132,14 +131,14 @@ describe('a vital reading', () => {
 const asked = (boat: Boat) => {
   const { laid, reaches, phase, boat: own } = planned(boat);
   const model = modelIn(laid, phase);
-  const ways = needWays(model.wired, reaches);
-  const held = heldNeeds(own.needs, reaches, ways);
+  const lossesWith = (effects: readonly Effect[]) => needLosses(model.wired, effects, reaches).lossesOf(own.needs);
   const taken = (hits: readonly Hit[]): ReadonlySet<string> =>
     new Set(
-      lossesOf(effectOf(model, together(hits)), held, ways).map(
-        ({ reading, instance, at }) => `${reading} ${instance} ${at}`,
-      ),
+      lossesWith([effectOf(model, together(hits))])
+        .losses.flat()
+        .map(({ reading, instance, at }) => `${reading} ${instance} ${at}`),
     );
+  const { held } = lossesWith([]);
   const met = new Set(held.map(({ need: { reading, instance, at } }) => `${reading} ${instance} ${at}`));
   return { taken, met, hits: everyFailure(model) };
 };

@@ -55,12 +55,6 @@ const lossIn = (effect: Effect, ways: NeedWays): ((held: HeldNeed) => Loss | und
   };
 };
 
-/** What an effect takes off which screen. */
-export const lossesOf = (effect: Effect, held: readonly HeldNeed[], ways: NeedWays): Loss[] => {
-  const lossOf = lossIn(effect, ways);
-  return held.flatMap((one) => lossOf(one) ?? []);
-};
-
 const needOrder = ({ reading, instance, at }: Need): string => `${reading} ${instance ?? -1} ${at}`;
 
 /** The needs at units of a network, each once, sorted. */
@@ -68,12 +62,6 @@ const needsIn = (needs: readonly Need[], { network: { nodesOf } }: Reaches): Nee
   [...new Map(needs.map((need) => [needOrder(need), need]))]
     .sort(([a], [b]) => byCodeUnit(a, b))
     .flatMap(([, need]) => (nodesOf.has(need.at) ? [need] : []));
-
-/** The needs that are met in the phase of `reaches`, each once, sorted. */
-export const heldNeeds = (needs: readonly Need[], reaches: Reaches, ways: NeedWays): HeldNeed[] =>
-  needsIn(needs, reaches)
-    .map((need) => heldNeed(need, ways.of(need)))
-    .filter(({ ways: own }) => own.length > 0);
 
 /**
  * Of each need what it hangs on and what each effect takes of it, found when first asked for: a need that an edit leaves alone

@@ -40,47 +40,48 @@ const readingLost =
     return own.every(({ perhaps }) => perhaps === undefined) ? 'sure' : 'perhaps';
   };
 
-/**
- * What takes depth, position or heading off every screen that has it, or the last radio that can talk. A vital reading that
- * no screen has is left out. Pure.
- */
-export const vitalsOf = ({
-  wired,
-  ways,
-  held,
-  lines,
-}: {
+/** A boat with what her failures take. */
+interface Failing {
   readonly wired: WiredBoat;
   readonly ways: NeedWays;
   /** readings that are met while nothing fails, with their screens */
   readonly held: readonly { readonly need: { readonly reading: string; readonly at: string } }[];
   readonly lines: readonly TableLine[];
-}): VitalEntry[] =>
-  vitalIds.flatMap((of): VitalEntry[] => {
-    const needs = held.filter(({ need }) => need.reading === of);
-    const at = of === 'radio' ? radiosOf(wired) : [...new Set(needs.map(({ need }) => need.at))].sort(byCodeUnit);
-    if (at.length === 0) return [];
-    const isLost =
-      of === 'radio'
-        ? ({ effect }: TableLine) => (at.some((radio) => talks(wired, ways, effect, radio)) ? false : ('sure' as const))
-        : readingLost(of, needs.length);
-    const taken = lines.flatMap((line) => {
-      const lost = isLost(line);
-      return lost === false ? [] : [{ line, lost }];
-    });
-    const points = taken.map(({ line: { entry }, lost }): SinglePoint => {
-      const { fails, how } = entry;
-      return { fails, how, ...(lost === 'perhaps' ? { perhaps: true } : {}) };
-    });
-    const dark = new Set(taken.flatMap(({ line }) => line.entry.dark));
-    return [
-      {
-        of,
-        at,
-        points,
-        leftWith: standIns(wired, of).filter((kit) => !dark.has(kit)),
-        carry: fallbackKit[of].says,
-        cures: [],
-      },
-    ];
+}
+
+/**
+ * What takes one vital reading off every screen that has it, or the last radio that can talk; undefined where nothing has it.
+ * Needs of other readings may be left out of what is held and of what the lines lose. Pure.
+ */
+export const vitalOf = (of: VitalId, { wired, ways, held, lines }: Failing): VitalEntry | undefined => {
+  const needs = held.filter(({ need }) => need.reading === of);
+  const at = of === 'radio' ? radiosOf(wired) : [...new Set(needs.map(({ need }) => need.at))].sort(byCodeUnit);
+  if (at.length === 0) return undefined;
+  const isLost =
+    of === 'radio'
+      ? ({ effect }: TableLine) => (at.some((radio) => talks(wired, ways, effect, radio)) ? false : ('sure' as const))
+      : readingLost(of, needs.length);
+  const taken = lines.flatMap((line) => {
+    const lost = isLost(line);
+    return lost === false ? [] : [{ line, lost }];
   });
+  const points = taken.map(({ line: { entry }, lost }): SinglePoint => {
+    const { fails, how } = entry;
+    return { fails, how, ...(lost === 'perhaps' ? { perhaps: true } : {}) };
+  });
+  const dark = new Set(taken.flatMap(({ line }) => line.entry.dark));
+  return {
+    of,
+    at,
+    points,
+    leftWith: standIns(wired, of).filter((kit) => !dark.has(kit)),
+    carry: fallbackKit[of].says,
+    cures: [],
+  };
+};
+
+/**
+ * What takes depth, position or heading off every screen that has it, or the last radio that can talk. A vital reading that
+ * no screen has is left out. Pure.
+ */
+export const vitalsOf = (failing: Failing): VitalEntry[] => vitalIds.flatMap((of) => vitalOf(of, failing) ?? []);

@@ -60,11 +60,16 @@ export const everyId = ({
   ...namedIn(openings, 'an opening', ['openings']),
 ];
 
-/** The id itself where nothing in the boat has it, else the first of `id-2`, `id-3` … that is free. */
-export const freeId = (boat: Lists, id: string): string => {
-  const taken = new Set(everyId(boat).map((named) => named.id));
+/** Every id that is taken in a boat. */
+export const takenIds = (boat: Lists): ReadonlySet<string> => new Set(everyId(boat).map((named) => named.id));
+
+/** The id itself where it is not taken, else the first of `id-2`, `id-3` … that is free. */
+export const freeAmong = (taken: ReadonlySet<string>, id: string): string => {
   if (!taken.has(id)) return id;
   let at = 2;
   while (taken.has(`${id}-${at}`)) at += 1;
   return `${id}-${at}`;
 };
+
+/** The id itself where nothing in the boat has it, else the first of `id-2`, `id-3` … that is free. */
+export const freeId = (boat: Lists, id: string): string => freeAmong(takenIds(boat), id);

@@ -2,16 +2,16 @@ import { allClashes } from '../backbone/clashing-limits.ts';
 import { limitShortfall } from '../backbone/limit-shortfall.ts';
 import type { Problem } from '../backbone/problem.ts';
 import { strandedDevices } from '../backbone/stranded-devices.ts';
-import { type BoatIndex, indexBoat } from '../boat/boat-index.ts';
+import { indexBoat } from '../boat/boat-index.ts';
 import type { Boat } from '../boat/boat-schema.ts';
 import { boatText } from '../boat/boat-text.ts';
 import { byCodeUnit, splitDotted } from '../boat/ids.ts';
 import { remember } from '../boat/remember.ts';
-import { joinsOf } from '../joins/joins-of.ts';
+import { joinedRefit } from '../joins/joined-refit.ts';
 import type { BusMend } from '../plan-shape.ts';
 import { priceList } from '../prices/price-list.ts';
 import { type Arrival, arrivals, needKey } from '../readings/arrivals.ts';
-import { type Refit, refitOf } from '../readings/refit.ts';
+import type { Refit } from '../readings/refit.ts';
 import { asCure } from './as-cure.ts';
 import { type BusChange, busChanges } from './bus-changes.ts';
 import { busHops, crossingWords } from './bus-hops.ts';
@@ -40,12 +40,11 @@ interface MendTask {
   readonly buses: readonly MendedBus[];
 }
 
-/** One bus to be mended, with all that its layouts hang on as text: what is needed where is not among it. */
+/** One bus to be mended, and the boat she is of. */
 interface MendAsk {
   readonly boat: Boat;
   readonly problem: Problem;
   readonly held: Held;
-  readonly wired: string;
 }
 
 const clashesOf = (problem: Problem): readonly Clash[] => {
@@ -55,33 +54,45 @@ const clashesOf = (problem: Problem): readonly Clash[] => {
   );
 };
 
-/** The same bus of the same boat is asked for at every edit elsewhere; what each change would cost is found once. */
+/** All of a boat that layouts hang on, as text. */
+const wiredText = (boat: Boat): string => {
+  const { needs: _, accepted: __, labels: ___, orders: ____, ...wired } = boat;
+  return boatText(wired);
+};
+
+const findFor = (ask: MendAsk) => {
+  const problem = heldTo(ask.held, ask.problem);
+  const clashes = clashesOf(problem);
+  const costOf: CostOf = remember({
+    most: 100,
+    keyOf: ({ change: { says, edits }, budget }) => `${budget.work} ${says} ${JSON.stringify(edits)}`,
+    find: (tried) => changeCost(ask, tried),
+  });
+  return {
+    clashes,
+    fed: twoFeeds({ index: indexBoat(ask.boat), problem, budget: tryWork }),
+    stranded: clashes.length === 0 ? strandedDevices(problem) : [],
+    costOf,
+  };
+};
+
+/**
+ * The same bus of the same boat is asked for at every edit elsewhere; what each change would cost is found once. The text of
+ * a boat is long, so it is kept once for all her buses.
+ */
 const foundFor = remember({
-  most: 16,
-  keyOf: ({ problem, held, wired }: MendAsk) => `${problem.hash} ${held} ${wired}`,
-  find: (ask) => {
-    const problem = heldTo(ask.held, ask.problem);
-    const clashes = clashesOf(problem);
-    const costOf: CostOf = remember({
-      most: 100,
-      keyOf: ({ change: { says, edits }, budget }) => `${budget.work} ${says} ${JSON.stringify(edits)}`,
-      find: (tried) => changeCost(ask, tried),
-    });
-    return {
-      clashes,
-      fed: twoFeeds({ index: indexBoat(ask.boat), problem, budget: tryWork }),
-      stranded: clashes.length === 0 ? strandedDevices(problem) : [],
-      costOf,
-    };
-  },
+  most: 3,
+  keyOf: wiredText,
+  find: (boat) =>
+    remember({
+      most: 12,
+      keyOf: ({ problem, held }: Omit<MendAsk, 'boat'>) => `${problem.hash} ${held}`,
+      find: (ask) => findFor({ ...ask, boat }),
+    }),
 });
 
 const arrivalsOn = (boat: Boat, phase: number): Arrival[] => {
-  const index = indexBoat(boat);
-  return arrivals(
-    refitOf(index, (at) => joinsOf(index, at)),
-    phase,
-  );
+  return arrivals(joinedRefit(indexBoat(boat)), phase);
 };
 
 const metOf = (readings: readonly Arrival[]): ReadonlySet<string> =>
@@ -131,7 +142,7 @@ const mendOf = (task: MendTask, { layout }: MendedBus, ask: MendAsk): BusMend =>
   const problem = heldTo(ask.held, ask.problem);
   const { index } = task.refit;
   const { buses } = task;
-  const { clashes, stranded, fed, costOf } = foundFor(ask);
+  const { clashes, stranded, fed, costOf } = foundFor(ask.boat)(ask);
   const readings = arrivals(task.refit, task.phase);
   const changes = busChanges({
     index,
@@ -154,12 +165,6 @@ const mendOf = (task: MendTask, { layout }: MendedBus, ask: MendAsk): BusMend =>
   };
 };
 
-/** All of a boat that layouts hang on, as text. */
-const wiredText = ({ boat }: Pick<BoatIndex, 'boat'>): string => {
-  const { needs: _, accepted: __, labels: ___, orders: ____, ...wired } = boat;
-  return boatText(wired);
-};
-
 /**
  * For each bus that no layout was found for, and for each that has one only beyond its warn limits: smallest sets
  * of limits that clash, and single changes of the boat that were each made on a copy of it, gave every bus they touch a
@@ -172,14 +177,13 @@ export const mendBuses = (task: MendTask): ReadonlyMap<string, BusMend> => {
     return held === undefined ? [] : [{ bus, held }];
   });
   if (broken.length === 0) return new Map();
-  const { index } = task.refit;
-  const wired = wiredText(index);
+  const { boat } = task.refit.index;
   return new Map(
     broken
       .sort((one, other) => byCodeUnit(one.bus.problem.bus, other.bus.problem.bus))
       .map(({ bus, held }): [string, BusMend] => {
         const { problem } = bus;
-        return [problem.bus, mendOf(task, bus, { boat: index.boat, problem, held, wired })];
+        return [problem.bus, mendOf(task, bus, { boat, problem, held })];
       }),
   );
 };

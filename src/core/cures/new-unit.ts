@@ -1,6 +1,7 @@
-import type { Kit } from '../boat/boat-schema.ts';
-import { freeId } from '../boat/every-id.ts';
+import type { Boat, Kit } from '../boat/boat-schema.ts';
+import { freeAmong, takenIds } from '../boat/every-id.ts';
 import type { EditCall } from '../boat/history.ts';
+import { keptFor } from '../boat/kept-for.ts';
 import type { Port, Sheet } from '../boat/sheet.ts';
 import { unitPrices } from '../facts/part-prices.ts';
 import { typicalSheets } from '../facts/sheets/index.ts';
@@ -14,9 +15,12 @@ export const sheetsToBuy: readonly Sheet[] = typicalSheets.filter(
   ({ kind, name }) => Object.hasOwn(unitPrices.byKind, kind) && !name.startsWith('Old '),
 );
 
+/** Many units are thought of for one boat. */
+const idsIn = keptFor((boat: Boat) => takenIds(boat));
+
 /** A unit by some sheet that would come aboard at a place, in the phase the cures are for. */
 export const newUnit = ({ index, phase }: CureContext, sheet: Sheet, place: string): Kit => ({
-  id: freeId(index.boat, `new-${sheet.kind}`),
+  id: freeAmong(idsIn(index.boat), `new-${sheet.kind}`),
   name: `new ${sheet.kind.replaceAll('-', ' ')}`,
   sheet: sheet.id,
   fate: 'comes',

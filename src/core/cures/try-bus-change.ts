@@ -1,7 +1,8 @@
-import { layoutProblems } from '../backbone/layout-problems.ts';
 import type { Budget } from '../backbone/problem.ts';
+import { problemsOf } from '../backbone/problems-of.ts';
 import { keptLayout } from '../backbone/solve-layout.ts';
 import type { Boat } from '../boat/boat-schema.ts';
+import { canonicalBoat } from '../boat/canonical-boat.ts';
 import type { BusChange } from './bus-changes.ts';
 import { byCost } from './candidate.ts';
 import { type Held, heldTo, type MendedBus } from './held-limits.ts';
@@ -48,18 +49,20 @@ export const inHundredths = (cost: number): number => Math.round(cost / 1000);
 export const boatWith = (boat: Boat, change: BusChange): Boat | undefined =>
   change.byHand?.(boat) ?? editedBoat(boat, change);
 
-/** Makes a change on the boat and lays out the buses it touches. */
+/**
+ * Makes a change on the boat and lays out the buses it touches, and no other. She has the joins proposed for her among her own,
+ * and none more is looked for: what each change is asked next is whether all that arrives does so still by these.
+ */
 export const changeCost = (
   { boat, held }: { readonly boat: Boat; readonly held: Held },
   { change, budget }: Try,
 ): ChangeCost => {
   const after = boatWith(boat, change);
   if (after === undefined) return { work: 0 };
-  const touched = new Set(change.buses);
   let [cost, work] = [0, 0];
   let isProven = true;
-  for (const problem of layoutProblems(after)) {
-    if (!touched.has(problem.bus) || problem.devices.length === 0) continue;
+  for (const problem of problemsOf(canonicalBoat(after), new Set(change.buses))) {
+    if (problem.devices.length === 0) continue;
     const kept = keptLayout(heldTo(held, problem), budget);
     work += kept.work;
     if (kept.layout === undefined) return { work };

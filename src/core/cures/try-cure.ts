@@ -4,9 +4,9 @@ import { checkReferences } from '../boat/check-references.ts';
 import { edits } from '../boat/edits/index.ts';
 import { inPlace } from '../boat/in-place.ts';
 import { UserError } from '../boat/user-error.ts';
-import { joinsOf } from '../joins/joins-of.ts';
+import { joinedRefit } from '../joins/joined-refit.ts';
 import { arrivedIn } from '../readings/arrivals.ts';
-import { type Refit, refitOf } from '../readings/refit.ts';
+import type { Refit } from '../readings/refit.ts';
 import type { Candidate } from './candidate.ts';
 
 /** The boat with the edits in it, not checked yet; undefined where one of them does not fit. */
@@ -41,10 +41,7 @@ export const triesOn = (refit: Refit, phase: number): ((candidate: Candidate) =>
     const boat = edited(refit.index.boat, candidate);
     if (boat === undefined) return none;
     const index = indexBoat(boat);
-    const after = arrivedIn(
-      refitOf(index, (at) => joinsOf(index, at)),
-      phase,
-    );
+    const after = arrivedIn(joinedRefit(index), phase);
     const keepsAll = [...now].every((key) => after.has(key));
     return keepsAll && isWhole(boat) ? after : none;
   };

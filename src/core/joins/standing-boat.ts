@@ -3,7 +3,8 @@ import type { Boat } from '../boat/boat-schema.ts';
 import { boatText } from '../boat/boat-text.ts';
 import { remember } from '../boat/remember.ts';
 import type { StandingJoin } from '../plan-shape.ts';
-import { type Refit, refitOf } from '../readings/refit.ts';
+import type { Refit } from '../readings/refit.ts';
+import { joinedRefit } from './joined-refit.ts';
 import { joinsOf } from './joins-of.ts';
 
 /** One boat with what hangs on her joins alone. */
@@ -28,8 +29,7 @@ export const standingBoat: (boat: Boat) => StandingBoat = remember({
   keyOf: (boat: Boat) => boatText(boat),
   find: (boat) => {
     const index = indexBoat(boat);
-    const joinsAt = joinsByPhase(index);
-    return { index, joinsAt, refit: refitOf(index, joinsAt) };
+    return { index, joinsAt: joinsByPhase(index), refit: joinedRefit(index) };
   },
 });
 

@@ -4,7 +4,7 @@ import { lastPhase } from '../../boat/phase.ts';
 import { arrivedIn, needKey } from '../../readings/arrivals.ts';
 import type { PortNetwork } from '../../readings/port-network.ts';
 import type { Reaches } from '../../readings/reaches.ts';
-import { refitOf } from '../../readings/refit.ts';
+import { joinedRefit } from '../joined-refit.ts';
 import { joinsOf } from '../joins-of.ts';
 import { unmetNeeds } from '../unmet-needs.ts';
 import type { CandidateJoin } from './candidate-joins.ts';
@@ -41,10 +41,7 @@ export const withJoins = (boat: Boat, joins: readonly Join[]): Boat => ({ ...boa
 /** Whether every need that a choice meets on paper is met on the boat itself. */
 const holdsAboard = (boat: Boat, met: readonly Need[]): boolean => {
   const index = indexBoat(boat);
-  const arrived = arrivedIn(
-    refitOf(index, (phase) => joinsOf(index, phase)),
-    lastPhase(boat),
-  );
+  const arrived = arrivedIn(joinedRefit(index), lastPhase(boat));
   return met.every((need) => arrived.has(needKey(need)));
 };
 

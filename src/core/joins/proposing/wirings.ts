@@ -8,7 +8,7 @@ import { typicalSheets } from '../../facts/sheets/index.ts';
 import { priceList, unitPrice } from '../../prices/price-list.ts';
 import type { WiringEntry } from '../../proposal-shape.ts';
 import { portNetworkOf } from '../../readings/port-network.ts';
-import { refitOf } from '../../readings/refit.ts';
+import { joinedRefit } from '../joined-refit.ts';
 import { joinsOf } from '../joins-of.ts';
 import { unmetNeeds } from '../unmet-needs.ts';
 import { readingsBehind } from './derivations.ts';
@@ -105,7 +105,7 @@ const wiringEntry = (boat: Boat, joining: readonly Offer[], { id, keeps, replace
   const bare = replaced(without(boat, new Set(joining.map(({ unit }) => unit.id))), replaces);
   const bareIndex = indexBoat(bare);
   const network = portNetworkOf(bareIndex, phase, joinsOf(bareIndex, phase));
-  const needs = unmetNeeds(bareIndex, refitOf(bareIndex, (at) => joinsOf(bareIndex, at)).reachesIn(phase));
+  const needs = unmetNeeds(bareIndex, joinedRefit(bareIndex).reachesIn(phase));
   const wanted = new Set(needs.flatMap(({ reading }) => [...readingsBehind(reading)]));
   const offers = [...joining, ...offersFor({ index: bareIndex, network }, wanted)];
   const index = indexBoat(withKit(bare, offers));
