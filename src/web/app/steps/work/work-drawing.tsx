@@ -1,4 +1,13 @@
-import { type KeyboardEvent, type ReactNode, useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import {
+  type KeyboardEvent,
+  type ReactNode,
+  useCallback,
+  useEffect,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
 import type { Job, PhaseWork } from '../../../../core/work-shape.ts';
 import { dateWords } from '../../../../papers/work/day-words.ts';
 import { jobWords } from '../../../../papers/work/job-words.ts';
@@ -142,8 +151,9 @@ const useKeptFocus = (
   drawing: unknown,
 ): ((job: string | undefined) => void) => {
   const job = useRef<string | undefined>(undefined);
+  // before anything is painted: a key pressed in between would go to nobody
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new drawing has new balloons
-  useEffect(() => {
+  useLayoutEffect(() => {
     const balloons = balloonsIn(svg.current);
     const at = balloons.findIndex((one) => one.getAttribute('data-about') === job.current);
     setTabStop(balloons, Math.max(0, at));
