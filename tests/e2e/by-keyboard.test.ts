@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, keepPicture } from './app-under-test.ts';
+import { type AppUnderTest, settled as allPlanned, appUnderTest, keepPicture } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -51,11 +51,12 @@ const keys = (page: Page) => {
       for (let step = 0; step < 8 && (await isTyping()); step += 1) await press('Tab');
       expect(await isTyping()).toBe(false);
     },
-    /** does what is found by typing it */
+    /** does what is found by typing it, once it is found: what a step can do is there when the step has come */
     find: async (words: string): Promise<void> => {
       await press('/');
       await page.getByRole('combobox', { name: 'Type what you want to do' }).waitFor();
       await type(words);
+      await page.locator('.command-finder .here').waitFor();
       await press('Enter');
     },
   };
@@ -113,7 +114,11 @@ const wired = async (page: Page, { press, type, tabTo, leaveField, find }: Hand)
 const settled = async (page: Page, { press, type, tabTo, leaveField, find }: Hand): Promise<void> => {
   await find('go to boat');
   await page.waitForURL(/boat$/);
+  // the way to the next question is there when the questions are, and what is typed stays where nothing is drawn anew
+  await page.locator('.walk-round').waitFor();
+  await allPlanned(page);
   await press('Alt+n');
+  await page.locator('[data-question]:focus, [data-question]:focus-within').waitFor();
   await tabTo(/Taped length/);
   await type('2.4');
   await press('Enter');
@@ -161,6 +166,8 @@ const doneAndProved = async (page: Page, { press, type, tabTo, tabInto, leaveFie
   await tabTo(/^\s*done: Look at what is aboard/);
   await press('Space');
   await expect.poll(() => page.locator('.waypoint.here').textContent()).toMatch(/1 of \d+ jobs done/);
+  // the picture says so too when the rest has been planned anew, and a job that is named stays named
+  await page.locator('.work-days .balloon[aria-label$=", done"]').waitFor();
   await find('show all days');
   await tabTo(/^\d+\. .*h, /, 80);
   await press('ArrowRight');
@@ -171,6 +178,7 @@ const doneAndProved = async (page: Page, { press, type, tabTo, tabInto, leaveFie
   await find('write down a test');
   await page.locator('#prove-tests summary:focus').waitFor();
   await press('Enter');
+  await page.locator('.test-group[open] .test-entry').first().waitFor();
   await tabInto('.test-entry input');
   await type('60');
   await press('Enter');
