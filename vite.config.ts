@@ -1,9 +1,10 @@
 import react from '@vitejs/plugin-react';
-import { defineConfig, type Plugin } from 'vite';
+import { defineConfig, type Plugin, type Rolldown } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { type ThemeName, themes } from './src/papers/drawing/themes.ts';
 import { demoBoats } from './tools/static-site/demo-boats.ts';
 import { icons } from './tools/static-site/icons.ts';
+import { withoutJsonSchema } from './tools/static-site/without-json-schema.ts';
 
 const themeRule = (selector: string, name: ThemeName): string => {
   const inks = Object.entries(themes[name]).filter(([ink]) => ink !== 'none');
@@ -58,6 +59,12 @@ const earlyWorker = (): Plugin => ({
 
 const { paper } = themes.day;
 
+/**
+ * What stands before the first picture comes as one file: each further one is asked for only when the one before it is
+ * read, and compresses worse alone.
+ */
+const inOneFile: Rolldown.OutputOptions = { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } };
+
 /** The worker that keeps the page for use without a network, and what an installed app is called. The page registers it. */
 const keptPage = (): Plugin[] =>
   VitePWA({
@@ -105,6 +112,7 @@ export default defineConfig({
   base: './',
   plugins: [
     react(),
+    withoutJsonSchema(),
     themesCss(),
     earlyFonts(),
     earlyWorker(),
@@ -112,12 +120,13 @@ export default defineConfig({
     demoBoats('examples'),
     keptPage(),
   ],
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [withoutJsonSchema()], rolldownOptions: { output: inOneFile } },
   build: {
     outDir: '../../dist/web',
     emptyOutDir: true,
     target: 'es2022',
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    rolldownOptions: { output: inOneFile },
   },
 });

@@ -1,7 +1,8 @@
 import type { BoatIndex } from '../boat/boat-index.ts';
 import { byCodeUnit } from '../boat/ids.ts';
-import { limitValue } from '../boat/limit-value.ts';
+import { limitIn } from '../boat/limit-in.ts';
 import type { Panel } from '../boat/supply.ts';
+import { busLimits } from '../facts/bus-limits.ts';
 import type { Router } from '../ways/routes.ts';
 import { panelNominalV } from './panel-volts.ts';
 import { panelsUp } from './panels-up.ts';
@@ -40,4 +41,4 @@ const unreachedMm = 1_000_000_000;
 
 const isUnfit = (index: BoatIndex, panel: Panel): boolean =>
   index.banks.get(panelsUp(index, panel).source)?.for === 'start' ||
-  panelNominalV(index, panel) > limitValue(index.boat, 'nmea2000-device-volts-most');
+  panelNominalV(index, panel) > limitIn(busLimits, index.boat, 'nmea2000-device-volts-most');

@@ -3,9 +3,10 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { type BoatIndex, indexBoat } from '../boat/boat-index.ts';
 import type { Boat, Bus, GradeId, Place, Way } from '../boat/boat-schema.ts';
 import { byCodeUnit } from '../boat/ids.ts';
-import { limitValue } from '../boat/limit-value.ts';
+import { limitIn } from '../boat/limit-in.ts';
 import { readyLengthsMm } from '../boat/ready-lengths.ts';
 import type { Panel } from '../boat/supply.ts';
+import { busLimits } from '../facts/bus-limits.ts';
 import { feedLead } from '../facts/cable-grades.ts';
 import { defaultTail, supplyDefaults } from '../facts/defaults.ts';
 import { typicalPrices } from '../facts/prices.ts';
@@ -63,13 +64,13 @@ const layoutProblem = ({
       bus: bus.id,
       ports,
       nominalV: panel === undefined ? supplyDefaults.nominalV.value : panelNominalV(index, panel),
-      leastMv: thousandths(limitValue(boat, 'nmea2000-device-volts-least')),
+      leastMv: thousandths(limitIn(busLimits, boat, 'nmea2000-device-volts-least')),
     }),
     grades: gradesOf(bus).map((grade) => problemGrade({ boat, grade })),
     limits: {
-      dropMm: thousandths(limitValue(boat, 'nmea2000-one-drop')),
-      dropsMm: thousandths(limitValue(boat, 'nmea2000-all-drops')),
-      devices: Math.floor(limitValue(boat, 'nmea2000-devices')),
+      dropMm: thousandths(limitIn(busLimits, boat, 'nmea2000-one-drop')),
+      dropsMm: thousandths(limitIn(busLimits, boat, 'nmea2000-all-drops')),
+      devices: Math.floor(limitIn(busLimits, boat, 'nmea2000-devices')),
     },
     pieces: readyLengthsMm({ boat, kind: 'drop' }),
     prices: { tee: prices.tee, terminator: prices.terminator, feed: prices.feed },
@@ -104,8 +105,8 @@ const problemFeed = ({
 /** What may be lost on the way to a device: a regulated supply may lose more than a battery. */
 const lostMv = (boat: Boat, feedMv: number): { warn: number; fail: number } => {
   const limit = (id: 'warn' | 'fail' | 'regulated-fail'): number =>
-    thousandths(limitValue(boat, `nmea2000-lost-volts-${id}`));
-  const isRegulated = feedMv >= thousandths(limitValue(boat, 'nmea2000-regulated-volts'));
+    thousandths(limitIn(busLimits, boat, `nmea2000-lost-volts-${id}`));
+  const isRegulated = feedMv >= thousandths(limitIn(busLimits, boat, 'nmea2000-regulated-volts'));
   return isRegulated
     ? { warn: limit('regulated-fail'), fail: limit('regulated-fail') }
     : { warn: limit('warn'), fail: limit('fail') };
@@ -152,10 +153,10 @@ const problemGrade = ({ boat, grade }: { readonly boat: Boat; readonly grade: Gr
   const perM = own === undefined ? typicalPrices.byGrade[grade] : (own.byGrade?.[grade] ?? own);
   return {
     id: grade,
-    warnMm: thousandths(limitValue(boat, `nmea2000-trunk-${grade}-warn`)),
-    failMm: thousandths(limitValue(boat, `nmea2000-trunk-${grade}-fail`)),
-    microOhmPerM: Math.round(limitValue(boat, `nmea2000-ohm-${grade}`) * 1_000_000),
-    maxMa: thousandths(limitValue(boat, `nmea2000-current-${grade}`)),
+    warnMm: thousandths(limitIn(busLimits, boat, `nmea2000-trunk-${grade}-warn`)),
+    failMm: thousandths(limitIn(busLimits, boat, `nmea2000-trunk-${grade}-fail`)),
+    microOhmPerM: Math.round(limitIn(busLimits, boat, `nmea2000-ohm-${grade}`) * 1_000_000),
+    maxMa: thousandths(limitIn(busLimits, boat, `nmea2000-current-${grade}`)),
     trunkPerM: perM.trunkPerM,
     dropPerM: perM.dropPerM,
   };

@@ -17,7 +17,7 @@ const entriesOf = (schema: z.core.$ZodType, value: unknown): [step: string | num
 };
 
 /** Values so small that all their issues together fill no memory. */
-const smallAtMost = 2000;
+const smallAtMost = 20_000;
 
 /** How many values a value holds, itself included; counted no further than what is left. */
 const countIn = (value: unknown, left: number): number => {

@@ -1,6 +1,7 @@
 import { sources } from '../facts/sources.ts';
 import type { Boat } from './boat-schema.ts';
-import { type LimitId, limits, ownLimit } from './limit-value.ts';
+import { ownLimit } from './limit-in.ts';
+import { type LimitId, limits } from './limit-value.ts';
 
 /** Whether a name is that of a limit known here. */
 export const isLimitId = (id: string): id is LimitId => Object.hasOwn(limits, id);

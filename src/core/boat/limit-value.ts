@@ -8,6 +8,7 @@ import { sensorOwnLimits } from '../facts/sensor-figures.ts';
 import { steeringLimits } from '../facts/steering-figures.ts';
 import { trafficLimits } from '../facts/traffic-limits.ts';
 import type { Boat } from './boat-schema.ts';
+import { limitIn } from './limit-in.ts';
 
 /** Every limit by its name, with its source as a key of the ledger. */
 export const limits = {
@@ -23,15 +24,10 @@ export const limits = {
 };
 export type LimitId = keyof typeof limits;
 
-/** The owner's own figure for a limit, and why; undefined where the file has none. */
-export const ownLimit = ({ limits: own }: Pick<Boat, 'limits'>, limitId: LimitId) =>
-  own !== undefined && Object.hasOwn(own, limitId) ? own[limitId] : undefined;
-
 /**
  * The figure of a limit that holds on this boat, in the unit of the limit: the owner's own where the file has one, else the
  * one in facts. Who prints it asks `limitOf`, which knows the words of its source.
  *
  * @example limitValue(boat, 'nmea2000-one-drop') // 6
  */
-export const limitValue = (boat: Pick<Boat, 'limits'>, limitId: LimitId): number =>
-  ownLimit(boat, limitId)?.value ?? limits[limitId].value;
+export const limitValue = (boat: Pick<Boat, 'limits'>, limitId: LimitId): number => limitIn(limits, boat, limitId);

@@ -1,6 +1,7 @@
 import type { Boat } from '../boat/boat-schema.ts';
 import { keptFor } from '../boat/kept-for.ts';
-import { limitValue } from '../boat/limit-value.ts';
+import { limitIn } from '../boat/limit-in.ts';
+import { antennaLimits } from '../facts/antenna-limits.ts';
 import { coaxJoints, radioMhz } from '../facts/coax.ts';
 import type { CoaxLimits } from './coax-verdict.ts';
 
@@ -12,11 +13,11 @@ export interface CoaxRules extends CoaxLimits {
 
 export const coaxRules = keptFor(
   (boat: Boat): CoaxRules => ({
-    newAimDb: limitValue(boat, 'coax-new-aim'),
-    newMostDb: limitValue(boat, 'coax-new-most'),
-    keptMostDb: limitValue(boat, 'coax-kept-most'),
-    soundDb: limitValue(boat, 'coax-joint-sound'),
-    weatheredDb: limitValue(boat, 'coax-joint-weathered'),
+    newAimDb: limitIn(antennaLimits, boat, 'coax-new-aim'),
+    newMostDb: limitIn(antennaLimits, boat, 'coax-new-most'),
+    keptMostDb: limitIn(antennaLimits, boat, 'coax-kept-most'),
+    soundDb: limitIn(antennaLimits, boat, 'coax-joint-sound'),
+    weatheredDb: limitIn(antennaLimits, boat, 'coax-joint-weathered'),
   }),
 );
 

@@ -1,4 +1,5 @@
 import { type ReactNode, useCallback, useEffect, useState, useSyncExternalStore } from 'react';
+import { firstPictureStands } from '../drawing/first-picture.ts';
 import type { PlanClient } from '../workers/plan-client.ts';
 import type { Change, PlanState } from '../workers/protocol.ts';
 import { AskContext } from './ask-context.ts';
@@ -7,8 +8,9 @@ import { CommandButton } from './commands/command-button.tsx';
 import { usePageCommands } from './commands/page-commands.ts';
 import { useCommandKeys } from './commands/use-command-keys.ts';
 import { EditContext, LookOnlyContext, type MakeEdits } from './edit-context.ts';
+import type { EditRow } from './edit-row.tsx';
 import { useOpenGuide } from './guide/guide-hand.ts';
-import { EditLine } from './history/edit-line.tsx';
+import { mayLeaveBoat } from './may-leave.ts';
 import { boatSays } from './opening/boat-says.ts';
 import type { BoatsPage } from './opening/boats-page.tsx';
 import { keepStep } from './opening/last-step.ts';
@@ -20,14 +22,11 @@ import { atStep, hashOf, type Route } from './route.ts';
 import type { BoatSaver } from './saving/boat-saver.ts';
 import type { ClashView } from './saving/clash-view.tsx';
 import type { DamagedView } from './saving/damaged-view.tsx';
-import { mayLeaveBoat } from './saving/may-leave.ts';
-import { saveBoatFile } from './saving/save-file.ts';
-import { SaveLine } from './saving/save-line.tsx';
 import { useEarlierStates } from './saving/use-earlier-states.tsx';
 import { useFileWatch } from './saving/use-file-watch.ts';
 import { useNewerSeen } from './saving/use-newer-seen.ts';
 import { useSaving } from './saving/use-saving.ts';
-import { type HeldBack, HeldBackLine, heldBackWords } from './tabs/held-back-line.tsx';
+import type { HeldBack } from './tabs/held-back-line.tsx';
 import { TopBar } from './top-bar.tsx';
 import { useKeptKeyboard } from './use-kept-keyboard.ts';
 import { usePart } from './use-part.ts';
@@ -57,6 +56,13 @@ const SkipButtons = (): ReactNode => (
     </button>
   </>
 );
+
+const bringEditRow = () => import('./edit-row.tsx');
+
+const LateEditRow = (given: Parameters<typeof EditRow>[0]): ReactNode => {
+  const part = usePart(bringEditRow);
+  return part === undefined ? <div className="save-line" /> : <part.EditRow {...given} />;
+};
 
 const bringClashView = () => import('./saving/clash-view.tsx');
 
@@ -158,6 +164,10 @@ export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver })
   useEffect(() => {
     if (route.page === 'boat') keepStep(route.id, route.step);
   }, [route]);
+  const isAwaited = route.page === 'boat' && (answer ?? refusal ?? state.fault) === undefined;
+  useEffect(() => {
+    if (!isAwaited) firstPictureStands();
+  }, [isAwaited]);
   const boat = answer?.boat;
   useEffect(() => {
     document.title = boat === undefined ? words.program : words.titleOf(boat.name);
@@ -181,22 +191,12 @@ export const App = ({ client, saver }: { client: PlanClient; saver: BoatSaver })
       />
       {answer === undefined ? null : (
         <section className="edit-row" aria-label={words.lastStep}>
-          <EditLine
-            state={state}
+          <LateEditRow
+            {...{ state, answer, saver, held, isRefused, earlier }}
             onStep={step}
-            says={held !== undefined && isRefused ? heldBackWords(held) : undefined}
+            onReload={reload}
+            onTakeOver={takeOver}
           />
-          {held === undefined ? (
-            <SaveLine key={answer.opened} saver={saver} answer={answer} onReload={reload} onStates={earlier.onStates} />
-          ) : (
-            <HeldBackLine
-              held={held}
-              onTakeOver={takeOver}
-              onBack={earlier.goBack}
-              onRestore={earlier.restoreSeen}
-              onCopy={() => saveBoatFile(answer.boat.name, answer.boatText)}
-            />
-          )}
         </section>
       )}
       {answer?.edits.clash === undefined ? null : (

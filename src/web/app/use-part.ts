@@ -1,11 +1,12 @@
 import { useEffect, useState } from 'react';
+import { firstPictureSeen } from '../drawing/first-picture.ts';
 
 /** Parts that have come, by what brought them: whatever wants one again has it at once, and nothing flickers. */
 const come = new WeakMap<() => Promise<unknown>, unknown>();
 
 /**
- * A part of the app that is no part of the way to the first picture, brought once the page stands; undefined until it
- * has come. `bring` must be the same function every time; a part that came once is there from the first drawing on.
+ * A part of the app that is no part of the way to the first picture, brought once that is seen; undefined until it has
+ * come. `bring` must be the same function every time; a part that came once is there from the first drawing on.
  *
  * @example const cards = usePart(bringCards); // const bringCards = () => import('./cards/card-view.tsx')
  */
@@ -14,7 +15,7 @@ export const usePart = <Part>(bring: () => Promise<Part>): Part | undefined => {
   const [part, setPart] = useState<Part | undefined>(() => come.get(bring) as Part | undefined);
   useEffect(() => {
     let isGone = false;
-    void bring().then((brought) => {
+    void firstPictureSeen.then(bring).then((brought) => {
       come.set(bring, brought);
       if (!isGone) setPart(() => brought);
     });

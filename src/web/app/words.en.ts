@@ -7,6 +7,7 @@ export const en = {
   skipToDrawing: 'Skip to the drawing',
   skipToNotes: 'Skip to the notes',
   reading: 'Reading the boat file.',
+  leave: 'The edits of this boat are in no file. Leave them? To keep them, stay and save a copy.',
   lastStep: 'Last step, and file',
   where: 'Where:',
   backToBoat: 'back to the boat',

@@ -1,6 +1,7 @@
-import { select } from 'd3-selection';
-import { type D3ZoomEvent, type ZoomBehavior, type ZoomTransform, zoom, zoomIdentity } from 'd3-zoom';
 import { frameOfMove, moveBetween, moveOfFrame, type PictureMove, type SheetLie } from './carried-sheet.ts';
+import { firstPictureSeen } from './first-picture.ts';
+import { scaledFrame, steppedFrame } from './moved-frame.ts';
+import type { SheetHand } from './sheet-hand.ts';
 import { type SheetSize, type ViewFrame, wholeFrame } from './view-frame.ts';
 
 /** The hand on a drawing: wheel, pinch, drag and keys move a layer of it; the SVG's viewBox is in millimetres. */
@@ -19,23 +20,13 @@ export interface PanZoom {
   readonly release: () => void;
 }
 
-const largestScale = 16;
-
-/** How far past the sheet's edge one may pull it, as a share of its size. */
-const slack = 0.25;
+const bringHand = () => firstPictureSeen.then(() => import('./sheet-hand.ts'));
 
 /** A hand that has not moved for so long rests; then the sheet is drawn anew, sharp. */
 const restMs = 150;
 
 /** A picture this much larger or smaller than it was drawn is drawn anew under the hand: now and then, or at once. */
 const stretches = { now: 5, sometimes: 3, everyMs: 1500 } as const;
-
-/** At the fitted scale one finger scrolls the page; two fingers, or a closer view, move the drawing. */
-const mayStart = (event: Event & { readonly ctrlKey?: boolean; readonly button?: number }, scale: number): boolean => {
-  if ('touches' in event) return scale > 1 || (event as TouchEvent).touches.length > 1;
-  if (event.type === 'wheel') return true;
-  return event.ctrlKey !== true && (event.button ?? 0) === 0;
-};
 
 const cssOf = ({ scale, shiftXPx, shiftYPx }: PictureMove): string =>
   `translate3d(${shiftXPx}px, ${shiftYPx}px, 0) scale(${scale})`;
@@ -80,15 +71,9 @@ export const panZoom = ({
   let frame: ViewFrame = wholeFrame;
   /** the frame in which the drawing is drawn now */
   let drawn: ViewFrame = wholeFrame;
-  /** how a move that is not of the hand is shown */
-  let how: 'glides' | 'follows' | 'stands' = 'glides';
   let drawnAtMs = 0;
   let rest: ReturnType<typeof setTimeout> | undefined;
 
-  const transformOf = (of: ViewFrame): ZoomTransform => {
-    const { scale, shiftXPx, shiftYPx } = moveOfFrame(of, lie);
-    return zoomIdentity.translate(shiftXPx, shiftYPx).scale(scale);
-  };
   const stretch = (transform: string): void => {
     picture.style.transform = transform;
   };
@@ -125,68 +110,52 @@ export const panZoom = ({
     draw();
   };
 
-  const behaviour: ZoomBehavior<HTMLElement, unknown> = zoom<HTMLElement, unknown>()
-    .scaleExtent([1, largestScale])
-    .filter((event: Event) => mayStart(event, frame.scale))
-    .on('zoom', ({ transform: { k, x, y }, sourceEvent }: D3ZoomEvent<HTMLElement, unknown>) => {
-      if (how === 'stands') return;
-      frame = frameOfMove({ scale: k, shiftXPx: x, shiftYPx: y }, lie);
-      if (sourceEvent === null && how === 'glides') glide();
-      else carry();
-      onMove(frame);
-    })
-    .on('end', ({ sourceEvent }: D3ZoomEvent<HTMLElement, unknown>) => {
-      if (sourceEvent !== null) draw();
-    });
-  const takeLie = (): void => {
-    const { pxPerMm, leftPx, topPx } = lie;
-    const [widthPx, heightPx] = [pxPerMm * sheet.widthMm, pxPerMm * sheet.heightMm];
-    behaviour
-      .extent([
-        [leftPx, topPx],
-        [leftPx + widthPx, topPx + heightPx],
-      ])
-      .translateExtent([
-        [leftPx - slack * widthPx, topPx - slack * heightPx],
-        [leftPx + (1 + slack) * widthPx, topPx + (1 + slack) * heightPx],
-      ]);
+  let hand: SheetHand | undefined;
+  let isReleased = false;
+  const tell = (): void => hand?.take(moveOfFrame(frame, lie), lie);
+  const moveSo = (to: ViewFrame, show: () => void): void => {
+    frame = to;
+    show();
+    onMove(frame);
+    tell();
   };
-  takeLie();
-  const selection = select(pane).call(behaviour).on('dblclick.zoom', null);
+  const moveTo = (to: ViewFrame): void => moveSo(to, glide);
+  void bringHand().then(({ sheetHand }) => {
+    if (isReleased) return;
+    hand = sheetHand({
+      pane,
+      sheet,
+      scaleNow: () => frame.scale,
+      onMove: (move) => {
+        frame = frameOfMove(move, lie);
+        carry();
+        onMove(frame);
+      },
+      onRest: draw,
+    });
+    tell();
+  });
   // what is taken hold of on the sheet is measured where it is drawn
   window.addEventListener('pointerdown', draw, { capture: true });
-  const moveTo = (to: ViewFrame): void => {
-    selection.call(behaviour.transform, transformOf(to));
-  };
-  const moveSo = (to: ViewFrame, as: typeof how): void => {
-    how = as;
-    moveTo(to);
-    how = 'glides';
-  };
   return {
     frame: () => frame,
     moveTo,
-    followTo: (to) => moveSo(to, 'follows'),
-    zoomBy: (factor) => {
-      const [xMm, yMm] = middle();
-      const { pxPerMm, leftPx, topPx } = lie;
-      selection.call(behaviour.scaleBy, factor, [leftPx + pxPerMm * xMm, topPx + pxPerMm * yMm]);
-    },
-    panBy: ({ xMm, yMm }) =>
-      selection.call(behaviour.translateBy, (lie.pxPerMm * xMm) / frame.scale, (lie.pxPerMm * yMm) / frame.scale),
-    fit: () => selection.call(behaviour.transform, transformOf(wholeFrame)),
+    followTo: (to) => moveSo(to, carry),
+    zoomBy: (factor) => moveTo(scaledFrame(frame, { factor, still: middle() }, sheet)),
+    panBy: (step) => moveTo(steppedFrame(frame, step, sheet)),
+    fit: () => moveTo(wholeFrame),
     settle: draw,
     measure: () => {
       draw();
       lie = lieOf(svg, pane) ?? lie;
-      takeLie();
       // the frame is the same, only its pixels are others
-      moveSo(frame, 'stands');
+      tell();
     },
     release: () => {
       draw();
       window.removeEventListener('pointerdown', draw, { capture: true });
-      selection.on('.zoom', null);
+      isReleased = true;
+      hand?.release();
     },
   };
 };

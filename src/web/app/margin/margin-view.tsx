@@ -1,33 +1,18 @@
-import { type ReactNode, type Ref, useMemo, useState } from 'react';
-import { isOpen } from '../../../core/accepted-findings.ts';
+import { type ReactNode, type Ref, useState } from 'react';
 import type { Failure } from '../../../core/blackouts-shape.ts';
 import type { Boat } from '../../../core/boat/boat-schema.ts';
 import type { Plan } from '../../../core/plan-shape.ts';
-import { currencyOf } from '../../../papers/lists/cure-words.ts';
 import type { SearchWords } from '../../../papers/lists/search-words.ts';
 import type { JobStep } from '../../../papers/next/job-steps.ts';
 import type { LightStore } from '../../drawing/light-store.ts';
 import type { CardChoice } from '../cards/card-choice.ts';
-import { words as courseWords } from '../course/words.ts';
 import { HintSlot } from '../hints/hint-slot.tsx';
-import { putHintAway } from '../hints/hint-store.ts';
 import type { Step } from '../steps/step.ts';
 import { usePart } from '../use-part.ts';
-import { AllWords } from '../words/all-words.tsx';
-import { NoteView } from './note-view.tsx';
 import type { Note } from './notes.ts';
-import { notesByStep } from './notes-by-step.ts';
 import { words } from './words.ts';
 
-const bringAccept = () => import('./accept-note.tsx');
-
-const LateAccepted = ({ plan, titles }: Pick<MarginViewProps, 'plan' | 'titles'>): ReactNode => {
-  const part = usePart(bringAccept);
-  const findings = plan.findings.filter((finding) => !isOpen(finding));
-  return part === undefined || findings.length === 0 ? null : (
-    <part.AcceptedNotes findings={findings} titles={titles} />
-  );
-};
+const bringNotes = () => import('./notes-of-step.tsx');
 
 interface MarginViewProps {
   readonly boat: Boat;
@@ -64,54 +49,6 @@ const Progress = ({ progress, onStop }: { progress: SearchWords | undefined; onS
   </div>
 );
 
-type Noted = Pick<MarginViewProps, 'boat' | 'notes' | 'titles' | 'lights' | 'onShow'>;
-
-const NoteList = ({
-  boat,
-  notes,
-  titles,
-  lights,
-  onShow,
-  of = 'notes',
-}: Noted & { of?: 'notes' | 'other-notes' }): ReactNode => (
-  <ol className={of}>
-    {notes.map((note) => (
-      <NoteView
-        key={note.finding.id}
-        note={note}
-        title={titles.get(note.finding.rule)}
-        currency={currencyOf(boat)}
-        lights={lights}
-        onShow={({ lights: ids }) => {
-          putHintAway('note');
-          onShow(ids);
-        }}
-      />
-    ))}
-  </ol>
-);
-
-/** The notes of the step one is at; those of other steps are counted, and told when somebody asks. */
-const NotesOfStep = ({ at, ...noted }: Noted & Pick<MarginViewProps, 'at'>): ReactNode => {
-  const { here, elsewhere, counts } = useMemo(() => notesByStep(noted.notes, at), [noted.notes, at]);
-  const where = counts.map(({ step, count }) => words.countAt(courseWords.step[step], count)).join(', ');
-  return (
-    <>
-      {here.length > 0 ? (
-        <NoteList {...noted} notes={here} />
-      ) : (
-        <p className="calm">{elsewhere.length > 0 ? words.nothingHere : words.nothingToPutRight}</p>
-      )}
-      {elsewhere.length === 0 ? null : (
-        <details className="block notes-elsewhere">
-          <summary>{words.elsewhere(elsewhere.length, where)}</summary>
-          <NoteList {...noted} notes={elsewhere} of="other-notes" />
-        </details>
-      )}
-    </>
-  );
-};
-
 /** The right margin: what there is to say about the boat, then the figures of the step one is at. */
 export const MarginView = ({
   boat,
@@ -130,8 +67,9 @@ export const MarginView = ({
   ref,
 }: MarginViewProps): ReactNode => {
   // first of all what stands above and the notes come together, so that neither pushes the other down
+  const part = usePart(bringNotes);
   const [isReady, setIsReady] = useState(false);
-  if (!isReady && step !== undefined && titles.size > 0) setIsReady(true);
+  if (!isReady && part !== undefined && step !== undefined && titles.size > 0) setIsReady(true);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it
     <aside className="margin" ref={ref} aria-label={words.notes} aria-busy={!isSettled} tabIndex={0}>
@@ -145,18 +83,15 @@ export const MarginView = ({
       {step?.Begin === undefined ? null : (
         <step.Begin boat={boat} plan={plan} hand={{ lights, onShow }} onPull={onPull} />
       )}
-      {isReady ? (
-        <NotesOfStep boat={boat} notes={notes} at={at} titles={titles} lights={lights} onShow={onShow} />
+      {isReady && part !== undefined ? (
+        <part.NotesOfStep {...{ boat, plan, notes, titles, at, lights, onShow }}>
+          {step === undefined ? null : (
+            <step.Margin boat={boat} plan={plan} hand={{ lights, onShow }} onPull={onPull} />
+          )}
+        </part.NotesOfStep>
       ) : (
         <p className="calm">{words.checking}</p>
       )}
-      {isReady && step !== undefined ? (
-        <>
-          <LateAccepted plan={plan} titles={titles} />
-          <step.Margin boat={boat} plan={plan} hand={{ lights, onShow }} onPull={onPull} />
-          <AllWords />
-        </>
-      ) : null}
     </aside>
   );
 };

@@ -13,6 +13,8 @@ export interface EarlierState extends SavedState {
   readonly text: string;
   /** until when the boat was so, in words */
   readonly when: string;
+  /** what restoring it is called as a step */
+  readonly title: string;
 }
 
 /** States whose change is told at once; a list longer than this is told as one reads on. */
@@ -81,7 +83,7 @@ export const StatesView = ({
   const take = (state: SavedState, when: string, use: (found: EarlierState) => void): void => {
     void store.state(id, state.id).then((found) => {
       if ('refusal' in found) setRefusal(found.refusal);
-      else use({ ...state, when, text: found.text });
+      else use({ ...state, when, title: words.restored(when), text: found.text });
     });
   };
   return (

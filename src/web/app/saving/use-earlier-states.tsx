@@ -6,7 +6,6 @@ import type { HeldBack } from '../tabs/held-back-line.tsx';
 import { usePart } from '../use-part.ts';
 import type { BoatSaver } from './boat-saver.ts';
 import type { EarlierState, StatesView } from './states-view.tsx';
-import { words } from './words.ts';
 
 const bringStates = () => import('./states-view.tsx');
 
@@ -15,7 +14,7 @@ const LateStatesView = (given: Parameters<typeof StatesView>[0]): ReactNode => {
   return part === undefined ? null : <part.StatesView {...given} />;
 };
 
-const restoring = ({ text, when }: EarlierState): Change => ({ kind: 'restore', text, title: words.restored(when) });
+const restoring = ({ text, title }: EarlierState): Change => ({ kind: 'restore', text, title });
 
 /** The earlier states of the boat that is open: their list, one that is looked at, and restoring. */
 export const useEarlierStates = ({

@@ -26,7 +26,6 @@ export const en = {
   asBackedUp: (when: string) => `As she was until ${when}, from the newest backup that can be read`,
   goOnFrom: 'go on from this',
   noneLeft: 'There is no backup of her that can be read, and this browser has kept nothing of her.',
-  leave: 'The edits of this boat are in no file. Leave them? To keep them, stay and save a copy.',
   earlier: 'earlier states',
   earlierSays: 'Show the earlier states of this boat',
   earlierTitle: 'Earlier states of this boat',

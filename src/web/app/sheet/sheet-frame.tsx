@@ -3,7 +3,7 @@ import type { LightStore } from '../../drawing/light-store.ts';
 import { type SheetHandle, SheetView } from '../../drawing/sheet-view.tsx';
 import type { CardChoice } from '../cards/card-choice.ts';
 import { usePart } from '../use-part.ts';
-import { DrawingWords } from '../words/drawing-words.tsx';
+import type { DrawingWords } from '../words/drawing-words.tsx';
 import type { InPlace } from './in-place.ts';
 import type { SheetList } from './sheet-list.tsx';
 import { type BoatView, curveChoice } from './use-boat-view.ts';
@@ -129,6 +129,13 @@ const LateSheetList = (given: Parameters<typeof SheetList>[0]): ReactNode => {
   return part === undefined ? null : <part.SheetList {...given} />;
 };
 
+const bringDrawingWords = () => import('../words/drawing-words.tsx');
+
+const LateDrawingWords = (given: Parameters<typeof DrawingWords>[0]): ReactNode => {
+  const part = usePart(bringDrawingWords);
+  return part === undefined ? null : <part.DrawingWords {...given} />;
+};
+
 /** The middle of the page: the sheet, or the list that says the same in words. */
 export const SheetFrame = (props: SheetFrameProps): ReactNode => {
   const { boatName, view, lights, isList, onPick, onShow, frame, sheet, table, drag, inPlace, instead, pages } = props;
@@ -162,7 +169,7 @@ export const SheetFrame = (props: SheetFrameProps): ReactNode => {
         <LateSheetList rows={view.rows} onShow={({ id }) => onShow([id], { kind: 'unit', id })} />
       ) : null}
       {table}
-      {hasWords && instead === null && shown !== undefined ? <DrawingWords drawing={shown.drawing} /> : null}
+      {hasWords && instead === null && shown !== undefined ? <LateDrawingWords drawing={shown.drawing} /> : null}
       {instead === null && table === null ? props.hint : null}
       {instead ?? <SheetTools {...props} hasWords={hasWords} onWords={() => setHasWords(!hasWords)} />}
       {pages}

@@ -1,4 +1,5 @@
 import { useEffect, useReducer } from 'react';
+import { firstPictureSeen } from '../../drawing/first-picture.ts';
 import type { StepId } from '../route.ts';
 import type { Step } from './step.ts';
 
@@ -24,7 +25,7 @@ export const useStep = (step: StepId): Step | undefined => {
   const [, draw] = useReducer((times: number) => times + 1, 0);
   useEffect(() => {
     if (here.has(step)) return;
-    void bringStep[step]().then((brought) => {
+    void firstPictureSeen.then(bringStep[step]).then((brought) => {
       here.set(step, brought);
       draw();
     });

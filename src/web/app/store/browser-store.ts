@@ -34,12 +34,8 @@ export const browserStore = ({
   demo: (path: string) => Promise<Response>;
   nowMs: () => number;
 }): BrowserStore => {
-  const tools: BrowserTools = {
-    at: boatBase(factory),
-    demos: demoShelf(demo),
-    nowMs,
-    checks: () => import('./boat-checks.ts'),
-  };
+  const checks: BrowserTools['checks'] = () => import('./boat-checks.ts');
+  const tools: BrowserTools = { at: boatBase(factory), demos: demoShelf(demo, checks), nowMs, checks };
   return {
     kind: 'browser',
     ...keptBoats(tools),

@@ -4,7 +4,7 @@ import { NewerFile } from '../../../core/boat/newer-file.ts';
 import { UserError } from '../../../core/boat/user-error.ts';
 import type { BoatStore, DamagedBoat, Refused } from '../../../core/boat-store-shape.ts';
 import { drawers } from './boat-base.ts';
-import { type BrowserTools, factsOf, inBrowser, noBoat, orRefusal, tagOf, textIn } from './kept-boats.ts';
+import { type BrowserTools, factsOf, inBrowser, noBoat, orRefusal, textIn } from './kept-boats.ts';
 import { withChange } from './kept-facts.ts';
 import { words } from './words.ts';
 
@@ -40,7 +40,7 @@ const putOver = async (
   { id, tag }: { id: string; tag: string },
   text: string,
 ): Promise<Refused | undefined> => {
-  const { readBoat, listLine } = await checks();
+  const { readBoat, listLine, tagOf } = await checks();
   const boat = readBoat(text);
   return at([boats, texts, states], 'readwrite', async (drawer): Promise<Refused | undefined> => {
     const [facts, before] = await Promise.all([factsOf(drawer(boats), id), textIn(drawer(texts), id)]);

@@ -1,5 +1,4 @@
 import type { BoatOnList, BoatStore, Refused, StoredBoat, StoredPicture } from '../../../core/boat-store-shape.ts';
-import { textHash } from '../../workers/text-hash.ts';
 import { asStoredPicture } from './as-stored-picture.ts';
 import { words } from './words.ts';
 
@@ -12,8 +11,14 @@ export interface DemoShelf {
 
 const noDemos: Refused = { refusal: { says: words.noDemos, whatToDo: words.tryLater } };
 
-/** Reads the demo boats from beside the page: a list of them, and each as she lies in a folder of boats. */
-export const demoShelf = (get: (path: string) => Promise<Response>): DemoShelf => {
+/**
+ * Reads the demo boats from beside the page: a list of them, and each as she lies in a folder of boats. `checks` brings
+ * what tags them, as what is kept of them is.
+ */
+export const demoShelf = (
+  get: (path: string) => Promise<Response>,
+  checks: () => Promise<Pick<typeof import('./boat-checks.ts'), 'tagOf'>>,
+): DemoShelf => {
   const orNone = async <Value>(
     path: string,
     take: (response: Response) => Promise<Value>,
@@ -31,8 +36,8 @@ export const demoShelf = (get: (path: string) => Promise<Response>): DemoShelf =
     list: () => orNone('list.json', async (response) => ({ boats: (await response.json()) as BoatOnList[] })),
     read: (id) =>
       orNone(`${encodeURIComponent(id)}.boat.json`, async (response) => {
-        const text = await response.text();
-        return { text, tag: `"${textHash(text)}"`, folder: '' };
+        const [text, { tagOf }] = await Promise.all([response.text(), checks()]);
+        return { text, tag: tagOf(text), folder: '' };
       }),
     picture: async (id, hash) => {
       const found = await orNone(`${encodeURIComponent(id)}.files/${hash}`, async (response) => ({

@@ -5,7 +5,6 @@ import type { Sheet } from '../../../core/boat/sheet.ts';
 import { UserError } from '../../../core/boat/user-error.ts';
 import type { BoatStore, StoredPicture } from '../../../core/boat-store-shape.ts';
 import type { LogEntry } from '../../../core/log/log-entry.ts';
-import { bytesHash } from '../../workers/text-hash.ts';
 import { answerOf, type Drawer, drawers } from './boat-base.ts';
 import { browserRefusal } from './browser-refusal.ts';
 import { type BrowserTools, factsOf, orRefusal } from './kept-boats.ts';
@@ -74,6 +73,7 @@ const keep = async (
 ): Promise<string | undefined> => {
   const type = pictureTypeOf(bytes);
   if (bytes.length > largestPictureBytes) return words.tooLarge;
+  const { bytesHash } = await tools.checks();
   if (bytesHash(bytes) !== hash) return words.notWhole;
   if (type === undefined) return words.noPicture;
   const isThere = await addBeside(tools, { id, to: pictures }, async (drawer) => {

@@ -2,7 +2,6 @@ import { backupsToDrop } from '../../../core/boat/backups-to-drop.ts';
 import { boatFileName } from '../../../core/boat/boat-file-name.ts';
 import { freeStateId, stateMs } from '../../../core/boat/free-state-id.ts';
 import type { BoatNow, BoatStore, Refused, SaveOutcome, Shelf, StoredBoat } from '../../../core/boat-store-shape.ts';
-import { textHash } from '../../workers/text-hash.ts';
 import { type AtDrawers, answerOf, drawers } from './boat-base.ts';
 import { browserRefusal } from './browser-refusal.ts';
 import type { DemoShelf } from './demo-shelf.ts';
@@ -14,7 +13,7 @@ export interface BrowserTools {
   readonly at: AtDrawers;
   readonly demos: DemoShelf;
   readonly nowMs: () => number;
-  /** reads and checks what is to be kept; brought when the first thing is, for it is large */
+  /** reads, checks and tags what is to be kept; brought when the first thing is, for it is large */
   readonly checks: () => Promise<typeof import('./boat-checks.ts')>;
 }
 
@@ -22,9 +21,6 @@ export interface BrowserTools {
 export const inBrowser = 'browser';
 
 export const noBoat = (id: string): Refused => ({ refusal: { says: words.noBoat(id), whatToDo: words.goBack } });
-
-/** The tag of what a boat holds. */
-export const tagOf = (text: string): string => `"${textHash(text)}"`;
 
 /** The facts of a boat; undefined where there is none of that id. */
 export const factsOf = (drawer: IDBObjectStore, id: string): Promise<KeptFacts | undefined> =>
@@ -52,7 +48,7 @@ const lookAt = async (tools: BrowserTools, { id, tag }: { id: string; tag: strin
 };
 
 const addNew = async ({ at, checks, nowMs }: BrowserTools, text: string): Promise<{ id: string }> => {
-  const { readBoat, listLine } = await checks();
+  const { readBoat, listLine, tagOf } = await checks();
   const boat = readBoat(text);
   return at([boats, texts, gone], 'readwrite', async (drawer) => {
     const taken = await Promise.all([boats, gone].map((one) => answerOf(drawer(one).getAllKeys())));
@@ -87,7 +83,7 @@ const saveOver = async (
   { id, tag }: { id: string; tag: string },
   text: string,
 ): Promise<SaveOutcome> => {
-  const { readBoat, listLine } = await checks();
+  const { readBoat, listLine, tagOf } = await checks();
   const boat = readBoat(text);
   const next = tagOf(text);
   return at([boats, texts, states], 'readwrite', async (drawer): Promise<SaveOutcome> => {

@@ -1,4 +1,4 @@
-import type { SaveState } from './boat-saver.ts';
+import type { SaveState } from './saving/boat-saver.ts';
 import { words } from './words.ts';
 
 /** Whether leaving a boat in this state loses edits that neither a file nor this browser holds. */
