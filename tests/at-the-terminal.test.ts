@@ -74,6 +74,9 @@ test('the guide at the terminal leads from a hull pattern to the papers, command
   expect(boat.revisions?.map(({ mark }) => mark)).toEqual(['A', 'B']);
   expect(new Set(boat.orders?.map(({ state }) => state))).toEqual(new Set(['ordered', 'arrived']));
   expect(boat.accepted).toHaveLength(1);
+  expect(boat.fitted).toMatchObject([{ id: 'd1', about: 'main-panel.screens', is: '7.5 A', by: 'the owner' }]);
+  expect(boat.pins).toMatchObject({ fuses: { 'main-panel.screens': { ratingA: 7.5, state: 'fitted' } } });
+  expect(boat.pins?.pieces).toBeUndefined();
   expect(boat.work?.starts).toEqual([{ phase: 1, on: '2027-03-31' }]);
   expect(readBoat(readFileSync('heard.boat.json', 'utf8')).proof?.proved.length).toBeGreaterThan(0);
   const log = readLog(readFileSync('kittiwake.log.jsonl', 'utf8'));

@@ -1,10 +1,11 @@
 import type { Command } from 'commander';
 import { dock } from './commands/dock.ts';
+import { fitted } from './commands/fitted.ts';
 import { tick } from './commands/tick.ts';
 import { work } from './commands/work.ts';
 import { countNumber } from './count-number.ts';
 
-/** What is typed while the work is done: the jobs, ticks, tests at the dock. */
+/** What is typed while the work is done: the jobs, ticks, tests at the dock, what came out otherwise. */
 export const commandsAboard = (commandLine: Command): void => {
   commandLine
     .command('work')
@@ -32,4 +33,21 @@ export const commandsAboard = (commandLine: Command): void => {
     .option('--by <name>', 'who measured')
     .option('--note <words>', 'what else is to be remembered')
     .action(dock);
+
+  commandLine
+    .command('fitted')
+    .description('list what came out otherwise than planned, or note one such thing in the boat file')
+    .argument('<file>', 'boat file')
+    .argument('[thing]', 'label of a line, or what stands in square brackets below a thing')
+    .option('--place <place>', 'where the unit stands')
+    .option('--length <length>', 'how long the whole cable is, end to end')
+    .option('--ways <ways>', 'the ways it is led through, with commas')
+    .option('--wire <size>', 'the copper of a feed, in mm² or AWG')
+    .option('--fuse <amperes>', 'what protects the circuit')
+    .option('--is <words>', 'what it is like, where it is none of these')
+    .option('--on <day>', 'when it was found, as 2027-04-30; today where it is not given')
+    .option('--by <name>', 'who found it')
+    .option('--note <words>', 'why, or what else is to be remembered')
+    .option('--undo', 'take a difference back, and what the file was made to say by it')
+    .action(fitted);
 };

@@ -4,9 +4,12 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { aBoat } from '../../core/boat/a-boat.test-helper.ts';
 import { readBoat } from '../../core/boat/read-boat.ts';
 import { writeBoat } from '../../core/boat/write-boat.ts';
+import { plan } from '../../core/plan.ts';
+import { loadBoat } from '../../node/files/load-boat.ts';
 import { tempFolder } from '../../node/files/temp-folder.test-helper.ts';
 import { accept } from './accept.ts';
 import { dock } from './dock.ts';
+import { fitted } from './fitted.ts';
 import { need } from './need.ts';
 import { order } from './order.ts';
 import { tape } from './tape.ts';
@@ -18,6 +21,9 @@ beforeEach(() => {
   vi.spyOn(process.stdout, 'write').mockReturnValue(true);
 });
 afterEach(() => vi.restoreAllMocks());
+
+const plannedLines = async (file: string): Promise<string[]> =>
+  plan((await loadBoat(file)).boat, new Map()).lines.map(({ id }) => id);
 
 const inFile = (): { readonly file: string; readonly now: () => ReturnType<typeof readBoat> } => {
   const file = join(tempFolder(), 'tern.boat.json');
@@ -42,6 +48,25 @@ test('what is typed of an order, a need, a way and a unit comes into the boat fi
   );
 });
 
+test('what came out otherwise than planned is noted, the file follows it, and it is taken back with what it changed', async () => {
+  const { file, now } = inFile();
+  const [panel] = now().supply.panels;
+  const circuit = `${panel?.id}.${panel?.circuits[0]?.id}`;
+  await fitted(file, 'display', { place: 'locker', on: '2027-04-30', by: 'the yard', note: 'no room' });
+  await fitted(file, circuit, { fuse: '7.5', on: '2027-05-01' });
+  const boat = now();
+  expect(boat.kit.find(({ id }) => id === 'display')?.place).toBe('locker');
+  expect(boat.pins?.fuses?.[circuit]).toEqual({ ratingA: 7.5, state: 'fitted' });
+  expect(boat.fitted).toMatchObject([
+    { id: 'd1', about: 'display', what: 'place', on: '2027-04-30', by: 'the yard', note: 'no room' },
+    { id: 'd2', about: circuit, what: 'fuse', is: '7.5 A', on: '2027-05-01' },
+  ]);
+  await fitted(file, 'd2', { undo: true });
+  expect([now().pins?.fuses, now().fitted?.length]).toEqual([undefined, 1]);
+  await fitted(file, 'd1', { undo: true });
+  expect(now().kit.find(({ id }) => id === 'display')?.place).toBe('helm');
+});
+
 test('what nobody can mean is refused in a sentence, and nothing is kept of it', async () => {
   const { file, now } = inFile();
   const before = now();
@@ -55,6 +80,15 @@ test('what nobody can mean is refused in a sentence, and nothing is kept of it',
   await expect(tick(file, ['999'], {})).rejects.toThrow('no job “999”');
   await expect(dock(file, '1', 'perhaps', {})).rejects.toThrow('“perhaps”');
   await expect(dock(file, '1', undefined, {})).rejects.toThrow('missing');
+  await expect(fitted(file, 'display', {})).rejects.toThrow('is missing');
+  await expect(fitted(file, 'display', { place: 'helm', is: 'bent' })).rejects.toThrow('Several things');
+  await expect(fitted(file, 'display', { place: 'moon' })).rejects.toThrow('moon');
+  await expect(fitted(file, 'main-panel.none', { fuse: '5' })).rejects.toThrow('no circuit “main-panel.none”');
+  await expect(fitted(file, 'display', { is: 'bent', on: '2027-02-30' })).rejects.toThrow('no day');
+  await expect(fitted(file, 'd1', { undo: true })).rejects.toThrow('no difference “d1”');
+  const line = (await plannedLines(file))[0] ?? '';
+  await expect(fitted(file, line, { length: 'long' })).rejects.toThrow('“long”');
+  await expect(fitted(file, line, { ways: 'nowhere' })).rejects.toThrow('is not led through nowhere');
   await expect(accept(file, 'nothing', ['so'])).rejects.toThrow('no finding “nothing”');
   expect(now()).toEqual(before);
 });

@@ -1,5 +1,6 @@
 import { type ReactNode, type SubmitEvent, useId, useMemo, useState } from 'react';
 import { fittedEdits } from '../../../../core/as-fitted/fitted-edits.ts';
+import { type FoundKind, foundKinds, foundOtherwise } from '../../../../core/as-fitted/found-otherwise.ts';
 import type { Boat } from '../../../../core/boat/boat-schema.ts';
 import type { Plan } from '../../../../core/plan-shape.ts';
 import { cardBoat } from '../../../../papers/cards/card-boat.ts';
@@ -9,7 +10,6 @@ import { useEdit } from '../../edit-context.ts';
 import { keepOwnName } from '../../forms/own-name.ts';
 import { useLeadChoices } from '../../sheet/route-answers.ts';
 import { useWords } from '../../words/units.ts';
-import { type FoundKind, foundKinds, foundOtherwise } from './found-otherwise.ts';
 import { SignedFields, signedBy } from './signed-fields.tsx';
 import { words } from './words.ts';
 

@@ -1,6 +1,6 @@
-import type { FoundOtherwise } from '../../../../core/as-fitted/fitted-edits.ts';
-import { parseArea } from '../../../../core/units/parse-area.ts';
-import { parseLength } from '../../../../core/units/parse-length.ts';
+import { parseArea } from '../units/parse-area.ts';
+import { parseLength } from '../units/parse-length.ts';
+import type { FoundOtherwise } from './fitted-edits.ts';
 
 /** What can differ, in the order in which it is asked. */
 export const foundKinds = [
