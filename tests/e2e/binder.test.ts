@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, keepPicture, openBoat } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, keepPicture, openAnother, type PageWish } from './app-under-test.ts';
 import { pastEdgePx, smallTargets, toldByColourAlone, unseenFocus } from './looked-at.ts';
 
 let app: AppUnderTest;
@@ -23,9 +23,8 @@ const pagesOn = async (page: Page, paper: string): Promise<number> => {
 
 const pageOf = (page: Page, number: number) => page.locator(`.binder-leaf[data-page="${number - 1}"]`);
 
-const atBinder = async (wish: Parameters<AppUnderTest['newPage']>[0]): Promise<Page> => {
-  const page = await app.newPage(wish);
-  await openBoat(app, page);
+const atBinder = async (wish: PageWish): Promise<Page> => {
+  const page = await openAnother(app, wish);
   await page.locator('.waypoint', { hasText: 'Binder' }).locator('a').click();
   return page;
 };

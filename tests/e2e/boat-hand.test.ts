@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, keepPicture } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, keepPicture, openAnother } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -8,11 +8,9 @@ beforeAll(async () => {
 });
 afterAll(() => app.close());
 
-const openAtBoat = async (id = 'sandpiper'): Promise<Page> => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await page.goto(`${app.address}/#/boat/${id}/boat`);
+const openAtBoat = async (): Promise<Page> => {
+  const page = await openAnother(app, { window: 'laptop', light: 'day' }, 'sandpiper/boat');
   await page.locator('.place-mark').first().waitFor();
-  await page.locator('.progress:empty').waitFor({ state: 'attached', timeout: 60_000 });
   return page;
 };
 

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, keepPicture, openBoat } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, keepPicture, openAnother } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -8,8 +8,7 @@ beforeAll(async () => {
 afterAll(() => app.close());
 
 test.each(['laptop', 'phone'] as const)('what can be done is found by typing, on a %s', async (window) => {
-  const page = await app.newPage({ window, light: 'day' });
-  await openBoat(app, page);
+  const page = await openAnother(app, { window, light: 'day' });
   await page.keyboard.press('/');
   const field = page.getByRole('combobox', { name: 'Type what you want to do' });
   await field.waitFor();
@@ -21,6 +20,11 @@ test.each(['laptop', 'phone'] as const)('what can be done is found by typing, on
   await field.fill('light night');
   await page.getByRole('option').first().click();
   expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe('night');
+  // the page stands for other tests, which want it as it was
+  await page.keyboard.press('/');
+  await field.fill('light day');
+  await field.press('Enter');
+  expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe('day');
   await page.keyboard.press('/');
   await field.press('Escape');
   expect(await field.count()).toBe(0);

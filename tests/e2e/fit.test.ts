@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, keepPicture, openBoat, settled } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, keepPicture, openAnother, settled } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -32,8 +32,7 @@ const press = async (page: Page, points: readonly (readonly [number, number])[])
 };
 
 test('a hole is traced on a photo, held against the unit that comes there, and taken back in one step', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page, 'sandpiper/fit');
+  const page = await openAnother(app, { window: 'laptop', light: 'day' }, 'sandpiper/fit');
   await page.getByRole('button', { name: 'measure an opening' }).click();
   const form = page.getByRole('region', { name: 'A new opening' });
   await form.getByLabel('What it is called').fill('hole of the old compass');

@@ -18,8 +18,7 @@ const openWithUnmetNeed = async (wish: PageWish): Promise<{ page: Page; unit: st
   );
   const unit = boat.needs[0]?.at ?? '';
   const needs = [...boat.needs, { reading: 'sonar-picture', instance: 77, at: unit, must: true }];
-  const page = await app.newPage(wish);
-  await page.goto(app.address);
+  const page = await app.samePage(wish);
   await page
     .locator('input[type=file]')
     .first()
@@ -80,7 +79,9 @@ test('Gannet as she is: her doubt about a way never opened lights the cables tha
 
 test('plus, minus, 0 and the arrow keys change how the drawing lies', async () => {
   const page = await openAnother(app, { window: 'laptop', light: 'day' });
-  const lie = () => page.locator('.sheet-layer').evaluate((layer) => getComputedStyle(layer).transform);
+  // as numbers, since a drawing that was never moved may have none
+  const lie = () =>
+    page.locator('.sheet-layer').evaluate((layer) => new DOMMatrix(getComputedStyle(layer).transform).toString());
   const whole = await lie();
   await page.locator('.sheet-svg').focus();
   await page.keyboard.press('+');

@@ -133,12 +133,11 @@ const lightsOf = async (page: Page, blank: Page): Promise<{ brightest: number; d
 };
 
 test('at night nothing on the screen is anything but red, nor what the browser draws itself, and nothing outshines the accent', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'night' });
+  const page = await app.samePage({ window: 'laptop', light: 'night' });
   const blank = await page.context().newPage();
   await page.bringToFront();
   // high enough for fields, ticks and dates that lie below
   await page.setViewportSize({ width: 1440, height: 2400 });
-  await page.goto(app.address);
   await page.getByRole('radio').first().waitFor();
   const seen = [await lightsOf(page, blank)];
   for (const step of ['/kit', '/work']) {
@@ -150,6 +149,7 @@ test('at night nothing on the screen is anything but red, nor what the browser d
     seen.push(await lightsOf(page, blank));
     await keepPicture(page, `night${step.replace('/', '-')}`);
   }
+  await blank.close();
   const accent = await page.evaluate(() => getComputedStyle(document.documentElement).getPropertyValue('--accent'));
   const [red = 0, green = 0, blue = 0] = [1, 3, 5].map((at) => {
     const value = Number.parseInt(accent.trim().slice(at, at + 2), 16) / 255;

@@ -5,7 +5,15 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { aBoat } from '../../src/core/boat/a-boat.test-helper.ts';
 import { writeBoat } from '../../src/core/boat/write-boat.ts';
 import { type StepId, stepIds } from '../../src/web/app/route.ts';
-import { type AppUnderTest, appUnderTest, contrasts, keepPicture, openBoat, settled } from './app-under-test.ts';
+import {
+  type AppUnderTest,
+  appUnderTest,
+  contrasts,
+  keepPicture,
+  openAnother,
+  openBoat,
+  settled,
+} from './app-under-test.ts';
 import { amissOn } from './look-at.ts';
 import { faintWords } from './looked-at.ts';
 import { opensNothing, screens } from './screens.ts';
@@ -162,11 +170,9 @@ test('the first page has no barrier, nor have the list of boats, a newer boat an
 });
 
 test('nothing that overlaps makes a word too faint, as axe finds it on the first page and beside the drawing', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await page.goto(app.address);
-  await page.locator('.boats a').first().waitFor();
-  const onFirst = await contrasts(page);
-  await openBoat(app, page, 'sandpiper/needs');
+  const wish = { window: 'laptop', light: 'day' } as const;
+  const onFirst = await contrasts(await app.samePage(wish));
+  const page = await openAnother(app, wish, 'sandpiper/needs');
   expect([...onFirst, ...(await contrasts(page))]).toEqual([]);
 });
 

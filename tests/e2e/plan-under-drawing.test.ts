@@ -2,7 +2,15 @@ import { existsSync, readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, barriers, keepPicture, type PageWish } from './app-under-test.ts';
+import {
+  type AppUnderTest,
+  appUnderTest,
+  barriers,
+  boatOn,
+  keepPicture,
+  openAnother,
+  type PageWish,
+} from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -11,8 +19,7 @@ beforeAll(async () => {
 afterAll(() => app.close());
 
 const openAtBoat = async (light: PageWish['light'] = 'day'): Promise<Page> => {
-  const page = await app.newPage({ window: 'laptop', light });
-  await page.goto(`${app.address}/#/boat/sandpiper/boat`);
+  const page = await openAnother(app, { window: 'laptop', light }, 'sandpiper/boat');
   await page.locator('.place-mark').first().waitFor();
   await page.locator('.underlays summary').click();
   return page;
@@ -50,7 +57,7 @@ test('a plan is put under the drawing, kept beside the boat, and set to scale by
   await said(page, 'Put a picture under the boat from the side.');
   await page.locator(image).waitFor({ state: 'attached' });
   expect(await page.locator(image).getAttribute('width')).toBe('2000');
-  const files = readdirSync(join(app.folder, 'sandpiper', 'sandpiper.files'));
+  const files = readdirSync(join(app.folder, `${boatOn(page)}.files`));
   expect(files).toEqual([expect.stringMatching(/^[0-9a-f]{64}\.png$/)]);
   // as long as the boat at first, 9.4 m; half of that once the marks are half as far apart
   const wasPx = await widthOf(page);
@@ -78,10 +85,10 @@ test('a file that is no picture is refused in a sentence, and a picture that wen
   await page.locator(image).waitFor({ state: 'attached' });
   await page.getByText(/^saved in/).waitFor();
   await keepPicture(page, 'plan-under-drawing-laptop-night');
-  rmSync(join(app.folder, 'sandpiper', 'sandpiper.files'), { recursive: true });
+  rmSync(join(app.folder, `${boatOn(page)}.files`), { recursive: true });
   await page.reload();
   await page.getByText('The picture under the boat from the side is not found beside the boat file').waitFor();
-  expect(existsSync(join(app.folder, 'sandpiper', 'sandpiper.files'))).toBe(false);
+  expect(existsSync(join(app.folder, `${boatOn(page)}.files`))).toBe(false);
   // what the browser itself says of an address that holds nothing is expected here
   expect(app.complaints.filter((one) => !one.includes('404'))).toEqual([]);
 });

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, keepPicture, openBoat, settled } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, boatOn, keepPicture, openAnother, settled } from './app-under-test.ts';
 import { smallTargets } from './looked-at.ts';
 
 let app: AppUnderTest;
@@ -18,15 +18,14 @@ const write = async (page: Page, at: number, value: string): Promise<void> => {
   await field.press('Enter');
 };
 
-const logLines = (): readonly Record<string, unknown>[] =>
-  readFileSync(join(app.folder, 'sandpiper/sandpiper.log.jsonl'), 'utf8')
+const logOf = (boat: string): readonly Record<string, unknown>[] =>
+  readFileSync(join(app.folder, `${boat}.log.jsonl`), 'utf8')
     .split('\n')
     .filter((line) => line !== '')
     .map((line) => JSON.parse(line) as Record<string, unknown>);
 
 test('a reading at the dock is judged, traced to its cause, kept beside the boat and still there when she is opened again', async () => {
-  const page = await app.newPage({ window: 'phone', light: 'night' });
-  await openBoat(app, page, 'sandpiper/prove');
+  const page = await openAnother(app, { window: 'phone', light: 'night' }, 'sandpiper/prove');
   const bus = page.locator('#prove-tests summary', { hasText: 'Bus:' }).first();
   await bus.click();
   await write(page, 0, '119');
@@ -35,8 +34,8 @@ test('a reading at the dock is judged, traced to its cause, kept beside the boat
   await keepPicture(page, 'prove-phone-night');
   expect(await smallTargets(page)).toEqual([]);
   await expect.poll(() => page.locator('.waypoint.here').textContent()).toContain('1 test came out wrong');
-  await expect.poll(() => logLines().length).toBe(1);
-  expect(logLines()[0]).toMatchObject({ kind: 'reading', value: 119 });
+  await expect.poll(() => logOf(boatOn(page)).length).toBe(1);
+  expect(logOf(boatOn(page))[0]).toMatchObject({ kind: 'reading', value: 119 });
   await page.reload();
   await page.locator('.sheet-svg .balloon').first().waitFor();
   await settled(page);
@@ -49,8 +48,7 @@ test('a reading at the dock is judged, traced to its cause, kept beside the boat
 });
 
 test('a recording is held against the plan, and who the units are comes into the boat as one step', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page, 'gannet/prove');
+  const page = await openAnother(app, { window: 'laptop', light: 'day' }, 'gannet/prove');
   const recording = page.locator('#prove-recording');
   await recording
     .locator('input[type="file"]')
@@ -62,7 +60,7 @@ test('a recording is held against the plan, and who the units are comes into the
   const undo = page.getByRole('button', { name: /^undo: / });
   await undo.waitFor();
   const identities = (): number =>
-    readFileSync(join(app.folder, 'gannet/gannet.boat.json'), 'utf8').split('"identity"').length - 1;
+    readFileSync(join(app.folder, `${boatOn(page)}.boat.json`), 'utf8').split('"identity"').length - 1;
   await expect.poll(identities, { timeout: 10_000 }).toBeGreaterThan(8);
   await undo.click();
   await expect.poll(identities, { timeout: 10_000 }).toBe(0);

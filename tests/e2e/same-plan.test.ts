@@ -23,15 +23,16 @@ test.each(readdirSync(`${root}examples`))(
       }),
     );
     const worker = readdirSync(`${root}dist/web/assets`).find((asset) => asset.startsWith('plan-worker'));
-    const page = await app.newPage({ window: 'laptop', light: 'day' });
-    await page.goto(app.address);
+    const page = await app.samePage({ window: 'laptop', light: 'day' });
     const browser = await page.evaluate(
       ({ address, boatText }) =>
         new Promise<unknown>((done, fail) => {
           const planner = new Worker(address, { type: 'module' });
           planner.onmessage = ({ data }) => {
-            if (data.kind === 'answer' && data.settled === true) done(data.plan);
             if (data.kind === 'refused' || data.kind === 'fault') fail(new Error(JSON.stringify(data)));
+            if (data.kind !== 'answer' || data.settled !== true) return;
+            done(data.plan);
+            planner.terminate();
           };
           // no picture lies beside any of them, and the terminal looks
           planner.postMessage({ kind: 'plan', revision: 1, boatText, pictures: [] });
@@ -44,8 +45,7 @@ test.each(readdirSync(`${root}examples`))(
 
 test('in the browser an edit taken back gives the plan of before, byte for byte, and the file as it was read', async () => {
   const worker = readdirSync(`${root}dist/web/assets`).find((asset) => asset.startsWith('plan-worker'));
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await page.goto(app.address);
+  const page = await app.samePage({ window: 'laptop', light: 'day' });
   const boatText = readFileSync(`${root}examples/gannet/gannet.boat.json`, 'utf8');
   const [before, edited, after] = await page.evaluate(
     ({ address, text }) =>
@@ -59,8 +59,10 @@ test('in the browser an edit taken back gives the plan of before, byte for byte,
           if (data.kind !== 'answer' || data.settled !== true) return;
           answers.push({ plan: JSON.stringify(data.plan), file: data.boatText });
           const change = changes.shift();
-          if (change === undefined) done(answers);
-          else planner.postMessage({ kind: 'change', revision: answers.length + 1, opened: 1, change });
+          if (change === undefined) {
+            done(answers);
+            planner.terminate();
+          } else planner.postMessage({ kind: 'change', revision: answers.length + 1, opened: 1, change });
         };
         planner.postMessage({ kind: 'plan', revision: 1, boatText: text });
       }),

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, keepPicture, openBoat } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, boatOn, keepPicture, openAnother } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -15,11 +15,9 @@ const toWork = async (page: Page): Promise<void> => {
   await page.locator('.work-days .balloon').first().waitFor();
 };
 
-const boatText = (): string => readFileSync(join(app.folder, 'gannet/gannet.boat.json'), 'utf8');
-
 test('the work stands by day, a job is ticked, held to a day by keys and let go by undo, and the day sheet is printed', async () => {
-  const page = await app.newPage({ window: 'laptop', light: 'day' });
-  await openBoat(app, page, 'gannet');
+  const page = await openAnother(app, { window: 'laptop', light: 'day' });
+  const boatText = (): string => readFileSync(join(app.folder, `${boatOn(page)}.boat.json`), 'utf8');
   await toWork(page);
   await page.locator('.work-days g[aria-label^="bilge pump: "]').waitFor();
   await keepPicture(page, 'work-laptop-day');
@@ -27,7 +25,7 @@ test('the work stands by day, a job is ticked, held to a day by keys and let go 
   await page.locator('.job-tick input').first().check();
   await expect.poll(() => page.locator('.waypoint.here').textContent()).toMatch(/1 of \d+ jobs done/);
   await page.locator('.work-days .balloon[aria-label$=", done"]').first().waitFor();
-  const log = readFileSync(join(app.folder, 'gannet/gannet.log.jsonl'), 'utf8');
+  const log = readFileSync(join(app.folder, `${boatOn(page)}.log.jsonl`), 'utf8');
   expect(log).toContain('"of":"job/');
 
   // days that are only counted get dates first
