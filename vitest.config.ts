@@ -3,6 +3,10 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /** Files that take longest; begun first, so that no core waits for one of them in the end. */
 const longest = [
+  'tests/e2e/no-barriers.test.ts',
+  'tests/e2e/save.test.ts',
+  'tests/e2e/same-plan.test.ts',
+  'tests/e2e/phone.test.ts',
   'tests/wreck.test.ts',
   'tests/fuzz-boats.test.ts',
   'src/core/blackouts/another-search.test.ts',

@@ -61,8 +61,10 @@ const vitest = (browser) => {
   rmSync(folder, { recursive: true });
 };
 
+// those that take longest first, so that neither lane is left alone in the end
 await stages([
-  ...['core', 'web', 'node'].map((area) => [`types: ${area}`, bin('tsc'), ['-p', `tsconfig.${area}.json`]]),
+  ['the app and the command line are built', process.execPath, [join(root, 'tools/build.mjs')]],
+  ...['node', 'web', 'core'].map((area) => [`types: ${area}`, bin('tsc'), ['-p', `tsconfig.${area}.json`]]),
   ['lint and boundaries', bin('biome'), ['check', '--error-on-warnings', '.']],
   ['nothing unused', bin('knip'), []],
   ['schema files are current', bin('tsx'), ['tools/schema.ts', '--check']],
@@ -72,6 +74,7 @@ await stages([
   ['the app’s glossary is current', bin('tsx'), ['tools/glossary.ts', '--check']],
   ['demo boats are current', bin('tsx'), ['tools/demo-boats/main.ts', '--check']],
 ]);
+// stops with a sentence where it could not be built
 build();
 await forTests;
 const browser = findTestBrowser();
