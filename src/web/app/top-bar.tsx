@@ -10,7 +10,7 @@ import { words } from './words.ts';
 const UnitsButtons = (): ReactNode => {
   const now = unitsChoice.use();
   return (
-    <fieldset className="lights">
+    <fieldset className="lights units-choice">
       <legend className="unseen">{words.unitsOfLength}</legend>
       {unitsChoice.values.map((units) => (
         <button key={units} type="button" aria-pressed={units === now} onClick={() => unitsChoice.choose(units)}>
