@@ -138,8 +138,10 @@ test('on two thousand tiny boats the layout is the cheapest of all, proven, or t
     fc.property(tinyProblem.filter(isQuickToTry), (problem) => {
       const layouts = [...solveLayout(problem, { work: 2500 })];
       const optimum = bruteLayout(problem);
+      const least = optimum?.cost ?? Number.POSITIVE_INFINITY;
       let before = { cost: Number.POSITIVE_INFINITY, bound: -1 };
       for (const layout of layouts) {
+        expect(layout.bound).toBeLessThanOrEqual(least);
         const { cost, broken } = checkLayout(problem, layout);
         expect(cost).toBe(layout.cost);
         expect(broken.length > 0).toBe(layout.status === 'infeasible');
@@ -210,6 +212,7 @@ test('of layouts that cost the same the first in rank is given, on three hundred
     fc.property(tinyProblem.filter(isQuickToTry).map(evenBoat), (problem) => {
       const last = [...solveLayout(problem, { work: 20_000 })].at(-1);
       const first = bruteFirst(problem);
+      expect(last === undefined || last.status === 'infeasible' ? [] : checkLayout(problem, last).broken).toEqual([]);
       if (first === undefined || last?.status !== 'proven') return;
       boats += 1;
       expect(bruteRankOf(problem, last)).toEqual(first);
@@ -269,6 +272,22 @@ test('equal problem and budget give equal layouts, however small the budget', ()
       expect([...solveLayout(problem, { work })]).toEqual([...solveLayout(problem, { work })]);
     }),
     { numRuns: 40 },
+  );
+});
+
+test('however soon a search has to stop, nothing it says is cheaper than the cheapest or bound above it', () => {
+  fc.assert(
+    fc.property(tinyProblem.filter(isQuickToTry), fc.integer({ min: 1, max: 120 }), (problem, work) => {
+      const least = bruteLayout(problem)?.cost ?? Number.POSITIVE_INFINITY;
+      for (const layout of solveLayout(problem, { work })) {
+        const { cost, broken } = checkLayout(problem, layout);
+        expect(cost).toBe(layout.cost);
+        expect(broken.length > 0).toBe(layout.status === 'infeasible');
+        expect(layout.bound).toBeLessThanOrEqual(least);
+        if (layout.status === 'proven') expect(cost).toBe(least);
+      }
+    }),
+    { numRuns: 250, seed: 13 },
   );
 });
 

@@ -9,7 +9,8 @@ import { planPanels } from '../../plan-panels.ts';
 import type { Finding } from '../../plan-shape.ts';
 import { unitLoads } from '../../power/unit-loads.ts';
 import type { Rule } from '../rule.ts';
-import { findingsOf } from '../rule-case.test-helper.ts';
+import { findingsOf, type RuleCase } from '../rule-case.test-helper.ts';
+import { told } from '../told.test-helper.ts';
 
 /** A length known to the millimetre. */
 export const exactly = (valueM: number) => ({ valueM, how: 'taped', lessM: 0, moreM: 0 }) as const;
@@ -23,14 +24,14 @@ export const withSupply = (change: (bank: Bank, panel: Panel, boat: Boat) => voi
     if (bank !== undefined && panel !== undefined) change(bank as Bank, panel as Panel, draft as Boat);
   }).boat;
 
-/** What one rule finds on a boat, with the source side and the loads of that boat. */
-export const supplyFindings = (rule: Rule, boat: Boat): Finding[] => {
+/** What a rule of supply looks at: a boat with its source side and its loads. */
+const caseOf = (boat: Boat): RuleCase => {
   const own = canonicalBoat(boat);
   const index = indexBoat(own);
   const phase = lastPhase(own);
   const joins = joinsOf(index, phase);
   const loads = unitLoads(index, phase, joins);
-  return findingsOf(rule, {
+  return {
     boat: own,
     plan: {
       phase,
@@ -38,8 +39,14 @@ export const supplyFindings = (rule: Rule, boat: Boat): Finding[] => {
       loads,
       ...planPanels({ index, joinsAt: () => joins }),
     },
-  });
+  };
 };
+
+/** What one rule finds on a boat, with the source side and the loads of that boat. */
+export const supplyFindings = (rule: Rule, boat: Boat): Finding[] => findingsOf(rule, caseOf(boat));
+
+/** The same, each whole as text. */
+export const supplyTold = (rule: Rule, boat: Boat): readonly string[] => told([rule], rule.id, caseOf(boat));
 
 /** A starting bank of the same volts, parted from the house as given. */
 export const startBank = (partedBy?: NonNullable<Bank['partedBy']>): Bank => ({

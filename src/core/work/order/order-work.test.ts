@@ -11,28 +11,28 @@ const someJobs = (seed: number): WorkProblem => {
   return drawnWork(draw, { jobs: 6 + draw(3), days: 5, perDay: 4, hands: 1 + draw(2), isEasy: true });
 };
 
-/** By seed, the least cost of work drawn by lot, as a general solver of integer programmes found it: dark, last day, ascents. */
-const leastCosts: Readonly<Record<number, readonly [number, number, number]>> = {
-  1002: [32, 4, 0],
-  1005: [22, 4, 0],
-  1007: [0, 3, 1],
-  1013: [0, 4, 0],
-  1016: [51, 4, 0],
-  1017: [49, 4, 1],
-  1022: [51, 3, 1],
-  1023: [0, 2, 1],
-  1024: [53, 4, 0],
-  1025: [20, 3, 1],
-  1026: [2, 3, 1],
-  1028: [3, 4, 1],
-  1032: [0, 4, 1],
-  1034: [4, 4, 1],
-  1037: [0, 2, 0],
-  1038: [0, 4, 0],
+/**
+ * By seed, the least cost of work drawn by lot, as a general solver of integer programmes found it: dark, last day, ascents;
+ * and the places tried for its proof, of which a bound that is lost or weaker takes more.
+ */
+const leastCosts: Readonly<Record<number, readonly [number, number, number, mostWork: number]>> = {
+  1002: [32, 4, 0, 2637],
+  1005: [22, 4, 0, 2443],
+  1007: [0, 3, 1, 15],
+  1013: [0, 4, 0, 15],
+  1016: [51, 4, 0, 2696],
+  1017: [49, 4, 1, 2394],
+  1022: [51, 3, 1, 2589],
+  1023: [0, 2, 1, 2366],
+  1024: [53, 4, 0, 2913],
+  1025: [20, 3, 1, 2485],
+  1026: [2, 3, 1, 2496],
+  1028: [3, 4, 1, 2450],
+  1032: [0, 4, 1, 3561],
+  1034: [4, 4, 1, 3127],
+  1037: [0, 2, 0, 195],
+  1038: [0, 4, 0, 2482],
 };
-
-/** Places tried for the proofs of all of them together: a bound that is lost or weaker takes more. */
-const mostWork = 34_864;
 
 /** How far the bounds known before anything is tried lie below what it costs, all together: a weaker bound leaves more. */
 const mostRoom: WorkCost = { dark: 112, lastDay: 6, ascents: 4 };
@@ -51,19 +51,17 @@ const refits: readonly (readonly [units: number, seed: number, cost: WorkCost, b
 
 describe('work for an order', () => {
   test('the least cost is proven in no more work than it was, and is what another solver found', () => {
-    let work = 0;
     const room = { dark: 0, lastDay: 0, ascents: 0 };
-    for (const [seed, [dark, lastDay, ascents]] of Object.entries(leastCosts)) {
+    for (const [seed, [dark, lastDay, ascents, mostWork]] of Object.entries(leastCosts)) {
       const answers = [...solveWork(someJobs(Number(seed)), { work: 12_000 })];
       const [first, last] = [answers[0], answers.at(-1)];
       const cost = { dark, lastDay, ascents };
       expect({ seed, status: last?.status, cost: last?.cost }).toEqual({ seed, status: 'proven', cost });
-      work += last?.work ?? 0;
+      expect({ seed, isLess: (last?.work ?? 0) <= mostWork }).toEqual({ seed, isLess: true });
       room.dark += dark - (first?.bound.dark ?? 0);
       room.lastDay += lastDay - (first?.bound.lastDay ?? 0);
       room.ascents += ascents - (first?.bound.ascents ?? 0);
     }
-    expect(work).toBeLessThanOrEqual(mostWork);
     expect(room.dark).toBeLessThanOrEqual(mostRoom.dark);
     expect(room.lastDay).toBeLessThanOrEqual(mostRoom.lastDay);
     expect(room.ascents).toBeLessThanOrEqual(mostRoom.ascents);

@@ -12,9 +12,12 @@ import { hashed } from './work-hash.ts';
 describe('the order of the work', () => {
   test('is as cheap as the cheapest of all orders there are, and none named before is cheaper or bound above it', () => {
     let [held, stuck] = [0, 0];
+    const room = { dark: 0, lastDay: 0, ascents: 0 };
     for (let seed = 0; seed < 80; seed += 1) {
       const problem = smallWork(seed);
       const least = bruteOrder(problem);
+      const [first] = solveWork(problem, { work: 40 });
+      for (const part of parts) room[part] += (least?.[part] ?? 0) - (first?.bound[part] ?? least?.[part] ?? 0);
       for (const work of [40, 200, 30_000])
         for (const answer of solveWork(problem, { work })) {
           const { broken } = checkWorkAnswer(problem, answer);
@@ -30,6 +33,7 @@ describe('the order of the work', () => {
       else held += 1;
     }
     expect(Math.min(held, stuck)).toBeGreaterThan(20);
+    for (const part of parts) expect({ part, room: room[part] <= mostRoom[part] }).toEqual({ part, room: true });
   });
 
   test('of a refit of 58 jobs is far less dark than one job after another, holds, and is the same in every run', () => {
@@ -86,6 +90,9 @@ const smallWork = (seed: number): WorkProblem => {
     isEasy: seed % 2 === 1,
   });
 };
+
+/** How far the bounds known before anything is tried lay below the least costs of all this work together; weaker ones leave more. */
+const mostRoom: WorkCost = { dark: 320, lastDay: 11, ascents: 6 };
 
 const parts = ['dark', 'lastDay', 'ascents'] as const;
 
