@@ -19,8 +19,10 @@ type Laid = { readonly [Part in 'lines' | 'buses' | 'joins']: readonly Plan[Part
 const byWords = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 type Edge = readonly [a: string, b: string, through: string];
 
-const sheetOf = (boat: Boat, kit: string) =>
-  boat.sheets.find(({ id }) => id === boat.kit.find((unit) => unit.id === kit)?.sheet);
+const sheetOf = (boat: Boat, kit: string) => {
+  const unit = boat.kit.find(({ id }) => id === kit);
+  return boat.sheets.find(({ id }) => id === unit?.sheet);
+};
 
 const plugName = (boat: Boat, kit: string, port: string): string =>
   `${kit}.${sheetOf(boat, kit)?.ports.find(({ id }) => id === port)?.onPlug ?? port}`;
@@ -201,6 +203,7 @@ const powerOf = (boat: Boat, laid: Laid, broken: Broken, phase: number) => {
     }
   }
   const standing = boat.joins.filter(({ hold }) => hold === 'fixed');
+  const byId = [...standing].sort((a, b) => (a.id < b.id ? -1 : 1));
   const aboard = (kit: string): boolean => {
     const unit = boat.kit.find(({ id }) => id === kit);
     return unit !== undefined && isAboard(unit, phase);
@@ -232,7 +235,7 @@ const powerOf = (boat: Boat, laid: Laid, broken: Broken, phase: number) => {
       if (dc.length > 0 || knownFeed(kit)) continue;
       for (const port of others) {
         if (leads.has(kit)) break;
-        for (const join of [...standing].sort((a, b) => (a.id < b.id ? -1 : 1))) {
+        for (const join of byId) {
           if (leads.has(kit) || join.bus !== undefined) continue;
           if (!join.members.some((own) => own.kit === kit && own.port === port)) continue;
           const giver = join.members
