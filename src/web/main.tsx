@@ -16,6 +16,7 @@ import { App } from './app/app.tsx';
 import { boatSaver } from './app/saving/boat-saver.ts';
 import { store } from './app/store/the-store.ts';
 import { tintFrame } from './app/theme.ts';
+import { firstPictureSeen } from './drawing/first-picture.ts';
 import { planClient } from './workers/plan-client.ts';
 import { workerPort } from './workers/worker-port.ts';
 
@@ -41,9 +42,9 @@ const saver = boatSaver({
 tintFrame();
 createRoot(root).render(<App client={client} saver={saver} />);
 
-// once the first picture stands, for it brings the whole app; with a server the page comes from this machine anyway
+// once the first picture is seen, for it brings the whole app; with a server the page comes from this machine anyway
 if (store.kind === 'browser') {
-  addEventListener('load', () =>
+  void firstPictureSeen.then(() =>
     setTimeout(() => void import('./app/kept-here/kept-page.ts').then(({ keepPage }) => keepPage()), restMs),
   );
 }
