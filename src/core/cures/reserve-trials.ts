@@ -54,6 +54,11 @@ const linesWith = ({ hits, effects }: Failed, losses: readonly Loss[][]): TableL
 
 const keyOfHit = ({ failures: [own] }: Hit): string => (own === undefined ? '' : failureKey(own));
 
+const only = ({ hits, effects }: Failed, keys: ReadonlySet<string>): Failed => {
+  const kept = hits.map((hit) => keys.has(keyOfHit(hit)));
+  return { hits: hits.filter((_, at) => kept[at]), effects: effects.filter((_, at) => kept[at]) };
+};
+
 /** Makes a candidate on the boat and lets fail what takes the vital reading; nothing where all of it still does. */
 const tryOn = (
   { context: { router, index, phase }, laid }: { readonly context: CureContext; readonly laid: LaidBoat },
@@ -64,11 +69,9 @@ const tryOn = (
   const model = graft(laid, boat, { router, phase });
   const { wired } = model;
   const reaches = refitOf(wired.index, () => wired.joins).reachesIn(phase);
-  const failed = (keys: ReadonlySet<string>): Failed => {
-    const hits = everyFailure(model).filter((hit) => keys.has(keyOfHit(hit)));
-    return { hits, effects: hits.map((hit) => effectOf(model, hit)) };
-  };
-  const all = failed(new Set(entries.flatMap(failuresOf).map(failureKey)));
+  const taking = new Set(entries.flatMap(failuresOf).map(failureKey));
+  const hits = everyFailure(model).filter((hit) => taking.has(keyOfHit(hit)));
+  const all: Failed = { hits, effects: hits.map((hit) => effectOf(model, hit)) };
   const { ways, lossesOf } = needLosses(wired, all.effects, reaches);
   const own = lossesOf(needs);
   const lines = linesWith(all, own.losses);
@@ -76,7 +79,7 @@ const tryOn = (
   const spared = new Set(lines.map(({ entry }) => failureKey(entry)).filter((key) => !still.has(key)));
   const left = entries.map(failuresOf).filter((failures) => failures.every((one) => spared.has(failureKey(one))));
   if (left.length === 0) return undefined;
-  const asked = failed(new Set(left.flat().map(failureKey)));
+  const asked = only(all, new Set(left.flat().map(failureKey)));
   const then = needLosses(wired, asked.effects, reaches);
   return {
     with: (asNeeded) => {
