@@ -1,8 +1,8 @@
 import { type Box, contains, grown, insideMm, overlaps } from '../drawing/box.ts';
 import { around, crosses, type Piece, pieceBox } from '../drawing/piece.ts';
 import { distanceMm, type Point } from '../drawing/point.ts';
+import type { SoftLine } from '../sheet/label-room.ts';
 import type { Run } from '../sheet/lines-on-view.ts';
-import type { SoftLine } from '../sheet/place-labels.ts';
 
 /** One way to write a note: how large it is, and how many millimetres of leader it is worth not to write it so. */
 export interface NoteForm {

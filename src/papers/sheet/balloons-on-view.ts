@@ -5,8 +5,9 @@ import type { Point } from '../drawing/point.ts';
 import { polyline } from '../drawing/polyline.ts';
 import type { Shape } from '../drawing/shapes.ts';
 import { type Cluster, labelMm, rangeStyle } from './label-form.ts';
+import type { SoftLine } from './label-room.ts';
 import type { Run } from './lines-on-view.ts';
-import { type PlacedCluster, placeLabels, type SoftLine } from './place-labels.ts';
+import { type PlacedCluster, placeLabels } from './place-labels.ts';
 import type { UnitMark } from './unit-marks.ts';
 import type { View } from './view.ts';
 

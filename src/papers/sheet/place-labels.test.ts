@@ -4,8 +4,9 @@ import { type Box, grown, insideMm, overlaps } from '../drawing/box.ts';
 import type { Point } from '../drawing/point.ts';
 import { textWidthMm } from '../drawing/text-width.ts';
 import { type Cluster, labelMm } from './label-form.ts';
+import type { LabelRoom } from './label-room.ts';
 import type { Run } from './lines-on-view.ts';
-import { type LabelRoom, type PlacedCluster, placeLabels } from './place-labels.ts';
+import { type PlacedCluster, placeLabels } from './place-labels.ts';
 
 const within: Box = { leftMm: 0, topMm: 0, rightMm: 160, bottomMm: 90 };
 const radiusMm = 2.6;

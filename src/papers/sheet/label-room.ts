@@ -1,0 +1,24 @@
+import type { Box } from '../drawing/box.ts';
+import type { Point } from '../drawing/point.ts';
+import type { Run } from './lines-on-view.ts';
+
+export interface SoftLine {
+  readonly from: Point;
+  readonly to: Point;
+  readonly costPerMm: number;
+}
+
+export interface LabelRoom {
+  /** where balloons may stand */
+  readonly within: Box;
+  /** boxes that nothing may touch */
+  readonly taken: readonly Box[];
+  /** lines that nothing may cover */
+  readonly runs: readonly Run[];
+  /** lines that are better left clear, and how much each millimetre of them under a label costs */
+  readonly soft: readonly SoftLine[];
+  /** other marks that nothing may cover and no leader should pass through */
+  readonly points: readonly Point[];
+  readonly radiusMm: number;
+  readonly words: boolean;
+}
