@@ -45,6 +45,21 @@ const earlyFonts = (): Plugin => ({
   },
 });
 
+/**
+ * The page’s own script stands before those that hold it up: a browser that has read a policy in the page looks no further
+ * ahead, and would ask for it only after they have come and run.
+ */
+const ownScriptFirst = (): Plugin => ({
+  name: 'fairlead-own-script-first',
+  transformIndexHtml: {
+    order: 'post',
+    handler: (html) => {
+      const [own = ''] = /\s*<script type="module"[^>]*><\/script>/.exec(html) ?? [];
+      return html.replace(own, '').replace(/\s*<script src="[^"]*first-worker\.js"/, `${own}$&`);
+    },
+  },
+});
+
 /** Tells first-worker.js which file is the planning worker: it is the longest part of the way to the first picture. */
 const earlyWorker = (): Plugin => ({
   name: 'fairlead-early-worker',
@@ -116,6 +131,7 @@ export default defineConfig({
     themesCss(),
     earlyFonts(),
     earlyWorker(),
+    ownScriptFirst(),
     icons({ sign: 'src/web/public/fairlead.svg', ground: paper }),
     demoBoats('examples'),
     keptPage(),
