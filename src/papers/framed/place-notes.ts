@@ -1,4 +1,5 @@
 import { type Box, contains, grown, insideMm, overlaps } from '../drawing/box.ts';
+import { byLeast, cheapest, type Priced, priced } from '../drawing/cheapest.ts';
 import { around, crosses, type Piece, pieceBox } from '../drawing/piece.ts';
 import { distanceMm, type Point } from '../drawing/point.ts';
 import type { SoftLine } from '../sheet/label-room.ts';
@@ -68,11 +69,10 @@ const atAnchorMm = 2.5;
 const enough = 110;
 const refinements = 3;
 
-interface Option {
+interface Option extends Priced {
   readonly form: number;
   readonly box: Box;
   readonly leader: Piece;
-  readonly standing: number;
 }
 
 interface Obstacles {
@@ -116,9 +116,10 @@ const mayStand = (box: Box, { room, runs, marks }: Obstacles, isPressed: boolean
   );
 };
 
-const standingCost = (box: Box, leader: Piece, { room, runs, marks }: Obstacles): number => {
+/** What a box and its leader cost besides the length of the leader. */
+const faultsOf = (box: Box, leader: Piece, { room, runs, marks }: Obstacles): number => {
   const [from, to] = leader;
-  let sum = distanceMm(from, to);
+  let sum = 0;
   for (const line of room.soft) sum += insideMm(box, line.from, line.to) * line.costPerMm;
   for (const { run } of runs) {
     if (crosses(leader, [run.from, run.to])) sum += cost.leaderOverLine;
@@ -146,27 +147,30 @@ const nearTo = ({ anchors, forms }: Note, mostMm: number, { room, runs, marks }:
   };
 };
 
-const optionsAt = (note: Note, reachMm: number, obstacles: Obstacles, isPressed: boolean): Option[] =>
-  note.anchors.flatMap((anchor) =>
-    turns.flatMap((turn) =>
-      note.forms.flatMap((size, form): Option[] => {
+const offer = (options: Option[], note: Note, reachMm: number, obstacles: Obstacles, isPressed: boolean): void => {
+  for (const anchor of note.anchors) {
+    for (const turn of turns) {
+      for (const [form, size] of note.forms.entries()) {
         const box = boxAt(anchor, turn, reachMm, size);
-        if (!mayStand(box, obstacles, isPressed)) return [];
+        if (!mayStand(box, obstacles, isPressed)) continue;
         const leader = leaderTo(anchor, box);
-        return [{ form, box, leader, standing: size.costMm + standingCost(box, leader, obstacles) }];
-      }),
-    ),
-  );
+        const least = size.costMm + distanceMm(...leader);
+        const rest = (): number => faultsOf(box, leader, obstacles);
+        options.push({ form, box, leader, ...priced({ at: options.length, least, rest }) });
+      }
+    }
+  }
+};
 
-/** Every box of a note that touches nothing that stands still, cheapest first. Pressed, it may lie over a line. */
+/** Every box of a note that touches nothing that stands still, by what it costs at the least. Pressed, it may lie over a line. */
 const optionsOf = (note: Note, all: Obstacles, { isPressed, most }: { isPressed: boolean; most: number }): Option[] => {
   const options: Option[] = [];
   for (const reaches of reachesMm) {
     if (options.length >= most) break;
     const obstacles = nearTo(note, reaches.at(-1) ?? 0, all);
-    for (const reachMm of reaches) options.push(...optionsAt(note, reachMm, obstacles, isPressed));
+    for (const reachMm of reaches) offer(options, note, reachMm, obstacles, isPressed);
   }
-  return options.sort((a, b) => a.standing - b.standing);
+  return options.sort(byLeast);
 };
 
 /** Cost against the other notes as they stand now; undefined where they touch, or a leader runs under a note that may not. */
@@ -184,17 +188,8 @@ const costBeside = ({ box, leader }: Option, others: readonly Option[], mayUnder
   return sum;
 };
 
-const bestOption = (options: readonly Option[], others: readonly Option[], mayUnder = false): Option | undefined => {
-  let best: { option: Option; sum: number } | undefined;
-  for (const option of options) {
-    if (best !== undefined && option.standing >= best.sum) break;
-    const beside = costBeside(option, others, mayUnder);
-    if (beside === undefined) continue;
-    const sum = option.standing + beside;
-    if (best === undefined || sum < best.sum) best = { option, sum };
-  }
-  return best?.option;
-};
+const bestOption = (options: readonly Option[], others: readonly Option[], mayUnder = false): Option | undefined =>
+  cheapest(options, (option) => costBeside(option, others, mayUnder));
 
 const obstaclesOf = (room: NoteRoom): Obstacles => ({
   room,

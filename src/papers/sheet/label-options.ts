@@ -1,4 +1,5 @@
 import { type Box, contains, grown, insideMm, overlaps } from '../drawing/box.ts';
+import { byLeast, type Priced, priced } from '../drawing/cheapest.ts';
 import { around, crosses, pieceBox } from '../drawing/piece.ts';
 import { distanceMm, type Point } from '../drawing/point.ts';
 import { type Cluster, columnAt, numbersAt, rangeAt, type Setting, wordsMm } from './label-form.ts';
@@ -73,9 +74,10 @@ const obstaclesNear = (cluster: Cluster, { room, runs, marks }: Obstacles): Obst
   };
 };
 
-const standingCost = ({ box, leader }: Setting, { room, marks }: Obstacles): number => {
+/** What a setting costs besides the length of its leader. */
+const faultsOf = ({ box, leader }: Setting, { room, marks }: Obstacles): number => {
   const [from, to] = leader;
-  let sum = distanceMm(from, to);
+  let sum = 0;
   for (const line of room.soft) sum += insideMm(box, line.from, line.to) * line.costPerMm;
   for (const run of room.runs) if (crosses(leader, [run.from, run.to])) sum += cost.leaderOverLine;
   for (const taken of room.taken) if (insideMm(taken, from, to) > 0.2) sum += cost.leaderOverText;
@@ -85,31 +87,9 @@ const standingCost = ({ box, leader }: Setting, { room, marks }: Obstacles): num
   return sum;
 };
 
-export interface Option {
+export interface Option extends Priced {
   readonly setting: Setting;
-  /** its place among those of its cluster as they were tried */
-  readonly at: number;
-  /** what it costs at the least: most are never asked for more */
-  readonly least: number;
-  /** what it costs beside what stands still */
-  readonly standing: () => number;
 }
-
-const optionOf = (
-  setting: Setting,
-  { at, own, obstacles }: { at: number; own: number; obstacles: Obstacles },
-): Option => {
-  let known: number | undefined;
-  return {
-    setting,
-    at,
-    least: own + distanceMm(...setting.leader),
-    standing: () => {
-      known ??= own + standingCost(setting, obstacles);
-      return known;
-    },
-  };
-};
 
 /** Every setting of a cluster that touches nothing that stands still, by what it costs at the least. */
 export const optionsOf = (cluster: Cluster, all: Obstacles): Option[] => {
@@ -119,7 +99,9 @@ export const optionsOf = (cluster: Cluster, all: Obstacles): Option[] => {
   const options: Option[] = [];
   const wideMm = wordsMm(cluster);
   const offer = (setting: Setting, own: number): void => {
-    if (mayStand(setting.box, obstacles)) options.push(optionOf(setting, { at: options.length, own, obstacles }));
+    if (!mayStand(setting.box, obstacles)) return;
+    const least = own + distanceMm(...setting.leader);
+    options.push({ setting, ...priced({ at: options.length, least, rest: () => faultsOf(setting, obstacles) }) });
   };
   for (const reachMm of reachesMm) {
     if (options.length >= enoughOptions) break;
@@ -132,5 +114,5 @@ export const optionsOf = (cluster: Cluster, all: Obstacles): Option[] => {
       }
     }
   }
-  return options.sort((a, b) => a.least - b.least);
+  return options.sort(byLeast);
 };

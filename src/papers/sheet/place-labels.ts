@@ -1,8 +1,9 @@
 import { type Box, grown, insideMm, overlaps } from '../drawing/box.ts';
+import { cheapest } from '../drawing/cheapest.ts';
 import { crosses } from '../drawing/piece.ts';
 import type { Point } from '../drawing/point.ts';
 import { type Cluster, type PlacedRow, rangeText, rowsOf, type Setting } from './label-form.ts';
-import { airMm, type Option, obstaclesIn, optionsOf } from './label-options.ts';
+import { airMm, obstaclesIn, optionsOf } from './label-options.ts';
 import type { LabelRoom } from './label-room.ts';
 
 export interface PlacedCluster {
@@ -28,28 +29,6 @@ const costBeside = (setting: Setting, others: readonly Setting[]): number | unde
   return sum;
 };
 
-interface Chosen {
-  readonly option: Option;
-  readonly sum: number;
-}
-
-/** The cheaper of two; of those that cost the same the one that stands better alone, then the one tried first. */
-const isBetter = (one: Chosen, other: Chosen): boolean =>
-  (one.sum - other.sum || one.option.standing() - other.option.standing() || one.option.at - other.option.at) < 0;
-
-const bestOption = (options: readonly Option[], others: readonly Setting[]): Setting | undefined => {
-  let best: Chosen | undefined;
-  for (const option of options) {
-    if (best !== undefined && option.least > best.sum) break;
-    if (best !== undefined && option.standing() > best.sum) continue;
-    const beside = costBeside(option.setting, others);
-    if (beside === undefined) continue;
-    const chosen = { option, sum: option.standing() + beside };
-    if (best === undefined || isBetter(chosen, best)) best = chosen;
-  }
-  return best?.option.setting;
-};
-
 const refinements = 3;
 
 /**
@@ -69,8 +48,9 @@ export const placeLabels = (clusters: readonly Cluster[], room: LabelRoom): Plac
   for (let round = 0; round <= refinements; round++) {
     for (const { cluster, options } of wanting) {
       placed.delete(cluster.id);
-      const best = bestOption(options, [...placed.values()]);
-      if (best !== undefined) placed.set(cluster.id, best);
+      const others = [...placed.values()];
+      const best = cheapest(options, ({ setting }) => costBeside(setting, others));
+      if (best !== undefined) placed.set(cluster.id, best.setting);
     }
   }
   return clusters.flatMap((cluster) => {
