@@ -1,7 +1,9 @@
 import { defineConfig } from 'vite';
+import { licences } from './tools/licences.ts';
 
 /** The command line for Node, and its threads: those that serve phones and plan boats for them, and those that share out many boats; their libraries stay outside, in node_modules. */
 export default defineConfig({
+  plugins: [licences().page()],
   build: {
     ssr: true,
     outDir: 'dist/cli',

@@ -2,6 +2,7 @@ import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin, type Rolldown } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { type ThemeName, themes } from './src/papers/drawing/themes.ts';
+import { licences } from './tools/licences.ts';
 import { demoBoats } from './tools/static-site/demo-boats.ts';
 import { icons } from './tools/static-site/icons.ts';
 import { withoutJsonSchema } from './tools/static-site/without-json-schema.ts';
@@ -73,6 +74,7 @@ const earlyWorker = (): Plugin => ({
 });
 
 const { paper } = themes.day;
+const { page: licencesOfAll, workers: licencesOfWorkers } = licences();
 
 /**
  * What stands before the first picture comes as one file: each further one is asked for only when the one before it is
@@ -134,9 +136,14 @@ export default defineConfig({
     ownScriptFirst(),
     icons({ sign: 'src/web/public/fairlead.svg', ground: paper }),
     demoBoats('examples'),
+    licencesOfAll(),
     keptPage(),
   ],
-  worker: { format: 'es', plugins: () => [withoutJsonSchema()], rolldownOptions: { output: inOneFile } },
+  worker: {
+    format: 'es',
+    plugins: () => [withoutJsonSchema(), licencesOfWorkers()],
+    rolldownOptions: { output: inOneFile },
+  },
   build: {
     outDir: '../../dist/web',
     emptyOutDir: true,

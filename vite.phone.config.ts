@@ -1,4 +1,5 @@
 import { defineConfig } from 'vite';
+import { licences } from './tools/licences.ts';
 import { themesCss } from './vite.config.ts';
 
 /**
@@ -8,7 +9,7 @@ import { themesCss } from './vite.config.ts';
 export default defineConfig({
   root: 'src/web/phone',
   publicDir: '../public',
-  plugins: [themesCss()],
+  plugins: [themesCss(), licences().page()],
   build: {
     outDir: '../../../dist/phone',
     emptyOutDir: true,

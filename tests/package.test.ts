@@ -19,6 +19,7 @@ const example = (name: string): string => join(repository, `examples/${name}/${n
 /** What a package may hold, each for its reason; anything else is in it by mistake. */
 const lawful = [
   /^dist\/cli\/[\w-]+\.js$/,
+  /^dist\/(cli|web|phone)\/licences\.md$/,
   /^dist\/library\/fairlead\.js$/,
   /^dist\/library\/types\/(core|library)\/[\w/-]+\.d\.ts$/,
   /^dist\/(web|phone)\/[\w./-]+\.(html|js|css|ttf|woff2|svg|png|ico|icc|webmanifest|json|txt|wasm)$/,
@@ -35,6 +36,9 @@ const needed = [
   'dist/cli/main.js',
   'dist/cli/boat-worker.js',
   'dist/web/index.html',
+  'dist/cli/licences.md',
+  'dist/web/licences.md',
+  'dist/phone/licences.md',
   'examples/sandpiper/sandpiper.boat.json',
 ];
 /** The whole is sent over a harbour’s wifi. */
