@@ -3,6 +3,8 @@ import { licences } from './tools/licences.ts';
 
 /** The command line for Node, and its threads: those that serve phones and plan boats for them, and those that share out many boats; their libraries stay outside, in node_modules. */
 export default defineConfig({
+  // read in whole, it brings the words of fifty languages
+  ssr: { noExternal: ['zod'] },
   plugins: [licences().page()],
   build: {
     ssr: true,
