@@ -48,9 +48,12 @@ export const hullOutlines: (hull: Boat['hull']) => HullOutlines = keptFor((hull:
 /** Whether a point lies inside a closed outline. */
 export const isInside = (outline: Outline, x: number, y: number): boolean => {
   let inside = false;
-  for (const [at, [ax, ay]] of outline.entries()) {
-    const [bx, by] = outline[(at + 1) % outline.length] ?? [ax, ay];
+  let before = outline.at(-1);
+  for (const corner of outline) {
+    const [ax, ay] = before ?? corner;
+    const [bx, by] = corner;
     if (ay > y !== by > y && x < ((bx - ax) * (y - ay)) / (by - ay) + ax) inside = !inside;
+    before = corner;
   }
   return inside;
 };
