@@ -49,21 +49,20 @@ export const insideMm = (box: Box, a: Point, b: Point): number => {
   if (a[0] > box.rightMm && b[0] > box.rightMm) return 0;
   if (a[1] < box.topMm && b[1] < box.topMm) return 0;
   if (a[1] > box.bottomMm && b[1] > box.bottomMm) return 0;
-  const run = [b[0] - a[0], b[1] - a[1]] as const;
+  const [alongMm, downMm] = [b[0] - a[0], b[1] - a[1]];
   let enters = 0;
   let leaves = 1;
-  const sides = [
-    [-run[0], a[0] - box.leftMm],
-    [run[0], box.rightMm - a[0]],
-    [-run[1], a[1] - box.topMm],
-    [run[1], box.bottomMm - a[1]],
-  ] as const;
-  for (const [speed, room] of sides) {
-    if (speed === 0 && room < 0) return 0;
-    if (speed < 0) enters = Math.max(enters, room / speed);
-    if (speed > 0) leaves = Math.min(leaves, room / speed);
+  if (alongMm !== 0) {
+    const [left, right] = [(box.leftMm - a[0]) / alongMm, (box.rightMm - a[0]) / alongMm];
+    enters = Math.max(enters, Math.min(left, right));
+    leaves = Math.min(leaves, Math.max(left, right));
   }
-  return enters < leaves ? (leaves - enters) * Math.hypot(run[0], run[1]) : 0;
+  if (downMm !== 0) {
+    const [top, bottom] = [(box.topMm - a[1]) / downMm, (box.bottomMm - a[1]) / downMm];
+    enters = Math.max(enters, Math.min(top, bottom));
+    leaves = Math.min(leaves, Math.max(top, bottom));
+  }
+  return enters < leaves ? (leaves - enters) * Math.hypot(alongMm, downMm) : 0;
 };
 
 /** Every text of a drawing, groups opened. */
