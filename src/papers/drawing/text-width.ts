@@ -3,9 +3,13 @@ import type { TextShape } from './shapes.ts';
 
 type Face = keyof typeof widths;
 
-const tableOf = (face: Face): ReadonlyMap<string, number> => {
-  const list: readonly number[] = widths[face];
-  return new Map([...characters].map((character, index) => [character, list[index] ?? 0]));
+const codeOf = (character: string): number => character.codePointAt(0) ?? 0;
+
+/** Advance widths by code point, 0 where the face has none: asked for every letter of every paper. */
+const tableOf = (face: Face): Uint16Array => {
+  const table = new Uint16Array(1 + Math.max(...[...characters].map(codeOf)));
+  for (const [index, character] of [...characters].entries()) table[codeOf(character)] = widths[face][index] ?? 0;
+  return table;
 };
 
 const tables = { words: tableOf('words'), wordsSemibold: tableOf('wordsSemibold'), figures: tableOf('figures') };
@@ -24,6 +28,6 @@ export const textWidthMm = (text: string, style: TextStyle): number => {
   const face: Face = style.face === 'figures' ? 'figures' : style.weight === 'semibold' ? 'wordsSemibold' : 'words';
   const table = tables[face];
   let thousandths = 0;
-  for (const character of text) thousandths += table.get(character) || unknownThousandths;
+  for (const character of text) thousandths += table[codeOf(character)] || unknownThousandths;
   return (thousandths * style.sizeMm) / 1000;
 };

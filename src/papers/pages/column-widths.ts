@@ -3,8 +3,12 @@ import { type SetColumn, widthOf } from './table-columns.ts';
 /** What is given to one column at a time. */
 const stepMm = 1;
 
-/** Tall cells weigh so much more than low ones: the tallest of a row makes its height. */
-const weight = 4;
+/** Tall cells weigh much more than low ones, to the fourth power: the tallest of a row makes its height. */
+const weightOf = (lines: number): number => {
+  if (lines <= 1) return 1;
+  const square = lines * lines;
+  return square * square;
+};
 
 /** What a table that has room to spare gives it to: what is written in; else it is narrower than the page. */
 const spread = (columns: readonly SetColumn[], widthMm: number): number[] => {
@@ -14,9 +18,9 @@ const spread = (columns: readonly SetColumn[], widthMm: number): number[] => {
   return columns.map((column) => column.naturalMm + (column.isBlank ? each : 0));
 };
 
-/** How tall the cells of a column stand at a width: lines of each, to the fourth power, added up. */
+/** How tall the cells of a column stand at a width: the weight of each, added up. */
 const tallness = ({ cellsMm }: SetColumn, widthMm: number): number =>
-  cellsMm.reduce((sum, cellMm) => sum + Math.max(1, cellMm / widthMm) ** weight, 0);
+  cellsMm.reduce((sum, cellMm) => sum + weightOf(cellMm / widthMm), 0);
 
 interface Growing {
   readonly column: SetColumn;

@@ -41,12 +41,22 @@ const glyphCode = (font: PdfFont, character: string): string => {
   return at.toString(16).padStart(4, '0');
 };
 
-const codeOf = (font: PdfFont, character: string): string => {
+const codesOf = (font: PdfFont): Map<string, string> => {
   const known = codes.get(font) ?? new Map<string, string>();
   codes.set(font, known);
-  const code = known.get(character) ?? glyphCode(font, character);
-  known.set(character, code);
-  return code;
+  return known;
+};
+
+/** The glyphs of a text as the file has them. */
+const shownText = (font: PdfFont, text: string): string => {
+  const known = codesOf(font);
+  let shown = '';
+  for (const character of text) {
+    const code = known.get(character) ?? glyphCode(font, character);
+    known.set(character, code);
+    shown += code;
+  }
+  return shown;
 };
 
 /** A text letter by letter, each as wide as it was measured: what a page holds thousands of. */
@@ -57,7 +67,7 @@ const drawPlain = (
 ): void => {
   const font = pdf._font;
   pdf.page.fonts[font.id] ??= font.ref();
-  const shown = [...text].map((character) => codeOf(font, character)).join('');
+  const shown = shownText(font, text);
   // the page runs downwards, letters stand upright
   pdf.addContent(
     `BT /${font.id} ${sizeMm.toFixed(3)} Tf 1 0 0 -1 ${leftMm.toFixed(3)} ${yMm.toFixed(3)} Tm <${shown}> Tj ET`,
