@@ -31,7 +31,7 @@ export const deviceNumberForDataNumber: Rule = {
           {
             about: ports.map((port) => port.split('.')[0] ?? port),
             apart: [reading, instance ?? ''],
-            says: `${told.join(' and ')}, and both send ${readingWords[reading]} ${instance}. A screen tells ${readingWords[reading]} 0 from 1 by the number in the message, not by that of the device.`,
+            says: `${told.join(' and ')}, and ${told.length === 2 ? 'both' : 'all'} send ${readingWords[reading]} ${instance}. A screen tells ${readingWords[reading]} 0 from 1 by the number in the message, not by that of the device.`,
             cure: 'Set the data instance in each unit, and leave the device instance as it was: two numbers, in two places of the menu.',
           },
         ];

@@ -16,7 +16,7 @@ export const sameInstanceTwice: Rule = {
       .map(({ bus, reading, instance, ports }) => ({
         about: [bus, ...ports.map((port) => port.split('.')[0] ?? port)],
         apart: [reading, instance ?? ''],
-        says: `${ports.map((port) => unitName(index, port)).join(' and ')} both send ${readingWords[reading]} as number ${instance}; on every screen one overwrites the other.`,
+        says: `${ports.map((port) => unitName(index, port)).join(' and ')} ${ports.length === 2 ? 'both' : 'all'} send ${readingWords[reading]} as number ${instance}; on every screen one overwrites the other.`,
         cure: 'Give each its own number, in the unit and on the settings sheet.',
       })),
 };

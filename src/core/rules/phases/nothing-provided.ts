@@ -7,15 +7,17 @@ import { busName } from '../rule-words.ts';
 /** How many ids a finding names, ways first: its own id grows with them. */
 const mostAbout = 5;
 
-const moneyWords = ({ index }: RuleInput, entries: readonly Provide[]): string => {
+const moneyWords = ({ index }: RuleInput, entries: readonly Provide[]): string[] => {
   const currency = index.boat.prices?.currency ?? typicalPrices.currency;
   const sum = (of: (entry: Provide) => number | undefined): number | undefined => {
     const known = entries.flatMap((entry) => of(entry) ?? []);
     return known.length < entries.length ? undefined : known.reduce((all, cost) => all + cost, 0);
   };
   const [now, later] = [sum((entry) => entry.now), sum((entry) => entry.later)];
-  if (now === undefined || later === undefined) return '';
-  return ` It costs ${(now / 100).toFixed(2)} ${currency} now, about ${(later / 100).toFixed(2)} ${currency} in parts and hours later.`;
+  if (now === undefined || later === undefined) return [];
+  return [
+    `It costs ${(now / 100).toFixed(2)} ${currency} now, about ${(later / 100).toFixed(2)} ${currency} in parts and hours later.`,
+  ];
 };
 
 const wayWords = ({ index }: RuleInput, id: string): string => {
@@ -52,6 +54,7 @@ const observationOf = (input: RuleInput, until: number, own: readonly Provide[])
   const advice = [
     ...(ways.length === 0 ? [] : ['Leave a messenger line in each closed way, tied off at both ends and labelled.']),
     ...cures.map(({ says }) => says),
+    ...moneyWords(input, own),
   ];
   return {
     about: [...ways.map(({ at }) => at), ...buses].slice(0, mostAbout),
@@ -62,7 +65,7 @@ const observationOf = (input: RuleInput, until: number, own: readonly Provide[])
         : [`Lines of phase ${until} will go through ${way} ${closed}, closed up again after an earlier phase.`]),
       ...(tees.length === 0 ? [] : [teeWords(input, tees)]),
     ].join(' '),
-    cure: `${advice.join(' ')}${moneyWords(input, own)}`,
+    cure: advice.join(' '),
     ...(cures.length === 0 ? {} : { cures }),
   };
 };
@@ -78,7 +81,7 @@ export const nothingProvided: Rule = {
     const missing = (input.plan.phases?.provide ?? []).filter(
       ({ does, closed }) => does === 'tee' || (does === 'messenger' && closed === true),
     );
-    const phases = [...new Set(missing.map(({ until }) => until))].sort((a, b) => a - b);
+    const phases = [...new Set(missing.map(({ until }) => until))];
     return phases.map((until) =>
       observationOf(
         input,

@@ -11,7 +11,11 @@ export const needsRestOnTypicalSheets: Rule = {
     const must = plan.readings.filter((entry) => entry.must && entry.arrives);
     const resting = must.filter((entry) => entry.rests === 'typical');
     if (resting.length === 0) return [];
-    const count = resting.length === must.length ? `All ${must.length}` : `${resting.length} of the ${must.length}`;
+    const of = resting.length === must.length ? `All ${must.length}` : `${resting.length} of the ${must.length}`;
+    const count =
+      must.length === 1
+        ? 'The one reading that must arrive rests'
+        : `${of} readings that must arrive ${resting.length === 1 ? 'rests' : 'rest'}`;
     const sheets = new Set(
       resting
         .flatMap((entry) => entry.by)
@@ -23,7 +27,7 @@ export const needsRestOnTypicalSheets: Rule = {
       {
         // a note on the whole boat: naming every sheet would make another finding of it with each new unit
         about: [],
-        says: `${count} readings that must arrive rest on typical sheets, ${sheets.size} sheet${sheets.size === 1 ? '' : 's'} in all. The units you buy may send or hear something else.`,
+        says: `${count} on typical sheets, ${sheets.size} sheet${sheets.size === 1 ? '' : 's'} in all. The units you buy may send or hear something else.`,
         measured: { value: resting.length, unit: 'readings' },
         cure: 'Before you order, check what each unit sends and hears in its manual and note the page in its sheet.',
       },

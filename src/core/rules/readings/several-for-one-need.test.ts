@@ -6,7 +6,7 @@ import { severalForOneNeed } from './several-for-one-need.ts';
 const sender = (pgn: number, instance?: number): UnitSketch => ({
   ports: { n2k: { protocol: 'nmea2000', sends: [{ pgn, ...(instance === undefined ? {} : { instance }) }] } },
 });
-const screen: UnitSketch = { ports: { n2k: { protocol: 'nmea2000', hears: [127488, 128267, 129025] } } };
+const screen: UnitSketch = { ports: { n2k: { protocol: 'nmea2000', hears: [127488, 128267, 129025, 129285] } } };
 const found = (units: Sketch['units'], needs: Sketch['needs'], more: Sketch['joins'] = {}) => {
   const all = { ...units, helm: screen, fly: screen };
   const onShip = new Set(Object.values(more).flat());

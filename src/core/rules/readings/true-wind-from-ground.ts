@@ -10,11 +10,9 @@ export const trueWindFromGround: Rule = {
   sources: ['practice-derived-readings'],
   looksAt: 'whole-plan',
   check: ({ index, reaches }) =>
-    metNeeds(reaches, ({ reading, reference }) => {
-      // who asks for ground has chosen it; who asks for water and gets ground is told so as a fault
-      return reading === 'wind-true' && reference === undefined;
-    })
+    metNeeds(reaches, ({ reading }) => reading === 'wind-true')
       .filter(({ ways }) =>
+        // who asks for ground has chosen it; who asks for water and gets ground is told so as a fault
         ways.every(({ signal, wanted }) => signal.reference === 'ground' && wanted.references.length === 0),
       )
       .map(({ need, ways: [{ ports }] }) => {

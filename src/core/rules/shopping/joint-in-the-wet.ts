@@ -1,15 +1,6 @@
-import type { BoatIndex } from '../../boat/boat-index.ts';
-import type { LineEntry } from '../../plan-shape.ts';
 import { lineJoints } from '../../shopping/line-joints.ts';
 import type { Rule } from '../rule.ts';
-import { busName, unitName } from '../rule-words.ts';
-
-const kindWords = (kind: LineEntry['kind']): string => (kind === 'trunk' ? 'A stretch of trunk' : `The ${kind} line`);
-
-const endName = (index: BoatIndex, end: string): string => {
-  const [bus = end] = end.split('/');
-  return index.buses.has(bus) ? busName(index, bus) : unitName(index, end);
-};
+import { lineName } from './line-name.ts';
 
 /** Two pieces joined in the bilge or in the weather are the place where the line will fail. */
 export const jointInTheWet: Rule = {
@@ -29,7 +20,7 @@ export const jointInTheWet: Rule = {
         return [
           {
             about: [...ways, ...[line.from, line.to].map((end) => end.split(/[./]/)[0] ?? end)],
-            says: `${kindWords(line.kind)} from ${endName(index, line.from)} to ${endName(index, line.to)} is made of ${line.pieces?.length} pieces, and in whatever order they are laid ${wet.length === 1 ? 'a joint falls' : `${wet.length} joints fall`} in the wet, between ${names.join(' and ')}.`,
+            says: `${lineName(index, line)} is made of ${line.pieces?.length} pieces, and in whatever order they are laid ${wet.length === 1 ? 'a joint falls' : `${wet.length} joints fall`} in the wet, between ${names.join(' and ')}.`,
             cure: 'Buy it in one piece, or in pieces whose joint falls in a dry place; a joint there belongs in a box made for it.',
           },
         ];

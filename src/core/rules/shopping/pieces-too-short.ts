@@ -2,7 +2,8 @@ import type { BoatIndex } from '../../boat/boat-index.ts';
 import { lengthMm } from '../../boat/measure.ts';
 import type { LineEntry } from '../../plan-shape.ts';
 import type { Observation, Rule } from '../rule.ts';
-import { busName, metres, unitName } from '../rule-words.ts';
+import { metres } from '../rule-words.ts';
+import { lineName } from './line-name.ts';
 
 /** What the pieces fixed for a line are together, a cable aboard among them at the shortest it could be, metres. */
 const pinnedM = (index: BoatIndex, line: LineEntry): number | undefined => {
@@ -14,17 +15,6 @@ const pinnedM = (index: BoatIndex, line: LineEntry): number | undefined => {
     return sumMm + (aboard === undefined ? mm : Math.min(mm, lengthMm(aboard.length).shortestMm));
   }, 0);
   return allMm / 1000;
-};
-
-const endName = (index: BoatIndex, end: string): string => {
-  const [bus = end] = end.split('/');
-  return index.buses.has(bus) ? busName(index, bus) : unitName(index, end);
-};
-
-const lineName = (index: BoatIndex, { kind, from, to, label }: LineEntry): string => {
-  const [one, other] = [endName(index, from), endName(index, to)];
-  const name = kind === 'trunk' ? `A stretch of trunk of ${one}` : `The ${kind} from ${one} to ${other}`;
-  return label === undefined ? name : `${name}, ${label},`;
 };
 
 const observed = (index: BoatIndex, line: LineEntry): Observation[] => {
