@@ -11,9 +11,10 @@ export const headingLineTooEarly = phaseRule({
   find: ({ index, phase }) =>
     linksOf(phase).flatMap(({ job, first, why }) => {
       if (why !== 'calibrated-first' || job.leftOut !== undefined) return [];
+      const isOut = first.leftOut !== undefined;
       const isEarly = job.day !== undefined && first.day !== undefined && job.day < first.day;
-      if (!isEarly && first.leftOut === undefined) return [];
-      const words = isEarly ? `is settled for ${job.day}, before ${first.day}` : 'is done though it is left out';
+      if (!isEarly && !isOut) return [];
+      const words = isOut ? 'is done though it is left out' : `is settled for ${job.day}, before ${first.day}`;
       return [
         {
           about: job.about,

@@ -20,7 +20,7 @@ const circlesIn = (jobs: readonly Job[]): Job[][] => {
     }
     done.add(job.id);
   };
-  for (const job of open.values()) if (found.length === 0) walk(job, []);
+  for (const job of open.values()) walk(job, []);
   return found;
 };
 

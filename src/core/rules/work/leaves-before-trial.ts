@@ -10,12 +10,12 @@ export const leavesBeforeTrial = phaseRule({
     const leaving = jobs.find(({ kind, leftOut }) => kind === 'leaving' && leftOut === undefined);
     if (leaving === undefined) return [];
     const trials = jobs.filter(({ kind }) => kind === 'sea-trial');
+    const held = trials.filter(({ leftOut }) => leftOut === undefined);
     const day = leaving.day;
-    const late = trials.filter((trial) => day !== undefined && trial.day !== undefined && day < trial.day);
-    const out = trials.filter(({ leftOut }) => leftOut !== undefined);
-    if (late.length === 0 && (out.length === 0 || out.length < trials.length)) return [];
+    const late = held.find((trial) => day !== undefined && trial.day !== undefined && day < trial.day);
+    if (late === undefined && (trials.length === 0 || held.length > 0)) return [];
     const why =
-      late.length > 0 ? `on ${day}, before the sea trial on ${late[0]?.day}` : 'though the sea trial is left out';
+      late === undefined ? 'though the sea trial is left out' : `on ${day}, before the sea trial on ${late.day}`;
     return [
       {
         about: leaving.about,

@@ -49,7 +49,8 @@ export const pumpWithoutFeed = phaseRule({
         const jobs = darkening(phase, one);
         if (jobs.length === 0) return [];
         const names = jobs.slice(0, 3).map((job) => jobName(index, job));
-        const more = jobs.length > names.length ? ` and ${jobs.length - names.length} more jobs` : '';
+        const left = jobs.length - names.length;
+        const more = left === 0 ? '' : ` and ${left} more ${left === 1 ? 'job' : 'jobs'}`;
         return [
           {
             about: [...new Set(jobs.flatMap((job) => thingsOf(index, job)))],

@@ -5,7 +5,7 @@ import type { Finding } from '../../plan-shape.ts';
 import { aJob } from '../../work/some-jobs.test-helper.ts';
 import type { Job, PhaseWork } from '../../work-shape.ts';
 import type { Rule } from '../rule.ts';
-import { findingsOf } from '../rule-case.test-helper.ts';
+import { findingsOf, type RuleCase } from '../rule-case.test-helper.ts';
 
 /** The work of one phase, nine days of it from the first of March, with nothing in it. */
 export const aPhase = (own: Partial<PhaseWork> = {}): PhaseWork => ({
@@ -30,9 +30,19 @@ export const aPhase = (own: Partial<PhaseWork> = {}): PhaseWork => ({
   ...own,
 });
 
+/** A small sound boat of whose work something is said, with the work of some phases. */
+export const workCase = (
+  phases: readonly Partial<PhaseWork>[],
+  work: Work = {},
+  boat: Boat = aBoat().boat,
+): RuleCase => ({
+  boat: { ...boat, work },
+  plan: { work: { phases: phases.map(aPhase), leaving: [] } },
+});
+
 /** What one rule finds in the work of one phase, on a small sound boat of whose work something is said. */
 export const foundIn = (rule: Rule, phase: Partial<PhaseWork>, work: Work = {}, boat: Boat = aBoat().boat): Finding[] =>
-  findingsOf(rule, { boat: { ...boat, work }, plan: { work: { phases: [aPhase(phase)], leaving: [] } } });
+  findingsOf(rule, workCase([phase], work, boat));
 
 /** A job that waits for others for one reason. */
 export const waiting = (

@@ -1,5 +1,4 @@
 import type { BoatIndex } from '../../boat/boat-index.ts';
-import { splitDotted } from '../../boat/ids.ts';
 import { keptFor } from '../../boat/kept-for.ts';
 import type { PlanDraft } from '../../plan-shape.ts';
 import { dayNumber } from '../../units/day-number.ts';
@@ -36,8 +35,7 @@ export const daysFrom = (from: string, to: string): number => dayNumber(to) - da
 /** What a job is about that has a name aboard: units, panels, ways, places, no lines. */
 export const thingsOf = ({ kit, panels, ways, places, buses }: BoatIndex, { about, place }: Job): string[] =>
   [...about, ...(place === undefined ? [] : [place])].filter(
-    (id) =>
-      kit.has(id) || panels.has(id) || ways.has(id) || places.has(id) || buses.has(id) || kit.has(splitDotted(id).kit),
+    (id) => kit.has(id.split('.')[0] ?? id) || panels.has(id) || ways.has(id) || places.has(id) || buses.has(id),
   );
 
 /** All that a job waits for, by however many steps. */
