@@ -1,4 +1,3 @@
-import { isAboard, lastPhase } from '../../boat/phase.ts';
 import { ownSets } from '../../fitting/settings/own-sets.ts';
 import { mayEnter } from '../../fitting/settings/who-may-enter.ts';
 import type { Rule } from '../rule.ts';
@@ -13,9 +12,8 @@ export const classBByOwner: Rule = {
   check: ({ index }) => {
     const { flag, workBy } = index.boat.papers ?? {};
     if (flag === undefined || workBy !== 'owner') return [];
-    const last = lastPhase(index.boat);
     return ownSets(index)
-      .filter(({ unit, is }) => isAboard(unit, last) && unit.fate === 'comes' && !mayEnter({ flag, is }, workBy))
+      .filter(({ unit, is }) => unit.fate === 'comes' && !mayEnter({ flag, is }, workBy))
       .map(({ unit }) => ({
         about: [unit.id],
         says: `${unit.name} comes, and its owner sets it up: under the flag ${flag} number, name and size of an AIS class B are entered by its vendor or by one who installs marine radios for a living, in no event by the user.`,

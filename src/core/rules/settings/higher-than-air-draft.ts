@@ -1,4 +1,3 @@
-import { isAboard, lastPhase } from '../../boat/phase.ts';
 import type { Rule } from '../rule.ts';
 import { metres } from '../rule-words.ts';
 
@@ -10,12 +9,11 @@ export const higherThanAirDraft: Rule = {
   sources: ['practice-air-draft'],
   looksAt: 'whole-plan',
   check: ({ index, plan }) => {
-    const last = lastPhase(index.boat);
     const { mostM } = plan.airDraft;
     const top = (unit: string, placeId: string): number =>
       (index.places.get(placeId)?.zM ?? 0) + (index.sheetOf.get(unit)?.body?.heightMm ?? 0) / 1000;
     return index.boat.kit
-      .filter((unit) => unit.fate === 'comes' && isAboard(unit, last) && top(unit.id, unit.place) > mostM)
+      .filter((unit) => unit.fate === 'comes' && top(unit.id, unit.place) > mostM)
       .map(({ id, name, place }) => ({
         about: [id],
         says: `${name} reaches ${metres(top(id, place))} over the water, the air draft is ${metres(mostM)} at its most: she becomes taller by it, and no chart and no bridge knows.`,

@@ -21,15 +21,16 @@ export const twoShipNumbers: Rule = {
         const digits = digitsOf(unit.aboard?.settings?.find(({ name }) => name === 'MMSI')?.value ?? '');
         return digits === undefined ? [] : [{ unit, digits }];
       });
-    const right = boat.papers?.number?.digits ?? noted[0]?.digits;
+    const number = boat.papers?.number?.digits;
+    const [first] = noted;
+    const right = number ?? first?.digits;
     const others = noted.filter(({ digits }) => digits !== right);
     if (right === undefined || others.length === 0) return [];
-    const same = boat.papers?.number === undefined ? noted.filter(({ digits }) => digits === right) : [];
     const words = others.map(({ unit, digits }) => `${unit.name} has ${masked(digits)}`);
-    const by = boat.papers?.number === undefined ? (same[0]?.unit.name ?? 'another set') : 'her papers';
+    const by = number === undefined ? first?.unit.name : 'her papers';
     return [
       {
-        about: [...same, ...others].map(({ unit }) => unit.id),
+        about: (number === undefined ? noted : others).map(({ unit }) => unit.id),
         says: `${words.join(', ')}, ${by} ${masked(right)}: one vessel has one number in all her own sets, and who searches for her looks for two.`,
         cure: 'Find out which is hers; most sets take a number once, so the other goes to its maker or a dealer.',
       },

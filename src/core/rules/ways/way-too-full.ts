@@ -47,7 +47,7 @@ const pullWords = ({ lines, fillPct, sharePct }: WayEntry): string => {
 };
 
 const advised = ({ lines, reasons }: WayEntry): Judged | undefined => {
-  if (lines.length === 0 || reasons.length === 0) return undefined;
+  if (lines.length === 0) return undefined;
   if (reasons.includes('two-cables')) {
     return {
       level: 'advice',

@@ -1,5 +1,6 @@
 import { portOf } from '../../boat/boat-index.ts';
 import type { Rule } from '../rule.ts';
+import { unitName } from '../rule-words.ts';
 
 /** The usual speed of an old 0183 port whose sheet says nothing. */
 const usualBaud = 4800;
@@ -18,12 +19,11 @@ export const baudDiffers: Rule = {
           portOf(index, `${member.kit}.${member.port}`)?.baud ?? usualBaud;
         const talker = join.members.find((member) => member.as === 'talk');
         if (talker === undefined) return [];
-        const name = (kit: string): string => index.kit.get(kit)?.name ?? kit;
         return join.members
           .filter((member) => member.as === 'listen' && at(member) !== at(talker))
           .map((listener) => ({
             about: [join.id, `${talker.kit}.${talker.port}`, `${listener.kit}.${listener.port}`],
-            says: `${name(talker.kit)} talks at ${at(talker)} baud and ${name(listener.kit)} listens at ${at(listener)}; nothing is heard, and no error is shown.`,
+            says: `${unitName(index, talker.kit)} talks at ${at(talker)} baud and ${unitName(index, listener.kit)} listens at ${at(listener)}; nothing is heard, and no error is shown.`,
             measured: { value: at(listener), unit: 'baud' },
             limit: { value: at(talker), unit: 'baud', source: 'the talker’s own speed' },
             cure: 'Set both to the same speed, or put a converter between them.',

@@ -1,4 +1,5 @@
 import type { Rule } from '../rule.ts';
+import { unitName } from '../rule-words.ts';
 
 /** Two talkers on one listener's pair garble each other; a multiplexer or a second input is needed. */
 export const twoTalkersOnOnePair: Rule = {
@@ -16,12 +17,11 @@ export const twoTalkersOnOnePair: Rule = {
         talkersAt.set(port, new Set([...(talkersAt.get(port) ?? []), ...talkers]));
       }
     }
-    const name = (port: string): string => index.kit.get(port.split('.')[0] ?? '')?.name ?? port;
     return [...talkersAt]
       .filter(([, talkers]) => talkers.size > 1)
       .map(([listener, talkers]) => ({
         about: [listener, ...talkers],
-        says: `${[...talkers].map(name).join(' and ')} both talk into the same input of ${name(listener)}; both arrive garbled.`,
+        says: `${[...talkers].map((talker) => unitName(index, talker)).join(' and ')} both talk into the same input of ${unitName(index, listener)}; both arrive garbled.`,
         cure: 'Use a second input, or a multiplexer that joins the two.',
       }));
   },

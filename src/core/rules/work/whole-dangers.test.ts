@@ -36,8 +36,8 @@ test('nobody is aloft with it on days that are not settled, nor in jobs left out
 
 const hole = (job: Partial<Job>, work: Work = {}, phase: Partial<PhaseWork> = {}) =>
   toldOf('hole-afloat', { ...phase, jobs: [aJob('own:bore', { name: 'bore', place: 'helm', ...job })] }, work);
-const own = (...holes: [id: string, throughHull: boolean][]): Work['own'] =>
-  holes.map(([id, throughHull]) => ({ id, name: 'bore', hoursH: 2, throughHull }));
+const own = (...holes: [id: string, throughHull: boolean][]): NonNullable<Work['own']> =>
+  holes.map(([id, isHole]) => ({ id, name: 'bore', hoursH: 2, ...(isHole ? { throughHull: true } : {}) }));
 const cure =
   '[ / ] Do it ashore only, with the blanking plug at hand, and look for weeping when she is lowered and again after a day afloat.';
 
