@@ -209,8 +209,9 @@ export const barriers = async (page: Page): Promise<readonly string[]> => [
 /** Words too faint on whatever lies under them, as axe finds them: it takes seconds, and is done once for each screen. */
 export const contrasts = (page: Page): Promise<readonly string[]> => asked(page, { runOnly: ['color-contrast'] });
 
-/** Keeps a picture of a page under dist/pictures, for a person to look at. */
+/** Keeps a picture of a page under dist/pictures, for a person to look at, where KEEP_PICTURES is set. */
 export const keepPicture = async (page: Page, name: string): Promise<void> => {
+  if (process.env.KEEP_PICTURES === undefined) return;
   await mkdir(`${root}dist/pictures`, { recursive: true });
   await page.screenshot({ path: `${root}dist/pictures/${name}.png` });
 };
