@@ -9,6 +9,7 @@ const longest = [
   'tests/e2e/phone.test.ts',
   'tests/wreck.test.ts',
   'tests/fuzz-boats.test.ts',
+  'tests/crash/save.test.ts',
   'src/core/blackouts/another-search.test.ts',
   'tests/order-survives-the-tape.test.ts',
   'src/papers/sheet/boat-sheet.test.ts',
@@ -56,7 +57,8 @@ export default defineConfig({
           include: ['tests/crash/**/*.test.ts'],
           environment: 'node',
           testTimeout: 60_000,
-          sequence: { groupOrder: 1 },
+          // beside those of one part, as much of it is waiting for a disk
+          sequence: { groupOrder: 0 },
         },
       },
       {
@@ -69,7 +71,7 @@ export default defineConfig({
           isolate: false,
           testTimeout: 60_000,
           hookTimeout: 120_000,
-          sequence: { groupOrder: 2 },
+          sequence: { groupOrder: 1 },
         },
       },
     ],
