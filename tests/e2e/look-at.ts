@@ -22,15 +22,19 @@ const spaceOut = (page: Page, style: string): Promise<void> =>
     document.adoptedStyleSheets = [sheet];
   }, style);
 
-/** In each light: words too faint. All other things are the same in each, as a light is a set of colours. */
+const lightUp = (page: Page, light: 'day' | 'dusk' | 'night'): Promise<void> =>
+  page.evaluate((name) => {
+    document.documentElement.dataset.theme = name;
+  }, light);
+
+/** Words too faint in the other lights; what stands in the way by day tells of that one. All other things are the same in each. */
 const faintByLight = async (page: Page): Promise<readonly string[]> => {
   const faint: string[] = [];
-  for (const light of ['dusk', 'night', 'day']) {
-    await page.evaluate((name) => {
-      document.documentElement.dataset.theme = name;
-    }, light);
+  for (const light of ['dusk', 'night'] as const) {
+    await lightUp(page, light);
     faint.push(...(await faintWords(page)).map((one) => `${light}: ${one}`));
   }
+  await lightUp(page, 'day');
   return faint;
 };
 
