@@ -74,6 +74,7 @@ export const passagesWords = (index: BoatIndex, passages: readonly PassageEntry[
   const words = told.map((passage) => passageWords(index, passage));
   if (new Set(words).size === 1) return sentence(`${told.length === 1 ? '' : 'for each cable: '}${words[0]}`);
   const each = told.map(({ line }, at) => sentence(`${lineWords(index, line)}: ${words[at]}`));
-  const more = each.length - linesNamed;
-  return [...each.slice(0, linesNamed), ...(more > 0 ? [`${more} more are priced beside their lines.`] : [])].join(' ');
+  const more = each.slice(linesNamed).length;
+  const rest = more === 1 ? '1 more is priced beside its line.' : `${more} more are priced beside their lines.`;
+  return [...each.slice(0, linesNamed), ...(more === 0 ? [] : [rest])].join(' ');
 };

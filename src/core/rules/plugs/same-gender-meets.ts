@@ -6,7 +6,7 @@ const meetings = (index: BoatIndex, cable: Cable): Observation[] =>
   [cable.from, cable.to].flatMap(({ at, gender }) => {
     const [kit = '', id] = at?.split('.') ?? [];
     const plug = index.sheetOf.get(kit)?.plugs.find((one) => one.id === id);
-    if (plug === undefined || gender === undefined || gender === 'none' || gender !== plug.gender) return [];
+    if (plug === undefined || gender === 'none' || gender !== plug.gender) return [];
     return [
       {
         about: [cable.id, kit],

@@ -27,7 +27,7 @@ export const oneFrequencyTwice: Rule = {
     return all.flatMap(({ unit, kHz }, at) =>
       all.slice(at + 1).flatMap((other): Observation[] => {
         const key = `${unit} ${other.unit}`;
-        const isOne = Math.abs(other.kHz / kHz - 1) <= sensorSiting.sameFrequency.value;
+        const isOne = Math.abs(other.kHz - kHz) <= sensorSiting.sameFrequency.value * Math.min(other.kHz, kHz);
         if (other.unit === unit || !isOne || told.has(key)) return [];
         told.add(key);
         const names = [unit, other.unit].map((id) => unitName(input.index, id)).join(' and ');
