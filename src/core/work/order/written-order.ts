@@ -3,7 +3,8 @@ import { plainOrder } from './plain-order.ts';
 import type { WorkAnswer, WorkCost, WorkProblem } from './problem.ts';
 import { counted, darkSpans } from './solver/darkness.ts';
 import { daySlots, type Ground, workGround } from './solver/ground.ts';
-import { lastDayOf, type Spot, Timeline } from './solver/timeline.ts';
+import { lastDayOf, type Spot } from './solver/spot.ts';
+import { Timeline } from './solver/timeline.ts';
 
 /** An answer as the plan shows it: with the end of each job, what is dark when, and what the plain order would cost. */
 export const writtenOrder = (problem: WorkProblem, answer: WorkAnswer): WorkOrder => {

@@ -1,5 +1,5 @@
 import { daySlots, type Ground, type GroundFunction } from './ground.ts';
-import type { Spot } from './timeline.ts';
+import type { Spot } from './spot.ts';
 
 /** Clocks between which something is dark. */
 export interface DarkSpan {

@@ -1,7 +1,8 @@
 import { costOfSpots, darkOf, type SpotCost } from './darkness.ts';
 import { daySlots, type Ground } from './ground.ts';
 import type { Slices } from './slices.ts';
-import { type Spot, Timeline } from './timeline.ts';
+import type { Spot } from './spot.ts';
+import { Timeline } from './timeline.ts';
 
 /** Jobs in the order in which they are given places, and what is kept to besides. */
 export interface Recipe {

@@ -2,7 +2,8 @@ import { costOfSpots, type SpotCost } from './darkness.ts';
 import { daySlots, type Ground, type Link } from './ground.ts';
 import { Hopes, type HopesAsk } from './hopes.ts';
 import type { FoundOrder } from './improve.ts';
-import { type Spot, Timeline } from './timeline.ts';
+import type { Spot } from './spot.ts';
+import { Timeline } from './timeline.ts';
 
 /** What the search goes by: an order that is better than `below`. */
 export interface ExactAsk extends HopesAsk {

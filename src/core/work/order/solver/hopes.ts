@@ -1,7 +1,8 @@
 import { darkOf, type SpotCost } from './darkness.ts';
 import { daySlots, type Ground } from './ground.ts';
 import type { Heads } from './heads.ts';
-import type { Spot, Timeline } from './timeline.ts';
+import type { Spot } from './spot.ts';
+import type { Timeline } from './timeline.ts';
 
 /** What a bound on an order that is not whole yet stands on. */
 export interface HopesAsk {

@@ -4,8 +4,8 @@ import type { Ground } from './ground.ts';
 import { plainSpots } from './plain-spots.ts';
 import { orderOf } from './reach.ts';
 import { slicesOf } from './slices.ts';
+import type { Spot } from './spot.ts';
 import { tighten } from './tighten.ts';
-import type { Spot } from './timeline.ts';
 
 /** An order found, with what it costs. */
 export interface FoundOrder {

@@ -1,5 +1,6 @@
 import type { Ground } from './ground.ts';
-import { type Spot, Timeline } from './timeline.ts';
+import type { Spot } from './spot.ts';
+import { Timeline } from './timeline.ts';
 
 /**
  * Jobs one after another: each time the one that can begin soonest once the last is done, of several the first of the list, with

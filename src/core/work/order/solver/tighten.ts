@@ -1,7 +1,8 @@
 import { costOfSpots, type SpotCost } from './darkness.ts';
 import { daySlots, type Ground } from './ground.ts';
 import type { Slices } from './slices.ts';
-import type { Spot, Timeline } from './timeline.ts';
+import type { Spot } from './spot.ts';
+import type { Timeline } from './timeline.ts';
 
 /** Up to which clock a job may end for all that waits for it; the end of the calendar where nothing does. */
 const latestEnd = ({ jobs, days }: Ground, job: number, spots: readonly (Spot | undefined)[]): number => {

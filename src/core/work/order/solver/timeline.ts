@@ -1,11 +1,5 @@
 import { daySlots, type Ground, type GroundJob } from './ground.ts';
-
-/** Where a job lies: clocks are half hours from the first midnight of the calendar. */
-export interface Spot {
-  readonly begin: number;
-  readonly end: number;
-  readonly hands: readonly number[];
-}
+import { lastDayOf, type Spot } from './spot.ts';
 
 const noEnd = -1;
 
@@ -72,18 +66,16 @@ export class Timeline {
   /** The earliest spot from a clock on for certain hands. */
   findFor(job: GroundJob, hands: readonly number[], fromClock: number, latest: number): Spot | undefined {
     const { from } = this.ground;
+    const firstDay = Math.max(job.first, Math.floor(fromClock / daySlots));
     const lastDay = Math.min(job.last, job.lastBegin, Math.floor((latest - from) / daySlots));
-    for (let day = Math.max(job.first, Math.floor(fromClock / daySlots)); day <= lastDay; day += 1) {
+    if (job.days > 0) {
+      const isTooLate = fromClock > firstDay * daySlots + from;
+      return this.longSpot(job, hands, isTooLate ? firstDay + 1 : firstDay, lastDay);
+    }
+    for (let day = firstDay; day <= lastDay; day += 1) {
       if (!this.isOpen(job, hands, day)) continue;
       const base = day * daySlots + from;
-      const slot = Math.max(0, fromClock - base);
-      if (job.days > 0) {
-        if (slot > 0) continue;
-        const end = this.longEnd(job, hands, day);
-        if (end !== noEnd) return { begin: base, end, hands };
-        continue;
-      }
-      const found = this.slotOn(job, hands, day, slot);
+      const found = this.slotOn(job, hands, day, Math.max(0, fromClock - base));
       if (found === noEnd || this.isApartOn(job, day, day)) continue;
       if (base + found > latest) return undefined;
       return { begin: base + found, end: base + found + job.slots, hands };
@@ -123,20 +115,46 @@ export class Timeline {
     return noEnd;
   }
 
-  /** Where a job of several days ends that begins with a day: after as many days on which it is fit and all its hands are there. */
-  private longEnd(job: GroundJob, hands: readonly number[], begin: number): number {
+  /** The earliest spot of a job of several days that begins with one of some days. */
+  private longSpot(job: GroundJob, hands: readonly number[], first: number, last: number): Spot | undefined {
+    let begin = first;
+    while (begin <= last) {
+      if (!this.isOpen(job, hands, begin)) {
+        begin += 1;
+        continue;
+      }
+      const { end, blockedOn } = this.longEnd(job, hands, begin);
+      if (blockedOn === undefined) return { begin: begin * daySlots + this.ground.from, end, hands };
+      begin = blockedOn + 1;
+    }
+    return undefined;
+  }
+
+  /**
+   * Where a job of several days ends that begins with a day: after as many days on which it is fit and all its hands are there.
+   * Else the last day with which it cannot begin: what is in its way there is in the way of every beginning before, as that
+   * would come to the day with more left to do; and where the days run out they do for each beginning after it.
+   */
+  private longEnd(
+    job: GroundJob,
+    hands: readonly number[],
+    begin: number,
+  ): { readonly end: number; readonly blockedOn?: number } {
     const { perDay, from, present } = this.ground;
     let left = job.days;
     for (let day = begin; day <= job.last; day += 1) {
       const isThere = hands.every((hand) => present[hand]?.[day] === 1);
       for (const hand of hands) {
-        if (present[hand]?.[day] === 1 && (this.free[hand]?.[day] ?? 0) < perDay) return noEnd;
+        if (present[hand]?.[day] === 1 && (this.free[hand]?.[day] ?? 0) < perDay) return { end: noEnd, blockedOn: day };
       }
       if (!isThere || (job.window.to[day] ?? -1) <= (job.window.from[day] ?? 0)) continue;
       left -= 1;
-      if (left === 0) return this.isApartOn(job, begin, day) ? noEnd : day * daySlots + from + perDay;
+      if (left > 0) continue;
+      return this.isApartOn(job, begin, day)
+        ? { end: noEnd, blockedOn: begin }
+        : { end: day * daySlots + from + perDay };
     }
-    return noEnd;
+    return { end: noEnd, blockedOn: job.last };
   }
 
   private isApartOn(job: GroundJob, firstDay: number, lastDay: number): boolean {
@@ -182,7 +200,3 @@ export class Timeline {
     }
   }
 }
-
-/** The day on which a job at a spot ends. */
-export const lastDayOf = ({ begin, end }: Spot): number =>
-  end === begin ? Math.floor(begin / daySlots) : Math.floor((end - 1) / daySlots);
