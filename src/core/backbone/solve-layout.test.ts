@@ -39,6 +39,17 @@ test('where drops are cheap, every tee stands at one place and the layout is pro
   expect(layout?.cost).toBe(layout?.bound);
 });
 
+test('a drop counts as the piece it is bought as: where the next longer piece is too long the trunk goes to the device', () => {
+  const cheapDrops = { ...bowToStern, grades: [aGrade({ trunkPerM: 4000, dropPerM: 100 })] };
+  expect(cheapDrops.limits.dropMm).toBe(6000);
+  const walkWith = (pieces: readonly number[]) =>
+    lastLayout({ ...cheapDrops, pieces: [...pieces] })?.walk.map(({ place }) => place);
+  expect(walkWith([10_000, 500, 6000])).toEqual(['helm']);
+  expect(walkWith([10_000, 500, 6001])).toEqual(['bow', 'helm', 'stern']);
+  // to bow and stern are 4.3 and 5.3 m: pieces of just that are no longer
+  expect(walkWith([10_000, 4300, 5300])).toEqual(['helm']);
+});
+
 const withFlybridge = aProblem({
   places: [aPlace('bow'), aPlace('fly'), aPlace('helm'), aPlace('stern')],
   ways: [...bowToStern.ways, aWay({ id: 'up', a: 'fly', b: 'helm', mm: 2000 })],

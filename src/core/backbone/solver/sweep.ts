@@ -244,7 +244,7 @@ class Sweep {
     const rank = this.#rank[group] ?? 0;
     const better = this.#better[group] ?? noRank;
     if (better === noRank && rank > (this.#groups[group]?.places.length ?? 0)) return false;
-    if (better === noRank || rank <= better) this.#rank[group] = 0;
+    if (rank <= better) this.#rank[group] = 0;
     return true;
   }
 

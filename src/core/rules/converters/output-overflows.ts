@@ -27,7 +27,7 @@ export const outputOverflows: Rule = {
         {
           about: [talker],
           level: sharePct > 100 ? ('fault' as const) : ('doubt' as const),
-          says: `The inputs of ${unitName(index, talker)} bring ${charsPerS.toFixed(0)} characters a second together; its output carries ${(charsPerS / (sharePct / 100)).toFixed(0)}. That is ${sharePct.toFixed(0)} %, and sentences are dropped.`,
+          says: `The inputs of ${unitName(index, talker)} bring ${charsPerS.toFixed(0)} characters a second together; its output carries ${(charsPerS / (sharePct / 100)).toFixed(0)}. That is ${sharePct.toFixed(0)} %, and ${sharePct > 100 ? 'sentences are dropped' : 'when all speak at once sentences may be dropped'}.`,
           measured: { value: sharePct, unit: '%' },
           limit: limitPart(limit),
           cure: 'Set the output to 38400 baud if its listeners can, or let fewer sentences through.',

@@ -4,8 +4,9 @@ import { checkWorkAnswer } from '../check-work-answer.ts';
 import type { WorkProblem } from '../problem.ts';
 import { aDay, anItem, drawnWork, drawOf, someWork } from '../some-work.test-helper.ts';
 import { hashed } from '../work-hash.ts';
+import { answerOfSpots } from './answer-of-spots.test-helper.ts';
 import { exactSearch } from './exact-search.ts';
-import { daySlots, workGround } from './ground.ts';
+import { workGround } from './ground.ts';
 import { headsOf } from './heads.ts';
 import { leastDark } from './least-dark.ts';
 import { orderOf, reachOf } from './reach.ts';
@@ -22,16 +23,8 @@ const searched = (problem: WorkProblem, work = 60_000) => {
   const purse = { left: work };
   const { found, isWhole } = exactSearch({ ...ask, isEnough: () => false }, purse);
   if (found === undefined) return { isWhole, work: work - purse.left };
-  const { dark, lastDay, ascents } = found.cost;
-  const starts = found.spots.map(({ begin, hands }, job) => ({
-    job: problem.jobs[job]?.id ?? '',
-    day: Math.floor(begin / daySlots),
-    slot: (begin % daySlots) - problem.from,
-    hands: hands.map((hand) => problem.hands[hand]?.id ?? ''),
-  }));
-  const cost = { dark, lastDay, ascents };
-  const answer = { problem: problem.hash, starts, cost, bound: cost, status: 'proven', work: 0 } as const;
-  return { isWhole, cost, broken: checkWorkAnswer(problem, answer).broken, work: work - purse.left };
+  const answer = answerOfSpots(problem, found);
+  return { isWhole, cost: answer.cost, broken: checkWorkAnswer(problem, answer).broken, work: work - purse.left };
 };
 
 /** Small work, with waits short enough to fall within a day in every second one. */

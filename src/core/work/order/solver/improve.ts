@@ -81,8 +81,9 @@ const better = (a: Tried | undefined, b: Tried): Tried =>
     : a;
 
 /**
- * Orders of a ground, each cheaper than the one before: first some built by rules of thumb, then changes of the best by one job
- * given its place earlier or later. `isEnough` ends it. The work of the purse is counted in places given.
+ * Orders of a ground: first some built by rules of thumb, then changes of the best by one job given its place earlier or later,
+ * each better than the one before; between them one job after another, where that is cheaper than what was built.
+ * `isEnough` ends it. The work of the purse is counted in places given.
  */
 export function* improvedOrders(
   ground: Ground,

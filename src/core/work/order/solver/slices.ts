@@ -56,7 +56,7 @@ export const slicesOf = (ground: Ground): Slices => {
       continue;
     }
     for (const end of ends.until) {
-      const ways = next.map(({ from }) => stretchOf({ count, reach: must, ends: [end], gives: from }));
+      const ways = next.map(({ from }) => stretchOf({ count, reach: must, end, gives: from }));
       const [shortest] = ways.filter((stretch) => stretch.length > 0).sort((one, other) => one.length - other.length);
       if (shortest !== undefined) stretches.push(shortest);
     }
@@ -68,17 +68,17 @@ export const slicesOf = (ground: Ground): Slices => {
 const stretchOf = ({
   count,
   reach,
-  ends,
+  end,
   gives,
 }: {
   readonly count: number;
   readonly reach: readonly Uint8Array[];
-  readonly ends: readonly number[];
+  readonly end: number;
   readonly gives: readonly number[];
 }): number[] => {
   const numbers = Array.from({ length: count }, (_, n) => n);
   const isOn = (one: number, other: number): boolean => one === other || reach[one]?.[other] === 1;
-  return numbers.filter((job) => ends.some((end) => isOn(end, job)) && gives.some((give) => isOn(job, give)));
+  return numbers.filter((job) => isOn(end, job) && gives.some((give) => isOn(job, give)));
 };
 
 /** Joins what shares a job or waits for each other in turns, so that groups can be done one after another. */
@@ -96,23 +96,15 @@ const groupsOf = (
     root[Math.max(find(a), find(b))] = Math.min(find(a), find(b));
   };
   for (const stretch of stretches) for (const job of stretch) join(stretch[0] ?? job, job);
-  // Groups that each wait for some job of the other are one: seen by every group that reaches itself.
-  for (let isMore = stretches.length > 0; isMore; ) {
-    isMore = false;
-    const next = succs.map(() => new Set<number>());
-    for (const [job, list] of succs.entries()) {
-      for (const other of list) if (find(other) !== find(job)) next[find(job)]?.add(find(other));
-    }
-    if (orderOf(next.map((own) => [...own])) !== undefined) break;
+  // Groups that each wait for some job of the other are one: they reach each other.
+  const next = succs.map(() => new Set<number>());
+  for (const [job, list] of succs.entries()) {
+    for (const other of list) if (find(other) !== find(job)) next[find(job)]?.add(find(other));
+  }
+  if (stretches.length > 0 && orderOf(next.map((own) => [...own])) === undefined) {
     const reach = reachThrough(next);
-    for (const [one, own] of reach.entries()) {
-      for (const other of own) {
-        if (other > one && reach[other]?.has(one) === true && find(one) !== find(other)) {
-          join(one, other);
-          isMore = true;
-        }
-      }
-    }
+    for (const [one, own] of reach.entries())
+      for (const other of own) if (reach[other]?.has(one) === true) join(one, other);
   }
   const groupOf = succs.map((_, job) => find(job));
   const groups: number[][] = succs.map(() => []);
