@@ -209,8 +209,13 @@ export const barriers = async (page: Page): Promise<readonly string[]> => [
 /** Words too faint on whatever lies under them, as axe finds them: it takes seconds, and is done once for each screen. */
 export const contrasts = (page: Page): Promise<readonly string[]> => asked(page, { runOnly: ['color-contrast'] });
 
-/** Keeps a picture of a page under dist/pictures, for a person to look at, where KEEP_PICTURES is set. */
+/** Waits until what a page is about to draw is drawn. */
+const drawn = (page: Page): Promise<unknown> =>
+  page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+
+/** Keeps a picture of a page under dist/pictures, for a person to look at, where KEEP_PICTURES is set; what it would show stands then. */
 export const keepPicture = async (page: Page, name: string): Promise<void> => {
+  await drawn(page);
   if (process.env.KEEP_PICTURES === undefined) return;
   await mkdir(`${root}dist/pictures`, { recursive: true });
   await page.screenshot({ path: `${root}dist/pictures/${name}.png` });

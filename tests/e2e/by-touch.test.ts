@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { CDPSession, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AppUnderTest, appUnderTest, keepPicture, openBoat } from './app-under-test.ts';
+import { type AppUnderTest, appUnderTest, keepPicture, openBoat, settled } from './app-under-test.ts';
 
 let app: AppUnderTest;
 beforeAll(async () => {
@@ -59,7 +59,8 @@ test('by fingers alone a unit is put aboard and dragged, the drawing pinched, a 
   await page.touchscreen.tap(first.x, first.y);
   await said(page, 'Put 4-inch colour instrument');
   await page.locator('.save-line', { hasText: 'saved in' }).waitFor();
-  await page.locator('.progress:empty').waitFor({ state: 'attached' });
+  // what is planned anew may move the balloon that is dragged next
+  await settled(page);
   await keepPicture(page, 'by-touch-put');
 
   const { kit } = JSON.parse(readFileSync(join(app.folder, 'sandpiper', 'sandpiper.boat.json'), 'utf8'));
