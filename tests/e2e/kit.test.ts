@@ -9,6 +9,7 @@ import {
   keepPicture,
   openAnother,
   type PageWish,
+  settled,
 } from './app-under-test.ts';
 
 let app: AppUnderTest;
@@ -153,6 +154,22 @@ test('a unit is dragged on the drawing from one place to another', async () => {
     await page.mouse.move(from.x - 12 - 8 * step, to.y);
   await page.mouse.up();
   await said(page, 'Move ');
+  await settled(page);
+  // what is planned anew while a unit is in the hand does not take it away
+  const now = await balloon.boundingBox();
+  if (now === null) throw new Error('the balloon is not to be seen');
+  await page.mouse.move(now.x + now.width / 2, now.y + now.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(now.x - 12, now.y, { steps: 4 });
+  await says.getByText('heading sensor').waitFor();
+  await page.keyboard.press('Control+z');
+  await said(page, 'Taken back');
+  await settled(page);
+  await expect.poll(() => says.isVisible()).toBe(true);
+  expect(await says.textContent()).toContain('heading sensor');
+  await page.keyboard.press('Escape');
+  await says.waitFor({ state: 'hidden' });
+  await page.mouse.up();
 });
 
 test('on a phone a unit is put aboard by two taps', async () => {

@@ -1,5 +1,6 @@
-import { type ReactNode, useEffect } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import { createPortal } from 'react-dom';
+import type { Boat } from '../../../../core/boat/boat-schema.ts';
 import { type Draggable, dragOnDrawing } from '../../../drawing/drag-on-drawing.ts';
 import { awayFrom, type Spot } from '../../../drawing/spots.ts';
 import { useEdit } from '../../edit-context.ts';
@@ -25,34 +26,46 @@ const balloonsOf = (frame: HTMLElement, unit: string): Spot[] =>
     return { from: { x: left, y }, to: { x: right, y } };
   });
 
+interface AtPress {
+  readonly boat: Boat;
+  readonly points: SheetPoints;
+  readonly edit: ReturnType<typeof useEdit>;
+}
+
 /** Every unit with a balloon, to be dragged to another place. */
+const unitDrags = (frame: HTMLElement, { boat, points, edit }: AtPress): Draggable[] => {
+  const names = new Map(boat.places.map(({ id, name }) => [id, name]));
+  return boat.kit.map(
+    ({ id: unit, name, place: from }): Draggable => ({
+      byBalloon: true,
+      grips: () => balloonsOf(frame, unit),
+      reachPx: holdPx,
+      goals: () => placeGoals(frame, points, boat.places),
+      onOver: (key) => sayOfHand(key === undefined ? words.held(name) : words.heldOver(name, names.get(key) ?? key)),
+      onDrop: (place) => {
+        if (place !== from)
+          edit([{ edit: 'move-unit', params: { unit, place } }], words.movedTo(name, names.get(place) ?? place));
+      },
+      onLeave: () => sayOfHand(''),
+    }),
+  );
+};
+
 const useUnitDrags = ({ boat, frame, points = nothing }: OnSheetProps): void => {
   const edit = useEdit();
+  // a plan that comes while a unit is in the hand does not take it away
+  const latest = useRef<AtPress>({ boat, points, edit });
+  latest.current = { boat, points, edit };
+  useEffect(() => {
+    const window = frame.current;
+    return window === null ? undefined : dragOnDrawing(window, () => unitDrags(window, latest.current));
+  }, [frame]);
   useEffect(() => {
     const window = frame.current;
     if (window === null) return undefined;
-    const names = new Map(boat.places.map(({ id, name }) => [id, name]));
-    const drags = boat.kit.map(
-      ({ id: unit, name, place: from }): Draggable => ({
-        byBalloon: true,
-        grips: () => balloonsOf(window, unit),
-        reachPx: holdPx,
-        goals: () => placeGoals(window, points, boat.places),
-        onOver: (key) => sayOfHand(key === undefined ? words.held(name) : words.heldOver(name, names.get(key) ?? key)),
-        onDrop: (place) => {
-          if (place !== from)
-            edit([{ edit: 'move-unit', params: { unit, place } }], words.movedTo(name, names.get(place) ?? place));
-        },
-        onLeave: () => sayOfHand(''),
-      }),
-    );
     setSheetOnPage({ frame: window, points });
-    const end = dragOnDrawing(window, drags);
-    return () => {
-      setSheetOnPage(undefined);
-      end();
-    };
-  }, [boat, frame, points, edit]);
+    return () => setSheetOnPage(undefined);
+  }, [frame, points]);
 };
 
 /** While a sheet is picked a press near a place puts it there. */
