@@ -67,8 +67,9 @@ test('a file that something else changed is put together with the edit made here
   await openBoat(app, page, 'sandpiper/boat');
   const before = held('sandpiper');
   await page.locator('.known-lengths summary').click();
-  writeFileSync(fileOf('sandpiper'), before.replace('"name": "Sandpiper"', '"name": "Sandpiper by hand"'));
   await tape(page, '4.56');
+  // before that is saved: a file that changed with nothing changed here would be read, and no step of undo
+  writeFileSync(fileOf('sandpiper'), before.replace('"name": "Sandpiper"', '"name": "Sandpiper by hand"'));
   await page.getByRole('heading', { level: 1, name: 'Sandpiper by hand' }).waitFor();
   await stands(page, isSaved);
   expect(held('sandpiper')).toContain('"name": "Sandpiper by hand"');
