@@ -83,7 +83,8 @@ test('a branch is run out and back by its nearest way, where every way of it may
       ['cd', 3000],
       ['de', 500],
     );
-  expect(moved(tree(), { ab: 1, bc: 1 })).toEqual([
+  const free = moved(tree(), { ab: 1, bc: 1 });
+  expect(free).toEqual([
     'ab',
     'ab bc bd2',
     'ab bc bd2 de2',
@@ -107,28 +108,7 @@ test('a branch is run out and back by its nearest way, where every way of it may
     'bc bd',
     'bc bd de',
   ]);
-  expect(moved(tree(1), { ab: 1, bc: 1 })).toEqual([
-    'ab',
-    'ab bc cd',
-    'ab bc cd2',
-    'ab bc2',
-    'ab bc2 bd',
-    'ab bc2 bd cd',
-    'ab bc2 bd de',
-    'ab bd',
-    'ab bd cd',
-    'ab bd de',
-    'ab2 bc',
-    'ab2 bc bd',
-    'ab2 bc bd de',
-    'ab2 bc2',
-    'at a',
-    'at b',
-    'at c',
-    'bc',
-    'bc bd',
-    'bc bd de',
-  ]);
+  expect(moved(tree(1), { ab: 1, bc: 1 })).toEqual(free.filter((one) => !one.includes('bd2')));
 });
 
 test('a ring is gone round the other way', () => {
