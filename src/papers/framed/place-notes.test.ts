@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { type Box, contains, insideMm, overlaps } from '../drawing/box.ts';
-import { type Note, type NoteRoom, placeNotes } from './place-notes.ts';
+import type { Room } from '../sheet/label-room.ts';
+import { type Note, placeNotes } from './place-notes.ts';
 
 const within: Box = { leftMm: 0, topMm: 0, rightMm: 200, bottomMm: 120 };
-const empty: NoteRoom = { within, taken: [], runs: [], soft: [], points: [] };
+const empty: Room = { within, taken: [], runs: [], soft: [], points: [] };
 const noteAt = (id: string, xMm: number, yMm: number): Note => ({
   id,
   anchors: [[xMm, yMm]],
@@ -43,6 +44,6 @@ test('notes touch neither each other nor what is taken nor a line, and stay in t
 });
 
 test('a note that has nowhere to stand is said to be lost', () => {
-  const tight: NoteRoom = { ...empty, within: { leftMm: 0, topMm: 0, rightMm: 15, bottomMm: 15 } };
+  const tight: Room = { ...empty, within: { leftMm: 0, topMm: 0, rightMm: 15, bottomMm: 15 } };
   expect(placeNotes([noteAt('P1', 7, 7)], tight).lost).toEqual(['P1']);
 });

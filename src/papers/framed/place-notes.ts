@@ -1,9 +1,9 @@
-import { type Box, contains, grown, insideMm, overlaps } from '../drawing/box.ts';
+import { type Box, grown, insideMm, overlaps } from '../drawing/box.ts';
 import { byLeast, cheapest, type Priced, priced } from '../drawing/cheapest.ts';
-import { around, crosses, type Piece, pieceBox } from '../drawing/piece.ts';
+import { around, crosses, type Piece } from '../drawing/piece.ts';
 import { distanceMm, type Point } from '../drawing/point.ts';
-import type { SoftLine } from '../sheet/label-room.ts';
-import type { Run } from '../sheet/lines-on-view.ts';
+import type { Room } from '../sheet/label-room.ts';
+import { type FaultCosts, faultsOf, mayStand, type Obstacles, obstaclesIn, obstaclesNear } from '../sheet/obstacles.ts';
 
 /** One way to write a note: how large it is, and how many millimetres of leader it is worth not to write it so. */
 export interface NoteForm {
@@ -32,19 +32,6 @@ export interface PlacedNote {
   readonly leader?: Piece;
 }
 
-/** What notes must keep clear of. */
-export interface NoteRoom {
-  readonly within: Box;
-  /** boxes that nothing may touch */
-  readonly taken: readonly Box[];
-  /** lines that nothing may cover */
-  readonly runs: readonly Run[];
-  /** lines that are better left clear */
-  readonly soft: readonly SoftLine[];
-  /** marks that no note may cover and no leader should pass through */
-  readonly points: readonly Point[];
-}
-
 const turns = Array.from(
   { length: 16 },
   (_, step): Point => [Math.cos((step * Math.PI) / 8), Math.sin((step * Math.PI) / 8)],
@@ -57,7 +44,8 @@ const reachesMm = [
 ];
 
 /** Costs are millimetres of leader that one would rather draw than have the fault. */
-const cost = { crossing: 14, leaderOverText: 14, leaderOverLine: 2.5, leaderNearPoint: 14, leaderUnderNote: 20 };
+const cost = { crossing: 14, leaderUnderNote: 20 };
+const faultCosts: FaultCosts = { leaderOverText: 14, leaderOverLine: 2.5, leaderNearPoint: 14, lineCovered: 6 };
 
 const airMm = 0.6;
 const markMm = 1.5;
@@ -73,12 +61,6 @@ interface Option extends Priced {
   readonly form: number;
   readonly box: Box;
   readonly leader: Piece;
-}
-
-interface Obstacles {
-  readonly room: NoteRoom;
-  readonly runs: readonly { readonly run: Run; readonly box: Box }[];
-  readonly marks: readonly { readonly point: Point; readonly box: Box }[];
 }
 
 const clamp = (value: number, least: number, most: number): number => Math.min(most, Math.max(least, value));
@@ -103,48 +85,10 @@ const leaderTo = (anchor: Point, box: Box): Piece => [
   [clamp(anchor[0], box.leftMm, box.rightMm), clamp(anchor[1], box.topMm, box.bottomMm)],
 ];
 
-const mayStand = (box: Box, { room, runs, marks }: Obstacles, isPressed: boolean): boolean => {
-  if (!contains(room.within, box)) return false;
-  const air = grown(box, airMm);
-  return (
-    !room.taken.some((taken) => overlaps(air, taken)) &&
-    !marks.some((mark) => overlaps(air, mark.box)) &&
-    (isPressed ||
-      !runs.some(
-        ({ run, box: near }) => overlaps(air, near) && insideMm(grown(box, run.halfMm + airMm), run.from, run.to) > 0,
-      ))
-  );
-};
-
-/** What a box and its leader cost besides the length of the leader. */
-const faultsOf = (box: Box, leader: Piece, { room, runs, marks }: Obstacles): number => {
-  const [from, to] = leader;
-  let sum = 0;
-  for (const line of room.soft) sum += insideMm(box, line.from, line.to) * line.costPerMm;
-  for (const { run } of runs) {
-    if (crosses(leader, [run.from, run.to])) sum += cost.leaderOverLine;
-    sum += 6 * insideMm(box, run.from, run.to);
-  }
-  for (const taken of room.taken) if (insideMm(taken, from, to) > 0.2) sum += cost.leaderOverText;
-  for (const mark of marks) {
-    if (distanceMm(mark.point, from) > airMm && insideMm(mark.box, from, to) > 0) sum += cost.leaderNearPoint;
-  }
-  return sum;
-};
-
-const nearTo = ({ anchors, forms }: Note, mostMm: number, { room, runs, marks }: Obstacles): Obstacles => {
+/** All that a note could touch with a leader of so many millimetres. */
+const reachOf = ({ anchors, forms }: Note, mostMm: number): Box[] => {
   const sizeMm = Math.max(...forms.map(({ widthMm, heightMm }) => widthMm + heightMm));
-  const reachMm = mostMm + sizeMm;
-  const near = (box: Box): boolean => anchors.some((anchor) => overlaps(box, around(anchor, reachMm)));
-  return {
-    room: {
-      ...room,
-      taken: room.taken.filter(near),
-      soft: room.soft.filter(({ from, to }) => near(grown(pieceBox(from, to), airMm))),
-    },
-    runs: runs.filter(({ box }) => near(box)),
-    marks: marks.filter(({ box }) => near(box)),
-  };
+  return anchors.map((anchor) => around(anchor, mostMm + sizeMm));
 };
 
 const offer = (options: Option[], note: Note, reachMm: number, obstacles: Obstacles, isPressed: boolean): void => {
@@ -155,7 +99,7 @@ const offer = (options: Option[], note: Note, reachMm: number, obstacles: Obstac
         if (!mayStand(box, obstacles, isPressed)) continue;
         const leader = leaderTo(anchor, box);
         const least = size.costMm + distanceMm(...leader);
-        const rest = (): number => faultsOf(box, leader, obstacles);
+        const rest = (): number => faultsOf({ box, leader }, obstacles, faultCosts);
         options.push({ form, box, leader, ...priced({ at: options.length, least, rest }) });
       }
     }
@@ -167,7 +111,7 @@ const optionsOf = (note: Note, all: Obstacles, { isPressed, most }: { isPressed:
   const options: Option[] = [];
   for (const reaches of reachesMm) {
     if (options.length >= most) break;
-    const obstacles = nearTo(note, reaches.at(-1) ?? 0, all);
+    const obstacles = obstaclesNear(all, reachOf(note, reaches.at(-1) ?? 0));
     for (const reachMm of reaches) offer(options, note, reachMm, obstacles, isPressed);
   }
   return options.sort(byLeast);
@@ -191,12 +135,6 @@ const costBeside = ({ box, leader }: Option, others: readonly Option[], mayUnder
 const bestOption = (options: readonly Option[], others: readonly Option[], mayUnder = false): Option | undefined =>
   cheapest(options, (option) => costBeside(option, others, mayUnder));
 
-const obstaclesOf = (room: NoteRoom): Obstacles => ({
-  room,
-  runs: room.runs.map((run) => ({ run, box: grown(pieceBox(run.from, run.to), run.halfMm + airMm) })),
-  marks: room.points.map((point) => ({ point, box: around(point, markMm) })),
-});
-
 /**
  * Finds a place for every note: none touches another, a text, a mark or a line, and leaders are short and cross little.
  * The most crowded choose first, then each in turn moves to the best place the others leave. A note that finds none may have
@@ -204,9 +142,9 @@ const obstaclesOf = (room: NoteRoom): Obstacles => ({
  */
 export const placeNotes = (
   notes: readonly Note[],
-  room: NoteRoom,
+  room: Room,
 ): { readonly placed: readonly PlacedNote[]; readonly strain: number; readonly lost: readonly string[] } => {
-  const obstacles = obstaclesOf(room);
+  const obstacles = obstaclesIn(room, { airMm, markMm });
   const wanting = notes.map((note) => ({
     note,
     options: optionsOf(note, obstacles, { isPressed: false, most: enough }),

@@ -8,8 +8,9 @@ export interface SoftLine {
   readonly costPerMm: number;
 }
 
-export interface LabelRoom {
-  /** where balloons may stand */
+/** What labels and notes must keep clear of. */
+export interface Room {
+  /** where they may stand */
   readonly within: Box;
   /** boxes that nothing may touch */
   readonly taken: readonly Box[];
@@ -19,6 +20,10 @@ export interface LabelRoom {
   readonly soft: readonly SoftLine[];
   /** other marks that nothing may cover and no leader should pass through */
   readonly points: readonly Point[];
+}
+
+/** Room for balloons of a size, with words beside them or without. */
+export interface LabelRoom extends Room {
   readonly radiusMm: number;
   readonly words: boolean;
 }

@@ -3,7 +3,7 @@ import { cheapest } from '../drawing/cheapest.ts';
 import { crosses } from '../drawing/piece.ts';
 import type { Point } from '../drawing/point.ts';
 import { type Cluster, type PlacedRow, rangeText, rowsOf, type Setting } from './label-form.ts';
-import { airMm, obstaclesIn, optionsOf } from './label-options.ts';
+import { airMm, balloonObstacles, optionsOf } from './label-options.ts';
 import type { LabelRoom } from './label-room.ts';
 
 export interface PlacedCluster {
@@ -37,8 +37,8 @@ const refinements = 3;
  * A cluster that fits nowhere is left out. Equal input gives equal places.
  */
 export const placeLabels = (clusters: readonly Cluster[], room: LabelRoom): PlacedCluster[] => {
-  const obstacles = obstaclesIn(room);
-  const wanting = clusters.map((cluster) => ({ cluster, options: optionsOf(cluster, obstacles) }));
+  const obstacles = balloonObstacles(room);
+  const wanting = clusters.map((cluster) => ({ cluster, options: optionsOf(cluster, room, obstacles) }));
   wanting.sort(
     (a, b) =>
       a.options.length / a.cluster.rows.length - b.options.length / b.cluster.rows.length ||

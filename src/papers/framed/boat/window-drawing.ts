@@ -4,11 +4,12 @@ import { clipPiece, clipShapes } from '../../drawing/clip-shapes.ts';
 import { around, type Piece } from '../../drawing/piece.ts';
 import { between, distanceMm, type Point } from '../../drawing/point.ts';
 import type { Shape } from '../../drawing/shapes.ts';
+import type { Room } from '../../sheet/label-room.ts';
 import { linesOnView, type Run } from '../../sheet/lines-on-view.ts';
 import { placeMarks } from '../../sheet/place-marks.ts';
 import type { WayBundle } from '../../sheet/way-bundles.ts';
 import type { KnownBoat } from '../known-boat.ts';
-import { type NoteRoom, placeNotes } from '../place-notes.ts';
+import { placeNotes } from '../place-notes.ts';
 import { hullUnder, softLines } from './hull-under.ts';
 import { partedHere } from './parted-here.ts';
 import { hiddenRing, partedDiamond, passageBars } from './sheet-symbols.ts';
@@ -136,7 +137,7 @@ export const windowDrawing = (known: KnownBoat, view: WindowView, all: readonly 
     ...places.map((place) => placeNote(known, place, view.at(place))),
     ...wayNotes(known, view, bundles, box),
   ];
-  const room: NoteRoom = {
+  const room: Room = {
     within: { leftMm: box.leftMm + 0.8, rightMm: box.rightMm - 0.8, topMm: box.topMm, bottomMm: box.bottomMm },
     taken: [...textsOf(under).map(textBox), ...spots.map(({ piece }) => around(between(...piece, 0.5), barsMm))],
     runs,
